@@ -1,0 +1,8 @@
+@echo off
+rem Starts Clearbed from wherever it was unpacked.
+setlocal
+set "CLEARBED_HOME=%~dp0.."
+set "JAVA=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Djava.awt.headless=true "-Dclearbed.home=%CLEARBED_HOME%" %CLEARBED_JAVA_OPTS% -cp "%CLEARBED_HOME%\lib\*" clearbed.cli.Main %*
+exit /b %ERRORLEVEL%

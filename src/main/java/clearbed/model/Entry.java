@@ -1,0 +1,45 @@
+package clearbed.model;
+
+import java.util.List;
+
+/**
+ * One tile of the schedule, by tag, with all that the documents say of it.
+ *
+ * @param tag as written, or a description where the documents give none
+ * @param glass true for glass tile
+ * @param evidence the words that decided whether it is glass
+ * @param origin of the tag
+ * @param places every place that schedules this tag
+ * @param values by attribute, closest scope first, then by place
+ */
+public record Entry(
+    String tag,
+    boolean glass,
+    String evidence,
+    Origin origin,
+    List<Origin> places,
+    List<Value> values) {
+  public Entry {
+    places = List.copyOf(places);
+    values = List.copyOf(values);
+  }
+
+  /** Values of one attribute, closest scope first. */
+  public List<Value> values(String attribute) {
+    return values.stream().filter(value -> value.attribute().equals(attribute)).toList();
+  }
+
+  /**
+   * Values of one attribute that state or require something at the closest scope that says
+   * anything.
+   */
+  public List<Value> governing(String attribute) {
+    List<Value> stated =
+        values.stream()
+            .filter(value -> value.attribute().equals(attribute) && !value.excluded())
+            .toList();
+    if (stated.isEmpty()) return stated;
+    Scope closest = stated.get(0).scope();
+    return stated.stream().filter(value -> value.scope() == closest).toList();
+  }
+}

@@ -1,0 +1,67 @@
+package clearbed.model;
+
+import java.util.List;
+
+/**
+ * One thing that is missing, inadequate, incompatible, conflicting, unresolved or unreadable.
+ *
+ * @param id stable from run to run: check, tag or clause, attribute; never a row number
+ * @param check name of the check
+ * @param tags the entries it holds for; empty for a finding about the set
+ * @param attribute the attribute it speaks of, or empty
+ * @param origin the place to look first
+ * @param places further places (the other side of a conflict)
+ * @param message one sentence
+ * @param found what the documents say; empty when nothing
+ * @param expected what would satisfy the check
+ * @param steps the arithmetic, a line each; empty when none
+ * @param question for the design team
+ * @param clause suggested wording
+ * @param source of the requirement, with its mark
+ * @param suppressed the reason given in a rule file for not reporting it; empty when reported
+ */
+public record Finding(
+    String id,
+    String check,
+    Kind kind,
+    Level level,
+    State state,
+    List<String> tags,
+    String attribute,
+    Origin origin,
+    List<Origin> places,
+    String message,
+    String found,
+    String expected,
+    List<String> steps,
+    String question,
+    String clause,
+    String source,
+    String suppressed) {
+  public Finding {
+    tags = List.copyOf(tags);
+    places = List.copyOf(places);
+    steps = List.copyOf(steps);
+  }
+
+  public Finding withState(State now) {
+    return new Finding(
+        id,
+        check,
+        kind,
+        level,
+        now,
+        tags,
+        attribute,
+        origin,
+        places,
+        message,
+        found,
+        expected,
+        steps,
+        question,
+        clause,
+        source,
+        suppressed);
+  }
+}

@@ -1,0 +1,17 @@
+package clearbed.model;
+
+/** How bad a finding is (the words of SARIF 2.1.0, section 3.27.10), worst first. */
+public enum Level {
+  ERROR,
+  WARNING,
+  NOTE;
+
+  /** As written in files: lower case. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  public boolean atLeast(Level other) {
+    return compareTo(other) <= 0;
+  }
+}

@@ -1,0 +1,52 @@
+package clearbed.model;
+
+/**
+ * Where words stand in the documents, so that a reader can go and look.
+ *
+ * @param document path relative to the argument it was found under, {@code /} as separator, {@code
+ *     bundle.zip!/path} inside an archive; empty for a value that no document states (a rule set's
+ *     default)
+ * @param sheet name of the spreadsheet sheet, or null
+ * @param cell address of the cell in a sheet or table, such as {@code B7}, or null
+ * @param page page number from 1 (PDF), or null
+ * @param paragraph ordinal of the paragraph in the document from 1, or null
+ * @param heading number of the article or clause it stands under, such as {@code 2.3 B}, or null
+ * @param text the words as written, or null
+ */
+public record Origin(
+    String document,
+    String sheet,
+    String cell,
+    Integer page,
+    Integer paragraph,
+    String heading,
+    String text) {
+
+  /** The whole document, no closer place. */
+  public static Origin ofDocument(String document) {
+    return new Origin(document, null, null, null, null, null, null);
+  }
+
+  public static Origin ofCell(String document, String sheet, String cell, String text) {
+    return new Origin(document, sheet, cell, null, null, null, text);
+  }
+
+  public Origin withText(String words) {
+    return new Origin(document, sheet, cell, page, paragraph, heading, words);
+  }
+
+  public Origin withHeading(String number) {
+    return new Origin(document, sheet, cell, page, paragraph, number, text);
+  }
+
+  /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
+  public String place() {
+    StringBuilder out = new StringBuilder(document);
+    if (sheet != null) out.append(", sheet ").append(sheet);
+    if (page != null) out.append(", page ").append(page);
+    if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
+    if (cell != null) out.append(", cell ").append(cell);
+    else if (paragraph != null && heading == null) out.append(", paragraph ").append(paragraph);
+    return out.toString();
+  }
+}

@@ -1,0 +1,58 @@
+package clearbed.model;
+
+import java.util.List;
+
+/**
+ * All that one run came to, ready to be written in any form.
+ *
+ * @param findings worst first, then by check, tag and place; suppressed ones included, marked
+ */
+public record Report(
+    Run run,
+    List<DocumentSummary> documents,
+    List<Entry> entries,
+    List<Finding> findings,
+    List<Verdict> verdicts,
+    List<Calculation> calculations,
+    List<CheckInfo> checks) {
+  public Report {
+    documents = List.copyOf(documents);
+    entries = List.copyOf(entries);
+    findings = List.copyOf(findings);
+    verdicts = List.copyOf(verdicts);
+    calculations = List.copyOf(calculations);
+    checks = List.copyOf(checks);
+  }
+
+  /**
+   * @param startedAt ISO 8601 instant
+   * @param date of the issue under review, ISO 8601; what the workbook shows and dates by
+   * @param layers rule files laid over the set, in order
+   * @param facts project facts given by those layers, in words
+   */
+  public record Run(
+      String tool,
+      String version,
+      String ruleSet,
+      String ruleSetDigest,
+      String startedAt,
+      String date,
+      List<String> layers,
+      List<String> facts) {}
+
+  /**
+   * @param skipped rows and cells passed over, with the reason
+   */
+  public record DocumentSummary(
+      String path,
+      String format,
+      Document.Status status,
+      String reason,
+      int glassEntries,
+      int otherEntries,
+      List<Document.Gap> skipped) {}
+
+  /** A check as a reader needs it beside the findings. */
+  public record CheckInfo(
+      String id, String title, String attribute, Level level, String source, boolean on) {}
+}

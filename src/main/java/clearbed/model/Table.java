@@ -1,0 +1,88 @@
+package clearbed.model;
+
+import java.util.List;
+
+/**
+ * A grid of cells: a whole spreadsheet sheet (however many schedules stand on it), a Word table, a
+ * table seen in a PDF.
+ *
+ * @param origin of the table as a whole
+ * @param rows in reading order; blank rows may be left out, row numbers tell
+ * @param sheet true for a spreadsheet sheet, where several tables and notes may share the grid
+ */
+public record Table(Origin origin, List<Row> rows, boolean sheet) implements Block {
+
+  public Table {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * A row of the grid.
+   *
+   * @param number from 1, as a spreadsheet shows it
+   * @param cells the cells that hold something, by rising column
+   * @param hidden true when the sheet hides the row from its readers
+   */
+  public record Row(int number, List<Cell> cells, boolean hidden) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+
+    /** The cell whose merged area covers the column, or null. */
+    public Cell at(int column) {
+      for (Cell cell : cells) {
+        if (column >= cell.column() && column < cell.column() + cell.columnSpan()) return cell;
+      }
+      return null;
+    }
+  }
+
+  /**
+   * A cell, or the cell that stands for a merged area (a cell covered from above appears again in
+   * each row it covers, {@code continued}, so that a row can be read by itself).
+   *
+   * @param column from 0
+   * @param columnSpan columns that the cell covers, 1 or more
+   * @param continued true when the text comes from a merged area that began in an earlier row
+   * @param text as shown to a reader of the document, line breaks as {@code \n}
+   * @param remark a comment attached to the cell, or empty
+   * @param firstRow number of the row the text stands in
+   * @param page from 1, or 0 where there are no pages
+   */
+  public record Cell(
+      int column,
+      int columnSpan,
+      boolean continued,
+      String text,
+      String remark,
+      int firstRow,
+      int page) {
+    public static Cell of(int row, int column, String text) {
+      return new Cell(column, 1, false, text, "", row, 0);
+    }
+  }
+
+  /** The place of a cell, with its words. */
+  public Origin origin(Cell cell) {
+    return new Origin(
+        origin.document(),
+        origin.sheet(),
+        address(cell.firstRow(), cell.column()),
+        cell.page() > 0 ? Integer.valueOf(cell.page()) : origin.page(),
+        origin.paragraph(),
+        origin.heading(),
+        cell.text());
+  }
+
+  /**
+   * Spreadsheet address of a cell.
+   *
+   * @param row from 1
+   * @param column from 0
+   */
+  public static String address(int row, int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int c = column; c >= 0; c = c / 26 - 1) letters.insert(0, (char) ('A' + c % 26));
+    return letters.append(row).toString();
+  }
+}
