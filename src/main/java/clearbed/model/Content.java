@@ -63,6 +63,28 @@ public sealed interface Content {
     }
   }
 
+  /** Permitted deviations from a plane: {@code 1/4 in in 10 ft and 1/16 in in 12 in}. */
+  record Flatness(List<Deviation> deviations) implements Content {
+    public Flatness {
+      deviations = List.copyOf(deviations);
+    }
+
+    @Override
+    public String text() {
+      return deviations.stream()
+          .map(d -> d.deviation() + " in " + d.over())
+          .collect(Collectors.joining(" and "));
+    }
+  }
+
+  /**
+   * One permitted deviation.
+   *
+   * @param deviation a length
+   * @param over the length of the straightedge
+   */
+  record Deviation(Quantity deviation, Quantity over) {}
+
   /** Words that stand where a value belongs and were not understood further. */
   record Words(String text) implements Content {}
 

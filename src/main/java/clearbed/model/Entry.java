@@ -30,16 +30,18 @@ public record Entry(
   }
 
   /**
-   * Values of one attribute that state or require something at the closest scope that says
-   * anything.
+   * Values of one attribute that state or require something at the closest place that says anything: entry before
+   * article before general, and within a scope words on glass tile before words on tile at large.
    */
   public List<Value> governing(String attribute) {
     List<Value> stated =
         values.stream()
-            .filter(value -> value.attribute().equals(attribute) && !value.excluded())
+            .filter(value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
             .toList();
     if (stated.isEmpty()) return stated;
-    Scope closest = stated.get(0).scope();
-    return stated.stream().filter(value -> value.scope() == closest).toList();
+    Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
+    List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();
+    List<Value> specific = near.stream().filter(Value::specific).toList();
+    return specific.isEmpty() ? near : specific;
   }
 }

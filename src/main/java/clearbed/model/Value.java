@@ -4,9 +4,9 @@ package clearbed.model;
  * What the documents say of one attribute of one entry, in one place.
  *
  * @param attribute name from the vocabulary, such as {@code mortar.standard}
- * @param excluded true when the words forbid the content ({@code organic adhesive is not
- *     permitted})
+ * @param excluded true when the words forbid the content ({@code organic adhesive is not permitted})
  * @param asWritten the words
+ * @param specific true when the place speaks of this tag or of glass tile by name, not of tile at large
  */
 public record Value(
     String attribute,
@@ -14,4 +14,16 @@ public record Value(
     boolean excluded,
     String asWritten,
     Origin origin,
-    Scope scope) {}
+    Scope scope,
+    boolean specific) {
+
+  public Value(
+      String attribute, Content content, boolean excluded, String asWritten, Origin origin, Scope scope) {
+    this(attribute, content, excluded, asWritten, origin, scope, scope == Scope.ENTRY);
+  }
+
+  /** True when the place leaves the value open ({@code TBD}, bracketed options). */
+  public boolean open() {
+    return content instanceof Content.Open;
+  }
+}
