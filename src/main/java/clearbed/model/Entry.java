@@ -30,14 +30,21 @@ public record Entry(
   }
 
   /**
-   * Values of one attribute that state or require something at the closest place that says anything: entry before
-   * article before general, and within a scope words on glass tile before words on tile at large.
+   * Values of one attribute that state or require something at the closest place that says
+   * anything: entry before article before general, and within a scope words on glass tile before
+   * words on tile at large.
    */
   public List<Value> governing(String attribute) {
     List<Value> stated =
         values.stream()
-            .filter(value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
+            .filter(
+                value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
             .toList();
+    // Words that were not understood ("modified thin-set") do not displace a standard or figure
+    // stated elsewhere.
+    List<Value> understood =
+        stated.stream().filter(value -> !(value.content() instanceof Content.Words)).toList();
+    if (!understood.isEmpty()) stated = understood;
     if (stated.isEmpty()) return stated;
     Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
     List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();
