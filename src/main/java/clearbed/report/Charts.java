@@ -1,9 +1,12 @@
 package clearbed.report;
 
+import java.util.HexFormat;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
@@ -11,6 +14,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
@@ -33,19 +37,21 @@ final class Charts {
   record Rows(int first, int last) {}
 
   /** The words on and behind a chart. */
-  record Labels(String title, String horizontal, String vertical, String alt) {}
+  record Labels(String title, String horizontal, String vertical, String point, String alt) {}
+
+  /** Rows of a sheet that a curve covers. */
+  static final int CURVE_ROWS = 15;
 
   private Charts() {}
 
   /** Stacked bars: names in column A, errors, warnings and notes in C, D and E. */
   static void bars(XSSFSheet sheet, Rows rows, int fromRow, int toRow, String alt) {
     XSSFChart chart = chart(sheet, 0, fromRow, SummarySheet.WIDTH, toRow, "Findings by check", alt);
-    chart.setTitleText("Findings by check");
-    chart.setTitleOverlay(false);
+    title(chart, "Findings by check");
     chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.LEFT);
     XDDFValueAxis counts = chart.createValueAxis(AxisPosition.BOTTOM);
-    counts.setCrosses(AxisCrosses.AUTO_ZERO);
+    counts.setCrosses(AxisCrosses.MAX);
     counts.setMajorUnit(unit(sheet, rows));
     counts.setNumberFormat("0");
     // A bar chart grows upwards; turned over, the worst check stands on top, as in the table.
@@ -66,21 +72,16 @@ final class Charts {
     chart.plot(data);
   }
 
-  /** A line through pairs of cells, and one point set apart. */
-  static void curve(
-      XSSFSheet sheet,
-      Labels labels,
-      Rows rows,
-      int xColumn,
-      Rows point,
-      int fromColumn,
-      int fromRow) {
+  /**
+   * A line through the cells of columns A and B, and one point of column C in the row below them;
+   * drawn beside the cells.
+   */
+  static void curve(XSSFSheet sheet, Labels labels, Rows rows, int fromRow) {
     XSSFChart chart =
-        chart(
-            sheet, fromColumn, fromRow, fromColumn + 1, fromRow + 16, labels.title(), labels.alt());
-    chart.setTitleText(labels.title());
-    chart.setTitleOverlay(false);
+        chart(sheet, 3, fromRow, 4, fromRow + CURVE_ROWS, labels.title(), labels.alt());
+    title(chart, labels.title());
     chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+    chart.displayBlanksAs(DisplayBlanks.GAP);
     XDDFValueAxis across = chart.createValueAxis(AxisPosition.BOTTOM);
     across.setTitle(labels.horizontal());
     XDDFValueAxis up = chart.createValueAxis(AxisPosition.LEFT);
@@ -90,21 +91,33 @@ final class Charts {
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
     data.setStyle(ScatterStyle.LINE_MARKER);
     data.setVaryColors(false);
-    XDDFScatterChartData.Series line =
-        (XDDFScatterChartData.Series)
-            data.addSeries(numbers(sheet, rows, xColumn), numbers(sheet, rows, xColumn + 1));
-    line.setTitle("required", null);
-    line.setSmooth(false);
-    line.setMarkerStyle(MarkerStyle.NONE);
-    line.setShapeProperties(stroke("26415A"));
-    XDDFScatterChartData.Series stated =
-        (XDDFScatterChartData.Series)
-            data.addSeries(numbers(sheet, point, xColumn), numbers(sheet, point, xColumn + 1));
-    stated.setTitle("this entry", null);
-    stated.setMarkerStyle(MarkerStyle.DIAMOND);
-    stated.setMarkerSize((short) 12);
-    stated.setShapeProperties(stroke("6E1A3B"));
+    series(data, sheet, rows, 1, "required").setMarkerStyle(MarkerStyle.NONE);
+    data.getSeries(0).setShapeProperties(line(solid("26415A"), 2));
+    Rows withPoint = new Rows(rows.first(), rows.last() + 1);
+    XDDFScatterChartData.Series point = series(data, sheet, withPoint, 2, labels.point());
+    point.setMarkerStyle(MarkerStyle.DIAMOND);
+    point.setMarkerSize((short) 12);
+    point.setShapeProperties(line(new XDDFNoFillProperties(), 2));
     chart.plot(data);
+    var marker =
+        chart.getCTChart().getPlotArea().getScatterChartArray(0).getSerArray(1).getMarker();
+    marker.addNewSpPr().addNewSolidFill().addNewSrgbClr().setVal(HexFormat.of().parseHex("6E1A3B"));
+  }
+
+  private static XDDFScatterChartData.Series series(
+      XDDFScatterChartData data, XSSFSheet sheet, Rows rows, int column, String name) {
+    var series =
+        (XDDFScatterChartData.Series)
+            data.addSeries(numbers(sheet, rows, 0), numbers(sheet, rows, column));
+    series.setTitle(name, null);
+    series.setSmooth(false);
+    return series;
+  }
+
+  private static void title(XSSFChart chart, String words) {
+    chart.setTitleText(words);
+    chart.setTitleOverlay(false);
+    chart.getTitle().getBody().getParagraph(0).getTextRuns().forEach(run -> run.setFontSize(11.0));
   }
 
   private static XSSFChart chart(
@@ -144,16 +157,16 @@ final class Charts {
     return properties;
   }
 
-  private static XDDFShapeProperties stroke(String hex) {
+  private static XDDFShapeProperties line(XDDFFillProperties fill, double width) {
     XDDFShapeProperties properties = new XDDFShapeProperties();
-    XDDFLineProperties line = new XDDFLineProperties(solid(hex));
-    line.setWidth(2.0);
+    XDDFLineProperties line = new XDDFLineProperties(fill);
+    line.setWidth(width);
     properties.setLineProperties(line);
     return properties;
   }
 
   private static XDDFSolidFillProperties solid(String hex) {
-    return new XDDFSolidFillProperties(XDDFColor.from(java.util.HexFormat.of().parseHex(hex)));
+    return new XDDFSolidFillProperties(XDDFColor.from(HexFormat.of().parseHex(hex)));
   }
 
   private static XDDFSolidFillProperties solid(PresetColor colour) {

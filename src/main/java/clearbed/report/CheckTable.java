@@ -43,6 +43,7 @@ final class CheckTable {
     List<Line> lines = lines(findings);
     int next = from + 1;
     Row section = sheet.createRow(next++);
+    Heights.points(section, 20);
     for (int column = 0; column < SummarySheet.WIDTH; column++) {
       String words = column == 0 ? "By check (what is resolved is not counted)" : "";
       pen.text(section, column, words, Styles.Look.SECTION);
@@ -67,11 +68,11 @@ final class CheckTable {
   }
 
   private void header(Row row) {
-    List<String> words = List.of("Check", "What it looks at", "error", "warning", "note");
+    List<String> words = List.of("Check", "What it looks at", "error", "warning", "note", "all");
     for (int column = 0; column < words.size(); column++) {
-      pen.text(row, column, words.get(column), Styles.Look.HEADER);
+      Styles.Look look = column < 2 ? Styles.Look.HEADER : Styles.Look.HEADER_COUNT;
+      pen.text(row, column, words.get(column), look);
     }
-    pen.text(row, 5, "all", Styles.Look.HEADER);
   }
 
   private void row(Row row, Line line, String title) {

@@ -14,8 +14,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Every glass entry by every check that is on, with what was found. */
 final class CoverageSheet {
-  private static final List<String> FIRST = List.of("Tag", "Taken for glass because of", "Place");
-  private static final int[] WIDTHS = {11, 26, 26};
+  private static final List<String> FIRST =
+      List.of("Tag", "Taken for glass because of", "Place", "Link");
+  private static final int[] WIDTHS = {11, 24, 26, 6};
   private static final int CHECK_WIDTH = 17;
 
   /** Excel has 16,384 columns (Excel specifications and limits). */
@@ -56,13 +57,13 @@ final class CoverageSheet {
 
   /** Pages side by side that keep the words legible. */
   static int pagesWide(Report report) {
-    int characters = 63 + CHECK_WIDTH * checks(report).size();
-    return Math.max(1, (characters + 249) / 250);
+    int characters = 67 + CHECK_WIDTH * checks(report).size();
+    return Math.max(1, (characters + 319) / 320);
   }
 
   private void header(Sheet rows, List<String> checks) {
     Row header = rows.createRow(0);
-    header.setHeightInPoints(32);
+    Heights.points(header, 32);
     for (int column = 0; column < FIRST.size(); column++) {
       pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
@@ -76,11 +77,13 @@ final class CoverageSheet {
   private void entry(Row row, Entry entry, List<String> checks, Map<String, Verdict> verdicts) {
     pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
     pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
-    pen.put(row, 2, places.link(entry.origin()), Styles.Look.LINK);
+    pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
+    pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
     for (int column = 0; column < checks.size(); column++) {
       Verdict verdict = verdicts.get(checks.get(column));
       pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
     }
+    Heights.fit(row, sheet);
   }
 
   private static String words(Verdict verdict) {

@@ -14,6 +14,7 @@ final class DocumentsSheet {
   private static final List<String> HEADERS =
       List.of(
           "File",
+          "Link",
           "Format",
           "Status",
           "Reason",
@@ -21,7 +22,7 @@ final class DocumentsSheet {
           "Other entries",
           "Passed over at",
           "Why passed over");
-  private static final int[] WIDTHS = {46, 8, 11, 40, 9, 9, 40, 44};
+  private static final int[] WIDTHS = {42, 6, 8, 11, 38, 9, 9, 34, 40};
 
   private final XSSFSheet sheet;
   private final Pen pen;
@@ -40,6 +41,7 @@ final class DocumentsSheet {
       pen.text(header, column, HEADERS.get(column), Styles.Look.HEADER);
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
+    Heights.points(header, 30);
     int at = 1;
     for (Report.DocumentSummary document : documents) {
       if (at >= SheetSetup.LAST_ROW) break;
@@ -59,25 +61,26 @@ final class DocumentsSheet {
   }
 
   private void document(Row row, Report.DocumentSummary document) {
-    pen.put(row, 0, places.link(document.path()), Styles.Look.LINK);
-    pen.text(row, 1, document.format(), Styles.Look.TEXT);
-    pen.text(row, 2, word(document.status()), Styles.Look.STRONG);
-    pen.text(row, 3, document.reason(), Styles.Look.TEXT);
-    pen.count(row, 4, document.glassEntries());
-    pen.count(row, 5, document.otherEntries());
-    pen.text(
-        row,
-        6,
-        document.skipped().isEmpty() ? "" : "below: " + document.skipped().size(),
-        Styles.Look.TEXT);
-    pen.text(row, 7, "", Styles.Look.TEXT);
+    int gaps = document.skipped().size();
+    pen.text(row, 0, document.path(), Styles.Look.STRONG);
+    pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
+    pen.text(row, 2, document.format(), Styles.Look.TEXT);
+    pen.text(row, 3, word(document.status()), Styles.Look.STRONG);
+    pen.text(row, 4, document.reason(), Styles.Look.TEXT);
+    pen.count(row, 5, document.glassEntries());
+    pen.count(row, 6, document.otherEntries());
+    pen.text(row, 7, gaps == 0 ? "" : Words.count(gaps, "place") + ", below", Styles.Look.TEXT);
+    pen.text(row, 8, "", Styles.Look.TEXT);
+    Heights.fit(row, sheet);
   }
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
     pen.text(row, 0, document.path(), Styles.Look.TEXT);
-    for (int column = 1; column < 6; column++) pen.text(row, column, "", Styles.Look.TEXT);
-    pen.put(row, 6, places.link(gap.origin()), Styles.Look.LINK);
-    pen.text(row, 7, gap.reason(), Styles.Look.TEXT);
+    pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
+    for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
+    pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
+    pen.text(row, 8, gap.reason(), Styles.Look.TEXT);
+    Heights.fit(row, sheet);
   }
 
   static String word(Document.Status status) {

@@ -16,6 +16,7 @@ public final class Headers {
   public static final String FOUND = "Found";
   public static final String EXPECTED = "Expected";
   public static final String PLACE = "Place";
+  public static final String OPEN = "Link";
   public static final String WORDS = "Words as written";
   public static final String QUESTION = "Question";
   public static final String CLAUSE = "Suggested clause";
@@ -48,6 +49,7 @@ public final class Headers {
           FOUND,
           EXPECTED,
           PLACE,
+          OPEN,
           QUESTION,
           WORDS,
           CLAUSE,
@@ -65,6 +67,7 @@ public final class Headers {
           TAGS,
           QUESTION,
           PLACE,
+          OPEN,
           WORDING,
           STATUS,
           ASKED_OF,

@@ -33,7 +33,8 @@ final class LogColumns {
         fact(Headers.MESSAGE, 40, Finding::message),
         fact(Headers.FOUND, 24, Finding::found),
         fact(Headers.EXPECTED, 26, Finding::expected),
-        place(27, Owner.FACT),
+        fact(Headers.PLACE, 27, finding -> finding.origin().place()),
+        link(),
         wording(Headers.QUESTION, 42, Finding::question),
         unprinted(Headers.WORDS, 32, finding -> nonNull(finding.origin().text())),
         new Column(
@@ -50,8 +51,7 @@ final class LogColumns {
         history(Headers.LAST_SEEN, Look.DATE, line -> new Datum.Day(line.lastSeen())),
         history(Headers.AGE, Look.COUNT, this::age),
         history(Headers.GONE_ON, Look.DATE, line -> new Datum.Day(line.goneOn())),
-        new Column(
-            Headers.REMARK, 34, Owner.STATE, Look.TEXT, false, line -> words(line.remark())));
+        unprintedState(Headers.REMARK, 34, Look.TEXT, QuestionLog.Line::remark));
   }
 
   List<Column> ofQuestions() {
@@ -59,7 +59,8 @@ final class LogColumns {
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
         fact(Headers.TAGS, 11, finding -> String.join(", ", finding.tags())),
         wording(Headers.QUESTION, 42, Finding::question),
-        place(26, Owner.FACT),
+        fact(Headers.PLACE, 26, finding -> finding.origin().place()),
+        link(),
         wording(Headers.WORDING, 44, Finding::clause),
         people(Headers.STATUS, 11, Look.TO_FILL),
         people(Headers.ASKED_OF, 18, Look.TO_FILL),
@@ -67,9 +68,9 @@ final class LogColumns {
         people(Headers.DUE, 12, Look.TO_FILL_DATE),
         people(Headers.ANSWER, 36, Look.TO_FILL),
         people(Headers.NOTE, 24, Look.TO_FILL),
-        state(Headers.LEVEL, 9, Look.STRONG, line -> words(line.finding().level().word())),
-        state(Headers.STATE, 10, Look.TEXT, line -> words(stateWord(line.finding()))),
-        fact(Headers.ID, 20, Finding::id));
+        unprintedState(Headers.LEVEL, 9, Look.STRONG, line -> line.finding().level().word()),
+        unprintedState(Headers.STATE, 10, Look.TEXT, line -> stateWord(line.finding())),
+        unprinted(Headers.ID, 20, Finding::id));
   }
 
   static String stateWord(Finding finding) {
@@ -86,14 +87,18 @@ final class LogColumns {
     }
   }
 
-  private Column place(int width, Owner owner) {
-    return new Column(
-        Headers.PLACE, width, owner, Look.LINK, true, line -> places.link(line.finding().origin()));
+  private Column link() {
+    return state(Headers.OPEN, 6, Look.LINK, line -> places.link(line.finding().origin()));
   }
 
   private static Column state(
       String header, int width, Look look, Function<QuestionLog.Line, Datum> datum) {
     return new Column(header, width, Owner.STATE, look, true, datum);
+  }
+
+  private static Column unprintedState(
+      String header, int width, Look look, Function<QuestionLog.Line, String> text) {
+    return new Column(header, width, Owner.STATE, look, false, line -> words(text.apply(line)));
   }
 
   private static Column history(String header, Look look, Function<QuestionLog.Line, Datum> datum) {

@@ -30,7 +30,7 @@ final class LogSheet {
   void fill(Sheet rows, List<QuestionLog.Line> lines) {
     pen.newSheet();
     Row header = rows.createRow(0);
-    header.setHeightInPoints(30);
+    Heights.points(header, 30);
     for (int column = 0; column < columns.size(); column++) writeHeader(header, column, column);
     int at = 1;
     for (QuestionLog.Line line : lines) {
@@ -43,6 +43,7 @@ final class LogSheet {
       for (int column = 0; column < columns.size(); column++) {
         pen.put(row, column, columns.get(column).datum().apply(line), columns.get(column).look());
       }
+      Heights.fit(row, sheet);
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, columns.size() - 1));
@@ -94,7 +95,7 @@ final class LogSheet {
       }
       pen.put(row, at, datum, column.look());
     }
-    if (!added && row instanceof org.apache.poi.xssf.usermodel.XSSFRow own) letGrow(own);
+    Heights.fit(row, sheet);
   }
 
   /** True when somebody typed over what the earlier issue wrote, or may have. */
@@ -104,11 +105,6 @@ final class LogSheet {
     if (text.isBlank()) return false;
     String ours = before == null ? now.shown() : column.datum().apply(before).shown();
     return !text.strip().equals(ours.strip());
-  }
-
-  /** Wrapped text may need another height now, unless somebody set the height by hand. */
-  private static void letGrow(org.apache.poi.xssf.usermodel.XSSFRow row) {
-    if (!row.getCTRow().getCustomHeight()) row.setHeight((short) -1);
   }
 
   private void addMissing(SheetLayout layout) {

@@ -7,6 +7,8 @@ import java.util.function.UnaryOperator;
 
 /** Turns places in the documents into links that work from where the workbook lies. */
 final class Places {
+  private static final String OPEN = "open";
+
   private final UnaryOperator<String> pathFromWorkbook;
 
   /**
@@ -17,15 +19,20 @@ final class Places {
     this.pathFromWorkbook = pathFromWorkbook;
   }
 
+  /** One short word that leads there: some programs do not wrap the text of a link. */
   Datum.Link link(Origin origin) {
     boolean archived = origin.document().contains("!/");
     boolean cell = origin.sheet() != null && origin.cell() != null && !archived;
     String location = cell ? quoted(origin.sheet()) + "!" + origin.cell() : null;
-    return new Datum.Link(origin.place(), address(origin.document()), location);
+    return open(address(origin.document()), location);
   }
 
   Datum.Link link(String document) {
-    return new Datum.Link(document, address(document), null);
+    return open(address(document), null);
+  }
+
+  private static Datum.Link open(String address, String location) {
+    return new Datum.Link(address == null ? "" : OPEN, address, location);
   }
 
   /**

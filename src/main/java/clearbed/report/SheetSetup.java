@@ -39,9 +39,8 @@ final class SheetSetup {
 
   static final List<Tint> STATES =
       List.of(
-          new Tint("new", "26415A", "FFFFFF"),
+          new Tint("new", "CFDDEA", "1F2933"),
           new Tint("reopened", "6E1A3B", "FFFFFF"),
-          new Tint("answered", "DCE9F2", "1F2933"),
           new Tint("resolved", "E4E4E4", "555555"),
           new Tint("suppressed", "E4E4E4", "555555"));
 
@@ -103,16 +102,29 @@ final class SheetSetup {
     return new CellRangeAddressList(firstRow, LAST_ROW, column, column);
   }
 
-  /** How a sheet goes onto paper. */
+  /** Percent at which 160 characters fit across a letter page on its side. */
+  private static final short NARROWED = 80;
+
+  /**
+   * How a sheet goes onto paper.
+   *
+   * @param pagesWide 0 for a sheet that sets its own page breaks, which a sheet fitted to its pages
+   *     would not keep
+   */
   record Paper(boolean landscape, PaperSize size, int pagesWide) {}
 
   static void paper(XSSFSheet sheet, Paper paper, String title) {
-    sheet.setFitToPage(true);
-    sheet.setAutobreaks(true);
+    boolean fit = paper.pagesWide() > 0;
+    sheet.setFitToPage(fit);
+    sheet.setAutobreaks(fit);
     sheet.getPrintSetup().setLandscape(paper.landscape());
     sheet.getPrintSetup().setPaperSize(paper.size());
-    sheet.getPrintSetup().setFitWidth((short) paper.pagesWide());
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    if (fit) {
+      sheet.getPrintSetup().setFitWidth((short) paper.pagesWide());
+      sheet.getPrintSetup().setFitHeight((short) 0);
+    } else {
+      sheet.getPrintSetup().setScale(NARROWED);
+    }
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.4);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.6);

@@ -110,10 +110,6 @@ final class SpacingCurve {
           .orElse(cells.get(width.name()));
     }
 
-    String pointWords() {
-      return stated().isPresent() ? "as the documents have it" : "required at the stated spacing";
-    }
-
     Charts.Labels labels() {
       String title = width.label() + " against " + lower(spacing.label());
       String alt =
@@ -125,10 +121,12 @@ final class SpacingCurve {
                   width.result(),
                   Quantity.of(spacings().get(0), spacing.quantity().unit()),
                   Quantity.of(spacings().get(POINTS - 1), spacing.quantity().unit()));
+      String point = stated().isPresent() ? "as the documents have it" : "as required";
       return new Charts.Labels(
           (calculation.tag().isEmpty() ? "" : calculation.tag() + ": ") + title,
           spacing.label() + ", " + spacing.quantity().unit().symbol(),
           width.label() + ", " + width.result().unit().symbol(),
+          "this entry, " + point,
           alt);
     }
 

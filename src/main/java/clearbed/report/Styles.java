@@ -22,7 +22,7 @@ final class Styles {
     SECTION,
     HEADER,
     HEADER_TO_FILL,
-    HEADER_TURNED,
+    HEADER_COUNT,
     TEXT,
     STRONG,
     TO_FILL,
@@ -38,6 +38,7 @@ final class Styles {
   static final String INK = "1F2933";
   static final String BAND = "26415A";
   static final String PALE = "E8EDF2";
+  private static final String FACE = "Arial";
   static final String LINE = "B8C2CC";
 
   private final XSSFWorkbook book;
@@ -64,6 +65,14 @@ final class Styles {
         });
   }
 
+  /**
+   * Column widths are reckoned in digits of the first font; this one is the same width anywhere.
+   */
+  static void plainFont(XSSFWorkbook book) {
+    book.getFontAt(0).setFontName(FACE);
+    book.getFontAt(0).setFontHeightInPoints((short) 10);
+  }
+
   static XSSFColor colour(String hex) {
     byte[] rgb = java.util.HexFormat.of().parseHex(hex);
     return new XSSFColor(rgb, null);
@@ -80,7 +89,10 @@ final class Styles {
       case SECTION -> section(style);
       case HEADER -> header(style, BAND, "FFFFFF");
       case HEADER_TO_FILL -> header(style, "F2D98B", INK);
-      case HEADER_TURNED -> turned(style);
+      case HEADER_COUNT -> {
+        header(style, BAND, "FFFFFF");
+        style.setAlignment(HorizontalAlignment.RIGHT);
+      }
       case TEXT -> box(style);
       case STRONG -> {
         box(style);
@@ -132,11 +144,6 @@ final class Styles {
     style.setVerticalAlignment(VerticalAlignment.CENTER);
   }
 
-  private void turned(XSSFCellStyle style) {
-    header(style, BAND, "FFFFFF");
-    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-  }
-
   private void link(XSSFCellStyle style) {
     box(style);
     XSSFFont font = font(10, false, "1D4F91");
@@ -175,6 +182,7 @@ final class Styles {
   private XSSFFont font(int points, boolean bold, String ink) {
     XSSFFont font = book.createFont();
     font.setFontHeightInPoints((short) points);
+    font.setFontName(FACE);
     font.setBold(bold);
     font.setColor(colour(ink));
     return font;

@@ -23,13 +23,11 @@ final class SummarySheet {
 
   private final XSSFSheet sheet;
   private final Pen pen;
-  private final Places places;
   private int next;
 
-  SummarySheet(XSSFSheet sheet, Pen pen, Places places) {
+  SummarySheet(XSSFSheet sheet, Pen pen) {
     this.sheet = sheet;
     this.pen = pen;
-    this.places = places;
   }
 
   void fill(Report report, QuestionLog log) {
@@ -51,7 +49,9 @@ final class SummarySheet {
   }
 
   private void title(Report report) {
-    pen.text(row(), 0, "Findings on the glass tile documents", Styles.Look.TITLE);
+    Row title = row();
+    Heights.points(title, 26);
+    pen.text(title, 0, "Findings on the glass tile documents", Styles.Look.TITLE);
     Report.Run run = report.run();
     long glass = report.entries().stream().filter(entry -> entry.glass()).count();
     String line =
@@ -63,7 +63,9 @@ final class SummarySheet {
                 run.ruleSet(),
                 run.tool(),
                 run.version());
-    pen.text(row(), 0, line, Styles.Look.SUBTITLE);
+    Row subtitle = row();
+    Heights.set(subtitle, 1);
+    pen.text(subtitle, 0, line, Styles.Look.SUBTITLE);
   }
 
   private void byLevel(List<Finding> findings) {
@@ -72,9 +74,9 @@ final class SummarySheet {
     pen.text(header, 0, "Level", Styles.Look.HEADER);
     pen.text(header, 1, "What it means", Styles.Look.HEADER);
     for (int i = 0; i < STATES.size(); i++) {
-      pen.text(header, 2 + i, STATES.get(i).word(), Styles.Look.HEADER);
+      pen.text(header, 2 + i, STATES.get(i).word(), Styles.Look.HEADER_COUNT);
     }
-    pen.text(header, 7, "all", Styles.Look.HEADER);
+    pen.text(header, 7, "all", Styles.Look.HEADER_COUNT);
     int first = next;
     for (Level level : Level.values()) {
       List<Finding> these = findings.stream().filter(f -> f.level() == level).toList();
@@ -128,7 +130,7 @@ final class SummarySheet {
     String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " passed over, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
     pen.text(row, 0, DocumentsSheet.word(document.status()), Styles.Look.STRONG);
-    pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
+    pen.text(row, 1, document.path(), Styles.Look.TEXT);
     wide(row, 2, why);
   }
 
@@ -157,6 +159,7 @@ final class SummarySheet {
   void section(String words) {
     next++;
     Row row = row();
+    Heights.points(row, 20);
     for (int column = 0; column < WIDTH; column++) {
       pen.text(row, column, column == 0 ? words : "", Styles.Look.SECTION);
     }
@@ -178,8 +181,7 @@ final class SummarySheet {
     sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDTH - 1));
     int characters = 0;
     for (int column = from; column < WIDTH; column++) characters += WIDTHS[column];
-    row.setHeightInPoints(
-        Math.max(row.getHeightInPoints(), 13.5f * Words.lines(words, characters)));
+    Heights.set(row, Words.lines(words, characters));
   }
 
   private Row row() {

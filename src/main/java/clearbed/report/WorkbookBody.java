@@ -46,6 +46,7 @@ final class WorkbookBody {
     this.log = log;
     this.places = places;
     this.pen = new Pen(book);
+    if (!log.carries()) Styles.plainFont(book);
   }
 
   void write(Path file) throws IOException {
@@ -94,7 +95,7 @@ final class WorkbookBody {
    * @param rows where rows are made: the book itself, or its streaming twin
    */
   private void fill(Workbook rows, LogColumns columns) {
-    new SummarySheet(book.getSheet(SUMMARY), pen, places).fill(report, log);
+    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
     SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
     if (!log.carries()) {
       fillLog(rows.getSheet(Headers.FINDINGS), columns.ofFindings());
@@ -104,7 +105,7 @@ final class WorkbookBody {
     int wide = CoverageSheet.pagesWide(report);
     SheetSetup.paper(book.getSheet(COVERAGE), paper(true, wide), TITLE);
     new CalculationsSheet(book.getSheet(CALCULATIONS), pen, places).fill(report.calculations());
-    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 1), TITLE);
+    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
     new DocumentsSheet(book.getSheet(DOCUMENTS), pen, places)
         .fill(rows.getSheet(DOCUMENTS), report.documents());
     SheetSetup.paper(book.getSheet(DOCUMENTS), paper(true, 1), TITLE);
