@@ -50,6 +50,11 @@ public final class Ledger {
     return lines;
   }
 
+  /** True when the workbook still has its hidden sheet. */
+  public static boolean isThere(Workbook book) {
+    return book.getSheet(SHEET) != null;
+  }
+
   /** Date of the issue that wrote the sheet, ISO 8601; empty when there is none. */
   public static String date(Workbook book) {
     Sheet sheet = book.getSheet(SHEET);
