@@ -70,6 +70,17 @@ final class FindingWriter {
         .replace("{expected}", expected);
   }
 
+  /** The verb behind a tag, for several tags. */
+  private static String plural(String template) {
+    return template
+        .replace("{tag} is ", "{tag} are ")
+        .replace("{tag} has ", "{tag} have ")
+        .replace("{tag} stands ", "{tag} stand ")
+        .replace("Is {tag} ", "Are {tag} ")
+        .replace("Has {tag} ", "Have {tag} ")
+        .replace("Does {tag} ", "Do {tag} ");
+  }
+
   /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1, GT-2 and 3 more}. */
   static String tags(List<String> tags) {
     if (tags.size() == 1) return tags.get(0);

@@ -117,8 +117,12 @@ record Header(Map<Integer, Column> columns, int rows) {
       Column column = exact(vocabulary, index, text, candidate, unit);
       if (column != null) return column;
     }
-    Attribute loose = loose(vocabulary, full);
-    if (loose != null) return new Column(index, text, Role.ATTRIBUTE, loose, "", unit);
+    for (String candidate : bottom.isEmpty() ? List.of(full) : List.of(full, clean(bottom))) {
+      Attribute loose = loose(vocabulary, candidate);
+      if (loose != null) {
+        return new Column(index, text, Role.ATTRIBUTE, fitting(vocabulary, loose, unit), "", unit);
+      }
+    }
     return new Column(index, text, Role.OTHER, null, "", unit);
   }
 
@@ -137,6 +141,24 @@ record Header(Map<Integer, Column> columns, int rows) {
         return new Column(index, text, Role.SURFACE, null, surface.getKey(), unit);
     }
     return null;
+  }
+
+  /** "Area" in square feet is no room, and "movement joint" in inches is a width, no guideline. */
+  private static Attribute fitting(Vocabulary vocabulary, Attribute named, Unit unit) {
+    boolean measured =
+        named.kind() == Attribute.Kind.AMOUNT
+            || named.kind() == Attribute.Kind.SIZE
+            || named.kind() == Attribute.Kind.FLATNESS;
+    if (unit == null || measured) return named;
+    Attribute best = named;
+    for (Attribute a : vocabulary.attributes()) {
+      boolean fits =
+          a.kind() == Attribute.Kind.AMOUNT
+              && a.family().equals(named.family())
+              && a.dimension() == unit.dimension();
+      if (fits && (best == named || a.id().endsWith(".width"))) best = a;
+    }
+    return best;
   }
 
   /** The attribute whose header phrase, with fillers, makes up the whole text. */
@@ -168,7 +190,7 @@ record Header(Map<Integer, Column> columns, int rows) {
     return text.toLowerCase(Locale.ROOT)
         .replaceAll("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]", " ")
         .replaceAll(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.)\\s*$", " ")
-        .replaceAll("[.:*#]+", " ")
+        .replaceAll("[.:*#,]+", " ")
         .replaceAll("\\s+", " ")
         .trim();
   }

@@ -17,6 +17,9 @@ final class LimitFinder {
   private static final Pattern THROUGH =
       Pattern.compile(
           "(?<![A-Za-z0-9.-])([A-Z]{1,4})-?(\\d{1,3})\\s*(?:through|thru|to|-)\\s*(?:\\1)?-?(\\d{1,3})(?![A-Za-z0-9])");
+  // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
+  private static final Pattern AND_OTHERS =
+      Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b");
   private static final Pattern SUITED =
       Pattern.compile(
           "(?:suit\\w*|approved|rated|recommended|designed|intended|formulated|acceptable|listed|appropriate|tested|certified|manufactured|made)\\s+(?:\\w+\\s+)?$",

@@ -31,7 +31,7 @@ final class OpenItems {
     for (Phrases.Hit hit : open.all(text)) {
       String words = text.substring(hit.start(), hit.end());
       if (NOT_A_CHOICE.matcher(words).matches()) {
-        if (!metricWithoutTwin(text, hit)) continue;
+        if (!metricWithoutTwin(text, hit) && !neighboured(text, hit)) continue;
       }
       Open last = found.isEmpty() ? null : found.get(found.size() - 1);
       boolean together =
@@ -65,6 +65,13 @@ final class OpenItems {
     String before = text.substring(Math.max(0, hit.start() - 40), hit.start());
     return !before.matches("(?s).*\\d[^.;]{0,24}\\s*$")
         || before.matches("(?s).*\\]\\s*(?:or\\s*)?$");
+  }
+
+  /** Two brackets side by side are a choice, whatever stands in them. */
+  private static boolean neighboured(String text, Phrases.Hit hit) {
+    return text.startsWith("[", hit.start())
+        && (text.substring(hit.end()).matches("(?s)\\s*(?:or\\s*)?\\[.*")
+            || text.substring(0, hit.start()).matches("(?s).*\\]\\s*(?:or\\s*)?"));
   }
 
   /** The text with its open items blanked out, same length. */

@@ -135,7 +135,7 @@ final class OutlineParser {
     }
 
     void add(Paragraph p, String text) {
-      Matcher m = PART.matcher(text);
+      Matcher m = PART.matcher((p.label().trim() + " " + text).trim());
       if (m.matches()) {
         part = "123".indexOf(m.group(1)) >= 0 ? Integer.parseInt(m.group(1)) : m.group(1).length();
         section = true;

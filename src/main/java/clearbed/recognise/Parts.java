@@ -15,8 +15,10 @@ final class Parts {
    * @param text plain form
    * @param lead the words before its colon, or empty; they are part of the text
    * @param exception true when it states an exception to the part before it
+   * @param sentence true when it follows a full stop: it may speak on of what the sentence before
+   *     spoke of
    */
-  record Part(String text, String lead, boolean exception) {}
+  record Part(String text, String lead, boolean exception, boolean sentence) {}
 
   private static final Pattern SENTENCE =
       Pattern.compile(
@@ -31,8 +33,12 @@ final class Parts {
 
   static List<Part> of(String text, Phrases except) {
     List<Part> parts = new ArrayList<>();
-    for (String sentence : sentences(text)) {
-      for (String clause : BUT.split(sentence)) addWithException(parts, clause.trim(), except);
+    for (Piece piece : sentences(text)) {
+      boolean first = true;
+      for (String clause : BUT.split(piece.text())) {
+        addWithException(parts, clause.trim(), except, piece.afterStop() && first);
+        first = false;
+      }
     }
     return parts;
   }
@@ -43,30 +49,35 @@ final class Parts {
     return m.find() ? m.group(1) : "";
   }
 
-  private static List<String> sentences(String text) {
-    List<String> out = new ArrayList<>();
+  private record Piece(String text, boolean afterStop) {}
+
+  private static List<Piece> sentences(String text) {
+    List<Piece> out = new ArrayList<>();
+    boolean afterStop = false;
     Matcher m = SENTENCE.matcher(text);
     int from = 0;
     while (m.find()) {
       boolean hard = m.group().contains(";") || m.group().contains("\n");
       if (!hard && !UPPER_AFTER.matcher(text.substring(m.end())).find()) continue;
       if (!text.substring(from, m.start()).isBlank())
-        out.add(text.substring(from, m.start()).trim());
+        out.add(new Piece(text.substring(from, m.start()).trim(), afterStop));
+      afterStop = !hard;
       from = m.end();
     }
     if (from < text.length() && !text.substring(from).isBlank())
-      out.add(text.substring(from).trim());
+      out.add(new Piece(text.substring(from).trim(), afterStop));
     return out;
   }
 
-  private static void addWithException(List<Part> parts, String clause, Phrases except) {
+  private static void addWithException(
+      List<Part> parts, String clause, Phrases except, boolean sentence) {
     if (clause.isEmpty()) return;
     Phrases.Hit hit = except.first(clause);
     if (hit == null || hit.start() == 0) {
-      parts.add(new Part(clause, lead(clause), false));
+      parts.add(new Part(clause, lead(clause), false, sentence));
       return;
     }
-    parts.add(new Part(clause.substring(0, hit.start()).trim(), lead(clause), false));
-    parts.add(new Part(clause.substring(hit.start()).trim(), "", true));
+    parts.add(new Part(clause.substring(0, hit.start()).trim(), lead(clause), false, sentence));
+    parts.add(new Part(clause.substring(hit.start()).trim(), "", true, false));
   }
 }

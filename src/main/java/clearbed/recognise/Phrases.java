@@ -97,6 +97,7 @@ final class Phrases {
     for (int i = 0; i < words.length; i++) {
       if (i > 0) regex.append("[\\s-]*");
       regex.append(Pattern.quote(words[i]));
+      if (i < words.length - 1 && words[i].length() > 2) regex.append("s?");
       if (words[i].length() > longest.length()) longest = words[i];
     }
     boolean word = Character.isLetterOrDigit(phrase.charAt(phrase.length() - 1));

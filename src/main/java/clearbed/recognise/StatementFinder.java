@@ -41,6 +41,9 @@ final class StatementFinder {
           "(?:tested|test(?:ing)?|determined|measured|method)\\b[^.;,]{0,40}$",
           Pattern.CASE_INSENSITIVE);
   private static final int NEAR = 90;
+  private static final int OPEN_NEAR = 24;
+  // A lead-in names what its paragraph is about, however far the figure stands behind it.
+  private static final int IN_LEAD = 6;
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
@@ -56,21 +59,49 @@ final class StatementFinder {
   List<Statement> find(String text, Origin origin, Context context) {
     List<Statement> out = new ArrayList<>();
     String family = context.family();
+    Carried carried = new Carried();
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       String leadFamily = part.lead().isEmpty() ? "" : familyIn(part.lead());
-      if (!leadFamily.isEmpty()) family = leadFamily;
+      // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
+      if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
+        family = leadFamily;
       if (!part.lead().isEmpty()) leadLimits = limitFinder.of(part.lead(), true);
       Limits limits = limits(part, context).within(leadLimits);
+      if (part.sentence()) limits = sameSubject(limits, previous);
       if (part.exception()) {
         exceptFrom(out, previous, limits);
       }
-      Reader reader = new Reader(part, context.withFamily(family), origin.withText(text), limits);
+      Reader reader =
+          new Reader(part, context.withFamily(family), origin.withText(text), limits, carried);
       reader.read(out);
       previous = limits;
     }
     return out;
+  }
+
+  /**
+   * What the parts before have spoken of: "coverage: 100 percent behind clear tile; 95 percent
+   * elsewhere".
+   */
+  private static final class Carried {
+    private Attribute amount;
+    private boolean flatness;
+  }
+
+  /** A sentence that names no tile speaks of the tile of the sentence before. */
+  private static Limits sameSubject(Limits l, Limits previous) {
+    boolean named = l.glass() || !l.tags().isEmpty() || !l.otherTile().isEmpty();
+    if (named) return l;
+    return new Limits(
+        previous.tags(),
+        previous.glass(),
+        previous.otherTile(),
+        l.exposures(),
+        l.exceptExposures(),
+        l.surfaces(),
+        l.with());
   }
 
   /** The part of the work a text speaks of first, or empty. */
@@ -163,9 +194,13 @@ final class StatementFinder {
     private final Context context;
     private final Origin origin;
     private final Limits limits;
+    private final Carried carried;
+    private final int leadEnd;
     private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
 
-    Reader(Parts.Part part, Context context, Origin origin, Limits limits) {
+    Reader(Parts.Part part, Context context, Origin origin, Limits limits, Carried carried) {
+      this.carried = carried;
+      this.leadEnd = part.lead().length();
       this.whole = part.text();
       this.text = openItems.closed(part.text());
       this.context = context;
@@ -289,7 +324,8 @@ final class StatementFinder {
       Attribute attribute = vocabulary.attribute("substrate.flatness").orElse(null);
       if (attribute == null) return taken;
       boolean column = context.attribute().equals(attribute.id());
-      if (!column && (!attribute.words().cues().in(text) || !text.matches(".*\\d.*"))) return taken;
+      boolean spoken = attribute.words().cues().in(text) || carried.flatness;
+      if (!column && (!spoken || !text.matches(".*\\d.*"))) return taken;
       List<Content.Deviation> deviations = new ArrayList<>();
       Matcher m = FLATNESS.matcher(text);
       int from = 0;
@@ -304,7 +340,10 @@ final class StatementFinder {
             || text.substring(0, m.start()).endsWith("[")) continue;
         deviations.add(new Content.Deviation(deviation, over));
       }
-      if (!deviations.isEmpty()) add(out, attribute, new Content.Flatness(deviations), false);
+      if (!deviations.isEmpty()) {
+        add(out, attribute, new Content.Flatness(deviations), false);
+        carried.flatness = true;
+      }
       return taken;
     }
 
@@ -359,14 +398,37 @@ final class StatementFinder {
         if (a.kind() != Attribute.Kind.AMOUNT || !context.mayStateFamily(a.family())) continue;
         Content.Amount as = Quantities.as(amount, a.dimension()).orElse(null);
         if (as == null || !a.accepts(as) || a.id().equals("substrate.deflection")) continue;
-        int d = a.id().equals(context.attribute()) ? -1000 : distance(a, start, end);
+        boolean column = a.id().equals(context.attribute()) && !a.words().not().in(whole);
+        int d = column ? -1000 : distance(a, start, end);
         if (d < distance) {
           distance = d;
           best = a;
           meant = as;
         }
       }
-      if (best != null && distance <= NEAR) add(out, best, negatedBound(meant, start), false);
+      if (best == null || distance > NEAR) {
+        best = carried.amount;
+        meant =
+            best == null
+                ? null
+                : Quantities.as(amount, best.dimension()).filter(best::accepts).orElse(null);
+        if (meant == null) return;
+      }
+      carried.amount = best;
+      add(
+          out,
+          best,
+          best.id().equals("location.temperatureRange")
+              ? asRange(meant)
+              : negatedBound(meant, start),
+          false);
+    }
+
+    /** "-10 to 150 °F" at a surface is a range of 160 °F. */
+    private Content.Amount asRange(Content.Amount ends) {
+      if (ends.low().equals(ends.high())) return ends;
+      return new Content.Amount(
+          ends.high().minus(ends.low()), ends.high().minus(ends.low()), ends.bound());
     }
 
     /** "Do not use ... below 400 psi" asks for 400 psi at least. */
@@ -424,7 +486,7 @@ final class StatementFinder {
       for (Attribute a : vocabulary.attributes()) {
         if (a.kind() != Attribute.Kind.TERM || !context.mayStateFamily(a.family())) continue;
         boolean column = a.id().equals(context.attribute());
-        if (!column && !termsAllowed(a)) continue;
+        if (!column && (!termsAllowed(a) || ofAnotherColumn(a))) continue;
         for (Map.Entry<Phrases.Hit, String> hit : termHits(a).entrySet()) {
           if (!column && a.needsFamily() && !speaksOf(a.family(), hit.getKey())) continue;
           boolean negated =
@@ -432,6 +494,16 @@ final class StatementFinder {
           add(out, a, new Content.Term(hit.getValue()), negated);
         }
       }
+    }
+
+    /**
+     * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting.
+     */
+    private boolean ofAnotherColumn(Attribute a) {
+      Attribute column = vocabulary.attribute(context.attribute()).orElse(null);
+      return column != null
+          && column.kind() == Attribute.Kind.TERM
+          && column.family().equals(a.family());
     }
 
     private boolean termsAllowed(Attribute a) {

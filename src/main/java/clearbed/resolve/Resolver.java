@@ -201,7 +201,8 @@ public final class Resolver {
     if (fit == Reach.NOT || s.attribute().equals("text")) return;
     boolean tag = reach.namesTag(s.limits());
     boolean ownNature = OF_THE_TILE.contains(s.attribute());
-    if (ownNature && !tag && draft.says(s.attribute())) return;
+    boolean open = s.content() instanceof Content.Open;
+    if (ownNature && !tag && !open && draft.says(s.attribute())) return;
     Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
     boolean specific = tag || (s.limits().glass() && !ownNature);
     out.add(new Candidate(value(s, scope, specific), fit));
