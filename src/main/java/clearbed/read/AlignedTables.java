@@ -122,6 +122,9 @@ final class AlignedTables {
     long several = block.stream().filter(l -> l.segments().size() >= 2).count();
     long leaders = block.stream().filter(l -> l.text().contains("....")).count();
     if (leaders * 2 > block.size()) return false;
+    // Two numbered notes beside something else are no table; a numbered schedule is longer.
+    boolean notes = block.stream().allMatch(l -> LineKind.isLabel(l.segments().get(0).text()));
+    if (notes && several < 4) return false;
     return several >= (columns.count() > 2 ? 2 : 3);
   }
 }

@@ -76,6 +76,7 @@ final class PdfBlocks {
     int bodyStart = parts.size();
     for (List<Line> stream : PageColumns.of(ruled.rest(body))) stream(page, stream, tables);
     for (PdfTable table : tables) parts.add(new Part(page.number(), Region.BODY, null, table));
+    for (List<Line> box : ruled.boxes()) stream(page, box, new ArrayList<>());
     joinToPageBefore(bodyStart);
     if (!page.turned().isEmpty()) stream(page, page.turned(), new ArrayList<>());
     for (Line line : footers) text(page, Region.FOOTER, List.of(line));

@@ -52,6 +52,8 @@ final class PdfParagraphs {
     if (Math.abs(line.size() - last.size()) > 0.15 * last.size()) return true;
     if (open.stream().allMatch(Line::isBold) != line.isBold() && open.size() == 1) return true;
     if (LineKind.isCapitals(last.text()) && !LineKind.isCapitals(line.text())) return true;
+    // A heading set in the middle, such as the last line of a section.
+    if (LineKind.isCapitals(line.text()) && line.x0() > last.x0() + 5 * line.size()) return true;
     return isOutdented(line) || isIndented(line, last) || endedEarly(last, line);
   }
 

@@ -57,6 +57,16 @@ final class RuledGrid {
     return ys.get(ys.size() - 1);
   }
 
+  /** Square points. */
+  double area() {
+    if (xs.isEmpty() || ys.isEmpty()) return 0;
+    return (xs.get(columns()) - xs.get(0)) * (bottom() - top());
+  }
+
+  boolean holds(double x, double y) {
+    return row(y) >= 0 && column(x) >= 0;
+  }
+
   List<Double> lefts() {
     return List.copyOf(xs.subList(0, columns()));
   }

@@ -10,18 +10,24 @@ import java.util.Set;
 
 /** Finds tables whose cells are drawn, and takes their words out of the lines of the page. */
 final class RuledTables {
+  /** Of the page; a larger frame is the page's border. */
+  private static final double LARGEST_BOX = 0.5;
+
   private static final int MOST_COLUMNS = 60;
   private static final int MOST_ROWS = 400;
 
   private final int page;
   private final List<PdfTable> tables = new ArrayList<>();
+  private final List<List<Line>> boxes = new ArrayList<>();
   private final Set<Segment> taken = new HashSet<>();
 
   RuledTables(PdfPage page, List<Line> lines) {
     this.page = page.number();
     for (List<Ruling> frame : RuledFrames.of(page.rulings())) {
-      PdfTable table = table(new RuledGrid(frame), lines);
+      RuledGrid grid = new RuledGrid(frame);
+      PdfTable table = table(grid, lines);
       if (table != null) tables.add(table);
+      else if (grid.area() < LARGEST_BOX * page.width() * page.height()) box(grid, lines);
     }
     tables.sort(Comparator.comparingDouble(PdfTable::top));
   }
@@ -30,7 +36,28 @@ final class RuledTables {
     return tables;
   }
 
-  /** The lines less the words that stand in the tables. */
+  /**
+   * Words in frames that are no tables (a title block, a framed note), to be read by themselves.
+   */
+  List<List<Line>> boxes() {
+    return boxes;
+  }
+
+  private void box(RuledGrid grid, List<Line> lines) {
+    List<Line> inside = new ArrayList<>();
+    for (Line line : lines) {
+      List<Segment> words =
+          line.segments().stream()
+              .filter(s -> !taken.contains(s) && grid.holds(s.middle(), line.middle()))
+              .toList();
+      if (words.isEmpty()) continue;
+      taken.addAll(words);
+      inside.add(new Line(words, line.baseline()));
+    }
+    if (!inside.isEmpty()) boxes.add(inside);
+  }
+
+  /** The lines less the words that stand in the tables and boxes. */
   List<Line> rest(List<Line> lines) {
     if (taken.isEmpty()) return lines;
     List<Line> rest = new ArrayList<>();
