@@ -16,6 +16,7 @@ import org.apache.poi.hssf.usermodel.HSSFClientAnchor;
 import org.apache.poi.hssf.usermodel.HSSFComment;
 import org.apache.poi.hssf.usermodel.HSSFPatriarch;
 import org.apache.poi.hssf.usermodel.HSSFShape;
+import org.apache.poi.hssf.usermodel.HSSFShapeGroup;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFSimpleShape;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -88,11 +89,7 @@ final class XlsReader implements FormatReader {
     try {
       HSSFPatriarch drawing = sheet.getDrawingPatriarch();
       if (drawing == null) return;
-      for (HSSFShape shape : drawing) {
-        if (!(shape instanceof HSSFSimpleShape box) || shape instanceof HSSFComment) continue;
-        String words = CleanText.of(text(box));
-        if (!words.isEmpty()) blocks.add(note(path, sheet, shape, words));
-      }
+      for (HSSFShape shape : drawing) addShape(path, sheet, shape, blocks);
     } catch (RuntimeException e) {
       // Drawings are the part of the old format that the library knows least.
       Origin origin = Origin.ofCell(path, sheet.getSheetName(), null, null);
@@ -100,8 +97,22 @@ final class XlsReader implements FormatReader {
     }
   }
 
+  private static void addShape(String path, HSSFSheet sheet, HSSFShape shape, List<Block> blocks) {
+    if (shape instanceof HSSFShapeGroup group) {
+      for (HSSFShape inner : group) addShape(path, sheet, inner, blocks);
+    } else if (shape instanceof HSSFSimpleShape box && !(shape instanceof HSSFComment)) {
+      String words = CleanText.of(text(box));
+      if (!words.isEmpty()) blocks.add(note(path, sheet, shape, words));
+    }
+  }
+
   private static String text(HSSFSimpleShape box) {
-    return box.getString() == null ? "" : box.getString().getString();
+    try {
+      return box.getString() == null ? "" : box.getString().getString();
+    } catch (NullPointerException e) {
+      // What the library throws for a picture or a line, which have no text record.
+      return "";
+    }
   }
 
   private static Paragraph note(String path, HSSFSheet sheet, HSSFShape shape, String words) {

@@ -1,0 +1,56 @@
+package clearbed.read;
+
+import java.util.List;
+
+/**
+ * Words on one level of a page.
+ *
+ * @param segments stretches of words set apart by more than a word's space, from the left
+ * @param baseline points from the top of the page
+ */
+record Line(List<Segment> segments, double baseline) {
+
+  /** A stretch of words; points. */
+  record Segment(String text, double x0, double x1, double size, boolean bold) {
+    double middle() {
+      return (x0 + x1) / 2;
+    }
+  }
+
+  Line {
+    segments = List.copyOf(segments);
+  }
+
+  double x0() {
+    return segments.get(0).x0();
+  }
+
+  double x1() {
+    return segments.get(segments.size() - 1).x1();
+  }
+
+  double size() {
+    double size = 0;
+    for (Segment s : segments) size = Math.max(size, s.size());
+    return size;
+  }
+
+  boolean isBold() {
+    return segments.stream().allMatch(Segment::bold);
+  }
+
+  /** Height at which the letters stand, rather than the line under them. */
+  double middle() {
+    return baseline - size() * 0.3;
+  }
+
+  String text() {
+    if (segments.size() == 1) return segments.get(0).text();
+    StringBuilder text = new StringBuilder();
+    for (Segment s : segments) {
+      if (text.length() > 0) text.append(' ');
+      text.append(s.text());
+    }
+    return text.toString();
+  }
+}

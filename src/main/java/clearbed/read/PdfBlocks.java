@@ -1,0 +1,139 @@
+package clearbed.read;
+
+import clearbed.model.Block;
+import clearbed.model.Document.Gap;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Paragraph.Region;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Turns the pages of a PDF into blocks; each paragraph and each table counts one in the ordinals.
+ */
+final class PdfBlocks {
+  private final String document;
+  private final List<Part> parts = new ArrayList<>();
+  private final List<Gap> gaps = new ArrayList<>();
+
+  /** Something in reading order: text with its page and region, or a table. */
+  private record Part(int page, Region region, String text, PdfTable table) {}
+
+  PdfBlocks(String document) {
+    this.document = document;
+  }
+
+  List<Gap> gaps() {
+    return gaps;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    for (Part part : parts) {
+      Integer ordinal = blocks.size() + 1;
+      if (part.table() != null) {
+        Origin origin = new Origin(document, null, null, part.page(), ordinal, null, null);
+        blocks.add(part.table().build(origin));
+      } else {
+        Origin origin = new Origin(document, null, null, part.page(), ordinal, null, part.text());
+        blocks.add(new Paragraph(origin, "", 0, -1, part.text(), part.region()));
+      }
+    }
+    return blocks;
+  }
+
+  void add(List<PdfPage> pages) {
+    PageMargins margins = new PageMargins(pages);
+    for (PdfPage page : pages) {
+      if (!page.fault().isEmpty()) gap(page, page.fault());
+      if (page.isScanned()) gap(page, "no text on this page: scanned; run text recognition first");
+      page(page, margins);
+    }
+  }
+
+  void addForms(PDDocument pdf) {
+    for (PdfForms.Entry entry : PdfForms.of(pdf)) {
+      parts.add(new Part(entry.page(), entry.region(), entry.text(), null));
+    }
+  }
+
+  private void gap(PdfPage page, String reason) {
+    Origin origin = new Origin(document, null, null, page.number(), null, null, null);
+    gaps.add(new Gap(origin, reason));
+  }
+
+  private void page(PdfPage page, PageMargins margins) {
+    List<Line> body = new ArrayList<>();
+    List<Line> footers = new ArrayList<>();
+    for (Line line : page.lines()) {
+      if (margins.isHeader(line, page)) text(page, Region.HEADER, List.of(line));
+      else if (margins.isFooter(line, page)) footers.add(line);
+      else body.add(line);
+    }
+    RuledTables ruled = new RuledTables(page, body);
+    List<PdfTable> tables = new ArrayList<>(ruled.tables());
+    int bodyStart = parts.size();
+    for (List<Line> stream : PageColumns.of(ruled.rest(body))) stream(page, stream, tables);
+    for (PdfTable table : tables) parts.add(new Part(page.number(), Region.BODY, null, table));
+    for (List<Line> box : ruled.boxes()) stream(page, box, new ArrayList<>());
+    joinToPageBefore(bodyStart);
+    if (!page.turned().isEmpty()) stream(page, page.turned(), new ArrayList<>());
+    for (Line line : footers) text(page, Region.FOOTER, List.of(line));
+  }
+
+  private void stream(PdfPage page, List<Line> stream, List<PdfTable> tables) {
+    AlignedTables aligned = new AlignedTables(stream, page.rulings(), page.number());
+    List<Line> lines = aligned.lines();
+    PdfParagraphs paragraphs = new PdfParagraphs(lines);
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      while (!tables.isEmpty() && tables.get(0).top() < line.baseline()) {
+        text(page, Region.BODY, paragraphs.end());
+        parts.add(new Part(page.number(), Region.BODY, null, tables.remove(0)));
+      }
+      AlignedTables.Found found = aligned.at(i);
+      if (found != null) {
+        text(page, Region.BODY, paragraphs.end());
+        parts.add(new Part(page.number(), Region.BODY, null, found.table()));
+        i = found.end() - 1;
+      } else {
+        text(page, Region.BODY, paragraphs.next(line));
+      }
+    }
+    text(page, Region.BODY, paragraphs.end());
+  }
+
+  private void text(PdfPage page, Region region, List<Line> lines) {
+    if (lines == null) return;
+    StringBuilder text = new StringBuilder();
+    for (Line line : lines) Hyphens.append(text, line.text());
+    parts.add(new Part(page.number(), region, text.toString(), null));
+  }
+
+  /** Joins a table, or a sentence, that goes on from the page before. */
+  private void joinToPageBefore(int bodyStart) {
+    if (bodyStart >= parts.size()) return;
+    Part next = parts.get(bodyStart);
+    int at = bodyStart - 1;
+    while (at >= 0 && parts.get(at).region() != Region.BODY) at--;
+    if (at < 0 || parts.get(at).page() == next.page()) return;
+    Part last = parts.get(at);
+    if (last.table() != null && next.table() != null) {
+      if (!last.table().hasColumnsOf(next.table())) return;
+      last.table().append(next.table());
+      parts.remove(bodyStart);
+    } else if (last.text() != null && next.text() != null && runsOn(last.text(), next.text())) {
+      StringBuilder text = new StringBuilder(last.text());
+      Hyphens.append(text, next.text());
+      parts.set(at, new Part(last.page(), Region.BODY, text.toString(), null));
+      parts.remove(bodyStart);
+    }
+  }
+
+  private static boolean runsOn(String last, String next) {
+    return !last.matches("(?s).*[.:;!?]$")
+        && Character.isLowerCase(next.charAt(0))
+        && !LineKind.opensItem(next);
+  }
+}

@@ -1,0 +1,92 @@
+package clearbed.read;
+
+import clearbed.read.Line.Segment;
+import clearbed.read.PdfTable.Piece;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds tables whose cells are drawn, and takes their words out of the lines of the page. */
+final class RuledTables {
+  /** Of the page; a larger frame is the page's border. */
+  private static final double LARGEST_BOX = 0.5;
+
+  private static final int MOST_COLUMNS = 60;
+  private static final int MOST_ROWS = 400;
+
+  private final int page;
+  private final List<PdfTable> tables = new ArrayList<>();
+  private final List<List<Line>> boxes = new ArrayList<>();
+  private final Set<Segment> taken = new HashSet<>();
+
+  RuledTables(PdfPage page, List<Line> lines) {
+    this.page = page.number();
+    for (List<Ruling> frame : RuledFrames.of(page.rulings())) {
+      RuledGrid grid = new RuledGrid(frame);
+      PdfTable table = table(grid, lines);
+      if (table != null) tables.add(table);
+      else if (grid.area() < LARGEST_BOX * page.width() * page.height()) box(grid, lines);
+    }
+    tables.sort(Comparator.comparingDouble(PdfTable::top));
+  }
+
+  List<PdfTable> tables() {
+    return tables;
+  }
+
+  /**
+   * Words in frames that are no tables (a title block, a framed note), to be read by themselves.
+   */
+  List<List<Line>> boxes() {
+    return boxes;
+  }
+
+  private void box(RuledGrid grid, List<Line> lines) {
+    List<Line> inside = new ArrayList<>();
+    for (Line line : lines) {
+      List<Segment> words =
+          line.segments().stream()
+              .filter(s -> !taken.contains(s) && grid.holds(s.middle(), line.middle()))
+              .toList();
+      if (words.isEmpty()) continue;
+      taken.addAll(words);
+      inside.add(new Line(words, line.baseline()));
+    }
+    if (!inside.isEmpty()) boxes.add(inside);
+  }
+
+  /** The lines less the words that stand in the tables and boxes. */
+  List<Line> rest(List<Line> lines) {
+    if (taken.isEmpty()) return lines;
+    List<Line> rest = new ArrayList<>();
+    for (Line line : lines) {
+      List<Segment> left = line.segments().stream().filter(s -> !taken.contains(s)).toList();
+      if (left.size() == line.segments().size()) rest.add(line);
+      else if (!left.isEmpty()) rest.add(new Line(left, line.baseline()));
+    }
+    return rest;
+  }
+
+  private PdfTable table(RuledGrid grid, List<Line> lines) {
+    if (grid.columns() < 2 || grid.columns() > MOST_COLUMNS || grid.rows() > MOST_ROWS) return null;
+    RuledWords words = new RuledWords(grid, page);
+    for (Line line : lines) {
+      for (Segment s : line.segments()) {
+        if (!taken.contains(s)) words.add(s, line);
+      }
+    }
+    words.leaveOutPages();
+    List<List<Piece>> rows = words.rows();
+    if (!isTable(rows)) return null;
+    taken.addAll(words.segments());
+    return new PdfTable(grid.top(), grid.bottom(), grid.lefts(), rows);
+  }
+
+  /** Boxes drawn around notes or pictures have lines too, but no two rows of values. */
+  private static boolean isTable(List<List<Piece>> rows) {
+    long several = rows.stream().filter(r -> r.size() >= 2).count();
+    return rows.size() >= 2 && several >= 2 || several >= 1 && rows.size() >= 3;
+  }
+}
