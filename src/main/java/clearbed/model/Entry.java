@@ -30,13 +30,15 @@ public record Entry(
   }
 
   /**
-   * Values of one attribute that state or require something at the closest place that says anything: entry before
-   * article before general, and within a scope words on glass tile before words on tile at large.
+   * Values of one attribute that state or require something at the closest place that says
+   * anything: entry before article before general, and within a scope words on glass tile before
+   * words on tile at large.
    */
   public List<Value> governing(String attribute) {
     List<Value> stated =
         values.stream()
-            .filter(value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
+            .filter(
+                value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
             .toList();
     if (stated.isEmpty()) return stated;
     Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();

@@ -4,9 +4,11 @@ package clearbed.model;
  * What the documents say of one attribute of one entry, in one place.
  *
  * @param attribute name from the vocabulary, such as {@code mortar.standard}
- * @param excluded true when the words forbid the content ({@code organic adhesive is not permitted})
+ * @param excluded true when the words forbid the content ({@code organic adhesive is not
+ *     permitted})
  * @param asWritten the words
- * @param specific true when the place speaks of this tag or of glass tile by name, not of tile at large
+ * @param specific true when the place speaks of this tag or of glass tile by name, not of tile at
+ *     large
  */
 public record Value(
     String attribute,
@@ -18,7 +20,12 @@ public record Value(
     boolean specific) {
 
   public Value(
-      String attribute, Content content, boolean excluded, String asWritten, Origin origin, Scope scope) {
+      String attribute,
+      Content content,
+      boolean excluded,
+      String asWritten,
+      Origin origin,
+      Scope scope) {
     this(attribute, content, excluded, asWritten, origin, scope, scope == Scope.ENTRY);
   }
 

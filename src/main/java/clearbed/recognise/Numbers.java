@@ -1,6 +1,9 @@
 package clearbed.recognise;
 
-/** Reads one number as documents write it: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.25}, {@code 1,000}. */
+/**
+ * Reads one number as documents write it: {@code 1 1/2}, {@code 1-1/2}, {@code 3/8}, {@code 0.25},
+ * {@code 1,000}.
+ */
 final class Numbers {
   /** A number; a hyphen or space may join the whole and the fraction. */
   static final String PATTERN =
@@ -27,6 +30,8 @@ final class Numbers {
     String[] parts = s.substring(0, slash).split("[ -]+");
     double whole = parts.length > 1 ? Double.parseDouble(parts[0]) : 0;
     double denominator = Double.parseDouble(s.substring(slash + 1));
-    return denominator == 0 ? Double.NaN : whole + Double.parseDouble(parts[parts.length - 1]) / denominator;
+    return denominator == 0
+        ? Double.NaN
+        : whole + Double.parseDouble(parts[parts.length - 1]) / denominator;
   }
 }

@@ -6,7 +6,9 @@ import java.text.Normalizer;
 final class PlainText {
   private PlainText() {}
 
-  /** Same words with plain quotes, dashes, spaces and letters; ligatures and soft hyphens resolved. */
+  /**
+   * Same words with plain quotes, dashes, spaces and letters; ligatures and soft hyphens resolved.
+   */
   static String of(String text) {
     if (isPlain(text)) return text;
     StringBuilder out = new StringBuilder(text.length() + 8);
@@ -25,7 +27,8 @@ final class PlainText {
   private static void append(StringBuilder out, int c) {
     switch (c) {
       case 0x00AD, 0x200B, 0x200C, 0x200D, 0xFEFF -> {}
-      case 0x00A0, 0x2002, 0x2003, 0x2007, 0x2008, 0x2009, 0x200A, 0x202F, 0x3000, '\t', '\r' -> out.append(' ');
+      case 0x00A0, 0x2002, 0x2003, 0x2007, 0x2008, 0x2009, 0x200A, 0x202F, 0x3000, '\t', '\r' ->
+          out.append(' ');
       case 0x2010, 0x2011, 0x2012, 0x2013, 0x2014, 0x2212 -> out.append('-');
       case 0x2018, 0x2019, 0x2032, 0x02B9, 0x00B4 -> out.append('\'');
       case 0x201C, 0x201D, 0x2033, 0x02BA -> out.append('"');
@@ -50,7 +53,8 @@ final class PlainText {
     String form = Normalizer.normalize(new String(Character.toChars(c)), Normalizer.Form.NFKC);
     boolean fraction = form.indexOf('\u2044') > 0;
     // 1½ is one and a half, not eleven halves.
-    if (fraction && out.length() > 0 && Character.isDigit(out.charAt(out.length() - 1))) out.append(' ');
+    if (fraction && out.length() > 0 && Character.isDigit(out.charAt(out.length() - 1)))
+      out.append(' ');
     out.append(form.replace('\u2044', '/').replace('\u2212', '-'));
   }
 }

@@ -46,7 +46,12 @@ final class UnitWords {
   }
 
   private static String regex(String spelling) {
-    String body = spelling.replace(".", "\\.").replace("/", " ?/ ?").replace(" ", "\\.?\\s*").replace("^", "\\^?");
+    String body =
+        spelling
+            .replace(".", "\\.")
+            .replace("/", " ?/ ?")
+            .replace(" ", "\\.?\\s*")
+            .replace("^", "\\^?");
     char last = spelling.charAt(spelling.length() - 1);
     return Character.isLetterOrDigit(last) ? body + "(?![A-Za-z0-9])\\.?" : body;
   }
@@ -63,7 +68,13 @@ final class UnitWords {
     put(map, Unit.PSI, "psi", "lb/in2", "lbf/in2", "p.s.i", "pounds per square inch", "lbs/sq in");
     put(map, Unit.MEGAPASCAL, "mpa", "megapascal", "megapascals");
     put(map, Unit.KILOPASCAL, "kpa");
-    put(map, Unit.NEWTON_PER_SQUARE_MILLIMETRE, "n/mm2", "n/sq mm", "n/mm^2", "newtons per square millimetre");
+    put(
+        map,
+        Unit.NEWTON_PER_SQUARE_MILLIMETRE,
+        "n/mm2",
+        "n/sq mm",
+        "n/mm^2",
+        "newtons per square millimetre");
     put(map, Unit.PERCENT, "%", "percent", "per cent", "pct");
     put(map, Unit.FAHRENHEIT, "°f", "deg f", "degrees f", "degrees fahrenheit", "fahrenheit", "f");
     put(map, Unit.CELSIUS, "°c", "deg c", "degrees c", "degrees celsius", "celsius", "c");
@@ -75,7 +86,20 @@ final class UnitWords {
     put(map, Unit.DAY, "d", "day", "days");
     put(map, Unit.POUND, "lb", "lbs", "pound", "pounds");
     put(map, Unit.KILOGRAM, "kg", "kilogram", "kilograms");
-    put(map, Unit.PER_KELVIN, "/k", "/°c", "per k", "per °c", "1/k", "per kelvin", "/deg c", "m/m/k", "mm/mm/°c", "in/in/°c", "k-1");
+    put(
+        map,
+        Unit.PER_KELVIN,
+        "/k",
+        "/°c",
+        "per k",
+        "per °c",
+        "1/k",
+        "per kelvin",
+        "/deg c",
+        "m/m/k",
+        "mm/mm/°c",
+        "in/in/°c",
+        "k-1");
     put(map, Unit.PER_FAHRENHEIT, "/°f", "per °f", "/deg f", "in/in/°f", "per degree f", "/f");
     return Map.copyOf(map);
   }

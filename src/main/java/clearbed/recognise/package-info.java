@@ -1,2 +1,5 @@
-/** From blocks of text and tables to facts: schedule rows, section clauses, citations, quantities, statements. */
+/**
+ * From blocks of text and tables to facts: schedule rows, section clauses, citations, quantities,
+ * statements.
+ */
 package clearbed.recognise;
