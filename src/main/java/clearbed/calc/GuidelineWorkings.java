@@ -109,9 +109,10 @@ final class GuidelineWorkings {
     boolean between = GuidelineTable.interpolates(rule, worst.spacing());
     return w.step(
         "tabulated" + suffix,
-        between ? "Width of the table, interpolated" : "Width of the table",
-        "the row's width; between two rows in proportion to the spacing (interpolated, not in the"
-            + " guideline itself)",
+        between
+            ? "Width of the table, interpolated (the guideline gives its rows only)"
+            : "Width of the table",
+        "the row's width; between two rows in proportion to the spacing",
         expression.toString(),
         Quantity.of(GuidelineTable.tabulated(rule.rows(), worst.spacing(), measure), small));
   }
