@@ -40,6 +40,11 @@ public record Entry(
             .filter(
                 value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
             .toList();
+    // Words that were not understood ("modified thin-set") do not displace a standard or figure
+    // stated elsewhere.
+    List<Value> understood =
+        stated.stream().filter(value -> !(value.content() instanceof Content.Words)).toList();
+    if (!understood.isEmpty()) stated = understood;
     if (stated.isEmpty()) return stated;
     Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
     List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();

@@ -64,4 +64,31 @@ public record Finding(
         source,
         suppressed);
   }
+
+  public Finding withId(String now) {
+    return new Finding(
+        now,
+        check,
+        kind,
+        level,
+        state,
+        tags,
+        attribute,
+        origin,
+        places,
+        message,
+        found,
+        expected,
+        steps,
+        question,
+        clause,
+        source,
+        suppressed);
+  }
+
+  public Finding withSuppressed(String reason) {
+    return new Finding(
+        id, check, kind, level, state, tags, attribute, origin, places, message, found, expected,
+        steps, question, clause, source, reason);
+  }
 }

@@ -8,9 +8,15 @@ import java.util.List;
  *
  * @param origin of the table as a whole
  * @param rows in reading order; blank rows may be left out, row numbers tell
+ * @param turned true when rows and columns have changed places, so that addresses are still those
+ *     of the document
  * @param sheet true for a spreadsheet sheet, where several tables and notes may share the grid
  */
-public record Table(Origin origin, List<Row> rows, boolean sheet) implements Block {
+public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned) implements Block {
+
+  public Table(Origin origin, List<Row> rows, boolean sheet) {
+    this(origin, rows, sheet, false);
+  }
 
   public Table {
     rows = List.copyOf(rows);
@@ -67,7 +73,9 @@ public record Table(Origin origin, List<Row> rows, boolean sheet) implements Blo
     return new Origin(
         origin.document(),
         origin.sheet(),
-        address(cell.firstRow(), cell.column()),
+        turned
+            ? address(cell.column() + 1, cell.firstRow() - 1)
+            : address(cell.firstRow(), cell.column()),
         cell.page() > 0 ? Integer.valueOf(cell.page()) : origin.page(),
         origin.paragraph(),
         origin.heading(),

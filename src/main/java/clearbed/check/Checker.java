@@ -1,0 +1,111 @@
+package clearbed.check;
+
+import clearbed.model.Calculation;
+import clearbed.model.Document;
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Verdict;
+import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Runs every rule of a set over every glass entry and over the set as a whole. */
+public final class Checker {
+
+  /** All that came of it. */
+  public record Outcome(
+      List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {}
+
+  private final Vocabulary vocabulary;
+  private final RuleSet rules;
+
+  public Checker(Vocabulary vocabulary, RuleSet rules) {
+    this.vocabulary = vocabulary;
+    this.rules = rules;
+  }
+
+  public Outcome check(Project project, List<Document> documents) {
+    List<Finding> findings = new ArrayList<>();
+    List<Verdict> verdicts = new ArrayList<>();
+    List<Calculation> calculations = new ArrayList<>();
+    FindingWriter writer = new FindingWriter();
+    SetComputation.Scene scene = new SetComputation.Scene(project, documents, vocabulary, writer);
+    for (Rule rule : rules.rules()) {
+      if (rule.off()) continue;
+      if (rule.expectation() instanceof Expectation.Computed c
+          && Computations.ofTheSet(c.name()) != null) {
+        List<Finding> found = Computations.ofTheSet(c.name()).find(rule, scene);
+        findings.addAll(found);
+        verdicts.addAll(setVerdicts(rule, project, found));
+      } else {
+        new RuleRun(rule, project, vocabulary, rules, writer).run(findings, verdicts, calculations);
+      }
+    }
+    List<Finding> all = new ArrayList<>();
+    for (Finding finding : unique(findings)) all.add(suppressed(finding));
+    all.sort(
+        Comparator.comparing(Finding::level)
+            .thenComparing(Finding::check)
+            .thenComparing(f -> String.join(",", f.tags()))
+            .thenComparing(Finding::id));
+    return new Outcome(all, mark(verdicts, all), calculations);
+  }
+
+  private static List<Verdict> setVerdicts(Rule rule, Project project, List<Finding> found) {
+    List<Verdict> out = new ArrayList<>();
+    for (Entry entry : project.glass()) {
+      Finding finding =
+          found.stream().filter(f -> f.tags().contains(entry.tag())).findFirst().orElse(null);
+      Verdict.Outcome outcome =
+          finding == null ? Verdict.Outcome.SATISFIED : Verdict.Outcome.FINDING;
+      out.add(
+          new Verdict(
+              rule.id(),
+              entry.tag(),
+              outcome,
+              finding == null ? "" : finding.found(),
+              finding == null ? null : finding.origin()));
+    }
+    return out;
+  }
+
+  /** Ids stay unique: a second finding of the same id carries a number. */
+  private static List<Finding> unique(List<Finding> findings) {
+    List<Finding> out = new ArrayList<>();
+    java.util.Map<String, Integer> seen = new java.util.HashMap<>();
+    for (Finding f : findings) {
+      int n = seen.merge(f.id(), 1, Integer::sum);
+      out.add(n == 1 ? f : f.withId(f.id() + "/" + n));
+    }
+    return out;
+  }
+
+  private Finding suppressed(Finding finding) {
+    for (RuleSet.Suppression s : rules.suppressions()) {
+      boolean id = s.id().isEmpty() || s.id().equals(finding.id());
+      boolean check = s.check().isEmpty() || s.check().equals(finding.check());
+      boolean tag = s.tag().isEmpty() || finding.tags().equals(List.of(s.tag()));
+      if (id && check && tag) return finding.withSuppressed(s.reason() + " (" + s.file() + ")");
+    }
+    return finding;
+  }
+
+  private static List<Verdict> mark(List<Verdict> verdicts, List<Finding> findings) {
+    return verdicts.stream()
+        .map(
+            v -> {
+              boolean hidden =
+                  v.outcome() == Verdict.Outcome.FINDING
+                      && findings.stream()
+                          .filter(f -> f.check().equals(v.check()) && f.tags().contains(v.tag()))
+                          .allMatch(f -> !f.suppressed().isEmpty());
+              return hidden
+                  ? new Verdict(
+                      v.check(), v.tag(), Verdict.Outcome.SUPPRESSED, v.found(), v.origin())
+                  : v;
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,99 @@
+package clearbed.check;
+
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.model.Origin;
+import clearbed.model.State;
+import java.util.List;
+import java.util.Locale;
+
+/** Words a finding from its rule. */
+final class FindingWriter {
+
+  /**
+   * What a finding says beyond its rule.
+   *
+   * @param subject second part of the id: tag, section or clause words
+   */
+  record Case(
+      String subject,
+      String attribute,
+      Kind kind,
+      Level level,
+      List<String> tags,
+      Origin origin,
+      List<Origin> places,
+      String message,
+      String found,
+      String expected,
+      List<String> steps) {}
+
+  Finding write(Rule rule, Case c) {
+    Rule.Wording w = rule.wording();
+    String expected =
+        !c.expected().isEmpty()
+            ? c.expected()
+            : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
+    return new Finding(
+        id(rule, c),
+        rule.id(),
+        c.kind(),
+        c.level(),
+        State.NEW,
+        c.tags(),
+        c.attribute(),
+        c.origin(),
+        c.places(),
+        fill(c.message(), c, expected),
+        c.found(),
+        expected,
+        c.steps(),
+        fill(w.question(), c, expected),
+        w.clause(),
+        rule.sourceWithMark(),
+        "");
+  }
+
+  private static String id(Rule rule, Case c) {
+    String id = rule.id() + "/" + slug(c.subject());
+    return c.attribute().isEmpty() || c.attribute().equals(rule.attribute())
+        ? id
+        : id + "/" + c.attribute();
+  }
+
+  private static String fill(String template, Case c, String expected) {
+    String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
+    return template
+        .replace("{tag}", tags)
+        .replace("{found}", shortened(c.found()))
+        .replace("{expected}", expected);
+  }
+
+  /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1, GT-2 and 3 more}. */
+  static String tags(List<String> tags) {
+    if (tags.size() == 1) return tags.get(0);
+    if (tags.size() > 6)
+      return String.join(", ", tags.subList(0, 5)) + " and " + (tags.size() - 5) + " more";
+    return String.join(", ", tags.subList(0, tags.size() - 1))
+        + " and "
+        + tags.get(tags.size() - 1);
+  }
+
+  private static String shortened(String text) {
+    String line = text.replaceAll("\\s+", " ").trim();
+    return line.length() <= 160 ? line : line.substring(0, 157).trim() + "...";
+  }
+
+  /** Letters, digits and the marks of tags and numbers; anything else becomes one hyphen. */
+  static String slug(String subject) {
+    String s =
+        subject
+            .trim()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}./]+", "-")
+            .replaceAll("^-|-$", "");
+    if (s.length() <= 60) return s;
+    return s.substring(0, 50) + "-" + Integer.toHexString(s.hashCode());
+  }
+}

@@ -1,0 +1,76 @@
+package clearbed.check;
+
+import clearbed.model.Calculation;
+import clearbed.model.Kind;
+import clearbed.model.Origin;
+import clearbed.model.Verdict;
+import clearbed.model.Verdict.Outcome;
+import java.util.List;
+
+/** How a rule came out for one entry. */
+sealed interface Judgement {
+
+  /** As a cell of the coverage matrix. */
+  Verdict verdict(String check, String tag);
+
+  record Satisfied(String found, Origin origin, List<Calculation> calculations)
+      implements Judgement {
+    Satisfied(String found, Origin origin) {
+      this(found, origin, List.of());
+    }
+
+    @Override
+    public Verdict verdict(String check, String tag) {
+      return new Verdict(check, tag, Outcome.SATISFIED, found, origin);
+    }
+  }
+
+  record NotApplicable(String reason) implements Judgement {
+    @Override
+    public Verdict verdict(String check, String tag) {
+      return new Verdict(check, tag, Outcome.NOT_APPLICABLE, reason, null);
+    }
+  }
+
+  /** Another finding has to be answered first. */
+  record Undecided(String reason, Origin origin) implements Judgement {
+    @Override
+    public Verdict verdict(String check, String tag) {
+      return new Verdict(check, tag, Outcome.UNDECIDED, reason, origin);
+    }
+  }
+
+  /** Nothing is said. */
+  record Missing() implements Judgement {
+    @Override
+    public Verdict verdict(String check, String tag) {
+      return new Verdict(check, tag, Outcome.FINDING, "not stated", null);
+    }
+  }
+
+  /**
+   * What is said will not do.
+   *
+   * @param message in place of the rule's own; empty to use that
+   * @param expected in place of the rule's own; empty to use that
+   */
+  record Failed(
+      Kind kind,
+      String message,
+      String found,
+      String expected,
+      Origin origin,
+      List<Origin> places,
+      List<String> steps,
+      List<Calculation> calculations)
+      implements Judgement {
+    Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {
+      this(kind, message, found, "", origin, places, List.of(), List.of());
+    }
+
+    @Override
+    public Verdict verdict(String check, String tag) {
+      return new Verdict(check, tag, Outcome.FINDING, found, origin);
+    }
+  }
+}

@@ -1,0 +1,204 @@
+package clearbed.check;
+
+import clearbed.model.Calculation;
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.model.Origin;
+import clearbed.model.Scope;
+import clearbed.model.Verdict;
+import clearbed.recognise.Clause;
+import clearbed.recognise.Section;
+import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One rule over all glass entries; one cause gives one finding, however many entries it touches.
+ */
+final class RuleRun {
+  private final Rule rule;
+  private final Project project;
+  private final Vocabulary vocabulary;
+  private final RuleSet rules;
+  private final FindingWriter writer;
+  private final Applicability applicability;
+  private final Judge judge;
+
+  RuleRun(Rule rule, Project project, Vocabulary vocabulary, RuleSet rules, FindingWriter writer) {
+    this.rule = rule;
+    this.project = project;
+    this.vocabulary = vocabulary;
+    this.rules = rules;
+    this.writer = writer;
+    this.applicability = new Applicability(vocabulary);
+    this.judge = new Judge(vocabulary);
+  }
+
+  void run(List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {
+    List<Entry> missing = new ArrayList<>();
+    Map<String, List<Entry>> failed = new LinkedHashMap<>();
+    Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
+    boolean perRow = false;
+    for (Entry entry : project.glass()) {
+      Judgement judgement = judgement(entry);
+      verdicts.add(judgement.verdict(rule.id(), entry.tag()));
+      if (judgement instanceof Judgement.Missing) {
+        missing.add(entry);
+      } else if (judgement instanceof Judgement.Failed f) {
+        String key =
+            f.steps().isEmpty()
+                ? f.kind() + f.origin().place() + f.origin().text() + f.found() + f.message()
+                : entry.tag();
+        failures.putIfAbsent(key, f);
+        failed.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
+        calculations.addAll(f.calculations());
+      } else if (judgement instanceof Judgement.Satisfied s) {
+        calculations.addAll(s.calculations());
+        perRow |= statedOnRow(entry);
+      }
+    }
+    missing(findings, missing, perRow);
+    failures.forEach((key, f) -> findings.add(failed(f, failed.get(key))));
+  }
+
+  private boolean statedOnRow(Entry entry) {
+    return !rule.attribute().isEmpty()
+        && entry.governing(rule.attribute()).stream()
+            .anyMatch(v -> v.scope() == Scope.ENTRY && v.origin().cell() != null);
+  }
+
+  private Judgement judgement(Entry entry) {
+    Applicability.Answer answer = applicability.of(rule, entry);
+    if (answer.applies() == null) return new Judgement.Undecided(answer.why(), null);
+    if (!answer.applies()) return new Judgement.NotApplicable(answer.why());
+    if (rule.expectation() instanceof Expectation.Computed c)
+      return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
+    Judgement judgement = judge.judge(rule, entry);
+    if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
+      return new Judgement.Undecided(
+          "depends on "
+              + vocabulary.label(rule.attribute()).toLowerCase(java.util.Locale.ROOT)
+              + ", which is not stated",
+          null);
+    }
+    return judgement;
+  }
+
+  private void missing(List<Finding> findings, List<Entry> entries, boolean perRow) {
+    if (entries.isEmpty()) return;
+    boolean together = rule.bySection() && !perRow;
+    if (!together) {
+      for (Entry entry : entries)
+        findings.add(missing(List.of(entry), entry.tag(), entry.origin()));
+      return;
+    }
+    Section section = project.tileSection();
+    String subject = section == null ? "set" : section.name();
+    Origin origin = section == null ? entries.get(0).origin() : placeIn(section);
+    findings.add(missing(entries, subject, origin));
+  }
+
+  private Finding missing(List<Entry> entries, String subject, Origin origin) {
+    String message =
+        rule.wording().missing().isEmpty()
+            ? vocabulary.label(rule.attribute()) + " is not stated for {tag}."
+            : rule.wording().missing();
+    return write(
+        entries,
+        subject,
+        Kind.MISSING,
+        rule.missingLevel(),
+        origin,
+        List.of(),
+        message,
+        "",
+        "",
+        List.of());
+  }
+
+  private Finding failed(Judgement.Failed f, List<Entry> entries) {
+    String own = f.message().isEmpty() ? rule.wording().inadequate() : f.message();
+    String message =
+        own.isEmpty()
+            ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
+            : own;
+    String subject = entries.size() == 1 ? entries.get(0).tag() : clauseName(f.origin());
+    Level level = f.kind() == Kind.MISSING ? rule.missingLevel() : rule.level();
+    return write(
+        entries,
+        subject,
+        f.kind(),
+        level,
+        f.origin(),
+        f.places(),
+        message,
+        f.found(),
+        f.expected(),
+        f.steps());
+  }
+
+  private Finding write(
+      List<Entry> entries,
+      String subject,
+      Kind kind,
+      Level level,
+      Origin origin,
+      List<Origin> places,
+      String message,
+      String found,
+      String expected,
+      List<String> steps) {
+    List<String> tags = entries.stream().map(Entry::tag).toList();
+    return writer.write(
+        rule,
+        new FindingWriter.Case(
+            subject,
+            rule.attribute(),
+            kind,
+            level,
+            tags,
+            origin,
+            places,
+            message,
+            found,
+            expected,
+            steps));
+  }
+
+  /**
+   * A clause by section or document: its number may change, so only the section's stays in the id.
+   */
+  private String clauseName(Origin origin) {
+    for (Section section : project.sections()) {
+      boolean here = section.clauses().stream().anyMatch(c -> c.origin().equals(origin));
+      if (here) return section.notes() ? "notes" : section.name();
+    }
+    return origin.document().replaceAll(".*/|\\.[A-Za-z]+$", "");
+  }
+
+  /** The article of the section where the missing words would stand, else its beginning. */
+  private Origin placeIn(Section section) {
+    String family = vocabulary.attribute(rule.attribute()).map(a -> a.family()).orElse("");
+    for (Clause clause : section.clauses()) {
+      boolean same =
+          clause.statements().stream()
+              .anyMatch(
+                  s ->
+                      vocabulary
+                          .attribute(s.attribute())
+                          .map(a -> a.family().equals(family))
+                          .orElse(false));
+      if (same && !clause.limits().otherTileOnly()) {
+        String article =
+            clause.origin().heading() == null ? null : clause.origin().heading().split(" ")[0];
+        return clause.origin().withHeading(article);
+      }
+    }
+    return section.origin();
+  }
+}

@@ -1,0 +1,17 @@
+package clearbed.check;
+
+import clearbed.model.Document;
+import clearbed.model.Finding;
+import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
+import java.util.List;
+
+/** A check of the whole set of documents. */
+interface SetComputation {
+
+  /** What such a check looks at. */
+  record Scene(
+      Project project, List<Document> documents, Vocabulary vocabulary, FindingWriter writer) {}
+
+  List<Finding> find(Rule rule, Scene scene);
+}

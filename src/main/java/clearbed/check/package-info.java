@@ -1,0 +1,5 @@
+/**
+ * Holds entries against the rule files and says what is missing, inadequate, incompatible,
+ * conflicting or open.
+ */
+package clearbed.check;

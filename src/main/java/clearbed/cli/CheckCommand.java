@@ -1,0 +1,225 @@
+package clearbed.cli;
+
+import clearbed.check.Checker;
+import clearbed.check.RuleSet;
+import clearbed.model.Document;
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import clearbed.model.Report;
+import clearbed.read.ReadOptions;
+import clearbed.recognise.Vocabulary;
+import clearbed.report.FindingsJson;
+import clearbed.report.FindingsWorkbook;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reads, checks and reports: the main job. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Read documents, check every glass tile entry, write the findings workbook.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:nothing open at or above the level of --fail-on",
+      "1:something is",
+      "2:command line or rule file wrong; nothing was done",
+      "3:a document could not be read or an output not be written; all else was done"
+    })
+final class CheckCommand implements Callable<Integer> {
+  enum FailOn {
+    ERROR,
+    WARNING,
+    NOTE,
+    NEVER
+  }
+
+  @Spec CommandSpec spec;
+
+  @Parameters(arity = "1..*", paramLabel = "PATH", description = "Documents, folders or zip files.")
+  List<Path> paths;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE.xlsx",
+      defaultValue = "clearbed-findings.xlsx",
+      description = "Findings workbook (default: ${DEFAULT-VALUE} here).")
+  Path output;
+
+  @Option(names = "--json", paramLabel = "FILE", description = "The same findings for programs.")
+  Path json;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      defaultValue = "error",
+      description =
+          "Exit 1 when a finding of this level or worse is open: error (default), warning, note, never.")
+  FailOn failOn;
+
+  @Option(
+      names = "--jobs",
+      paramLabel = "N",
+      description = "Documents read at a time (default: one for each processor).")
+  Integer jobs;
+
+  @Option(
+      names = "--document-timeout",
+      paramLabel = "SECONDS",
+      defaultValue = "60",
+      description =
+          "A document that takes longer is given up as unreadable (default: ${DEFAULT-VALUE}).")
+  int timeout;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of this issue, shown in the workbook (default: today).")
+  LocalDate date;
+
+  @Option(names = "--quiet", description = "No summary and no progress.")
+  boolean quiet;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      defaultValue = "auto",
+      description = "auto (default), always or never.")
+  String color;
+
+  @Mixin RuleOptions ruleOptions;
+
+  @Override
+  public Integer call() {
+    if (jobs != null && jobs < 1) throw new UsageFailure("--jobs " + jobs + ": give 1 or more");
+    if (timeout < 1)
+      throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
+    Instant started = Instant.now();
+    Vocabulary vocabulary = ruleOptions.vocabulary();
+    RuleSet rules = ruleOptions.load(vocabulary);
+    Understanding understanding = Understanding.of(paths, options(), vocabulary, rules, path -> {});
+    Checker.Outcome outcome =
+        new Checker(vocabulary, rules).check(understanding.project(), understanding.documents());
+    Report report = report(started, rules, understanding, outcome);
+    boolean written = write(report);
+    if (!quiet) summary(report);
+    for (Document d : understanding.documents()) {
+      if (d.status() == Document.Status.UNREADABLE)
+        err().println("clearbed: " + d.path() + ": " + d.reason());
+    }
+    if (!written || understanding.anyUnreadable()) return ExitCode.FAULT;
+    return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
+  }
+
+  private ReadOptions options() {
+    Set<Path> own = new HashSet<>();
+    own.add(output.toAbsolutePath().normalize());
+    if (json != null) own.add(json.toAbsolutePath().normalize());
+    ReadOptions options =
+        ReadOptions.defaults().withOwnOutputs(own).withDocumentTimeout(Duration.ofSeconds(timeout));
+    return jobs == null ? options : options.withJobs(jobs);
+  }
+
+  private Report report(Instant started, RuleSet rules, Understanding u, Checker.Outcome outcome) {
+    LocalDate day = date == null ? LocalDate.now() : date;
+    Report.Run run =
+        new Report.Run(
+            "clearbed",
+            Version.number(),
+            rules.name(),
+            rules.digest(),
+            started.toString(),
+            day.toString(),
+            rules.layers(),
+            rules.facts().stream().map(f -> f.words()).toList());
+    List<Report.CheckInfo> checks = new ArrayList<>();
+    rules
+        .rules()
+        .forEach(
+            r ->
+                checks.add(
+                    new Report.CheckInfo(
+                        r.id(),
+                        r.title(),
+                        r.attribute(),
+                        r.level(),
+                        r.sourceWithMark(),
+                        !r.off())));
+    return new Report(
+        run,
+        u.summaries(),
+        u.project().entries(),
+        outcome.findings(),
+        outcome.verdicts(),
+        outcome.calculations(),
+        checks);
+  }
+
+  private boolean write(Report report) {
+    boolean all = attempt(output, () -> FindingsWorkbook.write(report, output));
+    if (json != null) all &= attempt(json, () -> FindingsJson.write(report, json));
+    return all;
+  }
+
+  private interface Writing {
+    void run() throws IOException;
+  }
+
+  private boolean attempt(Path file, Writing writing) {
+    try {
+      writing.run();
+      return true;
+    } catch (IOException e) {
+      err().println("clearbed: " + file + ": not written: " + Failures.oneLine(e));
+      return false;
+    }
+  }
+
+  private boolean fails(Report report) {
+    if (failOn == FailOn.NEVER) return false;
+    Level level = Level.valueOf(failOn.name());
+    return report.findings().stream().anyMatch(f -> open(f) && f.level().atLeast(level));
+  }
+
+  private static boolean open(Finding f) {
+    return f.suppressed().isEmpty() && f.state().isOpen();
+  }
+
+  private void summary(Report report) {
+    PrintWriter out = spec.commandLine().getOut();
+    for (Finding f : report.findings()) {
+      if (f.suppressed().isEmpty())
+        out.println(
+            f.level().word()
+                + "  "
+                + f.check()
+                + "  "
+                + String.join(",", f.tags())
+                + "  "
+                + f.message()
+                + "  ["
+                + f.origin().place()
+                + "]");
+    }
+    out.flush();
+  }
+
+  private PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+}

@@ -1,0 +1,18 @@
+package clearbed.cli;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+
+/** Turns exceptions into one line for people. */
+final class Failures {
+  private Failures() {}
+
+  static String oneLine(Throwable e) {
+    if (e instanceof AccessDeniedException a) return a.getFile() + ": access denied";
+    if (e instanceof NoSuchFileException n) return n.getFile() + ": no such file or folder";
+    if (e instanceof OutOfMemoryError)
+      return "out of memory; give Java more, for example CLEARBED_JAVA_OPTS=-Xmx2g";
+    String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    return message.strip();
+  }
+}

@@ -1,0 +1,63 @@
+package clearbed.cli;
+
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+
+/** Starts the command line. */
+@Command(
+    name = "clearbed",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Checks project documents for glass tile work: what is missing, inadequate, incompatible, conflicting or left open.",
+    subcommands = {
+      CheckCommand.class,
+      ReadCommand.class,
+      ExplainCommand.class,
+      RulesCommand.class,
+      HelpCommand.class,
+      AutoComplete.GenerateCompletion.class
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  clearbed check tender/                       findings of a folder, in clearbed-findings.xlsx",
+      "  clearbed check tender/ -o log.xlsx --json log.json --fail-on warning",
+      "  clearbed read schedule.xlsx                  what was understood, and where it stands",
+      "  clearbed explain mortar-class                one check: what, when, why, source, how to answer"
+    })
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    // PDFBox and POI log through java.util.logging when nothing else takes it; the tool says itself
+    // what matters.
+    java.util.logging.LogManager.getLogManager().reset();
+    int code = run(args);
+    System.out.flush();
+    // Parser threads given up after the time limit must not keep the program alive.
+    Runtime.getRuntime().halt(code);
+  }
+
+  /** Runs the command line in this process and returns its exit code. */
+  public static int run(String... args) {
+    CommandLine line = new CommandLine(new Main());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(colour(args)));
+    line.setExecutionExceptionHandler(
+        (e, command, result) -> {
+          command.getErr().println("clearbed: " + Failures.oneLine(e));
+          return e instanceof UsageFailure ? ExitCode.USAGE : ExitCode.FAULT;
+        });
+    line.getSubcommands().get("generate-completion").getCommandSpec().usageMessage().hidden(true);
+    return line.execute(args);
+  }
+
+  private static CommandLine.Help.Ansi colour(String[] args) {
+    if (System.getenv("NO_COLOR") != null) return CommandLine.Help.Ansi.OFF;
+    return java.util.Arrays.asList(args).contains("--color=never")
+        ? CommandLine.Help.Ansi.OFF
+        : CommandLine.Help.Ansi.AUTO;
+  }
+}

@@ -1,0 +1,43 @@
+package clearbed.cli;
+
+import clearbed.check.RuleFileException;
+import clearbed.check.RuleSet;
+import clearbed.check.RuleSets;
+import clearbed.recognise.Vocabulary;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** Which rules hold. */
+final class RuleOptions {
+  @Option(
+      names = "--set",
+      paramLabel = "NAME",
+      defaultValue = "north-america",
+      description = "Bundled rule set: north-america (default) or iso-en.")
+  String set;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "Rule file laid over the set; repeatable, the later over the earlier.")
+  List<Path> layers = new ArrayList<>();
+
+  Vocabulary vocabulary() {
+    try {
+      return Vocabulary.standard();
+    } catch (IOException e) {
+      throw new UsageFailure(Failures.oneLine(e));
+    }
+  }
+
+  RuleSet load(Vocabulary vocabulary) {
+    try {
+      return new RuleSets(vocabulary).load(set, layers);
+    } catch (RuleFileException e) {
+      throw new UsageFailure(e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package clearbed.cli;
+
+import clearbed.check.RuleFileException;
+import clearbed.check.RuleSet;
+import clearbed.check.RuleSets;
+import clearbed.recognise.Vocabulary;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Validates rule files. */
+@Command(
+    name = "rules",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Validate rule files; a wrong one is refused with file, line and reason.")
+final class RulesCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Rule files (YAML).")
+  List<Path> files;
+
+  @Option(
+      names = "--set",
+      paramLabel = "NAME",
+      defaultValue = "north-america",
+      description = "The set that a layer is tried over (default: ${DEFAULT-VALUE}).")
+  String set;
+
+  @Override
+  public Integer call() {
+    Vocabulary vocabulary = new RuleOptions().vocabulary();
+    int code = ExitCode.CLEAN;
+    for (Path file : files) {
+      try {
+        RuleSet rules = new RuleSets(vocabulary).validate(file, set);
+        spec.commandLine()
+            .getOut()
+            .println(
+                file
+                    + ": valid, "
+                    + rules.rules().size()
+                    + " checks in force over "
+                    + rules.name());
+      } catch (RuleFileException e) {
+        spec.commandLine().getErr().println(e.getMessage());
+        code = ExitCode.USAGE;
+      }
+    }
+    spec.commandLine().getOut().flush();
+    return code;
+  }
+}

@@ -1,0 +1,2 @@
+/** The command line. */
+package clearbed.cli;

@@ -1,0 +1,83 @@
+package clearbed.read;
+
+import clearbed.model.Document;
+import java.io.IOException;
+import java.util.zip.ZipFile;
+import org.apache.tika.exception.TikaException;
+import org.apache.tika.extractor.EmbeddedDocumentExtractor;
+import org.apache.tika.io.TikaInputStream;
+import org.apache.tika.metadata.Metadata;
+import org.apache.tika.metadata.TikaCoreProperties;
+import org.apache.tika.parser.ParseContext;
+import org.apache.tika.parser.Parser;
+import org.apache.tika.parser.html.JSoupParser;
+import org.apache.tika.parser.microsoft.OfficeParser;
+import org.apache.tika.parser.microsoft.rtf.RTFParser;
+import org.apache.tika.parser.microsoft.xml.SpreadsheetMLParser;
+import org.apache.tika.parser.microsoft.xml.WordMLParser;
+import org.apache.tika.parser.odf.OpenDocumentParser;
+import org.xml.sax.ContentHandler;
+import org.xml.sax.SAXException;
+
+/**
+ * Formats that Tika turns into XHTML. Files embedded in them are not opened, and nothing is fetched
+ * that they refer to.
+ */
+final class MarkupReader implements FormatReader {
+  private final String kind;
+
+  MarkupReader(String kind) {
+    this.kind = kind;
+  }
+
+  @Override
+  public Document read(Source source) throws IOException, SAXException, TikaException, Unreadable {
+    if (kind.equals("odt")) refuseEncrypted(source);
+    MarkupBlocks blocks = new MarkupBlocks(source.path(), kind.equals("spreadsheet-xml"));
+    Metadata metadata = new Metadata();
+    metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, source.name());
+    ParseContext context = new ParseContext();
+    NotOpened embedded = new NotOpened();
+    context.set(EmbeddedDocumentExtractor.class, embedded);
+    try (TikaInputStream in = TikaInputStream.get(source.file())) {
+      parser().parse(in, blocks, metadata, context);
+    }
+    if (embedded.count > 0) blocks.gap("embedded files (" + embedded.count + ") are not read");
+    String format = kind.endsWith("-xml") ? "xml" : kind;
+    return Document.read(source.path(), format, blocks.blocks(), blocks.gaps());
+  }
+
+  private static void refuseEncrypted(Source source) throws IOException, Unreadable {
+    try (ZipFile zip = new ZipFile(source.file().toFile())) {
+      if (OdsReader.isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
+    }
+  }
+
+  private Parser parser() {
+    return switch (kind) {
+      case "doc" -> new OfficeParser();
+      case "rtf" -> new RTFParser();
+      case "odt" -> new OpenDocumentParser();
+      case "html" -> new JSoupParser();
+      case "spreadsheet-xml" -> new SpreadsheetMLParser();
+      case "word-xml" -> new WordMLParser();
+      default -> throw new IllegalStateException(kind);
+    };
+  }
+
+  /** Counts what is embedded, pictures aside, and leaves it closed. */
+  private static final class NotOpened implements EmbeddedDocumentExtractor {
+    private int count;
+
+    @Override
+    public boolean shouldParseEmbedded(Metadata metadata) {
+      String type = metadata.get(Metadata.CONTENT_TYPE);
+      if (type != null && !type.startsWith("image/")) count++;
+      return false;
+    }
+
+    @Override
+    public void parseEmbedded(
+        java.io.InputStream stream, ContentHandler handler, Metadata metadata, boolean html) {}
+  }
+}

@@ -1,0 +1,81 @@
+package clearbed.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BuiltinFormats;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.xml.sax.Attributes;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** The number formats of a workbook's styles: a figure as its reader sees it. */
+final class NumberFormats extends DefaultHandler {
+  private final Map<Integer, String> codes = new HashMap<>();
+  private final List<Integer> formats = new ArrayList<>();
+  private final DataFormatter formatter = new DataFormatter(Locale.US);
+  private boolean inCells;
+
+  @Override
+  public void startElement(String uri, String name, String qName, Attributes attributes) {
+    switch (name) {
+      case "numFmt" -> {
+        String code = attributes.getValue("formatCode");
+        // The same element stands in conditional formats, where it lacks the code at times.
+        if (code != null) codes.putIfAbsent(number(attributes, "numFmtId"), code);
+      }
+      case "cellXfs" -> inCells = true;
+      case "xf" -> {
+        if (inCells) formats.add(number(attributes, "numFmtId"));
+      }
+      default -> {}
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String name, String qName) {
+    if (name.equals("cellXfs")) inCells = false;
+  }
+
+  /**
+   * @param style index of the cell's style
+   * @param value as stored
+   * @param from1904 true when days are counted from 1904
+   */
+  String shown(int style, String value, boolean from1904) {
+    int id = style >= 0 && style < formats.size() ? formats.get(style) : 0;
+    if (id == 0 && isShortInteger(value)) return value;
+    try {
+      double number = Double.parseDouble(value);
+      return formatter.formatRawCellContents(number, id, code(id), from1904);
+    } catch (RuntimeException e) {
+      // No number, or a format beyond the library: the stored value is the best there is.
+      return value;
+    }
+  }
+
+  private String code(int id) {
+    String own = codes.get(id);
+    if (own != null) return own;
+    String builtin = BuiltinFormats.getBuiltinFormat(id);
+    return builtin == null ? "General" : builtin;
+  }
+
+  private static boolean isShortInteger(String value) {
+    if (value.isEmpty() || value.length() > 9) return false;
+    for (int i = 0; i < value.length(); i++) {
+      if (value.charAt(i) < '0' || value.charAt(i) > '9') return false;
+    }
+    return true;
+  }
+
+  private static int number(Attributes attributes, String name) {
+    String value = attributes.getValue(name);
+    try {
+      return value == null ? 0 : Integer.parseInt(value.trim());
+    } catch (NumberFormatException e) {
+      return 0;
+    }
+  }
+}

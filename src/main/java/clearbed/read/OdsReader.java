@@ -1,0 +1,71 @@
+package clearbed.read;
+
+import clearbed.model.Document;
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.util.XMLHelper;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+
+/** OpenDocument spreadsheets, read directly because cells need their addresses. */
+final class OdsReader implements FormatReader {
+  private static final long LARGEST = 1L << 30;
+
+  @Override
+  public Document read(Source source) throws IOException, SAXException, Unreadable {
+    try (ZipFile zip = new ZipFile(source.file().toFile())) {
+      if (isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
+      ZipEntry content = zip.getEntry("content.xml");
+      if (content == null) throw new Unreadable("a spreadsheet without content; save it again");
+      OdsContent handler = new OdsContent(source.path());
+      try (InputStream in = new Bounded(zip.getInputStream(content))) {
+        XMLReader reader = XMLHelper.newXMLReader();
+        reader.setContentHandler(handler);
+        reader.setErrorHandler(handler);
+        reader.parse(new InputSource(in));
+      } catch (ParserConfigurationException e) {
+        throw new SAXException(e);
+      }
+      return Document.read(source.path(), Format.ODS.shortName(), handler.blocks(), handler.gaps());
+    }
+  }
+
+  static boolean isEncrypted(ZipFile zip) throws IOException {
+    ZipEntry manifest = zip.getEntry("META-INF/manifest.xml");
+    if (manifest == null) return false;
+    try (InputStream in = zip.getInputStream(manifest)) {
+      String text = new String(in.readNBytes(1 << 20), java.nio.charset.StandardCharsets.UTF_8);
+      return text.contains("encryption-data");
+    }
+  }
+
+  /** Ends a part that expands without end. */
+  private static final class Bounded extends FilterInputStream {
+    private long left = LARGEST;
+
+    Bounded(InputStream in) {
+      super(in);
+    }
+
+    @Override
+    public int read() throws IOException {
+      return counted(super.read() < 0 ? -1 : 1);
+    }
+
+    @Override
+    public int read(byte[] buffer, int offset, int length) throws IOException {
+      return counted(super.read(buffer, offset, length));
+    }
+
+    private int counted(int n) throws IOException {
+      if (n > 0) left -= n;
+      if (left < 0) throw new IOException("zip bomb: a part of more than " + LARGEST + " bytes");
+      return n;
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package clearbed.read;
+
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+
+/**
+ * Limits of the office libraries, which keep them in static fields: set here, by the constructor of
+ * {@link DocumentReader}, and nowhere else.
+ *
+ * <p>The size limits of single records in the libraries are left as they are: they are chosen for
+ * each record, and one common figure would lift them all.
+ */
+final class ParserLimits {
+  /** Schedules of many like rows reach 300 to 1; deflate itself ends near 1030 to 1. */
+  private static final double MOST_INFLATION = 500;
+
+  private static final long LARGEST_PART = 1L << 30;
+  private static final int MOST_PARTS = 20_000;
+
+  private ParserLimits() {}
+
+  static void apply() {
+    ZipSecureFile.setMinInflateRatio(1 / MOST_INFLATION);
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+    ZipSecureFile.setMaxFileCount(MOST_PARTS);
+  }
+}

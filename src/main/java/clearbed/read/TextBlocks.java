@@ -1,0 +1,97 @@
+package clearbed.read;
+
+import clearbed.model.Block;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Paragraph.Region;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Splits lines of text into paragraphs and drawn tables. Each paragraph and each table counts one
+ * in the ordinals.
+ */
+final class TextBlocks {
+  private static final Pattern HASHES = Pattern.compile("^\\s{0,3}(#{1,6})\\s+(.*?)\\s*#*\\s*$");
+  private static final Pattern UNDERLINE = Pattern.compile("^\\s{0,3}(=+|-+)\\s*$");
+  private static final Pattern RULE = Pattern.compile("^\\s*([-=_*~])(\\s*\\1){3,}\\s*$");
+  private static final Pattern EMPHASIS = Pattern.compile("(\\*\\*|__|`)(?=\\S)(.+?)(?<=\\S)\\1");
+
+  private final String document;
+  private final boolean markdown;
+  private final List<Block> blocks = new ArrayList<>();
+  private final List<String> pending = new ArrayList<>();
+  private int ordinal;
+
+  TextBlocks(String document, boolean markdown) {
+    this.document = document;
+    this.markdown = markdown;
+  }
+
+  List<Block> blocks() {
+    return blocks;
+  }
+
+  void add(List<String> lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      int end = DrawnTable.end(lines, i);
+      if (end > i) {
+        flush(0);
+        Origin origin = new Origin(document, null, null, null, ++ordinal, null, null);
+        blocks.add(DrawnTable.of(lines.subList(i, end), origin));
+        i = end - 1;
+      } else {
+        line(lines.get(i).replace('\f', ' '));
+      }
+    }
+    flush(0);
+  }
+
+  private void line(String line) {
+    Matcher hashes = HASHES.matcher(line);
+    Matcher underline = UNDERLINE.matcher(line);
+    if (line.isBlank()) {
+      flush(0);
+    } else if (markdown && hashes.matches()) {
+      flush(0);
+      pending.add(hashes.group(2));
+      flush(hashes.group(1).length());
+    } else if (pending.size() == 1 && underline.matches() && !LineKind.opensItem(pending.get(0))) {
+      flush(line.strip().startsWith("=") ? 1 : 2);
+    } else if (RULE.matcher(line).matches()) {
+      flush(0);
+    } else {
+      if (opensParagraph(line)) flush(0);
+      pending.add(line);
+    }
+  }
+
+  private boolean opensParagraph(String line) {
+    if (pending.isEmpty()) return false;
+    String last = pending.get(pending.size() - 1);
+    if (LineKind.opensItem(line) || LineKind.isCapitals(last)) return true;
+    // Line after line of "Colour: white" are separate statements, not a wrapped sentence.
+    boolean hangs = indent(line) > indent(pending.get(0));
+    return LineKind.isKeyed(line) && !hangs && (LineKind.isKeyed(last) || last.length() < 60);
+  }
+
+  private static int indent(String line) {
+    int n = 0;
+    while (n < line.length() && Character.isWhitespace(line.charAt(n))) n++;
+    return n;
+  }
+
+  private void flush(int heading) {
+    if (pending.isEmpty()) return;
+    StringBuilder joined = new StringBuilder();
+    for (String line : pending) Hyphens.append(joined, line.strip());
+    pending.clear();
+    String text = CleanText.of(joined.toString());
+    if (markdown) text = EMPHASIS.matcher(text).replaceAll("$2");
+    if (text.isEmpty()) return;
+    Origin origin = new Origin(document, null, null, null, ++ordinal, null, text);
+    blocks.add(new Paragraph(origin, "", heading, -1, text, Region.BODY));
+  }
+}

@@ -1,0 +1,114 @@
+package clearbed.read;
+
+import clearbed.model.Block;
+import clearbed.model.Document;
+import clearbed.model.Document.Gap;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.hssf.usermodel.HSSFAnchor;
+import org.apache.poi.hssf.usermodel.HSSFClientAnchor;
+import org.apache.poi.hssf.usermodel.HSSFComment;
+import org.apache.poi.hssf.usermodel.HSSFPatriarch;
+import org.apache.poi.hssf.usermodel.HSSFShape;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
+import org.apache.poi.hssf.usermodel.HSSFSimpleShape;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/** Excel 97 to 2003 workbooks: every sheet, hidden ones too, is one table. */
+final class XlsReader implements FormatReader {
+  private final DataFormatter formatter = new DataFormatter(Locale.US);
+
+  XlsReader() {
+    formatter.setUseCachedValuesForFormulaCells(true);
+  }
+
+  @Override
+  public Document read(Source source) throws IOException {
+    List<Block> blocks = new ArrayList<>();
+    List<Gap> gaps = new ArrayList<>();
+    try (POIFSFileSystem files = new POIFSFileSystem(source.file().toFile(), true);
+        HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), false)) {
+      for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+        HSSFSheet sheet = workbook.getSheetAt(i);
+        SheetGrid grid = new SheetGrid(source.path(), sheet.getSheetName());
+        fill(grid, sheet);
+        blocks.add(grid.table());
+        gaps.addAll(grid.gaps());
+        addShapes(source.path(), sheet, blocks, gaps);
+      }
+    }
+    return Document.read(source.path(), Format.XLS.shortName(), blocks, gaps);
+  }
+
+  private void fill(SheetGrid grid, HSSFSheet sheet) {
+    Map<CellAddress, HSSFComment> comments = sheet.getCellComments();
+    for (Row row : sheet) {
+      grid.row(row.getRowNum() + 1, row.getZeroHeight());
+      for (Cell cell : row) {
+        HSSFComment comment = comments.get(cell.getAddress());
+        String remark = comment == null ? "" : CleanText.of(text(comment));
+        grid.cell(cell.getColumnIndex(), text(grid, cell), remark);
+      }
+    }
+    for (CellRangeAddress area : sheet.getMergedRegions()) {
+      grid.merge(
+          area.getFirstRow() + 1,
+          area.getFirstColumn(),
+          area.getLastRow() + 1,
+          area.getLastColumn());
+    }
+  }
+
+  private String text(SheetGrid grid, Cell cell) {
+    CellType type = cell.getCellType();
+    if (type == CellType.FORMULA) type = cell.getCachedFormulaResultType();
+    if (type == CellType.ERROR) {
+      String shown = FormulaError.forInt(cell.getErrorCellValue()).getString();
+      grid.gap(cell.getRowIndex() + 1, cell.getColumnIndex(), shown, "the cell shows an error");
+      return "";
+    }
+    return CleanText.of(formatter.formatCellValue(cell));
+  }
+
+  private static void addShapes(String path, HSSFSheet sheet, List<Block> blocks, List<Gap> gaps) {
+    try {
+      HSSFPatriarch drawing = sheet.getDrawingPatriarch();
+      if (drawing == null) return;
+      for (HSSFShape shape : drawing) {
+        if (!(shape instanceof HSSFSimpleShape box) || shape instanceof HSSFComment) continue;
+        String words = CleanText.of(text(box));
+        if (!words.isEmpty()) blocks.add(note(path, sheet, shape, words));
+      }
+    } catch (RuntimeException e) {
+      // Drawings are the part of the old format that the library knows least.
+      Origin origin = Origin.ofCell(path, sheet.getSheetName(), null, null);
+      gaps.add(new Gap(origin, "its text boxes cannot be read"));
+    }
+  }
+
+  private static String text(HSSFSimpleShape box) {
+    return box.getString() == null ? "" : box.getString().getString();
+  }
+
+  private static Paragraph note(String path, HSSFSheet sheet, HSSFShape shape, String words) {
+    HSSFAnchor anchor = shape.getAnchor();
+    String cell =
+        anchor instanceof HSSFClientAnchor a ? Table.address(a.getRow1() + 1, a.getCol1()) : null;
+    Origin origin = Origin.ofCell(path, sheet.getSheetName(), cell, words);
+    return new Paragraph(origin, "", 0, -1, words, Paragraph.Region.NOTE);
+  }
+}

@@ -1,0 +1,79 @@
+package clearbed.read;
+
+import clearbed.model.Block;
+import clearbed.model.Document;
+import clearbed.model.Document.Gap;
+import clearbed.model.Origin;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.xml.sax.SAXException;
+
+/**
+ * Excel workbooks since 2007, streamed so that long sheets fit in a small heap. Hidden sheets and
+ * columns are read like others, for a schedule is no less binding when a column is folded away;
+ * hidden rows are marked.
+ */
+final class XlsxReader implements FormatReader {
+
+  @Override
+  public Document read(Source source)
+      throws IOException, SAXException, OpenXML4JException, Unreadable {
+    List<Block> blocks = new ArrayList<>();
+    List<Gap> gaps = new ArrayList<>();
+    try (OfficePackage parts = OfficePackage.open(source.file())) {
+      PackagePart main = parts.mainPart();
+      WorkbookPart workbook = new WorkbookPart();
+      OfficePackage.parse(main, workbook);
+      SharedStrings strings = new SharedStrings();
+      parse(parts.first(main, "sharedStrings"), strings);
+      NumberFormats formats = new NumberFormats();
+      parse(parts.first(main, "styles"), formats);
+      for (WorkbookPart.Sheet sheet : workbook.sheets()) {
+        PackagePart part = parts.byId(main, sheet.link());
+        Origin origin = Origin.ofCell(source.path(), sheet.name(), null, null);
+        if (part == null) {
+          gaps.add(new Gap(origin, "the sheet is missing from the file"));
+        } else if (part.getContentType().contains("worksheet")) {
+          SheetGrid grid = new SheetGrid(source.path(), sheet.name());
+          OfficePackage.parse(
+              part,
+              new SheetPart(grid, strings, formats, workbook.from1904(), comments(parts, part)));
+          blocks.add(grid.table());
+          gaps.addAll(grid.gaps());
+        }
+        if (part != null) addDrawings(source, sheet, parts, part, blocks);
+      }
+    }
+    return Document.read(source.path(), Format.XLSX.shortName(), blocks, gaps);
+  }
+
+  private static void parse(PackagePart part, org.xml.sax.helpers.DefaultHandler handler)
+      throws IOException, SAXException {
+    if (part != null) OfficePackage.parse(part, handler);
+  }
+
+  private static Map<String, String> comments(OfficePackage parts, PackagePart sheet)
+      throws IOException, SAXException, OpenXML4JException {
+    SheetComments comments = new SheetComments();
+    parse(parts.first(sheet, "comments"), comments);
+    return comments.byCell();
+  }
+
+  private static void addDrawings(
+      Source source,
+      WorkbookPart.Sheet sheet,
+      OfficePackage parts,
+      PackagePart part,
+      List<Block> blocks)
+      throws IOException, SAXException, OpenXML4JException {
+    for (PackagePart drawing : parts.linked(part, "drawing")) {
+      SheetDrawing words = new SheetDrawing(source.path(), sheet.name());
+      OfficePackage.parse(drawing, words);
+      blocks.addAll(words.notes());
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import java.util.Map;
+
+/**
+ * An attribute of an entry, as the vocabulary defines it.
+ *
+ * @param label as people read it
+ * @param single true when two different values for one entry contradict each other
+ * @param dimension of an amount, else null
+ * @param plausible figures outside it are about something else; null when any will do
+ */
+public record Attribute(
+    String id,
+    String label,
+    String family,
+    Kind kind,
+    boolean single,
+    boolean needsFamily,
+    Dimension dimension,
+    Content.Amount plausible,
+    Words words) {
+
+  /** How its values are recognised. */
+  public enum Kind {
+    STANDARD,
+    TERM,
+    AMOUNT,
+    SIZE,
+    FLATNESS,
+    REQUIRED,
+    WORDS
+  }
+
+  /** The phrases it is recognised by; terms in the order of the vocabulary file. */
+  record Words(Phrases headers, Phrases cues, Phrases not, Map<String, Phrases> terms) {}
+
+  /** True when the vocabulary has that term for it. */
+  public boolean hasTerm(String term) {
+    return words.terms().containsKey(term);
+  }
+
+  boolean accepts(Content.Amount amount) {
+    if (plausible == null) return true;
+    return amount.low().compareTo(plausible.low()) >= 0
+        && amount.high().compareTo(plausible.high()) <= 0;
+  }
+}

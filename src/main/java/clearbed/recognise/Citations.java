@@ -1,0 +1,127 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Recognises designations of standards in any of the ways people type them. */
+public final class Citations {
+
+  /**
+   * @param start offset in the plain form of the text
+   * @param end offset behind it
+   */
+  public record Found(int start, int end, Content.Standard standard, String asWritten) {}
+
+  private static final String YEAR =
+      "(?:\\s*[-:]\\s*((?:19|20)?\\d{2}[a-z]?(?:\\([^)]{1,8}\\))?)(?!\\d|/|\\.\\d))?";
+
+  private static final List<Form> FORMS =
+      List.of(
+          // ANSI A118.4, A118-4, A 118.15 E, ANSI/TCNA A137.2
+          new Form(
+              "(?:ANSI\\s*(?:/\\s*(?:TCNA|TCA))?\\s*[-:]?\\s*)?\\bA\\s?-?(108|118|136|137|138|326)\\s*[.,-]\\s*(\\d{1,2})\\s?([A-Z]{0,3})\\b"
+                  + YEAR,
+              m -> "ANSI A" + m.group(1) + "." + Integer.parseInt(m.group(2)),
+              4),
+          new Form(
+              "\\bANSI\\s*[-:]?\\s*A\\s?-?(108|118|136|137|326)\\b(?!\\s*[.,-]\\s*\\d)()()()",
+              m -> "ANSI A" + m.group(1),
+              4),
+          // ASTM C920, ASTM C-920-18, C 1026
+          new Form(
+              "\\bASTM\\s*[-:]?\\s*([A-G])\\s?-?\\s?(\\d{1,4})(M|/[A-G]\\s?\\d{1,4}M?)?\\b" + YEAR,
+              m -> "ASTM " + m.group(1).toUpperCase(Locale.ROOT) + m.group(2),
+              4),
+          new Form(
+              "(?<![\\w-])(C)\\s?-?(920|484|1026|373|499|627|1193|1472|719|648|482|1028|510|1248)(M)?\\b"
+                  + YEAR,
+              m -> "ASTM C" + m.group(2),
+              4),
+          // ISO 13007-1, EN 12004-1:2017, BS EN ISO 11600, BS 5385-4
+          new Form(
+              "\\b(?:(?:BS|DIN|NF|UNI)\\s+)?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:-(\\d{1,2})(?!\\d))?"
+                  + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
+              Citations::international, 4),
+          new Form(
+              "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
+              m -> "TCNA EJ171", 4),
+          new Form("\\b(TCNA|TCA)\\s+Handbook()()()\\b", m -> "TCNA Handbook", 4),
+          new Form(
+              "\\bTCNA\\s+(?:Handbook\\s+)?(?:Method\\s+|Detail\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",
+              m -> "TCNA " + m.group(1).toUpperCase(Locale.ROOT), 4));
+
+  private record Form(
+      Pattern pattern, java.util.function.Function<Matcher, String> designation, int year) {
+    Form(String regex, java.util.function.Function<Matcher, String> designation, int year) {
+      this(Pattern.compile(regex, Pattern.CASE_INSENSITIVE), designation, year);
+    }
+  }
+
+  private static final Pattern CHEAP =
+      Pattern.compile("\\d{3}|TC(?:N)?A", Pattern.CASE_INSENSITIVE);
+  // "A118.1, .4 and .15" and "ANSI A118.4/A118.11" cite more than the first.
+  private static final Pattern CONTINUED =
+      Pattern.compile(
+          "^\\s*(?:,|/|and|or|&|, and|, or)\\s*(?:A\\s?(\\d{3}))?\\s*\\.(\\d{1,2})\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private Citations() {}
+
+  /** All citations of a text in order, none inside another. */
+  public static List<Found> find(String text) {
+    if (!CHEAP.matcher(text).find()) return List.of();
+    String s = PlainText.of(text);
+    List<Found> found = new ArrayList<>();
+    for (Form form : FORMS) {
+      Matcher m = form.pattern().matcher(s);
+      while (m.find()) add(found, s, form, m);
+    }
+    found.sort((a, b) -> Integer.compare(a.start(), b.start()));
+    return found;
+  }
+
+  private static void add(List<Found> found, String s, Form form, Matcher m) {
+    int start = m.start();
+    while (start < m.end() && s.charAt(start) == ' ') start++;
+    if (overlaps(found, start, m.end())) return;
+    String designation = form.designation().apply(m);
+    String edition = m.group(form.year()) == null ? "" : m.group(form.year());
+    found.add(
+        new Found(
+            start,
+            m.end(),
+            new Content.Standard(designation, edition),
+            s.substring(start, m.end()).trim()));
+    if (designation.startsWith("ANSI A") && designation.contains("."))
+      continuation(found, s, m.end(), designation);
+  }
+
+  private static void continuation(List<Found> found, String s, int from, String designation) {
+    Matcher m = CONTINUED.matcher(s.substring(from));
+    if (!m.find()) return;
+    String series =
+        m.group(1) != null
+            ? "ANSI A" + m.group(1)
+            : designation.substring(0, designation.indexOf('.'));
+    String next = series + "." + Integer.parseInt(m.group(2));
+    int end = from + m.end();
+    if (overlaps(found, from + m.start(), end)) return;
+    found.add(new Found(from + m.start(), end, new Content.Standard(next, ""), m.group().trim()));
+    continuation(found, s, end, next);
+  }
+
+  private static boolean overlaps(List<Found> found, int start, int end) {
+    return found.stream().anyMatch(f -> start < f.end() && f.start() < end);
+  }
+
+  private static String international(Matcher m) {
+    String body = m.group(1).toUpperCase(Locale.ROOT).replaceAll("\\s+", " ");
+    // EN ISO 11600 and ISO 11600 are one text; ISO 13007 and EN 12004 are not.
+    String publisher = body.equals("EN ISO") ? "ISO" : body;
+    return publisher + " " + m.group(2) + (m.group(3) == null ? "" : "-" + m.group(3));
+  }
+}

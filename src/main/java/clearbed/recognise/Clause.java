@@ -1,0 +1,23 @@
+package clearbed.recognise;
+
+import clearbed.model.Origin;
+import java.util.List;
+
+/**
+ * A paragraph of a section, or a note.
+ *
+ * @param number as people cite it: {@code 2.3 B.1}; empty in notes
+ * @param heading title of the article it stands under
+ * @param limits its own and those of what it stands under
+ */
+public record Clause(
+    String number,
+    String heading,
+    Origin origin,
+    String text,
+    Limits limits,
+    List<Statement> statements) {
+  public Clause {
+    statements = List.copyOf(statements);
+  }
+}

@@ -1,0 +1,31 @@
+package clearbed.recognise;
+
+import java.util.Set;
+
+/**
+ * What is known of a text before it is read.
+ *
+ * @param family the part of the work that headings, lead-ins or the column speak of; empty when
+ *     unknown
+ * @param attribute the attribute of the column it stands in; empty for running text
+ * @param families parts of the work that the text may speak for; empty for all
+ * @param describesTile true where words on the tile's own nature describe it (a schedule row, a
+ *     product article), false where they limit the clause ({@code translucent glass: white mortar})
+ */
+record Context(String family, String attribute, Set<String> families, boolean describesTile) {
+  static Context running(String family, Set<String> families, boolean describesTile) {
+    return new Context(family, "", families, describesTile);
+  }
+
+  static Context column(Attribute attribute) {
+    return new Context(attribute.family(), attribute.id(), Set.of(), true);
+  }
+
+  boolean mayStateFamily(String wanted) {
+    return families.isEmpty() || families.contains(wanted);
+  }
+
+  Context withFamily(String now) {
+    return new Context(now, attribute, families, describesTile);
+  }
+}

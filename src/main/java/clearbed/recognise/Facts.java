@@ -1,0 +1,25 @@
+package clearbed.recognise;
+
+import clearbed.model.Document;
+import java.util.List;
+
+/**
+ * What one document says, before it is joined with the others.
+ *
+ * @param gaps rows and cells passed over, with the reason
+ */
+public record Facts(
+    String document,
+    List<ScheduleRow> rows,
+    List<RoomUse> rooms,
+    List<Section> sections,
+    List<Citation> citations,
+    List<Document.Gap> gaps) {
+  public Facts {
+    rows = List.copyOf(rows);
+    rooms = List.copyOf(rooms);
+    sections = List.copyOf(sections);
+    citations = List.copyOf(citations);
+    gaps = List.copyOf(gaps);
+  }
+}

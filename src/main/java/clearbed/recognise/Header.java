@@ -1,0 +1,175 @@
+package clearbed.recognise;
+
+import clearbed.model.Table;
+import clearbed.model.Unit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The header of a schedule: what each column holds.
+ *
+ * @param columns by column number from 0
+ * @param rows how many rows it takes up, 1 or 2
+ */
+record Header(Map<Integer, Column> columns, int rows) {
+
+  /** What a column can hold. */
+  enum Role {
+    TAG,
+    MATERIAL,
+    ATTRIBUTE,
+    SURFACE,
+    OTHER
+  }
+
+  /**
+   * @param attribute for {@link Role#ATTRIBUTE}
+   * @param surface term for {@link Role#SURFACE}
+   * @param unit named in the header, or null
+   */
+  record Column(
+      int index, String text, Role role, Attribute attribute, String surface, Unit unit) {}
+
+  boolean has(Role role) {
+    return columns.values().stream().anyMatch(c -> c.role() == role);
+  }
+
+  List<Column> all(Role role) {
+    return columns.values().stream()
+        .filter(c -> c.role() == role)
+        .sorted(Comparator.comparingInt(Column::index))
+        .toList();
+  }
+
+  /** How many columns are understood. */
+  private long understood() {
+    return columns.values().stream().filter(c -> c.role() != Role.OTHER).count();
+  }
+
+  /** The header that starts at a row, or null when none does. */
+  static Header at(Vocabulary vocabulary, Table.Row row, Table.Row next) {
+    if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
+    if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
+    Header one = new Header(columns(vocabulary, row, null), 1);
+    Header two =
+        next == null || !sub(row, next) ? null : new Header(columns(vocabulary, row, next), 2);
+    if (two != null && two.plausible() && two.understood() > one.understood()) return two;
+    return one.plausible() ? one : null;
+  }
+
+  /** A second header line has no long words, no figures of its own and no tag. */
+  private static boolean sub(Table.Row row, Table.Row next) {
+    return next.number() == row.number() + 1
+        && next.cells().stream()
+            .noneMatch(
+                c ->
+                    !c.continued()
+                        && (c.text().length() > 40 || ScheduleFinder.looksLikeTag(c.text())));
+  }
+
+  private boolean plausible() {
+    long known = understood();
+    long all = columns.size();
+    boolean surfaces = columns.values().stream().filter(c -> c.role() == Role.SURFACE).count() >= 2;
+    boolean enough = known >= 3 || (known >= 2 && (has(Role.TAG) || has(Role.MATERIAL)));
+    return (enough && known * 2 >= all) || surfaces && known >= 3;
+  }
+
+  private static Map<Integer, Column> columns(
+      Vocabulary vocabulary, Table.Row row, Table.Row next) {
+    Map<Integer, Column> out = new LinkedHashMap<>();
+    List<Integer> indexes = new ArrayList<>();
+    for (Table.Row r : next == null ? List.of(row) : List.of(row, next)) {
+      r.cells()
+          .forEach(
+              c -> {
+                if (!c.text().isBlank() && !indexes.contains(c.column())) indexes.add(c.column());
+              });
+    }
+    for (int index : indexes) {
+      String top = textAt(row, index);
+      String bottom = next == null ? "" : textAt(next, index);
+      // A merged heading over several columns starts none of them by itself when a second line
+      // names each.
+      if (next != null
+          && bottom.isEmpty()
+          && row.at(index) != null
+          && row.at(index).columnSpan() > 1) continue;
+      out.put(index, column(vocabulary, index, top.equals(bottom) ? "" : top, bottom));
+    }
+    return out;
+  }
+
+  private static String textAt(Table.Row row, int index) {
+    Table.Cell cell = row.at(index);
+    return cell == null ? "" : PlainText.of(cell.text()).replaceAll("\\s+", " ").trim();
+  }
+
+  private static Column column(Vocabulary vocabulary, int index, String top, String bottom) {
+    String text = (top + " " + bottom).trim();
+    Unit unit = Quantities.unitOfHeader(text);
+    String full = clean(text);
+    for (String candidate : bottom.isEmpty() ? List.of(full) : List.of(full, clean(bottom))) {
+      Column column = exact(vocabulary, index, text, candidate, unit);
+      if (column != null) return column;
+    }
+    Attribute loose = loose(vocabulary, full);
+    if (loose != null) return new Column(index, text, Role.ATTRIBUTE, loose, "", unit);
+    return new Column(index, text, Role.OTHER, null, "", unit);
+  }
+
+  private static Column exact(
+      Vocabulary vocabulary, int index, String text, String name, Unit unit) {
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.words().headers().matches(name))
+        return new Column(index, text, Role.ATTRIBUTE, a, "", unit);
+    }
+    if (vocabulary.list("schedule.tag").matches(name))
+      return new Column(index, text, Role.TAG, null, "", unit);
+    if (vocabulary.list("schedule.material").matches(name))
+      return new Column(index, text, Role.MATERIAL, null, "", unit);
+    for (Map.Entry<String, Phrases> surface : vocabulary.surfaceHeaders().entrySet()) {
+      if (surface.getValue().matches(name))
+        return new Column(index, text, Role.SURFACE, null, surface.getKey(), unit);
+    }
+    return null;
+  }
+
+  /** The attribute whose header phrase, with fillers, makes up the whole text. */
+  private static Attribute loose(Vocabulary vocabulary, String name) {
+    Attribute best = null;
+    int longest = 3;
+    for (Attribute a : vocabulary.attributes()) {
+      for (Phrases.Hit hit : a.words().headers().all(name)) {
+        String rest = name.substring(0, hit.start()) + " " + name.substring(hit.end());
+        int length = hit.end() - hit.start();
+        if (length > longest && onlyFiller(vocabulary, rest)) {
+          best = a;
+          longest = length;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static boolean onlyFiller(Vocabulary vocabulary, String rest) {
+    for (String word : rest.trim().split("[\\s/-]+")) {
+      if (!word.isEmpty() && !vocabulary.list("schedule.filler").matches(word)) return false;
+    }
+    return true;
+  }
+
+  /** Lower case, without units, brackets, full stops and line breaks. */
+  private static String clean(String text) {
+    return text.toLowerCase(Locale.ROOT)
+        .replaceAll("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]", " ")
+        .replaceAll(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.)\\s*$", " ")
+        .replaceAll("[.:*#]+", " ")
+        .replaceAll("\\s+", " ")
+        .trim();
+  }
+}

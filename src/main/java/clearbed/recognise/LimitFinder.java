@@ -1,0 +1,146 @@
+package clearbed.recognise;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds what a text is limited to: tags, kinds of tile, places, surfaces. */
+final class LimitFinder {
+  private static final Pattern TAG =
+      Pattern.compile(
+          "(?<![A-Za-z0-9.-])([A-Z]{1,4})[- ]?(\\d{1,3})([A-Za-z]?)(?![A-Za-z0-9]|[.-]\\d)");
+  private static final Pattern THROUGH =
+      Pattern.compile(
+          "(?<![A-Za-z0-9.-])([A-Z]{1,4})-?(\\d{1,3})\\s*(?:through|thru|to|-)\\s*(?:\\1)?-?(\\d{1,3})(?![A-Za-z0-9])");
+  private static final Pattern SUITED =
+      Pattern.compile(
+          "(?:suit\\w*|approved|rated|recommended|designed|intended|formulated|acceptable|listed|appropriate|tested|certified|manufactured|made)\\s+(?:\\w+\\s+)?$",
+          Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final Pattern placeLead;
+
+  LimitFinder(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.placeLead = Pattern.compile(vocabulary.placeLead() + "$", Pattern.CASE_INSENSITIVE);
+  }
+
+  /**
+   * @param heading true for a heading or lead-in, where naming a place is enough
+   */
+  Limits of(String text, boolean heading) {
+    String glassless = vocabulary.list("notTile").without(text);
+    boolean glass =
+        vocabulary.list("glassTile").in(glassless)
+            || (heading && vocabulary.list("glassAlone").in(glassless));
+    Set<String> other = new TreeSet<>();
+    vocabulary
+        .otherTile()
+        .forEach(
+            (kind, phrases) -> {
+              if (phrases.in(glassless)) other.add(kind);
+            });
+    return new Limits(
+        tags(text),
+        glass,
+        other,
+        places(text, vocabulary.exposurePlaces(), heading),
+        Set.of(),
+        places(text, vocabulary.surfacePlaces(), heading),
+        Map.of());
+  }
+
+  /**
+   * Designations that look like tags, ranges spelt out; the caller knows which of them are tags.
+   */
+  static Set<String> tags(String text) {
+    Set<String> tags = new TreeSet<>();
+    Matcher m = THROUGH.matcher(text);
+    while (m.find()) {
+      int from = Integer.parseInt(m.group(2));
+      int to = Integer.parseInt(m.group(3));
+      for (int i = from; i <= to && i - from < 100; i++) tags.add(m.group(1) + "-" + i);
+    }
+    m = TAG.matcher(text);
+    while (m.find()) {
+      if (!text.substring(Math.max(0, m.start() - 6), m.start())
+          .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
+        tags.add(tag(m.group()));
+      }
+    }
+    return tags;
+  }
+
+  /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */
+  static String tag(String written) {
+    String s = written.trim().toUpperCase(java.util.Locale.ROOT);
+    Matcher m = Pattern.compile("([A-Z]{1,4})[- ]?(\\d{1,3})([A-Z]?)").matcher(s);
+    return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
+  }
+
+  private Set<String> places(String text, Map<String, Phrases> vocabulary, boolean heading) {
+    Set<String> found = new TreeSet<>();
+    mentions(text, vocabulary, heading).values().forEach(found::add);
+    return found;
+  }
+
+  /** Places by offset, so that a figure can be matched with the place nearest to it. */
+  Map<Integer, String> exposureMentions(String text) {
+    return mentions(text, vocabulary.exposurePlaces(), false);
+  }
+
+  private Map<Integer, String> mentions(
+      String text, Map<String, Phrases> vocabulary, boolean heading) {
+    Map<Integer, String> found = new LinkedHashMap<>();
+    boolean[] taken = new boolean[text.length() + 1];
+    List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
+    vocabulary.forEach(
+        (term, phrases) -> phrases.all(text).forEach(hit -> hits.add(Map.entry(hit, term))));
+    hits.sort(
+        (a, b) ->
+            (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));
+    for (Map.Entry<Phrases.Hit, String> entry : hits) {
+      Phrases.Hit hit = entry.getKey();
+      if (taken[hit.start()] || taken[hit.end() - 1]) continue;
+      for (int i = hit.start(); i < hit.end(); i++) taken[i] = true;
+      if (heading || introduced(text, hit.start(), found, hits))
+        found.put(hit.start(), entry.getValue());
+    }
+    return found;
+  }
+
+  private boolean introduced(
+      String text,
+      int start,
+      Map<Integer, String> found,
+      List<Map.Entry<Phrases.Hit, String>> hits) {
+    String before = text.substring(0, start);
+    Matcher m = placeLead.matcher(before);
+    if (m.find()) return !SUITED.matcher(before.substring(0, m.start())).find();
+    // "at pools and steam rooms", "in wet or exterior areas": the second place shares the
+    // preposition of the first.
+    Matcher joined =
+        Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$").matcher(before);
+    if (!joined.find()) return false;
+    int end = joined.start();
+    return hits.stream()
+        .anyMatch(
+            h ->
+                h.getKey().start() < start
+                    && end - h.getKey().end() >= 0
+                    && end - h.getKey().end() <= 12
+                    && (found.containsKey(h.getKey().start())
+                        || introducedAlone(text, h.getKey().start())));
+  }
+
+  private boolean introducedAlone(String text, int start) {
+    String before = text.substring(0, start);
+    Matcher m = placeLead.matcher(before);
+    return m.find() && !SUITED.matcher(before.substring(0, m.start())).find();
+  }
+}

@@ -1,0 +1,53 @@
+package clearbed.recognise;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What a statement is limited to; an empty set limits nothing.
+ *
+ * @param tags entries named
+ * @param glass true when glass tile is named
+ * @param otherTile other kinds of tile named
+ * @param exposures places named
+ * @param exceptExposures places left out
+ * @param surfaces surfaces named
+ * @param with terms of the tile's own attributes that it supposes ({@code translucent glass: ...})
+ */
+public record Limits(
+    Set<String> tags,
+    boolean glass,
+    Set<String> otherTile,
+    Set<String> exposures,
+    Set<String> exceptExposures,
+    Set<String> surfaces,
+    Map<String, Set<String>> with) {
+
+  static final Limits NONE =
+      new Limits(Set.of(), false, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
+
+  /** These limits inside wider ones: what is not said here is taken from outside. */
+  Limits within(Limits outer) {
+    boolean kindSaid = glass || !otherTile.isEmpty() || !tags.isEmpty();
+    return new Limits(
+        tags.isEmpty() ? outer.tags : tags,
+        kindSaid ? glass : outer.glass,
+        kindSaid ? otherTile : outer.otherTile,
+        exposures.isEmpty() ? outer.exposures : exposures,
+        union(exceptExposures, outer.exceptExposures),
+        surfaces.isEmpty() ? outer.surfaces : surfaces,
+        with.isEmpty() ? outer.with : with);
+  }
+
+  /** True when other tile is named and glass is not. */
+  public boolean otherTileOnly() {
+    return !glass && !otherTile.isEmpty();
+  }
+
+  private static Set<String> union(Set<String> a, Set<String> b) {
+    Set<String> out = new TreeSet<>(a);
+    out.addAll(b);
+    return out;
+  }
+}

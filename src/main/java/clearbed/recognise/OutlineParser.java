@@ -1,0 +1,361 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads running text as sections: number and title, parts, articles, paragraphs, each with what it
+ * stands under.
+ */
+final class OutlineParser {
+  private static final Pattern SECTION =
+      Pattern.compile(
+          "^(?:SECTION|Section|DOCUMENT)\\s+(\\d{2}[ .-]?\\d{2}[ .-]?\\d{2}(?:\\.\\d{2})?|\\d{5}|[A-Z]\\d{2})\\b\\s*[-:.]*\\s*(.*)$");
+  private static final Pattern BARE_SECTION =
+      Pattern.compile(
+          "^(\\d{2} \\d{2} \\d{2}(?:\\.\\d{2})?|[A-Z]\\d{2})\\s*[-:.]?\\s+([A-Z][A-Za-z ,/&-]{3,60})$");
+  private static final Pattern END =
+      Pattern.compile("^END OF (?:SECTION|DOCUMENT).*", Pattern.CASE_INSENSITIVE);
+  private static final Pattern PART =
+      Pattern.compile("^PART\\s+(\\d|I{1,3})\\b.*", Pattern.CASE_INSENSITIVE);
+  private static final Pattern FILE_NUMBER =
+      Pattern.compile("(?:^|[^0-9])(\\d{2})[ _.-]?(\\d{2})[ _.-]?(\\d{2})(?:\\.\\d{2})?(?![0-9])");
+
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+  private final LimitFinder limitFinder;
+
+  OutlineParser(Vocabulary vocabulary, StatementFinder finder) {
+    this.vocabulary = vocabulary;
+    this.finder = finder;
+    this.limitFinder = new LimitFinder(vocabulary);
+  }
+
+  /**
+   * The sections of a document; text before the first one, or of a document without any, is notes.
+   *
+   * @param fileName gives the section number where the text does not
+   */
+  List<Section> parse(List<Paragraph> paragraphs, String fileName, Origin origin) {
+    List<Section> sections = new ArrayList<>();
+    Builder builder = new Builder(origin, fileName);
+    for (int i = 0; i < paragraphs.size(); i++) {
+      Paragraph p = paragraphs.get(i);
+      if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER) {
+        builder.margin(p);
+        continue;
+      }
+      String text = PlainText.of(p.text()).trim();
+      Matcher m = SECTION.matcher(text.replaceAll("\\s+", " "));
+      boolean bare = builder.isEmpty() && BARE_SECTION.matcher(text).matches();
+      if (m.matches() || bare) {
+        if (bare) {
+          m = BARE_SECTION.matcher(text);
+          if (!m.matches()) continue;
+        }
+        builder.finish(sections);
+        String title = m.group(2);
+        if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
+          title = PlainText.of(paragraphs.get(++i).text()).trim();
+        builder = new Builder(p.origin().withText(p.text()), fileName);
+        builder.section(m.group(1), title);
+      } else if (!END.matcher(text).matches() && !text.isEmpty()) {
+        builder.add(p, text);
+      }
+    }
+    builder.finish(sections);
+    return sections;
+  }
+
+  /** Notes around a schedule, or beside it on the same document. */
+  Section notes(List<Paragraph> paragraphs, Origin origin) {
+    List<Section> sections = new ArrayList<>();
+    Builder builder = new Builder(origin, "");
+    builder.scheduleNotes = true;
+    for (Paragraph p : paragraphs) builder.add(p, PlainText.of(p.text()).trim());
+    builder.finish(sections);
+    return sections.isEmpty() ? null : sections.get(0);
+  }
+
+  private static boolean isTitle(Paragraph p) {
+    String text = p.text().trim();
+    return text.length() < 80
+        && !text.isEmpty()
+        && !PART.matcher(text).matches()
+        && !text.matches("^\\d.*|^[A-Z]\\..*");
+  }
+
+  private record Node(
+      int rank, String number, String text, String family, Limits limits, boolean heading) {}
+
+  /** Collects one section. */
+  private final class Builder {
+    private final Origin origin;
+    private final String fileName;
+    private String number = "";
+    private String title = "";
+    private boolean section;
+    private boolean scheduleNotes;
+    private int part;
+    private final Deque<Node> path = new ArrayDeque<>();
+    private final List<Pending> pending = new ArrayList<>();
+
+    private record Pending(
+        Paragraph paragraph, String text, List<Node> path, int part, boolean heading) {}
+
+    Builder(Origin origin, String fileName) {
+      this.origin = origin;
+      this.fileName = fileName;
+    }
+
+    boolean isEmpty() {
+      return pending.isEmpty() && !section;
+    }
+
+    void section(String number, String title) {
+      this.section = true;
+      this.number = canonical(number);
+      this.title = title.trim();
+    }
+
+    /** A running header often repeats the section number when the text does not give it. */
+    void margin(Paragraph p) {
+      Matcher m =
+          Pattern.compile("\\b(?:SECTION\\s+)?(\\d{2} \\d{2} \\d{2})\\b")
+              .matcher(PlainText.of(p.text()));
+      if (number.isEmpty() && m.find()) number = canonical(m.group(1));
+    }
+
+    void add(Paragraph p, String text) {
+      Matcher m = PART.matcher(text);
+      if (m.matches()) {
+        part = "123".indexOf(m.group(1)) >= 0 ? Integer.parseInt(m.group(1)) : m.group(1).length();
+        section = true;
+        path.clear();
+        return;
+      }
+      Outline.Label label = Outline.label(p, text);
+      String words = label.rest();
+      boolean heading = Outline.heading(p, label);
+      int rank =
+          label.rank() >= 0
+              ? label.rank()
+              : heading ? Math.min(1, Math.max(0, p.headingLevel() - 1)) : 90;
+      while (!path.isEmpty() && path.peekLast().rank() >= rank) path.removeLast();
+      String lead = heading ? words : leadOf(words);
+      Limits limits = limitFinder.of(lead.isEmpty() ? "" : lead, true);
+      if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
+      String family = lead.isEmpty() ? "" : finder.familyIn(lead);
+      if (family.isEmpty()
+          || family.equals("tile")
+              && !path.isEmpty()
+              && !path.peekLast().family().isEmpty()
+              && !heading)
+        family =
+            path.isEmpty()
+                ? family
+                : path.peekLast().family().isEmpty() ? family : path.peekLast().family();
+      Node node = new Node(rank, label.number(), words, family, limits, heading);
+      path.addLast(node);
+      pending.add(new Pending(p, words, List.copyOf(path), part, heading));
+    }
+
+    /**
+     * A paragraph that introduces others names its subject before the colon, or as a whole when
+     * short.
+     */
+    private String leadOf(String words) {
+      String lead = Parts.lead(words);
+      if (!lead.isEmpty()) return lead;
+      return words.length() <= 60 && !words.endsWith(".") ? words : "";
+    }
+
+    void finish(List<Section> sections) {
+      if (pending.isEmpty()) return;
+      if (number.isEmpty() && section) number = numberOfFile();
+      if (title.isEmpty() && section) title = titleOfFile();
+      Vocabulary.SectionRole role =
+          section || !number.isEmpty() ? vocabulary.role(number, title).orElse(null) : null;
+      boolean notes = !section && number.isEmpty();
+      boolean article = role != null && role.article();
+      boolean unknown = role == null && !notes;
+      List<Clause> clauses = new ArrayList<>();
+      boolean tileDocument =
+          scheduleNotes
+              || !notes
+              || pending.stream()
+                  .anyMatch(p -> p.text().matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*"));
+      for (int i = 0; i < pending.size(); i++)
+        clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
+      sections.add(new Section(number, title, origin, article, notes, clauses));
+    }
+
+    private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
+      Node own = p.path().get(p.path().size() - 1);
+      String cite = Outline.cite(p.path().stream().map(Node::number).toList());
+      Origin at =
+          p.paragraph()
+              .origin()
+              .withHeading(cite.isEmpty() ? own.heading() ? own.text() : headingOf(p) : cite)
+              .withText(p.text());
+      boolean references =
+          p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
+      List<Statement> statements = new ArrayList<>();
+      boolean mute =
+          silent || references || p.heading() || (role != null && role.families().isEmpty());
+      if (!mute) statements.addAll(statements(p, own, at, role));
+      if (unknown
+          && !own.limits().glass()
+          && statements.stream().noneMatch(s -> s.limits().glass())) statements.clear();
+      if (role != null && !role.only().isEmpty())
+        statements.removeIf(s -> !role.only().contains(s.attribute()));
+      if (role != null && role.number().startsWith("07 9")
+          || role != null && role.number().equals("Z22"))
+        statements.replaceAll(OutlineParser::tileAtLarge);
+      return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements);
+    }
+
+    private List<Statement> statements(
+        Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
+      Set<String> families = role == null ? Set.of() : Set.copyOf(role.families());
+      boolean describes = describesTile(p, own);
+      Context context = Context.running(inheritedFamily(p), families, describes);
+      List<Statement> out = new ArrayList<>();
+      for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
+      headed(p, at, out);
+      if (noteOffTopic(p)) out.removeIf(s -> s.attribute().startsWith("process."));
+      return out;
+    }
+
+    /** In notes, site rules count only where the note speaks of tile. */
+    private boolean noteOffTopic(Pending p) {
+      if (section || scheduleNotes) return false;
+      String around =
+          p.text()
+              + " "
+              + String.join(" ", p.path().stream().map(Node::text).toList())
+              + " "
+              + title;
+      return !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");
+    }
+
+    /**
+     * The article's title says what its paragraphs require: {@code MOCK-UPS / A. Build one panel of
+     * each tile}.
+     */
+    private void headed(Pending p, Origin at, List<Statement> out) {
+      for (String id : List.of("process.mockup", "process.submittals", "process.cleaning")) {
+        Attribute attribute = vocabulary.attribute(id).orElse(null);
+        if (attribute == null || id.equals("process.cleaning")) continue;
+        boolean under =
+            p.path().stream()
+                .limit(p.path().size() - 1L)
+                .anyMatch(n -> attribute.words().cues().in(n.text()) && n.text().length() < 70);
+        boolean said = out.stream().anyMatch(s -> s.attribute().equals(id));
+        boolean refused =
+            vocabulary.list("negation.notRequired").in(p.text())
+                || vocabulary.list("open").in(p.text());
+        if (under && !said && !refused) {
+          Limits own =
+              limitFinder
+                  .of(PlainText.of(p.text()), false)
+                  .within(p.path().get(p.path().size() - 1).limits());
+          out.add(
+              new Statement(
+                  id,
+                  new Content.Required(),
+                  false,
+                  p.text(),
+                  at,
+                  new Limits(
+                      own.tags(),
+                      own.glass(),
+                      own.otherTile(),
+                      Set.of(),
+                      Set.of(),
+                      Set.of(),
+                      java.util.Map.of())));
+        }
+      }
+    }
+
+    private String inheritedFamily(Pending p) {
+      for (int i = p.path().size() - 1; i >= 0; i--) {
+        if (!p.path().get(i).family().isEmpty()) return p.path().get(i).family();
+      }
+      return "";
+    }
+
+    /** A product article on glass tile, or a clause that names tags, describes the tile itself. */
+    private boolean describesTile(Pending p, Node own) {
+      if (p.part() == 3) return false;
+      String family = inheritedFamily(p);
+      if (!family.isEmpty() && !family.equals("tile")) return false;
+      boolean glassAbove =
+          p.path().stream()
+              .anyMatch(
+                  n ->
+                      (n.heading() || !n.number().isEmpty())
+                          && vocabulary.speaksOfGlassTile(Outline.shorten(n.text())));
+      return (p.part() == 2 || !section)
+          && (glassAbove || !own.limits().tags().isEmpty())
+          && !scheduleNotes;
+    }
+
+    private String headingOf(Pending p) {
+      for (int i = p.path().size() - 1; i >= 0; i--) {
+        if (p.path().get(i).heading()) return p.path().get(i).text();
+      }
+      return "";
+    }
+
+    private boolean isReferences(String heading) {
+      return vocabulary.list("references").matches(heading.trim().replaceAll("[.:]+$", ""));
+    }
+
+    private String numberOfFile() {
+      Matcher m = FILE_NUMBER.matcher(fileName);
+      return m.find() ? m.group(1) + " " + m.group(2) + " " + m.group(3) : "";
+    }
+
+    private String titleOfFile() {
+      return fileName.replaceAll("\\.[A-Za-z0-9]+$", "").replaceAll(".*/", "");
+    }
+  }
+
+  /** In a section on sealants, joints in ceramic tile are joints in tile. */
+  private static Statement tileAtLarge(Statement s) {
+    Limits l = s.limits();
+    return new Statement(
+        s.attribute(),
+        s.content(),
+        s.excluded(),
+        s.asWritten(),
+        s.origin(),
+        new Limits(
+            l.tags(),
+            l.glass(),
+            Set.of(),
+            l.exposures(),
+            l.exceptExposures(),
+            l.surfaces(),
+            l.with()));
+  }
+
+  private static String canonical(String number) {
+    String digits = number.replaceAll("[ .-]", "");
+    if (digits.matches("\\d{6}(?:\\d{2})?"))
+      return digits.substring(0, 2) + " " + digits.substring(2, 4) + " " + digits.substring(4, 6);
+    // Five-digit numbers of the older edition: 09310 and kin are tile, 07920 sealants.
+    if (digits.startsWith("093")) return "09 30 00";
+    return digits.equals("07920") || digits.equals("07900") ? "07 92 00" : number;
+  }
+}

@@ -1,0 +1,72 @@
+package clearbed.recognise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Splits a text into the parts that each make one statement: sentences, items between semicolons,
+ * exceptions.
+ */
+final class Parts {
+
+  /**
+   * @param text plain form
+   * @param lead the words before its colon, or empty; they are part of the text
+   * @param exception true when it states an exception to the part before it
+   */
+  record Part(String text, String lead, boolean exception) {}
+
+  private static final Pattern SENTENCE =
+      Pattern.compile(
+          "(?<=[^\\s.]{2}[.])(?<!\\b(?:min|max|approx|no|nos|vs|etc|incl|ft|dim|thk|nom|fig|ref|e\\.g|i\\.e|o\\.c)\\.)\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
+  private static final Pattern BUT =
+      Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern LEAD = Pattern.compile("^([^:]{2,90}):(?=\\s|$)");
+
+  private Parts() {}
+
+  static List<Part> of(String text, Phrases except) {
+    List<Part> parts = new ArrayList<>();
+    for (String sentence : sentences(text)) {
+      for (String clause : BUT.split(sentence)) addWithException(parts, clause.trim(), except);
+    }
+    return parts;
+  }
+
+  /** The words before the colon, or empty. */
+  static String lead(String text) {
+    Matcher m = LEAD.matcher(text);
+    return m.find() ? m.group(1) : "";
+  }
+
+  private static List<String> sentences(String text) {
+    List<String> out = new ArrayList<>();
+    Matcher m = SENTENCE.matcher(text);
+    int from = 0;
+    while (m.find()) {
+      boolean hard = m.group().contains(";") || m.group().contains("\n");
+      if (!hard && !UPPER_AFTER.matcher(text.substring(m.end())).find()) continue;
+      if (!text.substring(from, m.start()).isBlank())
+        out.add(text.substring(from, m.start()).trim());
+      from = m.end();
+    }
+    if (from < text.length() && !text.substring(from).isBlank())
+      out.add(text.substring(from).trim());
+    return out;
+  }
+
+  private static void addWithException(List<Part> parts, String clause, Phrases except) {
+    if (clause.isEmpty()) return;
+    Phrases.Hit hit = except.first(clause);
+    if (hit == null || hit.start() == 0) {
+      parts.add(new Part(clause, lead(clause), false));
+      return;
+    }
+    parts.add(new Part(clause.substring(0, hit.start()).trim(), lead(clause), false));
+    parts.add(new Part(clause.substring(hit.start()).trim(), "", true));
+  }
+}

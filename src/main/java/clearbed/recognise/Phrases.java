@@ -1,0 +1,107 @@
+package clearbed.recognise;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A list of phrases of the vocabulary, ready to be looked for. */
+final class Phrases {
+
+  /** A phrase found. */
+  record Hit(int start, int end) {
+    int distanceTo(int from, int to) {
+      return start >= to ? start - to : Math.max(0, from - end);
+    }
+  }
+
+  private record Phrase(Pattern pattern, String mustContain, int length) {}
+
+  private final List<Phrase> phrases;
+
+  /**
+   * @param written words, or regular expressions between slashes
+   */
+  Phrases(List<String> written) {
+    List<Phrase> compiled = new ArrayList<>();
+    for (String phrase : written) compiled.add(compile(phrase));
+    compiled.sort(Comparator.comparingInt(Phrase::length).reversed());
+    phrases = List.copyOf(compiled);
+  }
+
+  boolean isEmpty() {
+    return phrases.isEmpty();
+  }
+
+  /**
+   * @param text in plain form
+   */
+  boolean in(String text) {
+    return first(text) != null;
+  }
+
+  /** The leftmost hit, or null. */
+  Hit first(String text) {
+    Hit first = null;
+    String lower = text.toLowerCase(Locale.ROOT);
+    for (Phrase phrase : phrases) {
+      if (!lower.contains(phrase.mustContain())) continue;
+      Matcher m = phrase.pattern().matcher(text);
+      if (m.find() && (first == null || m.start() < first.start()))
+        first = new Hit(m.start(), m.end());
+    }
+    return first;
+  }
+
+  /** Every hit; overlapping hits of shorter phrases are left out. */
+  List<Hit> all(String text) {
+    List<Hit> hits = new ArrayList<>();
+    String lower = text.toLowerCase(Locale.ROOT);
+    for (Phrase phrase : phrases) {
+      if (!lower.contains(phrase.mustContain())) continue;
+      Matcher m = phrase.pattern().matcher(text);
+      while (m.find()) {
+        Hit hit = new Hit(m.start(), m.end());
+        if (hits.stream().noneMatch(h -> hit.start() < h.end() && h.start() < hit.end()))
+          hits.add(hit);
+      }
+    }
+    hits.sort(Comparator.comparingInt(Hit::start));
+    return hits;
+  }
+
+  /** The whole text is one of the phrases. */
+  boolean matches(String text) {
+    return phrases.stream().anyMatch(p -> p.pattern().matcher(text).matches());
+  }
+
+  /** The text with every hit blanked out, same length. */
+  String without(String text) {
+    StringBuilder out = new StringBuilder(text);
+    for (Hit hit : all(text)) {
+      for (int i = hit.start(); i < hit.end(); i++) out.setCharAt(i, ' ');
+    }
+    return out.toString();
+  }
+
+  private static Phrase compile(String phrase) {
+    if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
+      String body = phrase.substring(1, phrase.length() - 1);
+      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", 40);
+    }
+    String[] words = PlainText.of(phrase).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");
+    StringBuilder regex = new StringBuilder("(?<![A-Za-z0-9])");
+    String longest = "";
+    for (int i = 0; i < words.length; i++) {
+      if (i > 0) regex.append("[\\s-]*");
+      regex.append(Pattern.quote(words[i]));
+      if (words[i].length() > longest.length()) longest = words[i];
+    }
+    boolean word = Character.isLetterOrDigit(phrase.charAt(phrase.length() - 1));
+    if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
+    return new Phrase(
+        Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE), longest, phrase.length());
+  }
+}

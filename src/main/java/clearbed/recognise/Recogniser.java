@@ -1,0 +1,108 @@
+package clearbed.recognise;
+
+import clearbed.model.Block;
+import clearbed.model.Document;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns the blocks of a document into facts. Holds no state between documents. */
+public final class Recogniser {
+  private final OutlineParser outlineParser;
+  private final ScheduleFinder scheduleFinder;
+
+  public Recogniser(Vocabulary vocabulary) {
+    StatementFinder finder = new StatementFinder(vocabulary);
+    this.outlineParser = new OutlineParser(vocabulary, finder);
+    this.scheduleFinder = new ScheduleFinder(vocabulary, finder);
+  }
+
+  /** What a document says. */
+  public Facts recognise(Document document) {
+    Collected c = new Collected(document);
+    List<Paragraph> running = new ArrayList<>();
+    for (Block block : document.blocks()) {
+      if (block instanceof Paragraph p) {
+        running.add(p);
+      } else if (block instanceof Table t) {
+        table(c, t, running);
+      }
+    }
+    Origin origin = Origin.ofDocument(document.path());
+    c.sections.addAll(outlineParser.parse(running, document.path().replaceAll(".*/", ""), origin));
+    return new Facts(
+        document.path(), c.rows, c.rooms, c.sections, citations(document, c.sections), c.gaps);
+  }
+
+  private void table(Collected c, Table t, List<Paragraph> running) {
+    ScheduleFinder.Result found = scheduleFinder.find(t);
+    c.rows.addAll(found.rows());
+    c.rooms.addAll(found.rooms());
+    c.gaps.addAll(found.gaps());
+    if (!found.schedule()) {
+      // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
+      // white".
+      for (Table.Row row : t.rows()) asText(t, row, running);
+    } else if (!found.notes().isEmpty()) {
+      Section notes = outlineParser.notes(found.notes(), t.origin());
+      if (notes != null) c.sections.add(notes);
+    }
+  }
+
+  private static void asText(Table t, Table.Row row, List<Paragraph> running) {
+    List<String> texts =
+        row.cells().stream()
+            .filter(x -> !x.continued() && !x.text().isBlank())
+            .map(x -> x.text().trim())
+            .toList();
+    if (texts.isEmpty()) return;
+    String text =
+        texts.size() == 1
+            ? texts.get(0)
+            : texts.get(0).replaceAll(":$", "")
+                + ": "
+                + String.join("; ", texts.subList(1, texts.size()));
+    Table.Cell first =
+        row.cells().stream().filter(x -> !x.text().isBlank()).findFirst().orElseThrow();
+    running.add(Paragraph.body(t.origin(first).withText(text), text));
+  }
+
+  private static List<Citation> citations(Document document, List<Section> sections) {
+    List<Citation> out = new ArrayList<>();
+    for (Section section : sections) {
+      for (Clause clause : section.clauses()) {
+        boolean listed =
+            clause
+                .heading()
+                .toLowerCase(java.util.Locale.ROOT)
+                .matches(".*\\b(?:references?|standards)\\b.*");
+        for (Citations.Found f : Citations.find(clause.text()))
+          out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
+      }
+    }
+    for (Block block : document.blocks()) {
+      if (block instanceof Table t) {
+        for (Table.Row row : t.rows()) {
+          for (Table.Cell cell : row.cells()) {
+            for (Citations.Found f : Citations.find(cell.text()))
+              out.add(new Citation(f.standard(), f.asWritten(), t.origin(cell), false));
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  private static final class Collected {
+    final List<ScheduleRow> rows = new ArrayList<>();
+    final List<RoomUse> rooms = new ArrayList<>();
+    final List<Section> sections = new ArrayList<>();
+    final List<Document.Gap> gaps;
+
+    Collected(Document document) {
+      gaps = new ArrayList<>(document.gaps());
+    }
+  }
+}

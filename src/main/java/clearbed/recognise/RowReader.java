@@ -1,0 +1,178 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import clearbed.model.Document;
+import clearbed.model.Origin;
+import clearbed.model.Table;
+import clearbed.model.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Reads the cells of one row of a schedule under its header. */
+final class RowReader {
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+
+  RowReader(Vocabulary vocabulary, StatementFinder finder) {
+    this.vocabulary = vocabulary;
+    this.finder = finder;
+  }
+
+  /**
+   * The words that describe the material; without such a column, those of the columns not
+   * understood.
+   */
+  String material(Header header, Table.Row row, int tagColumn) {
+    List<String> words = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
+      boolean kind = column.attribute() != null && column.attribute().id().equals("tile.kind");
+      if ((material || kind) && column.index() != tagColumn) words.add(text(row, column.index()));
+    }
+    if (words.stream().allMatch(String::isBlank)) {
+      header.all(Header.Role.OTHER).forEach(c -> words.add(text(row, c.index())));
+    }
+    return String.join(" | ", words.stream().filter(w -> !w.isBlank()).toList());
+  }
+
+  String tileStandard(Header header, Table.Row row) {
+    for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
+      if (column.attribute().id().equals("tile.standard")) {
+        return String.join(
+            " ",
+            Citations.find(text(row, column.index())).stream()
+                .map(f -> f.standard().designation())
+                .toList());
+      }
+    }
+    return "";
+  }
+
+  /** Room number and name as one text. */
+  String room(Header header, Table.Row row) {
+    List<String> words = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      boolean room = column.attribute() != null && column.attribute().id().equals("location.room");
+      boolean number =
+          column.role() != Header.Role.SURFACE
+              && vocabulary
+                  .list("schedule.roomNumber")
+                  .matches(column.text().toLowerCase(java.util.Locale.ROOT).replace(".", ""));
+      if (room
+          || number
+          || (column.role() == Header.Role.MATERIAL
+              && column.text().toLowerCase(java.util.Locale.ROOT).contains("name")))
+        words.add(text(row, column.index()));
+    }
+    return String.join(" ", words.stream().filter(w -> !w.isBlank()).toList());
+  }
+
+  List<Statement> statements(
+      Table table,
+      Header header,
+      Table.Row row,
+      Table.Row above,
+      int tagColumn,
+      List<Document.Gap> gaps) {
+    List<Statement> out = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      if (column.index() == tagColumn) continue;
+      Table.Cell cell = row.at(column.index());
+      if (cell == null || cell.text().isBlank()) continue;
+      if (vocabulary.list("ditto").matches(cell.text().trim())) {
+        cell = above == null ? null : above.at(column.index());
+        if (cell == null) {
+          gaps.add(
+              new Document.Gap(
+                  table.origin(row.at(column.index())),
+                  "repeats the cell above, but there is none"));
+          continue;
+        }
+      }
+      cell(out, table.origin(cell), cell, column);
+    }
+    return out;
+  }
+
+  private void cell(List<Statement> out, Origin origin, Table.Cell cell, Header.Column column) {
+    String text = PlainText.of(cell.text()).trim();
+    Attribute attribute = column.attribute();
+    if (attribute == null) {
+      boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
+      String family = material ? "tile" : finder.familyIn(column.text());
+      out.addAll(free(finder.find(text, origin, Context.running(family, Set.of(), material))));
+    } else if (attribute.id().equals("notes")) {
+      out.addAll(free(finder.find(text, origin, Context.running("", Set.of(), true))));
+    } else if (!empty(attribute, text)) {
+      attribute(out, origin, text, column);
+    }
+    if (!cell.remark().isBlank())
+      out.addAll(free(finder.find(cell.remark(), origin, Context.running("", Set.of(), true))));
+  }
+
+  private boolean empty(Attribute attribute, String text) {
+    if (vocabulary.list("schedule.elsewhere").in(text)) return true;
+    return vocabulary.list("empty").matches(text)
+        && attribute.words().terms().values().stream().noneMatch(p -> p.matches(text));
+  }
+
+  private void attribute(List<Statement> out, Origin origin, String text, Header.Column column) {
+    Attribute attribute = column.attribute();
+    String unit = unitSpelling(column.unit());
+    boolean bare = !unit.isEmpty() && Quantities.find(text).isEmpty() && text.matches(".*\\d.*");
+    String read = bare ? withUnit(text, unit) : text;
+    List<Statement> found = new ArrayList<>();
+    if (attribute.kind() == Attribute.Kind.SIZE) {
+      Quantities.size(text, column.unit())
+          .ifPresent(
+              s -> found.add(new Statement(attribute.id(), s, false, text, origin, Limits.NONE)));
+    }
+    for (Statement s : free(finder.find(read, origin, Context.column(attribute)))) {
+      boolean again =
+          attribute.kind() == Attribute.Kind.SIZE
+              && s.attribute().equals(attribute.id())
+              && !found.isEmpty();
+      if (!again) found.add(asWritten(s, text));
+    }
+    boolean said = found.stream().anyMatch(s -> s.attribute().equals(attribute.id()));
+    if (!said)
+      found.add(
+          new Statement(attribute.id(), new Content.Words(text), false, text, origin, Limits.NONE));
+    out.addAll(found);
+  }
+
+  private static Statement asWritten(Statement s, String text) {
+    return new Statement(s.attribute(), s.content(), s.excluded(), text, s.origin(), s.limits());
+  }
+
+  /** A row is about its own tile: places and kinds named in its cells limit nothing. */
+  private static List<Statement> free(List<Statement> statements) {
+    return statements.stream()
+        .map(
+            s ->
+                new Statement(
+                    s.attribute(),
+                    s.content(),
+                    s.excluded(),
+                    s.asWritten(),
+                    s.origin(),
+                    Limits.NONE))
+        .toList();
+  }
+
+  private static String withUnit(String text, String unit) {
+    return text.replaceAll(
+        "(" + Numbers.PATTERN + ")(?!.*" + Numbers.PATTERN + ")",
+        "$1 " + java.util.regex.Matcher.quoteReplacement(unit));
+  }
+
+  private static String unitSpelling(Unit unit) {
+    return unit == null ? "" : unit.symbol().replace("²", "2");
+  }
+
+  private static String text(Table.Row row, int column) {
+    Table.Cell cell = row.at(column);
+    return cell == null ? "" : PlainText.of(cell.text()).trim();
+  }
+}

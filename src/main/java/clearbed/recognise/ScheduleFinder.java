@@ -1,0 +1,263 @@
+package clearbed.recognise;
+
+import clearbed.model.Document;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
+final class ScheduleFinder {
+  private static final Pattern TAG =
+      Pattern.compile("[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?");
+  private static final Pattern NOTE =
+      Pattern.compile(
+          "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
+
+  /** What was found on one grid. */
+  record Result(
+      List<ScheduleRow> rows,
+      List<RoomUse> rooms,
+      List<Paragraph> notes,
+      List<Document.Gap> gaps,
+      boolean schedule) {}
+
+  private final Vocabulary vocabulary;
+  private final RowReader rowReader;
+  private final GlassTest glassTest;
+
+  ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
+    this.vocabulary = vocabulary;
+    this.rowReader = new RowReader(vocabulary, finder);
+    this.glassTest = new GlassTest(vocabulary);
+  }
+
+  static boolean looksLikeTag(String text) {
+    return TAG.matcher(text.trim()).matches();
+  }
+
+  Result find(Table table) {
+    Result result = new Walk(table).run();
+    if (result.schedule() || table.rows().size() < 4) return result;
+    Table turned = Transposed.of(table);
+    if (turned == null) return result;
+    Result other = new Walk(turned).run();
+    return other.rows().isEmpty() ? result : other;
+  }
+
+  /** One pass down the rows of a grid. */
+  private final class Walk {
+    private final Table table;
+    private final List<ScheduleRow> rows = new ArrayList<>();
+    private final List<RoomUse> rooms = new ArrayList<>();
+    private final List<Paragraph> notes = new ArrayList<>();
+    private final List<Document.Gap> gaps = new ArrayList<>();
+    private Header header;
+    private int tagColumn = -1;
+    private String group = "";
+    private String title = "";
+    private int lastRow;
+    private Table.Row previous;
+    private boolean schedule;
+
+    Walk(Table table) {
+      this.table = table;
+    }
+
+    Result run() {
+      List<Table.Row> all = table.rows();
+      for (int i = 0; i < all.size(); i++) {
+        Table.Row row = all.get(i);
+        Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
+        if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
+        Header found = Header.at(vocabulary, row, next);
+        if (found != null && !isData(row)) {
+          start(found, all, i);
+          i += found.rows() - 1;
+        } else {
+          row(row);
+        }
+        lastRow = row.number();
+      }
+      return new Result(rows, rooms, notes, gaps, schedule);
+    }
+
+    private boolean isData(Table.Row row) {
+      return header != null
+          && tagColumn >= 0
+          && row.at(tagColumn) != null
+          && looksLikeTag(row.at(tagColumn).text());
+    }
+
+    private void start(Header found, List<Table.Row> all, int at) {
+      header = found;
+      group = "";
+      previous = null;
+      schedule = true;
+      tagColumn = tagColumn(found, all, at + found.rows());
+    }
+
+    private int tagColumn(Header found, List<Table.Row> all, int from) {
+      int best = -1;
+      long most = 0;
+      for (Header.Column column : found.columns().values()) {
+        boolean named =
+            vocabulary
+                .list("schedule.tag")
+                .matches(
+                    column
+                        .text()
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replaceAll("[.:#]", "")
+                        .trim());
+        if (column.role() == Header.Role.SURFACE
+            || (column.role() == Header.Role.ATTRIBUTE && !named)) continue;
+        long tags =
+            all.stream()
+                .skip(from)
+                .limit(60)
+                .filter(
+                    r -> r.at(column.index()) != null && looksLikeTag(r.at(column.index()).text()))
+                .count();
+        long score = tags * 2 + (named ? 1 : 0);
+        if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
+          best = column.index();
+          most = score;
+        }
+      }
+      return best;
+    }
+
+    private void row(Table.Row row) {
+      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+      boolean single =
+          filled.size() == 1
+              || filled.stream().map(Table.Cell::text).distinct().count() == 1
+                  && filled.get(0).columnSpan() > 1;
+      if (header == null) {
+        if (filled.size() <= 2) title(filled);
+        else filled.forEach(this::note);
+        return;
+      }
+      if (single && !looksLikeTag(filled.get(0).text())) {
+        aside(row, filled.get(0));
+        return;
+      }
+      if (NOTE.matcher(filled.get(0).text().trim()).matches()
+          && filled.size() <= 2
+          && filled.get(filled.size() - 1).text().length() > 30) {
+        note(filled.get(filled.size() - 1));
+        return;
+      }
+      if (header.all(Header.Role.SURFACE).size() >= 1
+          && !header.has(Header.Role.MATERIAL)
+          && roomRow(row)) return;
+      entry(row);
+    }
+
+    private void title(List<Table.Cell> filled) {
+      for (Table.Cell cell : filled) {
+        if (cell.text().length() > 50 || NOTE.matcher(cell.text().trim()).matches()) note(cell);
+        else title = (title + " " + cell.text()).trim();
+      }
+    }
+
+    /** A row with one text: a group heading between rows, or a note below them. */
+    private void aside(Table.Row row, Table.Cell cell) {
+      String text = cell.text().trim();
+      boolean noteLike =
+          text.length() > 45
+              || NOTE.matcher(text).matches()
+              || (row.number() > lastRow + 1 && text.length() > 25);
+      if (noteLike) note(cell);
+      else group = text;
+    }
+
+    private void note(Table.Cell cell) {
+      notes.add(Paragraph.body(table.origin(cell), cell.text()));
+    }
+
+    private boolean roomRow(Table.Row row) {
+      String room = rowReader.room(header, row);
+      boolean any = false;
+      for (Header.Column column : header.all(Header.Role.SURFACE)) {
+        Table.Cell cell = row.at(column.index());
+        if (cell == null) continue;
+        for (String tag : LimitFinder.tags(PlainText.of(cell.text()))) {
+          rooms.add(new RoomUse(tag, room, column.surface(), table.origin(cell)));
+          any = true;
+        }
+      }
+      return any || tagColumn < 0;
+    }
+
+    private void entry(Table.Row row) {
+      Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
+      String material = rowReader.material(header, row, tagColumn);
+      Glass glass = glass(row, material);
+      boolean tagged =
+          tagCell != null
+              && !tagCell.text().isBlank()
+              && !vocabulary.list("empty").matches(tagCell.text().trim());
+      if (!tagged && material.isBlank()) {
+        gaps.add(
+            new Document.Gap(
+                table.origin(row.cells().get(0)),
+                "row " + row.number() + " has neither tag nor material; not taken for an entry"));
+        return;
+      }
+      if (!tagged && glass.is()) {
+        gaps.add(
+            new Document.Gap(
+                table.origin(row.cells().get(0)),
+                "row " + row.number() + " is glass tile without a tag; named by its description"));
+      }
+      Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
+      List<Statement> statements =
+          glass.is()
+              ? rowReader.statements(table, header, row, previous, tagColumn, gaps)
+              : List.of();
+      for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
+        rows.add(new ScheduleRow(tag, tagged, glass.is(), glass.evidence(), origin, statements));
+      }
+      previous = row;
+    }
+
+    /** One cell may hold several tags: {@code GT-1, GT-2}. */
+    private List<String> tags(String cell) {
+      String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+      if (looksLikeTag(text)) return List.of(text);
+      List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
+      return parts.size() > 1 && parts.stream().allMatch(ScheduleFinder::looksLikeTag)
+          ? parts
+          : List.of(text);
+    }
+
+    private String shortened(String material) {
+      String text = material.replaceAll("\\s+", " ").trim();
+      return text.length() <= 40 ? text : text.substring(0, 40).trim();
+    }
+
+    private record Glass(boolean is, String evidence) {}
+
+    private Glass glass(Table.Row row, String material) {
+      String standard = rowReader.tileStandard(header, row);
+      GlassTest.Result own = glassTest.of(material);
+      if (own.decided()) return new Glass(own.glass(), material);
+      if (standard.contains("A137.2")) return new Glass(true, standard);
+      if (standard.contains("A137.1")) return new Glass(false, standard);
+      for (String around :
+          List.of(
+              group,
+              title,
+              table.origin().sheet() == null ? "" : table.origin().sheet(),
+              table.origin().heading() == null ? "" : table.origin().heading())) {
+        GlassTest.Result said = glassTest.of(around);
+        if (said.decided()) return new Glass(said.glass(), around);
+      }
+      return new Glass(false, material.isBlank() ? "no material stated" : material);
+    }
+  }
+}

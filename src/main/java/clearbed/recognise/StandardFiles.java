@@ -1,0 +1,38 @@
+package clearbed.recognise;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Finds the rule and vocabulary files that ship with the tool: beside the installed program where a
+ * specifier can edit them, else inside the jar.
+ */
+public final class StandardFiles {
+  private static final String IN_JAR = "/clearbed/rulesets/";
+
+  private StandardFiles() {}
+
+  /** A file that ships with the tool, and the words to name it by. */
+  public record Source(String name, byte[] bytes) {}
+
+  /**
+   * Reads a file by its path under {@code rulesets/}.
+   *
+   * @throws IOException when there is no such file
+   */
+  public static Source open(String path) throws IOException {
+    String home = System.getProperty("clearbed.home", "");
+    if (!home.isEmpty()) {
+      Path file = Path.of(home, "rulesets").resolve(path);
+      if (Files.isRegularFile(file))
+        return new Source("rulesets/" + path, Files.readAllBytes(file));
+    }
+    try (InputStream in = StandardFiles.class.getResourceAsStream(IN_JAR + path)) {
+      if (in == null)
+        throw new IOException("rulesets/" + path + ": no such file; reinstall the tool");
+      return new Source("rulesets/" + path, in.readAllBytes());
+    }
+  }
+}

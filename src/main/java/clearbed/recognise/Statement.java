@@ -1,0 +1,23 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import clearbed.model.Origin;
+
+/**
+ * Something a text says of an attribute.
+ *
+ * @param excluded true when the words forbid it
+ * @param asWritten the words of the part of the text that says it
+ * @param limits what it is limited to
+ */
+public record Statement(
+    String attribute,
+    Content content,
+    boolean excluded,
+    String asWritten,
+    Origin origin,
+    Limits limits) {
+  Statement within(Limits outer) {
+    return new Statement(attribute, content, excluded, asWritten, origin, limits.within(outer));
+  }
+}

@@ -1,0 +1,35 @@
+package clearbed.report;
+
+import clearbed.model.QuestionLog;
+import java.util.function.Function;
+
+/**
+ * A column of a sheet that people work in.
+ *
+ * @param width in characters
+ * @param printed false for columns that stay out of the print area
+ */
+record Column(
+    String header,
+    int width,
+    Owner owner,
+    Styles.Look look,
+    boolean printed,
+    Function<QuestionLog.Line, Datum> datum) {
+
+  /** Who may write in a column. */
+  enum Owner {
+    /** Written anew in every issue. */
+    STATE,
+    /** Ours; what somebody typed over it is set aside before it is written anew. */
+    FACT,
+    /** Ours until somebody rewords it. */
+    WORDING,
+    /** Theirs. */
+    PEOPLE
+  }
+
+  boolean toFill() {
+    return owner == Owner.PEOPLE;
+  }
+}

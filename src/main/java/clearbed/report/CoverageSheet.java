@@ -1,0 +1,124 @@
+package clearbed.report;
+
+import clearbed.model.Entry;
+import clearbed.model.Report;
+import clearbed.model.Verdict;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Every glass entry by every check that is on, with what was found. */
+final class CoverageSheet {
+  private static final List<String> FIRST =
+      List.of("Tag", "Taken for glass because of", "Place", "Link");
+  private static final int[] WIDTHS = {11, 24, 26, 6};
+  private static final int CHECK_WIDTH = 17;
+
+  /** Excel has 16,384 columns (Excel specifications and limits). */
+  private static final int MOST_CHECKS = 16_000;
+
+  private final XSSFSheet sheet;
+  private final Pen pen;
+  private final Places places;
+
+  CoverageSheet(XSSFSheet sheet, Pen pen, Places places) {
+    this.sheet = sheet;
+    this.pen = pen;
+    this.places = places;
+  }
+
+  void fill(Sheet rows, Report report) {
+    pen.newSheet();
+    List<String> checks = checks(report);
+    header(rows, checks);
+    Map<String, Map<String, Verdict>> verdicts = verdicts(report.verdicts());
+    int at = 1;
+    for (Entry entry : report.entries()) {
+      if (!entry.glass()) continue;
+      if (at >= SheetSetup.LAST_ROW) {
+        String more = "The sheet is full; the rest is in the JSON file.";
+        pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+        break;
+      }
+      entry(rows.createRow(at++), entry, checks, verdicts.getOrDefault(entry.tag(), Map.of()));
+    }
+    int width = FIRST.size() + checks.size() - 1;
+    sheet.createFreezePane(1, 1);
+    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, width));
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    if (!checks.isEmpty()) SheetSetup.tint(sheet, 1, FIRST.size(), width, SheetSetup.OUTCOMES);
+  }
+
+  /** Pages side by side that keep the words legible. */
+  static int pagesWide(Report report) {
+    int characters = 67 + CHECK_WIDTH * checks(report).size();
+    return Math.max(1, (characters + 319) / 320);
+  }
+
+  private void header(Sheet rows, List<String> checks) {
+    Row header = rows.createRow(0);
+    Heights.points(header, 32);
+    for (int column = 0; column < FIRST.size(); column++) {
+      pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
+      sheet.setColumnWidth(column, WIDTHS[column] * 256);
+    }
+    for (int column = 0; column < checks.size(); column++) {
+      pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER);
+      sheet.setColumnWidth(FIRST.size() + column, CHECK_WIDTH * 256);
+    }
+  }
+
+  private void entry(Row row, Entry entry, List<String> checks, Map<String, Verdict> verdicts) {
+    pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
+    pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
+    pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
+    pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
+    for (int column = 0; column < checks.size(); column++) {
+      Verdict verdict = verdicts.get(checks.get(column));
+      pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
+    }
+    Heights.fit(row, sheet);
+  }
+
+  private static String words(Verdict verdict) {
+    if (verdict == null) return "";
+    String outcome = verdict.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    boolean more = verdict.found() != null && !verdict.found().isBlank();
+    return more ? outcome + ": " + verdict.found() : outcome;
+  }
+
+  private static List<String> checks(Report report) {
+    return report.checks().stream()
+        .filter(Report.CheckInfo::on)
+        .map(Report.CheckInfo::id)
+        .limit(MOST_CHECKS)
+        .toList();
+  }
+
+  /** By tag and check; of several the worst. */
+  private static Map<String, Map<String, Verdict>> verdicts(List<Verdict> verdicts) {
+    Map<String, Map<String, Verdict>> table = new HashMap<>();
+    for (Verdict verdict : verdicts) {
+      table
+          .computeIfAbsent(verdict.tag(), tag -> new HashMap<>())
+          .merge(verdict.check(), verdict, (a, b) -> rank(a) <= rank(b) ? a : b);
+    }
+    return table;
+  }
+
+  private static int rank(Verdict verdict) {
+    return switch (verdict.outcome()) {
+      case FINDING -> 0;
+      case UNDECIDED -> 1;
+      case SUPPRESSED -> 2;
+      case SATISFIED -> 3;
+      case NOT_APPLICABLE -> 4;
+    };
+  }
+}

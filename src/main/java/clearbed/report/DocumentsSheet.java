@@ -1,0 +1,89 @@
+package clearbed.report;
+
+import clearbed.model.Document;
+import clearbed.model.Report;
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Every file: what was read of it, what was not, and why. */
+final class DocumentsSheet {
+  private static final List<String> HEADERS =
+      List.of(
+          "File",
+          "Link",
+          "Format",
+          "Status",
+          "Reason",
+          "Glass entries",
+          "Other entries",
+          "Passed over at",
+          "Why passed over");
+  private static final int[] WIDTHS = {42, 6, 8, 11, 38, 9, 9, 34, 40};
+
+  private final XSSFSheet sheet;
+  private final Pen pen;
+  private final Places places;
+
+  DocumentsSheet(XSSFSheet sheet, Pen pen, Places places) {
+    this.sheet = sheet;
+    this.pen = pen;
+    this.places = places;
+  }
+
+  void fill(Sheet rows, List<Report.DocumentSummary> documents) {
+    pen.newSheet();
+    Row header = rows.createRow(0);
+    for (int column = 0; column < HEADERS.size(); column++) {
+      pen.text(header, column, HEADERS.get(column), Styles.Look.HEADER);
+      sheet.setColumnWidth(column, WIDTHS[column] * 256);
+    }
+    Heights.points(header, 30);
+    int at = 1;
+    for (Report.DocumentSummary document : documents) {
+      if (at >= SheetSetup.LAST_ROW) break;
+      document(rows.createRow(at++), document);
+      for (Document.Gap gap : document.skipped()) {
+        if (at >= SheetSetup.LAST_ROW) break;
+        gap(rows.createRow(at++), document, gap);
+      }
+    }
+    if (at >= SheetSetup.LAST_ROW) {
+      String more = "The sheet is full; the rest is in the JSON file.";
+      pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+    }
+    sheet.createFreezePane(1, 1);
+    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, HEADERS.size() - 1));
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+  }
+
+  private void document(Row row, Report.DocumentSummary document) {
+    int gaps = document.skipped().size();
+    pen.text(row, 0, document.path(), Styles.Look.STRONG);
+    pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
+    pen.text(row, 2, document.format(), Styles.Look.TEXT);
+    pen.text(row, 3, word(document.status()), Styles.Look.STRONG);
+    pen.text(row, 4, document.reason(), Styles.Look.TEXT);
+    pen.count(row, 5, document.glassEntries());
+    pen.count(row, 6, document.otherEntries());
+    pen.text(row, 7, gaps == 0 ? "" : Words.count(gaps, "place") + ", below", Styles.Look.TEXT);
+    pen.text(row, 8, "", Styles.Look.TEXT);
+    Heights.fit(row, sheet);
+  }
+
+  private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
+    pen.text(row, 0, document.path(), Styles.Look.TEXT);
+    pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
+    for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
+    pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
+    pen.text(row, 8, gap.reason(), Styles.Look.TEXT);
+    Heights.fit(row, sheet);
+  }
+
+  static String word(Document.Status status) {
+    return status.name().toLowerCase(Locale.ROOT);
+  }
+}

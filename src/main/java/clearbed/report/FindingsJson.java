@@ -1,0 +1,239 @@
+package clearbed.report;
+
+import clearbed.model.Calculation;
+import clearbed.model.Document;
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Origin;
+import clearbed.model.Report;
+import clearbed.model.Value;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The findings for other programs: UTF-8, fixed order. The keys that the format promises are always
+ * there (an empty text where the documents say nothing); of an origin, and of what goes beyond the
+ * promise, only what is known.
+ */
+public final class FindingsJson {
+  private final JsonGenerator json;
+
+  private FindingsJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /**
+   * Writes the file whole or not at all.
+   *
+   * @throws IOException with one line that names the file and the reason
+   */
+  public static void write(Report report, Path file) throws IOException {
+    AtomicFile.write(file, out -> write(report, out));
+  }
+
+  /** Writes to a stream and leaves it open. */
+  public static void write(Report report, OutputStream out) throws IOException {
+    JsonGenerator json = new JsonFactory().createGenerator(out);
+    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    json.setPrettyPrinter(printer());
+    new FindingsJson(json).report(report);
+    json.writeRaw('\n');
+    json.close();
+  }
+
+  /** The same line ends on every system. */
+  static DefaultPrettyPrinter printer() {
+    DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+    return new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+  }
+
+  private void report(Report report) throws IOException {
+    json.writeStartObject();
+    run(report.run());
+    json.writeArrayFieldStart("documents");
+    for (Report.DocumentSummary document : report.documents()) document(document);
+    json.writeEndArray();
+    json.writeArrayFieldStart("entries");
+    for (Entry entry : report.entries()) entry(entry);
+    json.writeEndArray();
+    findings("findings", report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList());
+    findings(
+        "suppressed", report.findings().stream().filter(f -> !f.suppressed().isEmpty()).toList());
+    json.writeArrayFieldStart("calculations");
+    for (Calculation calculation : report.calculations()) calculation(calculation);
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void run(Report.Run run) throws IOException {
+    json.writeObjectFieldStart("run");
+    promised("tool", run.tool());
+    promised("version", run.version());
+    promised("ruleSet", run.ruleSet());
+    promised("ruleSetDigest", run.ruleSetDigest());
+    promised("startedAt", run.startedAt());
+    text("date", run.date());
+    texts("layers", run.layers());
+    texts("facts", run.facts());
+    json.writeEndObject();
+  }
+
+  private void document(Report.DocumentSummary document) throws IOException {
+    json.writeStartObject();
+    promised("path", document.path());
+    promised("format", document.format());
+    promised("status", document.status().name().toLowerCase(Locale.ROOT));
+    promised("reason", document.reason());
+    json.writeNumberField("glassEntries", document.glassEntries());
+    json.writeNumberField("otherEntries", document.otherEntries());
+    if (!document.skipped().isEmpty()) {
+      json.writeArrayFieldStart("skipped");
+      for (Document.Gap gap : document.skipped()) {
+        json.writeStartObject();
+        origin("origin", gap.origin());
+        text("reason", gap.reason());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
+    json.writeEndObject();
+  }
+
+  private void entry(Entry entry) throws IOException {
+    json.writeStartObject();
+    promised("tag", entry.tag());
+    json.writeBooleanField("glass", entry.glass());
+    text("evidence", entry.evidence());
+    origin("origin", entry.origin());
+    origins("places", entry.places());
+    json.writeArrayFieldStart("values");
+    for (Value value : entry.values()) value(value);
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void value(Value value) throws IOException {
+    json.writeStartObject();
+    promised("attribute", value.attribute());
+    promised("value", value.content().text());
+    if (value.excluded()) json.writeBooleanField("excluded", true);
+    promised("asWritten", value.asWritten());
+    origin("origin", value.origin());
+    promised("scope", value.scope().name().toLowerCase(Locale.ROOT));
+    json.writeEndObject();
+  }
+
+  private void findings(String name, List<Finding> findings) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Finding finding : findings) finding(finding);
+    json.writeEndArray();
+  }
+
+  private void finding(Finding finding) throws IOException {
+    json.writeStartObject();
+    promised("id", finding.id());
+    promised("check", finding.check());
+    promised("kind", finding.kind().word());
+    promised("level", finding.level().word());
+    promised("state", finding.state().word());
+    if (finding.tags().size() == 1) text("tag", finding.tags().get(0));
+    texts("tags", finding.tags());
+    text("attribute", finding.attribute());
+    origin("origin", finding.origin());
+    origins("places", finding.places());
+    promised("message", finding.message());
+    promised("found", finding.found());
+    promised("expected", finding.expected());
+    json.writeArrayFieldStart("steps");
+    for (String step : finding.steps()) json.writeString(step);
+    json.writeEndArray();
+    promised("question", finding.question());
+    promised("clause", finding.clause());
+    promised("source", finding.source());
+    text("suppressed", finding.suppressed());
+    json.writeEndObject();
+  }
+
+  private void calculation(Calculation calculation) throws IOException {
+    json.writeStartObject();
+    text("id", calculation.id());
+    text("check", calculation.check());
+    text("tag", calculation.tag());
+    text("title", calculation.title());
+    json.writeArrayFieldStart("inputs");
+    for (Calculation.Input input : calculation.inputs()) {
+      json.writeStartObject();
+      text("name", input.name());
+      text("label", input.label());
+      json.writeNumberField("number", input.quantity().number());
+      text("unit", input.quantity().unit().symbol());
+      json.writeBooleanField("assumed", input.assumed());
+      text("basis", input.basis());
+      origin("origin", input.origin());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("steps");
+    for (Calculation.Step step : calculation.steps()) {
+      json.writeStartObject();
+      text("name", step.name());
+      text("label", step.label());
+      text("formula", step.formula());
+      json.writeNumberField("number", step.result().number());
+      text("unit", step.result().unit().symbol());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void origins(String name, List<Origin> origins) throws IOException {
+    if (origins.isEmpty()) return;
+    json.writeArrayFieldStart(name);
+    for (Origin origin : origins) {
+      json.writeStartObject();
+      originKeys(origin);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void origin(String name, Origin origin) throws IOException {
+    if (origin == null) return;
+    json.writeObjectFieldStart(name);
+    originKeys(origin);
+    json.writeEndObject();
+  }
+
+  private void originKeys(Origin origin) throws IOException {
+    text("document", origin.document());
+    text("sheet", origin.sheet());
+    text("cell", origin.cell());
+    if (origin.page() != null) json.writeNumberField("page", origin.page());
+    if (origin.paragraph() != null) json.writeNumberField("paragraph", origin.paragraph());
+    text("heading", origin.heading());
+    text("text", origin.text());
+  }
+
+  private void texts(String name, List<String> texts) throws IOException {
+    if (texts == null || texts.isEmpty()) return;
+    json.writeArrayFieldStart(name);
+    for (String text : texts) json.writeString(text);
+    json.writeEndArray();
+  }
+
+  private void promised(String name, String text) throws IOException {
+    json.writeStringField(name, text == null ? "" : text);
+  }
+
+  private void text(String name, String text) throws IOException {
+    if (text != null && !text.isEmpty()) json.writeStringField(name, text);
+  }
+}

@@ -1,0 +1,59 @@
+package clearbed.report;
+
+import clearbed.model.Origin;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.util.function.UnaryOperator;
+
+/** Turns places in the documents into links that work from where the workbook lies. */
+final class Places {
+  private static final String OPEN = "open";
+
+  private final UnaryOperator<String> pathFromWorkbook;
+
+  /**
+   * @param pathFromWorkbook from a document's path to its path relative to the workbook's folder,
+   *     or null when it cannot be linked to
+   */
+  Places(UnaryOperator<String> pathFromWorkbook) {
+    this.pathFromWorkbook = pathFromWorkbook;
+  }
+
+  /** One short word that leads there: some programs do not wrap the text of a link. */
+  Datum.Link link(Origin origin) {
+    boolean archived = origin.document().contains("!/");
+    boolean cell = origin.sheet() != null && origin.cell() != null && !archived;
+    String location = cell ? quoted(origin.sheet()) + "!" + origin.cell() : null;
+    return open(address(origin.document()), location);
+  }
+
+  Datum.Link link(String document) {
+    return open(address(document), null);
+  }
+
+  private static Datum.Link open(String address, String location) {
+    return new Datum.Link(address == null ? "" : OPEN, address, location);
+  }
+
+  /**
+   * The relative URI of a document, of its archive when it lies in one; null when there is none.
+   */
+  private String address(String document) {
+    if (document.isEmpty()) return null;
+    int archive = document.indexOf("!/");
+    String file = archive < 0 ? document : document.substring(0, archive);
+    String path = pathFromWorkbook.apply(file);
+    if (path == null || path.isEmpty()) return null;
+    try {
+      // A colon in the first segment would read as a scheme (RFC 3986, 4.2).
+      String safe = path.split("/", 2)[0].contains(":") ? "./" + path : path;
+      return new URI(null, null, safe, null).toASCIIString();
+    } catch (URISyntaxException odd) {
+      return null;
+    }
+  }
+
+  private static String quoted(String sheet) {
+    return "'" + sheet.replace("'", "''") + "'";
+  }
+}

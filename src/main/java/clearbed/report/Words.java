@@ -1,0 +1,37 @@
+package clearbed.report;
+
+/** Small turns of phrase. */
+final class Words {
+  private Words() {}
+
+  static String count(int number, String one) {
+    return count(number, one, one + "s");
+  }
+
+  static String count(int number, String one, String many) {
+    return number + " " + (number == 1 ? one : many);
+  }
+
+  /** Lines that a text takes in a width of characters, at least 1. */
+  static int lines(String text, int width) {
+    int usable = Math.max(4, width * 88 / 100);
+    return Math.max(1, text.lines().mapToInt(line -> wrapped(line, usable)).sum());
+  }
+
+  /** Lines of a paragraph that breaks between words, and inside those that are too long. */
+  private static int wrapped(String line, int width) {
+    int lines = 1;
+    int used = 0;
+    for (String word : line.split(" ")) {
+      int length = word.length();
+      if (used > 0 && used + 1 + length > width) {
+        lines++;
+        used = 0;
+      }
+      used += (used > 0 ? 1 : 0) + length;
+      lines += Math.max(0, (used - 1) / width);
+      used = used > width ? used % width : used;
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,229 @@
+package clearbed.report;
+
+import clearbed.model.QuestionLog;
+import clearbed.model.Report;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.Date;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Puts the sheets of a findings workbook together. */
+final class WorkbookBody {
+  static final String SUMMARY = "Summary";
+  static final String COVERAGE = "Coverage";
+  static final String CALCULATIONS = "Calculations";
+  static final String DOCUMENTS = "Documents";
+
+  /** From so many cells on, rows go to disk as they are written. */
+  private static final long MANY_CELLS = 100_000;
+
+  private static final int WINDOW = 100;
+  private static final String TITLE = "Findings on the glass tile documents";
+
+  private final XSSFWorkbook book;
+  private final Report report;
+  private final QuestionLog log;
+  private final Places places;
+  private final Pen pen;
+
+  WorkbookBody(XSSFWorkbook book, Report report, QuestionLog log, Places places) {
+    this.book = book;
+    this.report = report;
+    this.log = log;
+    this.places = places;
+    this.pen = new Pen(book);
+    if (!log.carries()) Styles.plainFont(book);
+  }
+
+  void write(Path file) throws IOException {
+    Map<String, QuestionLog.Line> earlier = Ledger.read(book);
+    Kept kept = new Kept(book, pen, report.run().date());
+    for (String name : List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS)) renew(name, kept);
+    renew(Ledger.SHEET, null);
+    for (String name : List.of(Headers.FINDINGS, Headers.QUESTIONS)) prepare(name);
+    order();
+    properties();
+    LogColumns columns = new LogColumns(places, report.run().date());
+    if (log.carries()) {
+      update(Headers.FINDINGS, columns.ofFindings(), earlier, kept);
+      update(Headers.QUESTIONS, columns.ofQuestions(), earlier, kept);
+      fill(book, columns);
+      store(book, file);
+    } else {
+      writeFirst(columns, file);
+    }
+  }
+
+  private void writeFirst(LogColumns columns, Path file) throws IOException {
+    if (cells() < MANY_CELLS) {
+      fill(book, columns);
+      store(book, file);
+      return;
+    }
+    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, true)) {
+      fill(stream, columns);
+      store(stream, file);
+    }
+  }
+
+  private long cells() {
+    long coverage = (long) report.entries().size() * report.checks().size();
+    return report.findings().size() * 34L + coverage;
+  }
+
+  private static void store(Workbook workbook, Path file) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      workbook.write(out);
+    }
+  }
+
+  /**
+   * @param rows where rows are made: the book itself, or its streaming twin
+   */
+  private void fill(Workbook rows, LogColumns columns) {
+    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
+    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
+    if (!log.carries()) {
+      fillLog(rows.getSheet(Headers.FINDINGS), columns.ofFindings());
+      fillLog(rows.getSheet(Headers.QUESTIONS), columns.ofQuestions());
+    }
+    new CoverageSheet(book.getSheet(COVERAGE), pen, places).fill(rows.getSheet(COVERAGE), report);
+    int wide = CoverageSheet.pagesWide(report);
+    SheetSetup.paper(book.getSheet(COVERAGE), paper(true, wide), TITLE);
+    new CalculationsSheet(book.getSheet(CALCULATIONS), pen, places).fill(report.calculations());
+    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
+    new DocumentsSheet(book.getSheet(DOCUMENTS), pen, places)
+        .fill(rows.getSheet(DOCUMENTS), report.documents());
+    SheetSetup.paper(book.getSheet(DOCUMENTS), paper(true, 1), TITLE);
+    Ledger.write(rows, log, report.run().date());
+  }
+
+  private void fillLog(Sheet rows, List<Column> columns) {
+    XSSFSheet sheet = book.getSheet(rows.getSheetName());
+    new LogSheet(sheet, columns, pen).fill(rows, lines(rows.getSheetName()));
+    dress(sheet, columns);
+  }
+
+  private void update(
+      String name, List<Column> columns, Map<String, QuestionLog.Line> earlier, Kept kept) {
+    XSSFSheet sheet = book.getSheet(name);
+    LogSheet target = new LogSheet(sheet, columns, pen);
+    if (sheet.getPhysicalNumberOfRows() > 0) {
+      target.update(log, earlier, kept, lines(name));
+      return;
+    }
+    target.fill(sheet, lines(name));
+    dress(sheet, columns);
+  }
+
+  private List<QuestionLog.Line> lines(String sheet) {
+    return log.lines().values().stream()
+        .filter(line -> sheet.equals(Headers.FINDINGS) || line.number() > 0)
+        .toList();
+  }
+
+  private void dress(XSSFSheet sheet, List<Column> columns) {
+    SheetSetup.paper(sheet, new SheetSetup.Paper(true, wide(), 1), TITLE);
+    for (int column = 0; column < columns.size(); column++) {
+      switch (columns.get(column).header()) {
+        case Headers.LEVEL -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.LEVELS);
+        case Headers.STATE -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.STATES);
+        case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, true);
+        case Headers.ASKED_OF -> SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, false);
+        case Headers.DATE_ASKED, Headers.DUE -> SheetSetup.datesOnly(sheet, 1, column);
+        default -> {}
+      }
+    }
+  }
+
+  /** Paper of the country: ledger or A3 for the long rows, letter or A4 for the rest. */
+  private PaperSize wide() {
+    return metric() ? PaperSize.A3_PAPER : PaperSize.TABLOID_PAPER;
+  }
+
+  private SheetSetup.Paper paper(boolean landscape, int pagesWide) {
+    PaperSize size = metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
+    return new SheetSetup.Paper(landscape, pagesWide > 1 ? wide() : size, pagesWide);
+  }
+
+  private boolean metric() {
+    return report.run().ruleSet().startsWith("iso");
+  }
+
+  /** An empty sheet of this name, whatever stood there. */
+  private void renew(String name, Kept kept) {
+    int index = book.getSheetIndex(name);
+    if (index >= 0) {
+      if (kept != null) kept.takeComments(book.getSheetAt(index));
+      book.removeSheetAt(index);
+    }
+    book.createSheet(name);
+  }
+
+  /** The sheet that people work in; one whose header is lost is set aside under another name. */
+  private void prepare(String name) {
+    XSSFSheet sheet = book.getSheet(name);
+    if (sheet != null && SheetLayout.of(sheet, Headers.of(name), log.lines().keySet()) == null) {
+      book.setSheetName(book.getSheetIndex(sheet), freeName(name + " (set aside)"));
+      sheet = null;
+    }
+    if (sheet == null) book.createSheet(name);
+  }
+
+  private String freeName(String wish) {
+    String name = wish;
+    for (int i = 2; book.getSheet(name) != null; i++) name = wish + " " + i;
+    return name;
+  }
+
+  /** Ours first, then what people added, in their order. */
+  private void order() {
+    List<String> ours =
+        List.of(SUMMARY, Headers.FINDINGS, COVERAGE, Headers.QUESTIONS, CALCULATIONS, DOCUMENTS);
+    for (int i = 0; i < ours.size(); i++) book.setSheetOrder(ours.get(i), i);
+    for (Sheet sheet : book) sheet.setSelected(false);
+    book.setActiveSheet(0);
+    book.setFirstVisibleTab(0);
+    book.getSheetAt(0).setSelected(true);
+  }
+
+  private void properties() {
+    POIXMLProperties properties = book.getProperties();
+    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
+    Optional<Date> issued = issued();
+    core.setTitle(TITLE);
+    core.setSubjectProperty("Issue of " + report.run().date());
+    core.setCreator("Clearbed " + report.run().version());
+    core.setLastModifiedByUser("Clearbed " + report.run().version());
+    core.setCreated(issued);
+    core.getUnderlyingProperties().setModifiedProperty(issued);
+    properties.getExtendedProperties().getUnderlyingProperties().setApplication("Clearbed");
+    POIXMLProperties.CustomProperties custom = properties.getCustomProperties();
+    if (!custom.contains(FindingsWorkbook.MARK)) {
+      custom.addProperty(FindingsWorkbook.MARK, FindingsWorkbook.FORMAT);
+    }
+  }
+
+  private Optional<Date> issued() {
+    try {
+      LocalDate date = LocalDate.parse(report.run().date());
+      return Optional.of(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
+    } catch (DateTimeParseException undated) {
+      return Optional.of(new Date(0));
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Findings written down: workbook, JSON, SARIF, console, question list. */
+package clearbed.report;

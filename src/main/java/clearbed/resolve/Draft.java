@@ -1,0 +1,63 @@
+package clearbed.resolve;
+
+import clearbed.model.Content;
+import clearbed.model.Origin;
+import clearbed.model.Scope;
+import clearbed.model.Value;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** An entry while its values are being gathered. */
+final class Draft {
+  final String tag;
+  final String key;
+  final Origin origin;
+  final List<Origin> places = new ArrayList<>();
+  final List<Value> values = new ArrayList<>();
+  boolean glass;
+  boolean scheduled;
+  String evidence = "";
+
+  Draft(String tag, String key, Origin origin) {
+    this.tag = tag;
+    this.key = key;
+    this.origin = origin;
+  }
+
+  Set<String> terms(String attribute) {
+    return values.stream()
+        .filter(
+            v ->
+                v.attribute().equals(attribute)
+                    && !v.excluded()
+                    && v.content() instanceof Content.Term)
+        .map(v -> v.content().text())
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  boolean says(String attribute) {
+    return values.stream()
+        .anyMatch(v -> v.attribute().equals(attribute) && !v.excluded() && !v.open());
+  }
+
+  void add(Value value) {
+    boolean twin =
+        values.stream()
+            .anyMatch(
+                v ->
+                    v.attribute().equals(value.attribute())
+                        && v.content().equals(value.content())
+                        && v.excluded() == value.excluded()
+                        && v.scope() == value.scope()
+                        && v.origin().equals(value.origin()));
+    if (!twin) values.add(value);
+  }
+
+  Value derived(String attribute, String term, Value from) {
+    return new Value(
+        attribute, new Content.Term(term), false, from.asWritten(), from.origin(), Scope.ENTRY);
+  }
+}

@@ -1,0 +1,34 @@
+package clearbed.resolve;
+
+import clearbed.model.Content;
+import clearbed.model.Value;
+import clearbed.recognise.TermReader;
+import clearbed.recognise.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Works out exposure and surface from room names where the documents do not state them. */
+final class Places {
+  private final TermReader terms;
+
+  Places(Vocabulary vocabulary) {
+    this.terms = new TermReader(vocabulary);
+  }
+
+  void derive(Draft draft) {
+    List<Value> words = new ArrayList<>();
+    for (Value v : List.copyOf(draft.values)) {
+      boolean place =
+          v.attribute().startsWith("location.")
+              && (v.content() instanceof Content.Words || v.attribute().equals("location.surface"));
+      if (place) words.add(v);
+    }
+    for (String attribute : List.of("location.exposure", "location.surface")) {
+      if (!draft.terms(attribute).isEmpty()) continue;
+      for (Value v : words) {
+        for (String term : terms.in(attribute, v.asWritten()))
+          draft.add(draft.derived(attribute, term, v));
+      }
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package clearbed.resolve;
+
+import clearbed.model.Entry;
+import clearbed.recognise.Citation;
+import clearbed.recognise.Facts;
+import clearbed.recognise.RoomUse;
+import clearbed.recognise.Section;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The whole set, joined.
+ *
+ * @param entries glass and other, by first appearance
+ * @param facts by document, in reading order
+ * @param tags every tag that a schedule or a product article gives, in the one way of writing
+ */
+public record Project(List<Entry> entries, List<Facts> facts, Set<String> tags) {
+  public Project {
+    entries = List.copyOf(entries);
+    facts = List.copyOf(facts);
+  }
+
+  public List<Entry> glass() {
+    return entries.stream().filter(Entry::glass).toList();
+  }
+
+  public List<Section> sections() {
+    return facts.stream().flatMap(f -> f.sections().stream()).toList();
+  }
+
+  public List<Citation> citations() {
+    return facts.stream().flatMap(f -> f.citations().stream()).toList();
+  }
+
+  public List<RoomUse> rooms() {
+    List<RoomUse> out = new ArrayList<>();
+    facts.forEach(f -> out.addAll(f.rooms()));
+    return out;
+  }
+
+  /** The section that governs tile work, or null. */
+  public Section tileSection() {
+    return sections().stream().filter(Section::article).findFirst().orElse(null);
+  }
+}

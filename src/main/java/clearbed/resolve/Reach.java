@@ -1,0 +1,79 @@
+package clearbed.resolve;
+
+import clearbed.recognise.Limits;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Decides whether a clause's limits let it speak for an entry, and how closely. */
+final class Reach {
+  /** The clause does not speak for the entry. */
+  static final int NOT = -1;
+
+  private static final int TAG = 100;
+  private static final int GLASS = 1;
+  private static final int CONDITION = 10;
+
+  private final Vocabulary vocabulary;
+  private final Set<String> tags;
+
+  Reach(Vocabulary vocabulary, Set<String> tags) {
+    this.vocabulary = vocabulary;
+    this.tags = tags;
+  }
+
+  /** How closely the limits fit the entry, the more the closer; {@link #NOT} when they do not. */
+  int of(Limits limits, Draft entry) {
+    Set<String> named =
+        limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
+    if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
+    if (named.isEmpty() && limits.otherTileOnly()) return NOT;
+    int fit = named.isEmpty() ? 0 : TAG;
+    if (limits.glass()) fit += GLASS;
+    int places = places(limits, entry);
+    int surfaces = surfaces(limits, entry);
+    int with = with(limits.with(), entry);
+    if (places == NOT || surfaces == NOT || with == NOT) return NOT;
+    return fit + places + surfaces + with;
+  }
+
+  boolean namesTag(Limits limits) {
+    return limits.tags().stream().map(Tags::key).anyMatch(tags::contains);
+  }
+
+  private int places(Limits limits, Draft entry) {
+    Set<String> exposures = entry.terms("location.exposure");
+    if (!limits.exceptExposures().isEmpty() && !exposures.isEmpty()) {
+      boolean all =
+          exposures.stream()
+              .allMatch(
+                  e -> limits.exceptExposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+      if (all) return NOT;
+    }
+    if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
+    boolean any =
+        exposures.stream()
+            .anyMatch(e -> limits.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+    return any ? CONDITION : NOT;
+  }
+
+  private int surfaces(Limits limits, Draft entry) {
+    Set<String> surfaces = entry.terms("location.surface");
+    if (limits.surfaces().isEmpty() || surfaces.isEmpty() || surfaces.contains("pool")) return 0;
+    // A clause on floors and walls alike limits nothing.
+    if (limits.surfaces().containsAll(Set.of("floor", "wall"))) return 0;
+    return surfaces.stream().anyMatch(limits.surfaces()::contains) ? CONDITION : NOT;
+  }
+
+  private int with(Map<String, Set<String>> with, Draft entry) {
+    int fit = 0;
+    for (Map.Entry<String, Set<String>> condition : with.entrySet()) {
+      Set<String> terms = entry.terms(condition.getKey());
+      if (terms.stream().noneMatch(condition.getValue()::contains)) return NOT;
+      fit += CONDITION;
+    }
+    return fit;
+  }
+}

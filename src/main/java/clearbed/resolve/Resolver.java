@@ -1,0 +1,293 @@
+package clearbed.resolve;
+
+import clearbed.model.Content;
+import clearbed.model.Entry;
+import clearbed.model.Origin;
+import clearbed.model.Scope;
+import clearbed.model.Value;
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.RoomUse;
+import clearbed.recognise.ScheduleRow;
+import clearbed.recognise.Section;
+import clearbed.recognise.Statement;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Joins schedule rows, room schedules, section clauses and notes into entries. */
+public final class Resolver {
+  /**
+   * What a tile is like is its own business: an article on glass tile at large does not contradict
+   * a schedule row.
+   */
+  private static final Set<String> OF_THE_TILE =
+      Set.of(
+          "tile.size",
+          "tile.kind",
+          "tile.translucency",
+          "tile.backing",
+          "tile.mounting",
+          "tile.thickness");
+
+  private final Vocabulary vocabulary;
+
+  public Resolver(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * @param facts by document
+   * @param known project facts from rule files
+   */
+  public Project resolve(List<Facts> facts, List<ProjectFact> known) {
+    Map<String, Draft> drafts = new LinkedHashMap<>();
+    rows(facts, drafts);
+    taggedProducts(facts, drafts);
+    if (drafts.values().stream().noneMatch(d -> d.glass)) untaggedProduct(facts, drafts);
+    rooms(facts, drafts);
+    Set<String> tags = new TreeSet<>(drafts.keySet());
+    for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
+    Reach reach = new Reach(vocabulary, tags);
+    for (Draft draft : drafts.values()) {
+      if (!draft.glass) continue;
+      project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
+      new Places(vocabulary).derive(draft);
+      clauses(facts, draft, reach);
+      project(draft, known);
+    }
+    return new Project(drafts.values().stream().map(Resolver::entry).toList(), facts, tags);
+  }
+
+  private static void rows(List<Facts> facts, Map<String, Draft> drafts) {
+    for (Facts f : facts) {
+      for (ScheduleRow row : f.rows()) {
+        Draft draft =
+            drafts.computeIfAbsent(
+                Tags.key(row.tag()), key -> new Draft(row.tag(), key, row.origin()));
+        draft.scheduled = true;
+        draft.glass |= row.glass();
+        if (draft.evidence.isEmpty() || row.glass()) draft.evidence = row.evidence();
+        draft.places.add(row.origin());
+        for (Statement s : row.statements()) draft.add(value(s, Scope.ENTRY, true));
+      }
+    }
+  }
+
+  /** Tags that only a product article on glass tile gives. */
+  private void taggedProducts(List<Facts> facts, Map<String, Draft> drafts) {
+    boolean schedules = facts.stream().anyMatch(f -> !f.rows().isEmpty());
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        if (!section.article()) continue;
+        for (Clause clause : section.clauses()) {
+          if (!clause.limits().glass()
+              || clause.number().isEmpty()
+              || !clause.number().startsWith("2.") && clause.number().contains(".")) continue;
+          for (String tag : Tags.inOpening(clause.text())) {
+            boolean known = drafts.containsKey(Tags.key(tag));
+            boolean kin =
+                schedules
+                    && drafts.values().stream()
+                        .noneMatch(
+                            d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
+            if (known || kin || !vocabulary.speaksOfGlassTile(clause.text())) continue;
+            Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
+            draft.glass = true;
+            draft.evidence = clause.text();
+            draft.places.add(clause.origin());
+            drafts.put(draft.key, draft);
+          }
+        }
+      }
+    }
+  }
+
+  /** A section that specifies glass tile without tag or schedule is one entry. */
+  private void untaggedProduct(List<Facts> facts, Map<String, Draft> drafts) {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          boolean product =
+              section.article()
+                  ? clause.number().startsWith("2.") || !clause.number().contains(".")
+                  : !section.notes() && clause.number().startsWith("2.");
+          boolean names =
+              vocabulary.speaksOfGlassTile(
+                  clause.text().length() > 120 ? clause.text().substring(0, 120) : clause.text());
+          if (!product
+              || !names
+              || clause
+                  .text()
+                  .matches(
+                      "(?is).*\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b.*"))
+            continue;
+          if (section.notes()) continue;
+          Draft draft = new Draft("Glass tile", Tags.key("Glass tile"), clause.origin());
+          draft.glass = true;
+          draft.evidence = clause.text();
+          draft.places.add(clause.origin());
+          drafts.putIfAbsent(draft.key, draft);
+        }
+      }
+    }
+  }
+
+  private static void rooms(List<Facts> facts, Map<String, Draft> drafts) {
+    for (Facts f : facts) {
+      for (RoomUse use : f.rooms()) {
+        Draft draft = drafts.get(Tags.key(use.tag()));
+        if (draft == null) continue;
+        if (!use.room().isBlank())
+          draft.add(
+              new Value(
+                  "location.room",
+                  new Content.Words(use.room()),
+                  false,
+                  use.room(),
+                  use.origin(),
+                  Scope.ENTRY));
+        draft.add(
+            new Value(
+                "location.surface",
+                new Content.Term(use.surface()),
+                false,
+                use.origin().text(),
+                use.origin(),
+                Scope.ENTRY));
+      }
+    }
+  }
+
+  private void clauses(List<Facts> facts, Draft draft, Reach reach) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          for (Statement s : clause.statements()) candidate(candidates, section, s, draft, reach);
+        }
+      }
+    }
+    // Two passes: what the tile is like decides which clauses speak for it.
+    candidates.stream()
+        .filter(c -> OF_THE_TILE.contains(c.value.attribute()))
+        .forEach(c -> draft.add(c.value));
+    List<Candidate> second = new ArrayList<>();
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          for (Statement s : clause.statements()) {
+            if (!OF_THE_TILE.contains(s.attribute())) candidate(second, section, s, draft, reach);
+          }
+        }
+      }
+    }
+    closest(second).forEach(draft::add);
+  }
+
+  private record Candidate(Value value, int fit) {}
+
+  private void candidate(
+      List<Candidate> out, Section section, Statement s, Draft draft, Reach reach) {
+    int fit = reach.of(s.limits(), draft);
+    if (fit == Reach.NOT || s.attribute().equals("text")) return;
+    boolean tag = reach.namesTag(s.limits());
+    boolean ownNature = OF_THE_TILE.contains(s.attribute());
+    if (ownNature && !tag && draft.says(s.attribute())) return;
+    Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
+    boolean specific = tag || (s.limits().glass() && !ownNature);
+    out.add(new Candidate(value(s, scope, specific), fit));
+  }
+
+  /**
+   * Of clauses of one scope on one attribute, one made for this case displaces one for all cases.
+   */
+  private List<Value> closest(List<Candidate> candidates) {
+    Map<String, Integer> best = new HashMap<>();
+    for (Candidate c : candidates) {
+      if (displaceable(c.value))
+        best.merge(c.value.attribute() + c.value.scope(), conditions(c.fit), Math::max);
+    }
+    List<Value> out = new ArrayList<>();
+    for (Candidate c : candidates) {
+      if (!displaceable(c.value)
+          || conditions(c.fit) == best.get(c.value.attribute() + c.value.scope())) out.add(c.value);
+    }
+    return out;
+  }
+
+  private static int conditions(int fit) {
+    return fit / 10;
+  }
+
+  private static boolean displaceable(Value v) {
+    boolean union =
+        v.attribute().equals("movement.places")
+            || v.attribute().startsWith("sealant.")
+            || v.attribute().equals("substrate.type");
+    return !(v.content() instanceof Content.Required)
+        && !(v.content() instanceof Content.Open)
+        && !v.excluded()
+        && !union;
+  }
+
+  private void project(Draft draft, List<ProjectFact> known) {
+    for (ProjectFact fact : known) {
+      boolean tag =
+          fact.tags().isEmpty()
+              || fact.tags().stream().anyMatch(t -> Tags.key(t).equals(draft.key));
+      boolean exposure =
+          fact.exposures().isEmpty()
+              || draft.terms("location.exposure").stream()
+                  .anyMatch(e -> fact.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+      boolean room =
+          fact.rooms().isEmpty()
+              || draft.values.stream()
+                  .filter(v -> v.attribute().equals("location.room"))
+                  .anyMatch(
+                      v ->
+                          fact.rooms().stream()
+                              .anyMatch(
+                                  r ->
+                                      v.asWritten()
+                                          .toLowerCase(java.util.Locale.ROOT)
+                                          .contains(r.toLowerCase(java.util.Locale.ROOT))));
+      if (tag && exposure && room) {
+        draft.add(
+            new Value(
+                fact.attribute(),
+                fact.content(),
+                false,
+                fact.words(),
+                Origin.ofDocument(fact.file()).withText(fact.words()),
+                Scope.PROJECT,
+                true));
+      }
+    }
+  }
+
+  private static Value value(Statement s, Scope scope, boolean specific) {
+    return new Value(
+        s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
+  }
+
+  private static Entry entry(Draft d) {
+    List<Value> values = new ArrayList<>(d.values);
+    values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
+    return new Entry(
+        d.tag,
+        d.glass,
+        d.evidence,
+        d.origin,
+        new ArrayList<>(new LinkedHashSet<>(d.places)),
+        values);
+  }
+}

@@ -1,0 +1,141 @@
+package clearbed.track;
+
+import clearbed.model.QuestionLog;
+import clearbed.model.Report;
+import clearbed.report.Headers;
+import clearbed.report.Ledger;
+import clearbed.report.SheetLayout;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The findings workbook of an earlier issue, as people left it. */
+public final class EarlierLog {
+  private final QuestionLog log;
+
+  private EarlierLog(QuestionLog log) {
+    this.log = log;
+  }
+
+  /**
+   * Reads a workbook and never changes it.
+   *
+   * @throws RefusedWorkbook when it is open elsewhere, locked, damaged or not ours
+   */
+  public static EarlierLog read(Path file) throws RefusedWorkbook {
+    byte[] bytes = WorkbookFile.bytes(file);
+    try (XSSFWorkbook book = WorkbookFile.open(file, bytes)) {
+      return new EarlierLog(new Reader(book).log(file.getFileName().toString(), bytes));
+    } catch (IOException closing) {
+      throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
+    }
+  }
+
+  /** The findings, replies and oddities that were read. */
+  public QuestionLog log() {
+    return log;
+  }
+
+  /** The new run joined with the earlier issue: states, dates, numbers, replies. */
+  public Carry into(Report report) {
+    return Carry.of(log, report);
+  }
+
+  /** The new run with the states that the earlier issue gives it. */
+  public Report applyTo(Report report) {
+    return into(report).report();
+  }
+
+  private static final class Reader {
+    private final XSSFWorkbook book;
+    private final List<String> remarks = new ArrayList<>();
+
+    Reader(XSSFWorkbook book) {
+      this.book = book;
+    }
+
+    QuestionLog log(String name, byte[] bytes) {
+      Map<String, QuestionLog.Line> lines = Ledger.read(book);
+      if (lines.isEmpty() && !Ledger.isThere(book)) {
+        lines = new VisibleRows(book).lines();
+        remarks.add(
+            "The hidden sheet Ledger is gone; the findings were read from the visible columns, and"
+                + " what differs from our words was set aside on the sheet Kept.");
+      }
+      Map<String, QuestionLog.Line> replied = withReplies(lines);
+      oddities(Headers.FINDINGS, lines.keySet());
+      return new QuestionLog(name, Ledger.date(book), bytes, replied, remarks);
+    }
+
+    private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {
+      SheetLayout layout = oddities(Headers.QUESTIONS, asking(lines));
+      Map<String, QuestionLog.Line> replied = new LinkedHashMap<>(lines);
+      if (layout == null) return replied;
+      layout.rows().forEach((id, row) -> replied.computeIfPresent(id, reply(layout, row)));
+      return replied;
+    }
+
+    private static Set<String> asking(Map<String, QuestionLog.Line> lines) {
+      Set<String> ids = new java.util.LinkedHashSet<>();
+      lines.forEach(
+          (id, line) -> {
+            if (line.number() > 0) ids.add(id);
+          });
+      return ids;
+    }
+
+    private static java.util.function.BiFunction<String, QuestionLog.Line, QuestionLog.Line> reply(
+        SheetLayout layout, Row row) {
+      QuestionLog.Reply reply =
+          new QuestionLog.Reply(
+              layout.text(row, Headers.STATUS),
+              layout.text(row, Headers.ASKED_OF),
+              layout.text(row, Headers.DUE),
+              layout.text(row, Headers.ANSWER));
+      return (id, line) ->
+          new QuestionLog.Line(
+              line.finding(),
+              line.number(),
+              line.firstSeen(),
+              line.lastSeen(),
+              line.goneOn(),
+              line.remark(),
+              line.refuted(),
+              reply);
+    }
+
+    /** Says what people did to a sheet that it was not made for. */
+    private SheetLayout oddities(String name, Set<String> ids) {
+      Sheet sheet = book.getSheet(name);
+      SheetLayout layout = sheet == null ? null : SheetLayout.of(sheet, Headers.of(name), ids);
+      if (layout == null) {
+        String what = sheet == null ? "was gone" : "had lost its header row and was set aside";
+        remarks.add("The sheet " + name + " " + what + "; it was written anew.");
+        return null;
+      }
+      if (!layout.missing().isEmpty()) {
+        String columns = String.join(", ", layout.missing());
+        remarks.add(
+            "Sheet " + name + ": deleted or renamed columns were added again: " + columns + ".");
+      }
+      for (SheetLayout.Stray stray : layout.strays()) {
+        remarks.add(
+            "Sheet %s, row %d was moved to the sheet Kept: %s."
+                .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
+      }
+      long deleted = ids.stream().filter(id -> !layout.rows().containsKey(id)).count();
+      if (deleted > 0) {
+        remarks.add(
+            "Sheet " + name + ": rows of " + deleted + " findings were gone and were added again.");
+      }
+      return layout;
+    }
+  }
+}

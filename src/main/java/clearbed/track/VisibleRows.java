@@ -1,0 +1,114 @@
+package clearbed.track;
+
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.model.Origin;
+import clearbed.model.QuestionLog;
+import clearbed.model.State;
+import clearbed.report.Headers;
+import clearbed.report.SheetLayout;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+
+/** Findings as the visible columns tell them, for a workbook whose hidden sheet is gone. */
+final class VisibleRows {
+  private final Workbook book;
+
+  VisibleRows(Workbook book) {
+    this.book = book;
+  }
+
+  Map<String, QuestionLog.Line> lines() {
+    Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
+    Map<String, Integer> numbers = numbers();
+    rows(Headers.FINDINGS)
+        .forEach((id, row) -> lines.put(id, row.line(id, numbers.getOrDefault(id, 0))));
+    return lines;
+  }
+
+  private Map<String, Integer> numbers() {
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    rows(Headers.QUESTIONS).forEach((id, row) -> numbers.put(id, row.number()));
+    return numbers;
+  }
+
+  private Map<String, Seen> rows(String name) {
+    Map<String, Seen> found = new LinkedHashMap<>();
+    Sheet sheet = book.getSheet(name);
+    if (sheet == null) return found;
+    SheetLayout none = SheetLayout.of(sheet, Headers.of(name), Set.of());
+    if (none == null || none.column(Headers.ID) < 0) return found;
+    for (SheetLayout.Stray stray : none.strays()) {
+      String id = none.text(stray.row(), Headers.ID).strip();
+      if (!id.isEmpty()) found.putIfAbsent(id, new Seen(none, stray.row()));
+    }
+    return found;
+  }
+
+  private record Seen(SheetLayout layout, Row row) {
+    String text(String header) {
+      return layout.text(row, header).strip();
+    }
+
+    int number() {
+      try {
+        return Math.max(0, Integer.parseInt(text(Headers.NUMBER)));
+      } catch (NumberFormatException typedOver) {
+        return 0;
+      }
+    }
+
+    QuestionLog.Line line(String id, int number) {
+      return new QuestionLog.Line(
+          finding(id),
+          number,
+          text(Headers.FIRST_SEEN),
+          text(Headers.LAST_SEEN),
+          text(Headers.GONE_ON),
+          text(Headers.REMARK),
+          "",
+          QuestionLog.Reply.NONE);
+    }
+
+    private Finding finding(String id) {
+      String place = text(Headers.PLACE);
+      String document = place.contains(", ") ? place.substring(0, place.indexOf(", ")) : place;
+      return new Finding(
+          id,
+          text(Headers.CHECK),
+          word(Kind.class, text(Headers.KIND), Kind.MISSING),
+          word(Level.class, text(Headers.LEVEL), Level.ERROR),
+          word(State.class, text(Headers.STATE), State.OPEN),
+          tags(text(Headers.TAGS)),
+          text(Headers.ATTRIBUTE),
+          Origin.ofDocument(document),
+          List.of(),
+          text(Headers.MESSAGE),
+          text(Headers.FOUND),
+          text(Headers.EXPECTED),
+          List.of(),
+          text(Headers.QUESTION),
+          text(Headers.CLAUSE),
+          text(Headers.SOURCE),
+          "");
+    }
+
+    private static List<String> tags(String text) {
+      return text.isEmpty() ? List.of() : List.of(text.split(",\\s*"));
+    }
+
+    private static <E extends Enum<E>> E word(Class<E> type, String text, E otherwise) {
+      for (E each : type.getEnumConstants()) {
+        if (each.name().equals(text.toUpperCase(Locale.ROOT))) return each;
+      }
+      return otherwise;
+    }
+  }
+}

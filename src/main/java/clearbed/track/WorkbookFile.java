@@ -1,0 +1,97 @@
+package clearbed.track;
+
+import clearbed.report.FindingsWorkbook;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.poifs.filesystem.FileMagic;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Opens a findings workbook of ours from its bytes, or says in one line why not. */
+final class WorkbookFile {
+  private WorkbookFile() {}
+
+  static byte[] bytes(Path file) throws RefusedWorkbook {
+    refuseOpenElsewhere(file);
+    if (!Files.exists(file)) throw refused(file, "there is no such file");
+    if (!Files.isRegularFile(file)) throw refused(file, "it is not a file");
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException wrong) {
+      throw new RefusedWorkbook(
+          text(file, "it cannot be read (" + wrong.getMessage() + "); is it open elsewhere?"),
+          wrong);
+    }
+  }
+
+  static XSSFWorkbook open(Path file, byte[] bytes) throws RefusedWorkbook {
+    refuseOtherFormats(file, bytes);
+    XSSFWorkbook book = parse(file, bytes);
+    String version = mark(book);
+    if (version.isEmpty()) {
+      throw refused(file, "it is a workbook, but not findings that clearbed wrote");
+    }
+    if (!version.equals(FindingsWorkbook.FORMAT)) {
+      throw refused(file, "its layout is version " + version + "; use the clearbed that wrote it");
+    }
+    return book;
+  }
+
+  private static XSSFWorkbook parse(Path file, byte[] bytes) throws RefusedWorkbook {
+    try {
+      return new XSSFWorkbook(new ByteArrayInputStream(bytes));
+    } catch (IOException | RuntimeException damaged) {
+      throw new RefusedWorkbook(
+          text(file, "it is damaged; open it in a spreadsheet program, repair it and save it"),
+          damaged);
+    }
+  }
+
+  /** Spreadsheet programs leave a file of this kind beside one that they have open. */
+  private static void refuseOpenElsewhere(Path file) throws RefusedWorkbook {
+    String name = file.getFileName() == null ? "" : file.getFileName().toString();
+    for (String lock : new String[] {"~$" + name, ".~lock." + name + "#"}) {
+      if (Files.exists(file.resolveSibling(lock))) {
+        throw refused(
+            file, "it is open in another program (" + lock + "); save and close it there first");
+      }
+    }
+  }
+
+  private static void refuseOtherFormats(Path file, byte[] bytes) throws RefusedWorkbook {
+    FileMagic magic = FileMagic.valueOf(bytes);
+    if (magic == FileMagic.OLE2) {
+      String why =
+          isEncrypted(bytes)
+              ? "it is locked with a password; save it without one"
+              : "it is in the old .xls format; save it as .xlsx";
+      throw refused(file, why);
+    }
+    if (magic != FileMagic.OOXML) throw refused(file, "it is not an .xlsx workbook, or damaged");
+  }
+
+  private static boolean isEncrypted(byte[] bytes) {
+    try (POIFSFileSystem files = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
+      return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
+    } catch (IOException | RuntimeException damaged) {
+      return false;
+    }
+  }
+
+  private static String mark(XSSFWorkbook book) {
+    POIXMLProperties.CustomProperties custom = book.getProperties().getCustomProperties();
+    if (!custom.contains(FindingsWorkbook.MARK)) return "";
+    return custom.getProperty(FindingsWorkbook.MARK).getLpwstr();
+  }
+
+  static RefusedWorkbook refused(Path file, String why) {
+    return new RefusedWorkbook(text(file, why));
+  }
+
+  private static String text(Path file, String why) {
+    return "cannot carry on " + file + ": " + why;
+  }
+}

@@ -1,0 +1,2 @@
+/** Answers and states carried from one issue of the findings to the next. */
+package clearbed.track;

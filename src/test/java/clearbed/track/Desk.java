@@ -1,0 +1,95 @@
+package clearbed.track;
+
+import clearbed.report.Headers;
+import clearbed.report.SheetLayout;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** What people do to a workbook between two issues. */
+final class Desk {
+  private Desk() {}
+
+  static void edit(Path file, Consumer<XSSFWorkbook> work) throws IOException {
+    try (XSSFWorkbook book = open(file)) {
+      work.accept(book);
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+  }
+
+  static XSSFWorkbook open(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return new XSSFWorkbook(in);
+    }
+  }
+
+  /** Opens and saves in LibreOffice; false when it is not installed. */
+  static boolean throughLibreOffice(Path file) throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory(file.getParent(), "office");
+    Process process;
+    try {
+      process =
+          new ProcessBuilder(
+                  "soffice",
+                  "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                  "--headless",
+                  "--convert-to",
+                  "xlsx:Calc MS Excel 2007 XML",
+                  "--outdir",
+                  folder.toString(),
+                  file.toString())
+              .redirectErrorStream(true)
+              .redirectOutput(folder.resolve("log").toFile())
+              .start();
+    } catch (IOException notInstalled) {
+      return false;
+    }
+    if (!process.waitFor(120, TimeUnit.SECONDS)) process.destroyForcibly();
+    Path saved = folder.resolve(file.getFileName());
+    if (!Files.exists(saved)) return false;
+    Files.move(saved, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    return true;
+  }
+
+  static SheetLayout layout(XSSFWorkbook book, String name) {
+    Sheet sheet = book.getSheet(name);
+    SheetLayout all = SheetLayout.of(sheet, Headers.of(name), Set.of());
+    Set<String> ids = new HashSet<>();
+    for (SheetLayout.Stray stray : all.strays()) ids.add(all.text(stray.row(), Headers.ID));
+    return SheetLayout.of(sheet, Headers.of(name), ids);
+  }
+
+  static Row row(XSSFWorkbook book, String sheet, String id) {
+    return layout(book, sheet).rows().get(id);
+  }
+
+  static String text(XSSFWorkbook book, String sheet, String id, String header) {
+    SheetLayout layout = layout(book, sheet);
+    return layout.text(layout.rows().get(id), header);
+  }
+
+  static void type(XSSFWorkbook book, String sheet, String id, String header, String text) {
+    SheetLayout layout = layout(book, sheet);
+    Row row = layout.rows().get(id);
+    Cell cell = row.getCell(layout.column(header), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+    cell.setCellValue(text);
+  }
+
+  /** Adds a column after the last one. */
+  static void addColumn(XSSFWorkbook book, String sheet, String header) {
+    Row row = book.getSheet(sheet).getRow(0);
+    row.createCell(row.getLastCellNum()).setCellValue(header);
+  }
+}
