@@ -1,0 +1,41 @@
+package clearbed.calc;
+
+import clearbed.model.Unit;
+
+/** The system of units that results are stated in. */
+public enum Measure {
+  INCH(Unit.INCH, Unit.FOOT, Unit.FAHRENHEIT_DIFFERENCE),
+  METRIC(Unit.MILLIMETRE, Unit.METRE, Unit.KELVIN_DIFFERENCE);
+
+  private final Unit small;
+  private final Unit large;
+  private final Unit difference;
+
+  Measure(Unit small, Unit large, Unit difference) {
+    this.small = small;
+    this.large = large;
+    this.difference = difference;
+  }
+
+  /** The unit of joint widths and movements. */
+  public Unit small() {
+    return small;
+  }
+
+  /** The unit of spacings and runs. */
+  public Unit large() {
+    return large;
+  }
+
+  public Unit difference() {
+    return difference;
+  }
+
+  /** The system that a unit belongs to; inch for units of neither. */
+  public static Measure of(Unit unit) {
+    return switch (unit) {
+      case METRE, MILLIMETRE, CENTIMETRE, SQUARE_METRE -> METRIC;
+      default -> INCH;
+    };
+  }
+}

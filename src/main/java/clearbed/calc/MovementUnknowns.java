@@ -1,0 +1,63 @@
+package clearbed.calc;
+
+import clearbed.calc.MovementDesign.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/** Finds out whether the verdict on a stated width turns on a figure that nobody states. */
+final class MovementUnknowns {
+  private final MovementInputs inputs;
+  private final MovementGuideline guideline;
+  private final List<Unknown> found = new ArrayList<>();
+
+  private MovementUnknowns(MovementInputs inputs, MovementGuideline guideline) {
+    this.inputs = inputs;
+    this.guideline = guideline;
+  }
+
+  static List<Unknown> of(MovementInputs inputs, MovementGuideline guideline) {
+    return new MovementUnknowns(inputs, guideline).all();
+  }
+
+  private List<Unknown> all() {
+    MovementRange.Filled filled = MovementRange.of(inputs, guideline).inputs();
+    if (inputs.exposure().isEmpty()) exposure();
+    if (inputs.spacing().isEmpty()) {
+      unknown("spacing", "joint spacing", filled.spacing(), MovementInputs::withSpacing);
+    }
+    if (inputs.width().isEmpty()) {
+      found.add(new Unknown("width", "joint width", "nothing: there is none to judge", true));
+    }
+    if (inputs.range().isEmpty()) {
+      unknown("range", "temperature range", filled.range(), MovementInputs::withRange);
+    }
+    if (inputs.capability().isEmpty()) {
+      unknown("capability", "sealant class", filled.capability(), MovementInputs::withCapability);
+    }
+    return found;
+  }
+
+  private void exposure() {
+    List<Fit> fits =
+        guideline.rules().keySet().stream().map(e -> fit(inputs.withExposure(e))).toList();
+    boolean turns = fits.stream().distinct().count() > 1 || fits.contains(Fit.DEPENDS);
+    found.add(new Unknown("exposure", "exposure", "every exposure of the guideline", turns));
+  }
+
+  private void unknown(
+      String name,
+      String label,
+      Given taken,
+      BiFunction<MovementInputs, Given, MovementInputs> with) {
+    Fit low = fit(with.apply(inputs, taken.at(taken.low())));
+    Fit high = fit(with.apply(inputs, taken.at(taken.high())));
+    // Open at both ends by another unknown: then it may still turn on the two together.
+    boolean turns = low != high || low == Fit.DEPENDS;
+    found.add(new Unknown(name, label, taken.amount().toString(), turns));
+  }
+
+  private Fit fit(MovementInputs known) {
+    return MovementRange.of(known, guideline).verdict().orElse(Fit.UNKNOWN);
+  }
+}

@@ -1,0 +1,109 @@
+package clearbed.calc;
+
+import clearbed.model.Calculation;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+
+/** Writes the worst case of a design out as inputs and steps. */
+final class MovementWorkings {
+  private final MovementRange.Filled in;
+  private final MovementCase worst;
+  private final Measure measure;
+  private final Unit small;
+  private final Workings w = new Workings();
+
+  private MovementWorkings(MovementRange range) {
+    this.in = range.inputs();
+    this.worst = range.worst();
+    this.measure = worst.measure();
+    this.small = measure.small();
+  }
+
+  static Calculation of(MovementRange range) {
+    return new MovementWorkings(range).calculation();
+  }
+
+  private Calculation calculation() {
+    Figure expansion = w.high("expansion", "Thermal expansion of the tile", in.known().expansion());
+    Figure spacing = w.high("spacing", "Joint spacing", in.spacing());
+    Figure range = w.high("range", "Temperature range of the tile surface", in.range());
+    Figure other = w.high("other", "Movement other than by temperature", in.other());
+    Figure capability = w.low("capability", "Movement capability of the sealant", in.capability());
+    Figure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
+    Figure movement = movement(expansion, spacing, range, other);
+    Figure computed = computed(movement, capability, tolerance);
+    GuidelineWorkings table = new GuidelineWorkings(w, worst, spacing, range);
+    Figure guideline = table.width();
+    if (worst.width().isPresent()) {
+      Figure width = w.low("width", "Joint width as stated", in.known().width().orElseThrow());
+      strain(movement, width, tolerance);
+      Figure carried = carried(width, tolerance, capability, other, expansion, range);
+      Figure allowed = table.largestSpacing(width);
+      smaller(carried, allowed);
+    }
+    w.step(
+        "required",
+        "Required joint width",
+        "the larger of computed and guideline width, " + Rounding.words(measure),
+        Rounding.expression("MAX(" + computed.in(small) + "," + guideline.in(small) + ")", measure),
+        worst.requiredWidth());
+    return w.done(in.known().subject(), "Width of a movement joint");
+  }
+
+  private Figure movement(Figure expansion, Figure spacing, Figure range, Figure other) {
+    return w.step(
+        "movement",
+        "Movement into the joint",
+        "expansion × spacing × temperature range + other movement",
+        ThermalMovement.expression(expansion, spacing, range, measure) + "+" + other.in(small),
+        worst.movement());
+  }
+
+  private Figure computed(Figure movement, Figure capability, Figure tolerance) {
+    return w.step(
+        "computed",
+        "Width by movement (relation of ASTM C1472)",
+        "movement ÷ movement capability + tolerance",
+        movement.in(small) + "/" + capability.in(Unit.ONE) + "+" + tolerance.in(small),
+        worst.computedWidth());
+  }
+
+  private void strain(Figure movement, Figure width, Figure tolerance) {
+    w.step(
+        "strain",
+        "Strain of the sealant at the stated width",
+        "movement ÷ (stated width - tolerance)",
+        JointWidth.strainExpression(movement, width, tolerance, small),
+        worst.strain().orElseThrow());
+  }
+
+  private Figure carried(
+      Figure width,
+      Figure tolerance,
+      Figure capability,
+      Figure other,
+      Figure expansion,
+      Figure range) {
+    String left =
+        "(" + width.in(small) + "-" + tolerance.in(small) + ")*" + capability.in(Unit.ONE);
+    Figure unit = new Figure("1", Quantity.of(1, measure.large()));
+    // Movement of one foot or metre of tile; the literal 1 is no name, so its braces go.
+    String each = ThermalMovement.expression(expansion, unit, range, measure).replace("{1}", "1");
+    return w.step(
+        "carried",
+        "Largest spacing that the stated width carries",
+        "((stated width - tolerance) × movement capability - other movement) ÷ (expansion ×"
+            + " temperature range)",
+        "MAX(0," + left + "-" + other.in(small) + ")/(" + each + ")",
+        worst.spacingByArithmetic().orElseThrow());
+  }
+
+  private void smaller(Figure carried, Figure allowed) {
+    w.step(
+        "largest",
+        "Largest spacing for the stated width",
+        "the smaller of the two spacings",
+        "MIN({" + carried.name() + "}," + allowed.in(measure.large()) + ")",
+        worst.largestSpacing().orElseThrow().to(measure.large()));
+  }
+}

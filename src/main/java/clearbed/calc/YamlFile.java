@@ -1,0 +1,90 @@
+package clearbed.calc;
+
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.io.IOException;
+import java.util.Optional;
+
+/** A YAML file of figures with units; whatever is wrong with it is said with file and line. */
+final class YamlFile {
+  private final String name;
+  private final QuantityReader quantities;
+
+  YamlFile(String name, QuantityReader quantities) {
+    this.name = name;
+    this.quantities = quantities;
+  }
+
+  <T> T read(byte[] bytes, Class<T> type) throws IOException {
+    YAMLFactory factory =
+        YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+    SimpleModule lines = new SimpleModule().addDeserializer(Words.class, new WithLine());
+    try {
+      T read = new ObjectMapper(factory).registerModule(lines).readValue(bytes, type);
+      if (read == null) throw wrong(0, "the file is empty");
+      return read;
+    } catch (JsonProcessingException e) {
+      JsonLocation at = e.getLocation();
+      throw wrong(at == null ? 0 : at.getLineNr(), firstLine(e.getOriginalMessage()));
+    }
+  }
+
+  IOException wrong(int line, String reason) {
+    return new IOException(name + (line > 0 ? ":" + line : "") + ": " + reason);
+  }
+
+  String text(Words words, String what) throws IOException {
+    if (words == null || words.text().isBlank()) throw wrong(0, what + " is missing");
+    return words.text().strip();
+  }
+
+  /** One figure above zero. */
+  Quantity positive(Words words, String what, Dimension dimension) throws IOException {
+    String text = text(words, what);
+    Optional<Content.Amount> amount = quantities.read(text, dimension);
+    if (amount.isEmpty()) {
+      throw wrong(
+          words.line(), what + ": '" + text + "' is no " + words(dimension) + " with a unit");
+    }
+    Interval interval = Interval.of(amount.get());
+    if (!interval.isExact()) {
+      throw wrong(words.line(), what + ": one figure is wanted, not '" + text + "'");
+    }
+    if (interval.low().number() <= 0) {
+      throw wrong(words.line(), what + ": '" + text + "' must be above zero");
+    }
+    return interval.low();
+  }
+
+  private static String words(Dimension dimension) {
+    return dimension.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  }
+
+  private static String firstLine(String message) {
+    return message.lines().findFirst().orElse("not understood");
+  }
+
+  /** Keeps the line of a scalar, for messages about what it says. */
+  private static final class WithLine extends JsonDeserializer<Words> {
+    @Override
+    public Words deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+      int line = parser.currentTokenLocation().getLineNr();
+      if (!parser.currentToken().isScalarValue()) {
+        return (Words)
+            context.handleUnexpectedToken(
+                Words.class, parser.currentToken(), parser, "a single value is wanted here");
+      }
+      return new Words(parser.getText(), line);
+    }
+  }
+}
