@@ -3,6 +3,8 @@ package clearbed.report;
 import clearbed.model.Origin;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.function.UnaryOperator;
 
 /** Turns places in the documents into links that work from where the workbook lies. */
@@ -43,13 +45,17 @@ final class Places {
     int archive = document.indexOf("!/");
     String file = archive < 0 ? document : document.substring(0, archive);
     String path = pathFromWorkbook.apply(file);
-    if (path == null || path.isEmpty()) return null;
+    return path == null || path.isEmpty() ? null : uri(path);
+  }
+
+  /** A relative path as a relative URI reference (RFC 3986). */
+  static String uri(String path) {
+    // A colon in the first segment would read as a scheme (RFC 3986, 4.2).
+    String safe = path.split("/", 2)[0].contains(":") ? "./" + path : path;
     try {
-      // A colon in the first segment would read as a scheme (RFC 3986, 4.2).
-      String safe = path.split("/", 2)[0].contains(":") ? "./" + path : path;
       return new URI(null, null, safe, null).toASCIIString();
     } catch (URISyntaxException odd) {
-      return null;
+      return URLEncoder.encode(path, StandardCharsets.UTF_8).replace("+", "%20");
     }
   }
 

@@ -15,7 +15,7 @@ final class SafeText {
   /** The text with XML's forbidden characters replaced, at most {@link #LONGEST} characters. */
   static String of(String text) {
     if (text == null) return "";
-    String clean = cleaned(text);
+    String clean = xml(text);
     if (clean.indexOf("_x") >= 0) clean = ESCAPE.matcher(clean).replaceAll("_x005F_");
     return clean.length() <= LONGEST ? clean : cut(clean);
   }
@@ -33,7 +33,7 @@ final class SafeText {
   }
 
   /** Line ends become one character; what XML 1.0 section 2.2 forbids becomes U+FFFD. */
-  private static String cleaned(String text) {
+  static String xml(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.replace("\r\n", "\n")
         .codePoints()

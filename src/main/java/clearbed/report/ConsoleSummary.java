@@ -1,0 +1,191 @@
+package clearbed.report;
+
+import clearbed.model.Document;
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import clearbed.model.Report;
+import clearbed.model.State;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One screen: how it stands, entry by entry, worst first, and what to do next. */
+public final class ConsoleSummary {
+  private static final int NARROWEST = 40;
+  private static final String RESET = "\u001b[0m";
+  private static final String WHOLE_SET = "whole set";
+
+  private final int width;
+  private final int height;
+  private final boolean colour;
+  private final List<String> lines = new ArrayList<>();
+
+  private ConsoleSummary(int width, int height, boolean colour) {
+    this.width = Math.max(NARROWEST, width);
+    this.height = height;
+    this.colour = colour;
+  }
+
+  /**
+   * The summary as text, each line ended by {@code \n}.
+   *
+   * @param width of the terminal in characters; taken as 40 when less
+   * @param height lines that may be used, at least; what does not fit is counted
+   * @param colour whether the words may be coloured
+   * @param next what to do next, such as the name of the workbook that was written; may be empty
+   */
+  public static String text(Report report, int width, int height, boolean colour, String next) {
+    ConsoleSummary summary = new ConsoleSummary(width, height, colour);
+    summary.totals(report);
+    summary.unread(report.documents());
+    summary.entries(report);
+    if (!next.isEmpty()) {
+      summary.lines.add("");
+      summary.wrap("", next);
+    }
+    return String.join("\n", summary.lines) + "\n";
+  }
+
+  private void totals(Report report) {
+    List<Finding> open = open(report);
+    int glass = (int) report.entries().stream().filter(entry -> entry.glass()).count();
+    wrap(
+        "",
+        Words.count(report.documents().size(), "document")
+            + ", "
+            + Words.count(glass, "glass tile entry", "glass tile entries")
+            + ".");
+    if (open.isEmpty()) lines.add("Nothing open.");
+    else lines.add("Open: " + counts(open, true) + ".");
+    settled(report);
+  }
+
+  private void settled(Report report) {
+    List<String> parts = new ArrayList<>();
+    for (State state : List.of(State.ANSWERED, State.RESOLVED)) {
+      long count =
+          report.findings().stream()
+              .filter(finding -> finding.suppressed().isEmpty() && finding.state() == state)
+              .count();
+      if (count > 0) parts.add(count + " " + state.word());
+    }
+    long silent = report.findings().stream().filter(f -> !f.suppressed().isEmpty()).count();
+    if (silent > 0) parts.add(silent + " not reported by a rule file's wish");
+    if (!parts.isEmpty()) wrap("", "Besides: " + String.join(", ", parts) + ".");
+  }
+
+  private void unread(List<Report.DocumentSummary> documents) {
+    List<Report.DocumentSummary> failed =
+        documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
+    int most = Math.max(1, height / 6);
+    for (Report.DocumentSummary document : failed.subList(0, Math.min(most, failed.size()))) {
+      lines.add(
+          cut(
+              paint(Level.ERROR, "not read") + "  ",
+              document.path() + ": " + document.reason(),
+              10));
+    }
+    if (failed.size() > most) lines.add("          and " + (failed.size() - most) + " more files");
+  }
+
+  private void entries(Report report) {
+    Map<String, List<Finding>> groups = new LinkedHashMap<>();
+    for (Finding finding : open(report)) {
+      String group = finding.tags().size() == 1 ? plain(finding.tags().get(0)) : WHOLE_SET;
+      groups.computeIfAbsent(group, tag -> new ArrayList<>()).add(finding);
+    }
+    List<Map.Entry<String, List<Finding>>> sorted =
+        groups.entrySet().stream()
+            .sorted(Comparator.comparing(Map.Entry::getValue, WORST))
+            .toList();
+    if (sorted.isEmpty()) return;
+    lines.add("");
+    int room = Math.max(3, height - lines.size() - 3);
+    int indent =
+        Math.min(16, sorted.stream().mapToInt(group -> group.getKey().length()).max().orElse(0))
+            + 2;
+    int shown = sorted.size() <= room ? sorted.size() : room - 1;
+    for (Map.Entry<String, List<Finding>> group : sorted.subList(0, shown)) group(group, indent);
+    if (shown < sorted.size()) {
+      lines.add(
+          "and " + Words.count(sorted.size() - shown, "entry", "entries") + " more with findings");
+    }
+  }
+
+  private static final Comparator<List<Finding>> WORST =
+      Comparator.comparingInt((List<Finding> findings) -> -count(findings, Level.ERROR))
+          .thenComparingInt(findings -> -count(findings, Level.WARNING))
+          .thenComparingInt(findings -> -findings.size());
+
+  private void group(Map.Entry<String, List<Finding>> group, int indent) {
+    List<Finding> findings = group.getValue();
+    String tag = group.getKey();
+    String label = tag.length() > indent - 2 ? tag.substring(0, indent - 3) + "…" : tag;
+    String head = label + " ".repeat(indent - label.length());
+    String checks = String.join(", ", findings.stream().map(Finding::check).distinct().toList());
+    String counted = counts(findings, false);
+    String line = head + counts(findings, true) + ": ";
+    lines.add(cut(line, checks, head.length() + counted.length() + 2));
+  }
+
+  /** {@code 3 errors, 1 warning}. */
+  private String counts(List<Finding> findings, boolean painted) {
+    List<String> parts = new ArrayList<>();
+    for (Level level : Level.values()) {
+      int count = count(findings, level);
+      if (count == 0) continue;
+      String words = Words.count(count, level.word());
+      parts.add(painted ? paint(level, words) : words);
+    }
+    return String.join(", ", parts);
+  }
+
+  private static int count(List<Finding> findings, Level level) {
+    return (int) findings.stream().filter(finding -> finding.level() == level).count();
+  }
+
+  private static List<Finding> open(Report report) {
+    return report.findings().stream()
+        .filter(finding -> finding.suppressed().isEmpty() && finding.state().isOpen())
+        .toList();
+  }
+
+  /** Head and as much of the rest as the width allows. */
+  private String cut(String head, String rest, int headWidth) {
+    String plain = plain(rest);
+    int room = width - headWidth;
+    if (plain.length() <= room) return head + plain;
+    return head + plain.substring(0, Math.max(0, room - 1)) + "…";
+  }
+
+  /** One line, and nothing in it that a terminal would obey. */
+  private static String plain(String text) {
+    return text.replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "?");
+  }
+
+  private void wrap(String indent, String text) {
+    StringBuilder line = new StringBuilder(indent);
+    for (String word : text.split(" ")) {
+      if (line.length() > indent.length() && line.length() + 1 + word.length() > width) {
+        lines.add(line.toString());
+        line = new StringBuilder(indent);
+      }
+      if (line.length() > indent.length()) line.append(' ');
+      line.append(word);
+    }
+    lines.add(line.toString());
+  }
+
+  private String paint(Level level, String words) {
+    if (!colour) return words;
+    String code =
+        switch (level) {
+          case ERROR -> "\u001b[1;31m";
+          case WARNING -> "\u001b[33m";
+          case NOTE -> "\u001b[36m";
+        };
+    return code + words + RESET;
+  }
+}
