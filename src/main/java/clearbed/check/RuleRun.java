@@ -93,8 +93,10 @@ final class RuleRun {
     if (entries.isEmpty()) return;
     boolean together = rule.bySection() && !perRow;
     if (!together) {
-      for (Entry entry : entries)
-        findings.add(missing(List.of(entry), entry.tag(), entry.origin()));
+      for (Entry entry : entries) {
+        Origin place = entry.blanks().getOrDefault(rule.attribute(), entry.origin());
+        findings.add(missing(List.of(entry), entry.tag(), place));
+      }
       return;
     }
     Section section = project.tileSection();

@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * One tile of the schedule, by tag, with all that the documents say of it.
@@ -8,9 +9,10 @@ import java.util.List;
  * @param tag as written, or a description where the documents give none
  * @param glass true for glass tile
  * @param evidence the words that decided whether it is glass
- * @param origin of the tag
+ * @param origin of the tag, in the schedule that says most of it
  * @param places every place that schedules this tag
  * @param values by attribute, closest scope first, then by place
+ * @param blanks empty schedule cells where a value was to be expected, by attribute
  */
 public record Entry(
     String tag,
@@ -18,10 +20,22 @@ public record Entry(
     String evidence,
     Origin origin,
     List<Origin> places,
-    List<Value> values) {
+    List<Value> values,
+    Map<String, Origin> blanks) {
   public Entry {
     places = List.copyOf(places);
     values = List.copyOf(values);
+    blanks = Map.copyOf(blanks);
+  }
+
+  public Entry(
+      String tag,
+      boolean glass,
+      String evidence,
+      Origin origin,
+      List<Origin> places,
+      List<Value> values) {
+    this(tag, glass, evidence, origin, places, values, Map.of());
   }
 
   /** Values of one attribute, closest scope first. */

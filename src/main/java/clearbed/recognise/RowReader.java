@@ -6,7 +6,9 @@ import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.model.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Reads the cells of one row of a schedule under its header. */
@@ -91,6 +93,18 @@ final class RowReader {
         }
       }
       cell(out, table.origin(cell), cell, column);
+    }
+    return out;
+  }
+
+  /** The empty cells under headers that are understood. */
+  Map<String, Origin> blanks(Table table, Header header, Table.Row row) {
+    Map<String, Origin> out = new LinkedHashMap<>();
+    for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
+      Table.Cell cell = row.at(column.index());
+      if (cell != null && !cell.text().isBlank()) continue;
+      Table.Cell blank = new Table.Cell(column.index(), 1, false, "", "", row.number(), cell == null ? row.cells().get(0).page() : cell.page());
+      out.putIfAbsent(column.attribute().id(), table.turned() ? table.origin(row.cells().get(0)) : table.origin(blank));
     }
     return out;
   }

@@ -6,6 +6,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
@@ -215,12 +216,11 @@ final class ScheduleFinder {
                 "row " + row.number() + " is glass tile without a tag; named by its description"));
       }
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
-      List<Statement> statements =
-          glass.is()
-              ? rowReader.statements(table, header, row, previous, tagColumn, gaps)
-              : List.of();
+      boolean read = glass.is() || !glass.decided();
+      List<Statement> statements = read ? rowReader.statements(table, header, row, previous, tagColumn, gaps) : List.of();
+      Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
-        rows.add(new ScheduleRow(tag, tagged, glass.is(), glass.evidence(), origin, statements));
+        rows.add(new ScheduleRow(tag, tagged, glass.is(), glass.decided(), glass.evidence(), origin, statements, blanks));
       }
       previous = row;
     }
@@ -240,14 +240,14 @@ final class ScheduleFinder {
       return text.length() <= 40 ? text : text.substring(0, 40).trim();
     }
 
-    private record Glass(boolean is, String evidence) {}
+    private record Glass(boolean is, boolean decided, String evidence) {}
 
     private Glass glass(Table.Row row, String material) {
       String standard = rowReader.tileStandard(header, row);
       GlassTest.Result own = glassTest.of(material);
-      if (own.decided()) return new Glass(own.glass(), material);
-      if (standard.contains("A137.2")) return new Glass(true, standard);
-      if (standard.contains("A137.1")) return new Glass(false, standard);
+      if (own.decided()) return new Glass(own.glass(), true, material);
+      if (standard.contains("A137.2")) return new Glass(true, true, standard);
+      if (standard.contains("A137.1")) return new Glass(false, true, standard);
       for (String around :
           List.of(
               group,
@@ -255,9 +255,9 @@ final class ScheduleFinder {
               table.origin().sheet() == null ? "" : table.origin().sheet(),
               table.origin().heading() == null ? "" : table.origin().heading())) {
         GlassTest.Result said = glassTest.of(around);
-        if (said.decided()) return new Glass(said.glass(), around);
+        if (said.decided()) return new Glass(said.glass(), true, around);
       }
-      return new Glass(false, material.isBlank() ? "no material stated" : material);
+      return new Glass(false, false, material.isBlank() ? "no material stated" : material);
     }
   }
 }

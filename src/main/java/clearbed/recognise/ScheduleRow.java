@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.Origin;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A row of a tile schedule.
@@ -9,17 +10,23 @@ import java.util.List;
  * @param tag as written; a description where the row gives none
  * @param tagged false when the row gives no tag
  * @param glass true for glass tile
+ * @param decided false when the row does not say of what the tile is; another row with its tag may
  * @param evidence the words that decided it
  * @param origin of the tag cell
+ * @param statements empty for rows on something else than glass tile
+ * @param blanks empty cells under a known header, by attribute
  */
 public record ScheduleRow(
     String tag,
     boolean tagged,
     boolean glass,
+    boolean decided,
     String evidence,
     Origin origin,
-    List<Statement> statements) {
+    List<Statement> statements,
+    Map<String, Origin> blanks) {
   public ScheduleRow {
     statements = List.copyOf(statements);
+    blanks = Map.copyOf(blanks);
   }
 }

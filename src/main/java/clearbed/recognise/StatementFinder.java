@@ -273,7 +273,8 @@ final class StatementFinder {
     private String attributeOf(OpenItems.Open open) {
       Context inside =
           Context.running(familyNear(open.start(), open.end()), context.families(), true);
-      for (Statement s : find(open.inner(), origin, inside)) {
+      boolean words = open.inner().chars().anyMatch(Character::isLetter);
+      for (Statement s : words ? find(open.inner(), origin, inside) : List.<Statement>of()) {
         if (!s.attribute().equals("text")) return s.attribute();
       }
       String best = "";

@@ -5,8 +5,10 @@ import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -14,7 +16,9 @@ import java.util.stream.Collectors;
 final class Draft {
   final String tag;
   final String key;
-  final Origin origin;
+  Origin origin;
+  private int weight = -1;
+  final Map<String, Origin> blanks = new LinkedHashMap<>();
   final List<Origin> places = new ArrayList<>();
   final List<Value> values = new ArrayList<>();
   boolean glass;
@@ -25,6 +29,15 @@ final class Draft {
     this.tag = tag;
     this.key = key;
     this.origin = origin;
+  }
+
+  /** The row that says most of a tile is where people look for it. */
+  void scheduledAt(Origin row, boolean decided, int statements) {
+    int now = statements + (decided ? 1000 : 0);
+    if (now > weight) {
+      weight = now;
+      origin = row;
+    }
   }
 
   Set<String> terms(String attribute) {
