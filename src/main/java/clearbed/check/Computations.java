@@ -12,9 +12,24 @@ final class Computations {
           "coverage", new CoverageCheck(),
           "flatness", new FlatnessCheck(),
           "deflection", new DeflectionCheck(),
-          "grout-width", new GroutWidthCheck());
+          "grout-width", new GroutWidthCheck(),
+          "movement-spacing", new MovementSpacingCheck(),
+          "movement-width", new MovementWidthCheck(),
+          "movement-class", new MovementClassCheck(),
+          "sealant-depth", new SealantDepthCheck(),
+          "sealant-use", new SealantUseCheck());
   private static final Map<String, SetComputation> OF_THE_SET =
-      Map.of("conflict", new ConflictCheck(), "unresolved", new UnresolvedCheck());
+      Map.of(
+          "conflict", new ConflictCheck(),
+          "unresolved", new UnresolvedCheck(),
+          "unit-slip", new UnitSlipCheck(),
+          "withdrawn-standard", new WithdrawnStandardCheck(),
+          "unlisted-standard", new ReferencesCheck(false),
+          "unused-standard", new ReferencesCheck(true),
+          "unscheduled-tag", new TagsCheck(true),
+          "unspecified-tag", new TagsCheck(false),
+          "dangling-reference", new DanglingReferenceCheck(),
+          "vague", new VagueCheck());
 
   private Computations() {}
 

@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.calc.MovementGuideline;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,7 @@ import java.util.Optional;
  *
  * @param digest SHA-256 over the files, in order; hexadecimal
  * @param layers titles of the rule files laid over the set
- * @param guideline path under {@code rulesets/} of the movement joint guideline
+ * @param guideline of movement joints
  */
 public record RuleSet(
     String name,
@@ -20,7 +21,7 @@ public record RuleSet(
     List<Suppression> suppressions,
     List<ProjectFact> facts,
     List<ProjectFact> assumptions,
-    String guideline) {
+    MovementGuideline guideline) {
   public RuleSet {
     layers = List.copyOf(layers);
     rules = List.copyOf(rules);

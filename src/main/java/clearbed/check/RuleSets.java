@@ -41,7 +41,7 @@ public final class RuleSets {
    */
   public RuleSet load(String set, List<Path> layers) throws RuleFileException {
     List<RuleFile> files = new ArrayList<>();
-    files.add(bundled(set));
+    files.addAll(withBase(bundled(set)));
     for (Path layer : layers) files.add(layer(layer));
     return merge(files);
   }
@@ -53,7 +53,20 @@ public final class RuleSets {
    */
   public RuleSet validate(Path path, String set) throws RuleFileException {
     RuleFile file = layer(path);
-    return merge(file.tree().has("ruleSet") ? List.of(file) : List.of(bundled(set), file));
+    return merge(file.tree().has("ruleSet") ? withBase(file) : over(set, file));
+  }
+
+  private static List<RuleFile> over(String set, RuleFile layer) throws RuleFileException {
+    List<RuleFile> files = new ArrayList<>(withBase(bundled(set)));
+    files.add(layer);
+    return files;
+  }
+
+  /** A set may build on another one and say only what differs. */
+  private static List<RuleFile> withBase(RuleFile file) throws RuleFileException {
+    return file.tree().has("over")
+        ? List.of(bundled(file.tree().get("over").asText()), file)
+        : List.of(file);
   }
 
   private static RuleFile bundled(String set) throws RuleFileException {
@@ -106,10 +119,15 @@ public final class RuleSets {
     for (Map.Entry<String, ObjectNode> e : checks.entrySet())
       rules.add(rule(e.getValue(), places.get(e.getKey())));
     known(suppressions, checks, files);
-    JsonNode base = files.get(0).tree();
+    JsonNode base =
+        files.stream()
+            .filter(f -> f.tree().has("ruleSet"))
+            .reduce((a, b) -> b)
+            .orElseThrow()
+            .tree();
     List<String> layers =
         files.stream()
-            .skip(1)
+            .filter(f -> f.tree().has("layer"))
             .map(f -> f.tree().get("layer").asText() + " (" + f.name() + ")")
             .toList();
     return new RuleSet(
@@ -121,7 +139,7 @@ public final class RuleSets {
         suppressions,
         facts,
         assumptions,
-        guideline);
+        Guidelines.load(guideline));
   }
 
   private record Place(RuleFile file, String pointer) {

@@ -3,8 +3,9 @@ package clearbed.cli;
 import clearbed.calc.Expansions;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.QuantityReader;
+import clearbed.recognise.Quantities;
+import clearbed.recognise.StandardFiles;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -37,7 +38,6 @@ public final class JointCommand implements Callable<Integer> {
   private static final int USAGE = 2;
   private static final String GUIDELINE = "guidelines/ej171.yaml";
   private static final String EXPANSION = "guidelines/expansion.yaml";
-  private static final String IN_JAR = "/clearbed/rulesets/";
 
   @Spec private CommandSpec spec;
 
@@ -118,9 +118,9 @@ public final class JointCommand implements Callable<Integer> {
   private final QuantityReader reader;
   private final RuleFiles files;
 
-  /** With the stand-in reader and the files inside the jar. */
+  /** With the project's quantity parser and the rule files that ship with the tool. */
   public JointCommand() {
-    this(new JointQuantities(), JointCommand::inJar);
+    this(Quantities::parse, path -> StandardFiles.open(path).bytes());
   }
 
   /** With the project's own quantity parser and rule files. */
@@ -166,14 +166,6 @@ public final class JointCommand implements Callable<Integer> {
       return MovementGuideline.read(guideline.toString(), Files.readAllBytes(guideline), reader);
     } catch (NoSuchFileException e) {
       throw new IOException("--guideline: " + guideline + ": no such file", e);
-    }
-  }
-
-  private static byte[] inJar(String path) throws IOException {
-    try (InputStream in = JointCommand.class.getResourceAsStream(IN_JAR + path)) {
-      if (in == null)
-        throw new IOException("rulesets/" + path + ": no such file; reinstall the tool");
-      return in.readAllBytes();
     }
   }
 }

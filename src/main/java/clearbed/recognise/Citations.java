@@ -49,6 +49,11 @@ public final class Citations {
           new Form(
               "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171", 4),
+          // Federal specifications of sealants: FS TT-S-00227E.
+          new Form(
+              "\\b(?:FS|Fed(?:eral)?\\.? Spec(?:ification)?\\.?)\\s*(TT-S-\\d{5,6})[A-Z]?()()()\\b",
+              m -> "FS " + m.group(1).toUpperCase(Locale.ROOT),
+              4),
           new Form("\\b(TCNA|TCA)\\s+Handbook()()()\\b", m -> "TCNA Handbook", 4),
           new Form(
               "\\bTCNA\\s+(?:Handbook\\s+)?(?:Method\\s+|Detail\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",

@@ -103,8 +103,18 @@ final class RowReader {
     for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
       Table.Cell cell = row.at(column.index());
       if (cell != null && !cell.text().isBlank()) continue;
-      Table.Cell blank = new Table.Cell(column.index(), 1, false, "", "", row.number(), cell == null ? row.cells().get(0).page() : cell.page());
-      out.putIfAbsent(column.attribute().id(), table.turned() ? table.origin(row.cells().get(0)) : table.origin(blank));
+      Table.Cell blank =
+          new Table.Cell(
+              column.index(),
+              1,
+              false,
+              "",
+              "",
+              row.number(),
+              cell == null ? row.cells().get(0).page() : cell.page());
+      out.putIfAbsent(
+          column.attribute().id(),
+          table.turned() ? table.origin(row.cells().get(0)) : table.origin(blank));
     }
     return out;
   }

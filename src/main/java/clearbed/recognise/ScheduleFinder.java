@@ -217,10 +217,20 @@ final class ScheduleFinder {
       }
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
       boolean read = glass.is() || !glass.decided();
-      List<Statement> statements = read ? rowReader.statements(table, header, row, previous, tagColumn, gaps) : List.of();
+      List<Statement> statements =
+          read ? rowReader.statements(table, header, row, previous, tagColumn, gaps) : List.of();
       Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
-        rows.add(new ScheduleRow(tag, tagged, glass.is(), glass.decided(), glass.evidence(), origin, statements, blanks));
+        rows.add(
+            new ScheduleRow(
+                tag,
+                tagged,
+                glass.is(),
+                glass.decided(),
+                glass.evidence(),
+                origin,
+                statements,
+                blanks));
       }
       previous = row;
     }

@@ -282,9 +282,12 @@ final class StatementFinder {
       for (Attribute a : vocabulary.attributes()) {
         if (!context.mayStateFamily(a.family())
             || a.kind() == Attribute.Kind.WORDS
+            || a.kind() == Attribute.Kind.SIZE
             || a.id().startsWith("location.")) continue;
         for (Phrases phrases : List.of(a.words().cues(), a.words().headers())) {
           for (Phrases.Hit hit : phrases.all(whole)) {
+            boolean far = hit.distanceTo(open.start(), open.end()) > OPEN_NEAR;
+            if (far && hit.end() > leadEnd) continue;
             int d =
                 hit.distanceTo(open.start(), open.end()) * 4
                     - (hit.end() - hit.start())

@@ -75,7 +75,8 @@ public final class Resolver {
                 Tags.key(row.tag()), key -> new Draft(row.tag(), key, row.origin()));
         draft.scheduled = true;
         draft.glass |= row.glass();
-        if (draft.evidence.isEmpty() || row.glass() || row.decided()) draft.evidence = row.evidence();
+        if (draft.evidence.isEmpty() || row.glass() || row.decided())
+          draft.evidence = row.evidence();
         draft.places.add(row.origin());
         draft.scheduledAt(row.origin(), row.decided(), row.statements().size());
         row.blanks().forEach(draft.blanks::putIfAbsent);
@@ -291,6 +292,7 @@ public final class Resolver {
         d.evidence,
         d.origin,
         new ArrayList<>(new LinkedHashSet<>(d.places)),
-        values, d.blanks);
+        values,
+        d.blanks);
   }
 }

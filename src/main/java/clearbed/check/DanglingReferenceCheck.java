@@ -1,0 +1,78 @@
+package clearbed.check;
+
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Origin;
+import clearbed.recognise.Clause;
+import clearbed.recognise.Section;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A section or article that the words send the reader to is not in the set. */
+final class DanglingReferenceCheck implements SetComputation {
+  private static final Pattern SECTION =
+      Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
+  private static final Pattern ARTICLE =
+      Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    Map<String, Finding> out = new LinkedHashMap<>();
+    if (scene.project().glass().isEmpty()) return List.of();
+    Set<String> numbers =
+        scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
+    for (Section section : scene.project().sections()) {
+      if (!section.article()) continue;
+      Set<String> articles =
+          section.clauses().stream().map(c -> c.number().split(" ")[0]).collect(Collectors.toSet());
+      for (Clause clause : section.clauses()) {
+        Matcher m = SECTION.matcher(clause.text());
+        while (m.find()) {
+          String number = m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3");
+          if (!numbers.contains(number))
+            out.putIfAbsent(
+                number, finding(rule, scene, section, "section " + number, clause.origin()));
+        }
+        m = ARTICLE.matcher(clause.text());
+        while (m.find()) {
+          if (!articles.contains(m.group(1)) && articles.size() > 3)
+            out.putIfAbsent(
+                m.group(1),
+                finding(rule, scene, section, "article " + m.group(1), clause.origin()));
+        }
+      }
+    }
+    return new ArrayList<>(out.values());
+  }
+
+  private static Finding finding(
+      Rule rule, Scene scene, Section section, String what, Origin origin) {
+    String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                section.name() + " " + what,
+                "",
+                Kind.MISSING,
+                rule.level(),
+                List.of(),
+                origin,
+                List.of(),
+                message,
+                what,
+                "in the set",
+                List.of()));
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}

@@ -1,0 +1,143 @@
+package clearbed.check;
+
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Origin;
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.RoomUse;
+import clearbed.recognise.Section;
+import clearbed.recognise.Tags;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Tags of glass tile stand in the schedule and in the section. */
+final class TagsCheck implements SetComputation {
+  private final boolean scheduled;
+
+  /**
+   * @param scheduled true to look for glass tags that no schedule has, false for scheduled ones
+   *     that the section passes over
+   */
+  TagsCheck(boolean scheduled) {
+    this.scheduled = scheduled;
+  }
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    if (scene.project().glass().isEmpty()) return List.of();
+    return scheduled ? unscheduled(rule, scene) : unspecified(rule, scene);
+  }
+
+  private static List<Finding> unscheduled(Rule rule, Scene scene) {
+    Set<String> rows = new TreeSet<>();
+    for (Facts f : scene.project().facts()) f.rows().forEach(r -> rows.add(Tags.key(r.tag())));
+    if (rows.isEmpty()) return List.of();
+    Set<String> prefixes =
+        scene.project().glass().stream()
+            .map(e -> Tags.prefix(Tags.key(e.tag())))
+            .filter(p -> !p.isEmpty())
+            .collect(Collectors.toSet());
+    Map<String, Origin> strangers = new LinkedHashMap<>();
+    for (RoomUse use : scene.project().rooms())
+      stranger(strangers, rows, prefixes, use.tag(), use.origin());
+    for (Section section : scene.project().sections()) {
+      if (!section.article()) continue;
+      for (Clause clause : section.clauses()) {
+        for (String tag : clause.limits().tags())
+          stranger(strangers, rows, prefixes, tag, clause.origin());
+        for (String tag : Tags.inOpening(clause.text()))
+          stranger(strangers, rows, prefixes, tag, clause.origin());
+      }
+    }
+    List<Finding> out = new ArrayList<>();
+    strangers.forEach(
+        (tag, origin) ->
+            out.add(
+                scene
+                    .writer()
+                    .write(
+                        rule,
+                        new FindingWriter.Case(
+                            tag,
+                            "",
+                            Kind.MISSING,
+                            rule.level(),
+                            List.of(tag),
+                            origin,
+                            List.of(),
+                            "{tag} is used but stands in no tile schedule.",
+                            tag,
+                            "a row in the schedule",
+                            List.of()))));
+    return out;
+  }
+
+  private static void stranger(
+      Map<String, Origin> out, Set<String> rows, Set<String> prefixes, String tag, Origin origin) {
+    String key = Tags.key(tag);
+    if (!rows.contains(key) && prefixes.contains(Tags.prefix(key))) out.putIfAbsent(key, origin);
+  }
+
+  /** Where the section speaks of glass tile by tag, it should speak of all of them. */
+  private static List<Finding> unspecified(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    Section section = scene.project().tileSection();
+    if (section == null) return out;
+    Set<String> named = new TreeSet<>();
+    boolean atLarge = false;
+    for (Clause clause : section.clauses()) {
+      boolean product = clause.number().startsWith("2.");
+      named.addAll(clause.limits().tags().stream().map(Tags::key).toList());
+      if (product)
+        clause
+            .statements()
+            .forEach(s -> named.addAll(s.limits().tags().stream().map(Tags::key).toList()));
+      boolean tile =
+          clause.statements().stream()
+              .anyMatch(
+                  s ->
+                      s.attribute().equals("tile.standard")
+                          && s.limits().glass()
+                          && s.limits().tags().isEmpty());
+      atLarge |= tile;
+    }
+    List<Entry> entries =
+        scene.project().glass().stream()
+            .filter(e -> !Tags.prefix(Tags.key(e.tag())).isEmpty())
+            .toList();
+    boolean byTag =
+        entries.stream().filter(e -> named.contains(Tags.key(e.tag()))).count() * 2
+            >= entries.size();
+    if (!byTag || atLarge || entries.isEmpty()) return out;
+    for (Entry e : entries) {
+      if (named.contains(Tags.key(e.tag()))) continue;
+      out.add(
+          scene
+              .writer()
+              .write(
+                  rule,
+                  new FindingWriter.Case(
+                      e.tag(),
+                      "",
+                      Kind.MISSING,
+                      rule.level(),
+                      List.of(e.tag()),
+                      e.origin(),
+                      List.of(section.origin()),
+                      "{tag} is scheduled, and "
+                          + section.name()
+                          + " specifies other glass tile by tag but not this one.",
+                      e.tag(),
+                      "a product clause",
+                      List.of())));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,90 @@
+package clearbed.check;
+
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import clearbed.recognise.Quantities;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One figure given in two units that are not the same figure. */
+final class UnitSlipCheck implements SetComputation {
+  // People round: 1/4 in is written 6 mm (5.5 % off), 1/8 in 3 mm.
+  private static final double ROUNDED = 0.13;
+  private static final double HALF_MILLIMETRE = 0.0006;
+  private static final double DEGREES = 1.6;
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    for (SetText.Piece piece : SetText.of(scene.project())) {
+      Quantities.Found before = null;
+      for (Quantities.Found f : Quantities.find(piece.text())) {
+        if (f.restates() && before != null && slips(before.content(), f.content()))
+          out.add(finding(rule, scene, piece, before, f));
+        before = f;
+      }
+    }
+    return out;
+  }
+
+  private static boolean slips(Content a, Content b) {
+    if (a instanceof Content.Amount x && b instanceof Content.Amount y)
+      return slips(x.low(), y.low()) || slips(x.high(), y.high());
+    if (a instanceof Content.Size x && b instanceof Content.Size y) {
+      for (int i = 0; i < Math.min(x.sides().size(), y.sides().size()); i++) {
+        if (slips(x.sides().get(i), y.sides().get(i))) return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean slips(Quantity a, Quantity b) {
+    if (a.unit().dimension() != b.unit().dimension() || a.unit() == b.unit()) return false;
+    double x = a.in(b.unit());
+    double y = b.number();
+    if (a.unit().dimension() == Dimension.TEMPERATURE)
+      return Math.abs(a.in(Unit.CELSIUS) - b.in(Unit.CELSIUS)) > DEGREES && !asDifference(a, b);
+    boolean small =
+        a.unit().dimension() == Dimension.LENGTH
+            && Math.abs(a.in(Unit.METRE) - b.in(Unit.METRE)) <= HALF_MILLIMETRE;
+    return !small && Math.abs(x - y) > ROUNDED * Math.max(Math.abs(x), Math.abs(y));
+  }
+
+  /** "130 °F (72 °C)" is right for a range of temperature. */
+  private static boolean asDifference(Quantity a, Quantity b) {
+    double f = a.unit() == Unit.FAHRENHEIT ? a.number() : b.number();
+    double c = a.unit() == Unit.FAHRENHEIT ? b.number() : a.number();
+    return Math.abs(f * 5 / 9 - c) <= DEGREES;
+  }
+
+  private static Finding finding(
+      Rule rule, Scene scene, SetText.Piece piece, Quantities.Found a, Quantities.Found b) {
+    String found = a.content().text() + " against " + b.content().text();
+    String message =
+        "Two units of one figure disagree: "
+            + a.content().text()
+            + " is not "
+            + b.content().text()
+            + ".";
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                found,
+                "",
+                Kind.CONFLICTING,
+                rule.level(),
+                List.of(),
+                piece.origin(),
+                List.of(),
+                message,
+                found,
+                "one figure",
+                List.of()));
+  }
+}

@@ -1,0 +1,52 @@
+package clearbed.check;
+
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.recognise.Citation;
+import clearbed.recognise.StandardInfo;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A standard that has been withdrawn or superseded is cited. */
+final class WithdrawnStandardCheck implements SetComputation {
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    if (scene.project().glass().isEmpty()) return out;
+    Set<String> told = new HashSet<>();
+    for (Citation c : scene.project().citations()) {
+      StandardInfo info = scene.vocabulary().standardOf(c.standard().designation()).orElse(null);
+      if (info == null
+          || info.current()
+          || c.listed()
+          || !told.add(c.standard().designation() + c.origin().document())) continue;
+      String successor =
+          info.successor().isEmpty() ? "" : "; " + info.successor() + " has taken its place";
+      String message =
+          c.asWritten() + " (" + info.subject() + ") is " + info.status() + successor + ".";
+      String expected = info.successor().isEmpty() ? "a standard in force" : info.successor();
+      out.add(
+          scene
+              .writer()
+              .write(
+                  rule,
+                  new FindingWriter.Case(
+                      c.standard().designation()
+                          + " "
+                          + c.origin().document().replaceAll(".*/|\\.[A-Za-z]+$", ""),
+                      "",
+                      Kind.INADEQUATE,
+                      rule.level(),
+                      List.of(),
+                      c.origin(),
+                      List.of(),
+                      message,
+                      c.asWritten(),
+                      expected,
+                      List.of())));
+    }
+    return out;
+  }
+}
