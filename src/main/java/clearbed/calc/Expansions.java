@@ -2,6 +2,7 @@ package clearbed.calc;
 
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
+import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,9 +49,8 @@ public record Expansions(List<Material> materials) {
    *
    * @throws IOException with file, line and reason when it cannot be understood
    */
-  public static Expansions read(String name, byte[] bytes, QuantityReader quantities)
-      throws IOException {
-    YamlFile yaml = new YamlFile(name, quantities);
+  public static Expansions read(String name, byte[] bytes) throws IOException {
+    YamlFile yaml = new YamlFile(name);
     File file = yaml.read(bytes, File.class);
     if (file.materials == null || file.materials.isEmpty()) {
       throw yaml.wrong(0, "no materials; give at least one under 'materials'");
@@ -66,6 +66,16 @@ public record Expansions(List<Material> materials) {
               yaml.text(line.source, "source")));
     }
     return new Expansions(materials);
+  }
+
+  /**
+   * Reads the table that ships with the tool, or the edited one beside the installed program.
+   *
+   * @throws IOException with file, line and reason when it cannot be understood
+   */
+  public static Expansions standard() throws IOException {
+    StandardFiles.Source source = StandardFiles.open("guidelines/expansion.yaml");
+    return read(source.name(), source.bytes());
   }
 
   private static Interval expansion(YamlFile yaml, Line line) throws IOException {

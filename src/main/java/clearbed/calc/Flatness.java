@@ -1,9 +1,11 @@
 package clearbed.calc;
 
 import clearbed.model.Calculation;
+import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,42 +13,27 @@ import java.util.Optional;
  * while every edge is under 15 in, else 1/8 in in 10 ft and 1/16 in in 24 in.
  *
  * @param allowance for the longest edge; the closer one where the edge may be either
- * @param fit of the stated flatness, judged by its slope where it is stated over another length
+ * @param fit of the stated flatness under a straightedge of 4 ft or more, judged by its slope;
+ *     unknown when none is stated over such a length
  */
 public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
-
-  /** Departure from the plane allowed over a length. */
-  public record Variation(Quantity departure, Quantity over) {
-    public Variation {
-      if (departure.number() < 0 || over.number() <= 0) {
-        throw new IllegalArgumentException(
-            departure + " in " + over + ": a flatness has a length above zero");
-      }
-    }
-
-    private double slope() {
-      return departure.in(Unit.METRE) / over.in(Unit.METRE);
-    }
-
-    @Override
-    public String toString() {
-      return departure + " in " + over;
-    }
-  }
 
   /**
    * @param overall under a long straightedge
    * @param local under a short one
    */
-  public record Allowance(Variation overall, Variation local) {}
+  public record Allowance(Content.Deviation overall, Content.Deviation local) {}
 
   /** The edge from which the closer allowance holds. */
   public static final Quantity LONG_EDGE = Quantity.of(15, Unit.INCH);
 
+  /** From here on a straightedge is the long one of the two. */
+  private static final Quantity LONG_STRAIGHTEDGE = Quantity.of(4, Unit.FOOT);
+
   private static final Allowance SHORT =
-      new Allowance(variation(1.0 / 4, 120), variation(1.0 / 16, 12));
+      new Allowance(deviation(1.0 / 4, 120), deviation(1.0 / 16, 12));
   private static final Allowance LONG =
-      new Allowance(variation(1.0 / 8, 120), variation(1.0 / 16, 24));
+      new Allowance(deviation(1.0 / 8, 120), deviation(1.0 / 16, 24));
   private static final String SOURCE = "ANSI A108.02, substrate tolerance [S]";
 
   /** The allowance for a tile by its longest edge. */
@@ -55,33 +42,37 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
   }
 
   /**
-   * Judges a stated flatness.
+   * Judges a stated flatness. Any of several statements over a long straightedge may satisfy it, as
+   * documents give one for each class of tile size.
    *
-   * @param stated over the longer of the lengths that the documents give; empty when not stated
+   * @param stated empty when not stated
    */
-  public static Flatness of(Subject subject, Given longestEdge, Optional<Variation> stated) {
+  public static Flatness of(Subject subject, Given longestEdge, Optional<Content.Flatness> stated) {
     longestEdge.positive("the longest edge", Dimension.LENGTH);
-    Allowance allowance = allowance(longestEdge.high());
-    Fit fit = stated.map(one -> fit(longestEdge, one)).orElse(Fit.UNKNOWN);
-    return new Flatness(allowance, fit, calculation(subject, longestEdge));
+    List<Content.Deviation> under =
+        stated.map(Content.Flatness::deviations).orElse(List.of()).stream()
+            .filter(one -> one.over().compareTo(LONG_STRAIGHTEDGE) >= 0)
+            .toList();
+    Fit fit = under.isEmpty() ? Fit.UNKNOWN : fit(longestEdge, under);
+    return new Flatness(allowance(longestEdge.high()), fit, calculation(subject, longestEdge));
   }
 
-  private static Fit fit(Given edge, Variation stated) {
-    boolean closer = meets(allowance(edge.high()), stated);
-    boolean wider = meets(allowance(edge.low()), stated);
-    if (closer) return Fit.MEETS;
-    return wider ? Fit.DEPENDS : Fit.FALLS_SHORT;
+  private static Fit fit(Given edge, List<Content.Deviation> stated) {
+    if (meets(allowance(edge.high()), stated)) return Fit.MEETS;
+    return meets(allowance(edge.low()), stated) ? Fit.DEPENDS : Fit.FALLS_SHORT;
   }
 
-  private static boolean meets(Allowance allowance, Variation stated) {
-    // A length nearer the short straightedge than the long one is judged as local.
-    boolean local = stated.over().compareTo(allowance.local().over().times(2)) <= 0;
-    Variation by = local ? allowance.local() : allowance.overall();
-    return stated.slope() <= by.slope() * (1 + 1e-9);
+  private static boolean meets(Allowance allowance, List<Content.Deviation> stated) {
+    double most = slope(allowance.overall()) * (1 + 1e-9);
+    return stated.stream().anyMatch(one -> slope(one) <= most);
   }
 
-  private static Variation variation(double inches, double over) {
-    return new Variation(Quantity.of(inches, Unit.INCH), Quantity.of(over, Unit.INCH));
+  private static double slope(Content.Deviation deviation) {
+    return deviation.deviation().in(Unit.METRE) / deviation.over().in(Unit.METRE);
+  }
+
+  private static Content.Deviation deviation(double inches, double over) {
+    return new Content.Deviation(Quantity.of(inches, Unit.INCH), Quantity.of(over, Unit.INCH));
   }
 
   private static Calculation calculation(Subject subject, Given longestEdge) {
@@ -95,7 +86,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
         "Departure allowed in 10 ft",
         "1/4 in for shorter edges, else 1/8 in",
         test + "0.25,0.125)",
-        allowance.overall().departure());
+        allowance.overall().deviation());
     w.step(
         "local_over",
         "Length of the short straightedge",
@@ -107,7 +98,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
         "Departure allowed under the short straightedge",
         "1/16 in for all edges",
         "0.0625",
-        allowance.local().departure());
+        allowance.local().deviation());
     return w.done(subject, "Flatness of the substrate");
   }
 }

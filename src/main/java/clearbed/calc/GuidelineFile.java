@@ -41,8 +41,8 @@ final class GuidelineFile {
 
   private final YamlFile yaml;
 
-  GuidelineFile(String name, QuantityReader quantities) {
-    this.yaml = new YamlFile(name, quantities);
+  GuidelineFile(String name) {
+    this.yaml = new YamlFile(name);
   }
 
   MovementGuideline read(byte[] bytes) throws IOException {

@@ -1,6 +1,7 @@
 package clearbed.calc;
 
 import clearbed.model.Quantity;
+import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -60,9 +61,18 @@ public record MovementGuideline(
    * @param name of the file, for messages
    * @throws IOException with file, line and reason when it cannot be understood
    */
-  public static MovementGuideline read(String name, byte[] yaml, QuantityReader quantities)
-      throws IOException {
-    return new GuidelineFile(name, quantities).read(yaml);
+  public static MovementGuideline read(String name, byte[] yaml) throws IOException {
+    return new GuidelineFile(name).read(yaml);
+  }
+
+  /**
+   * Reads the guideline that ships with the tool, or the edited one beside the installed program.
+   *
+   * @throws IOException with file, line and reason when it cannot be understood
+   */
+  public static MovementGuideline standard() throws IOException {
+    StandardFiles.Source source = StandardFiles.open("guidelines/ej171.yaml");
+    return read(source.name(), source.bytes());
   }
 
   /** The rule of an exposure, or empty when the guideline does not speak of it. */

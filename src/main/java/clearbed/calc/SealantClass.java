@@ -26,7 +26,7 @@ public record SealantClass(
   // movement.
   private static final Pattern WRITTEN =
       Pattern.compile(
-          "(?:(?:ASTM )?C ?920|(?:EN )?ISO 11600)?[ ,:-]*(?:TYPE [SM][ ,]*)?(?:GRADE (?:NS|P)[ ,]*)?"
+          "(?:(?:(?:ASTM )?C ?920|(?:EN )?ISO 11600)[ ,:-]*)?(?:TYPE [SM][ ,]*)?(?:GRADE (?:NS|P)[ ,]*)?"
               + "(?:CLASS)? ?(?:[FG]-? ?)?\\+?(?:/-)?±? ?"
               + "(100 ?[/-]+ ?50|12 1/2|12-1/2|12[.,]5|7 1/2|7[.,]5|50|35|25|20)"
               + " ?%?(?:/-? ?\\1)?(LM|HM|E|P)?");

@@ -3,26 +3,31 @@ package clearbed.calc;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
+import clearbed.recognise.Quantities;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A YAML file of figures with units; whatever is wrong with it is said with file and line. */
 final class YamlFile {
   private final String name;
-  private final QuantityReader quantities;
 
-  YamlFile(String name, QuantityReader quantities) {
+  YamlFile(String name) {
     this.name = name;
-    this.quantities = quantities;
   }
 
   <T> T read(byte[] bytes, Class<T> type) throws IOException {
@@ -33,10 +38,53 @@ final class YamlFile {
       T read = new ObjectMapper(factory).registerModule(lines).readValue(bytes, type);
       if (read == null) throw wrong(0, "the file is empty");
       return read;
+    } catch (UnrecognizedPropertyException e) {
+      throw wrong(lineOf(factory, bytes, pointer(e)), unknown(e));
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation();
-      throw wrong(at == null ? 0 : at.getLineNr(), firstLine(e.getOriginalMessage()));
+      throw wrong(at == null ? 0 : at.getLineNr(), reason(e));
     }
+  }
+
+  private static String unknown(UnrecognizedPropertyException e) {
+    String known =
+        e.getKnownPropertyIds().stream()
+            .map(Object::toString)
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return "unknown entry '" + e.getPropertyName() + "'; known here are " + known;
+  }
+
+  private static String pointer(JsonMappingException e) {
+    StringBuilder out = new StringBuilder();
+    for (JsonMappingException.Reference step : e.getPath()) {
+      String name = step.getFieldName();
+      out.append('/').append(name == null ? String.valueOf(step.getIndex()) : name);
+    }
+    return out.toString();
+  }
+
+  /** The mapper only notices an unknown entry once it has read the whole of what holds it. */
+  private static int lineOf(YAMLFactory factory, byte[] bytes, String pointer) throws IOException {
+    try (JsonParser parser = factory.createParser(bytes)) {
+      while (parser.nextToken() != null) {
+        if (parser.currentToken() == JsonToken.FIELD_NAME
+            && parser.getParsingContext().pathAsPointer().toString().equals(pointer)) {
+          return parser.currentTokenLocation().getLineNr();
+        }
+      }
+    }
+    return 0;
+  }
+
+  private static String reason(JsonProcessingException e) {
+    if (e instanceof MismatchedInputException wrong) {
+      List<JsonMappingException.Reference> path = wrong.getPath();
+      String where =
+          path.isEmpty() ? "the file" : "'" + path.get(path.size() - 1).getFieldName() + "'";
+      return where + " has not the form that is wanted; compare the file that ships with the tool";
+    }
+    return firstLine(e.getOriginalMessage());
   }
 
   IOException wrong(int line, String reason) {
@@ -51,7 +99,7 @@ final class YamlFile {
   /** One figure above zero. */
   Quantity positive(Words words, String what, Dimension dimension) throws IOException {
     String text = text(words, what);
-    Optional<Content.Amount> amount = quantities.read(text, dimension);
+    Optional<Content.Amount> amount = Quantities.parse(text, dimension);
     if (amount.isEmpty()) {
       throw wrong(
           words.line(), what + ": '" + text + "' is no " + words(dimension) + " with a unit");

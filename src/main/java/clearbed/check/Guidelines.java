@@ -1,7 +1,6 @@
 package clearbed.check;
 
 import clearbed.calc.MovementGuideline;
-import clearbed.recognise.Quantities;
 import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 
@@ -15,7 +14,7 @@ final class Guidelines {
   static MovementGuideline load(String path) throws RuleFileException {
     try {
       StandardFiles.Source source = StandardFiles.open(path);
-      return MovementGuideline.read(source.name(), source.bytes(), Quantities::parse);
+      return MovementGuideline.read(source.name(), source.bytes());
     } catch (IOException e) {
       throw new RuleFileException(e.getMessage());
     }

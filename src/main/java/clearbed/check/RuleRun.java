@@ -130,7 +130,8 @@ final class RuleRun {
             ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
             : own;
     String subject = entries.size() == 1 ? entries.get(0).tag() : clauseName(f.origin());
-    Level level = f.kind() == Kind.MISSING ? rule.missingLevel() : rule.level();
+    // A verdict that waits for a figure is a question, not an accusation.
+    Level level = f.kind() == Kind.UNRESOLVED ? Level.NOTE : rule.level();
     return write(
         entries,
         subject,

@@ -2,13 +2,9 @@ package clearbed.cli;
 
 import clearbed.calc.Expansions;
 import clearbed.calc.MovementGuideline;
-import clearbed.calc.QuantityReader;
-import clearbed.recognise.Quantities;
-import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,35 +28,32 @@ import picocli.CommandLine.Spec;
           + " --width 10mm"
     },
     sortOptions = false,
-    mixinStandardHelpOptions = true)
-public final class JointCommand implements Callable<Integer> {
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class)
+final class JointCommand implements Callable<Integer> {
 
-  private static final int USAGE = 2;
-  private static final String GUIDELINE = "guidelines/ej171.yaml";
-  private static final String EXPANSION = "guidelines/expansion.yaml";
-
-  @Spec private CommandSpec spec;
+  @Spec CommandSpec spec;
 
   @Option(
       names = "--run",
       paramLabel = "LENGTH",
       description = "Longest unbroken run, for a layout.")
-  private String run;
+  String run;
 
   @Option(names = "--spacing", paramLabel = "LENGTH", description = "Spacing of the joints.")
-  private String spacing;
+  String spacing;
 
   @Option(
       names = "--range",
       paramLabel = "DIFFERENCE",
       description = "Temperature range of the tile surface, summer high less winter low.")
-  private String range;
+  String range;
 
   @Option(
       names = "--class",
       paramLabel = "CLASS",
       description = "Sealant class of ASTM C920 or ISO 11600: 25, 50, 100/50, 25LM.")
-  private String sealant;
+  String sealant;
 
   @Option(
       names = "--exposure",
@@ -68,104 +61,77 @@ public final class JointCommand implements Callable<Integer> {
       description =
           "interior, interior-sun-or-moisture, exterior, exterior-cold-deck (open to the sky, cold"
               + " region).")
-  private String exposure;
+  String exposure;
 
   @Option(names = "--width", paramLabel = "LENGTH", description = "A joint width to judge.")
-  private String width;
+  String width;
 
   @Option(
       names = "--material",
       paramLabel = "NAME",
       description = "What the tile is made of; default glass.")
-  private String material;
+  String material;
 
   @Option(
       names = "--expansion",
       paramLabel = "COEFFICIENT",
       description = "The maker's expansion instead: 9e-6/K, 5e-6/F.")
-  private String expansion;
+  String expansion;
 
   @Option(
       names = "--substrate",
       paramLabel = "NAME",
       description = "Show the movement against this substrate too: concrete, steel, ...")
-  private String substrate;
+  String substrate;
 
   @Option(names = "--tolerance", paramLabel = "LENGTH", description = "Construction tolerance.")
-  private String tolerance;
+  String tolerance;
 
   @Option(
       names = "--other",
       paramLabel = "LENGTH",
       description = "Movement other than by temperature, such as moisture or deflection.")
-  private String other;
+  String other;
 
   @Option(
       names = "--guideline",
       paramLabel = "FILE",
       description = "Guideline figures of your own instead of rulesets/guidelines/ej171.yaml.")
-  private Path guideline;
+  Path guideline;
 
   @Option(names = "--json", description = "Print the answer as JSON.")
-  private boolean json;
-
-  /** Opens a file by its path under {@code rulesets/}. */
-  @FunctionalInterface
-  public interface RuleFiles {
-    byte[] open(String path) throws IOException;
-  }
-
-  private final QuantityReader reader;
-  private final RuleFiles files;
-
-  /** With the project's quantity parser and the rule files that ship with the tool. */
-  public JointCommand() {
-    this(Quantities::parse, path -> StandardFiles.open(path).bytes());
-  }
-
-  /** With the project's own quantity parser and rule files. */
-  public JointCommand(QuantityReader reader, RuleFiles files) {
-    this.reader = reader;
-    this.files = files;
-  }
+  boolean json;
 
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    try {
-      JointRequest.Answer answer = request().answer();
-      if (json) {
-        out.println(JointJson.of(answer));
-        out.flush();
-      } else {
-        new JointText(out).print(answer);
-      }
-      return 0;
-    } catch (JointRefusal | IOException e) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.println("clearbed joint: " + e.getMessage());
-      err.flush();
-      return USAGE;
+    JointRequest.Answer answer = request().answer();
+    if (json) {
+      out.println(JointJson.of(answer));
+    } else {
+      new JointText(out).print(answer);
     }
+    out.flush();
+    return ExitCode.CLEAN;
   }
 
-  private JointRequest request() throws IOException {
+  private JointRequest request() {
     JointRequest.Typed typed =
         new JointRequest.Typed(
             run, spacing, range, sealant, exposure, width, material, expansion, substrate,
             tolerance, other);
-    Expansions materials = Expansions.read(EXPANSION, files.open(EXPANSION), reader);
-    return new JointRequest(typed, reader, materials, guideline());
+    try {
+      return new JointRequest(typed, Expansions.standard(), guideline());
+    } catch (IOException e) {
+      throw new UsageFailure(Failures.oneLine(e));
+    }
   }
 
   private MovementGuideline guideline() throws IOException {
-    if (guideline == null) {
-      return MovementGuideline.read(GUIDELINE, files.open(GUIDELINE), reader);
+    if (guideline == null) return MovementGuideline.standard();
+    if (Files.isDirectory(guideline)) {
+      throw new UsageFailure("--guideline: " + guideline + " is a folder; give a file");
     }
-    try {
-      return MovementGuideline.read(guideline.toString(), Files.readAllBytes(guideline), reader);
-    } catch (NoSuchFileException e) {
-      throw new IOException("--guideline: " + guideline + ": no such file", e);
-    }
+    return MovementGuideline.read(guideline.toString(), Files.readAllBytes(guideline));
   }
 }

@@ -18,7 +18,7 @@ final class JointJson {
 
   private JointJson() {}
 
-  static String of(JointRequest.Answer answer) throws JsonProcessingException {
+  static String of(JointRequest.Answer answer) {
     MovementDesign design = answer.design();
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("requiredWidth", interval(design.requiredWidth()));
@@ -40,7 +40,11 @@ final class JointJson {
     out.put("steps", design.calculation().steps().stream().map(JointJson::step).toList());
     out.put("unknowns", design.unknowns());
     out.put("notes", design.notes());
-    return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(out);
+    try {
+      return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(out);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("plain maps and lists always write", e);
+    }
   }
 
   private static String word(Enum<?> value) {

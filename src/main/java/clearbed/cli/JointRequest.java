@@ -10,7 +10,6 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
-import clearbed.calc.QuantityReader;
 import clearbed.calc.SealantClass;
 import clearbed.calc.SealantDepth;
 import clearbed.calc.Subject;
@@ -18,6 +17,7 @@ import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import clearbed.recognise.Quantities;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -52,19 +52,16 @@ final class JointRequest {
   private static final Quantity LARGEST_EXPANSION = Quantity.of(1e-3, Unit.PER_KELVIN);
 
   private final Typed typed;
-  private final QuantityReader reader;
   private final Expansions materials;
   private final MovementGuideline guideline;
 
-  JointRequest(
-      Typed typed, QuantityReader reader, Expansions materials, MovementGuideline guideline) {
+  JointRequest(Typed typed, Expansions materials, MovementGuideline guideline) {
     this.typed = typed;
-    this.reader = reader;
     this.materials = materials;
     this.guideline = guideline;
   }
 
-  Answer answer() throws JointRefusal {
+  Answer answer() {
     Optional<Given> run = length("--run", typed.run);
     Optional<Given> spacing = length("--spacing", typed.spacing);
     Optional<Given> width = length("--width", typed.width);
@@ -76,8 +73,7 @@ final class JointRequest {
         design, depth(measure, design), layout(measure, run, spacing), substrate(measure, inputs));
   }
 
-  private MovementInputs inputs(Measure measure, Optional<Given> spacing, Optional<Given> width)
-      throws JointRefusal {
+  private MovementInputs inputs(Measure measure, Optional<Given> spacing, Optional<Given> width) {
     MovementInputs in = MovementInputs.of(subject("joint"), measure, tile());
     if (spacing.isPresent()) in = in.withSpacing(spacing.get());
     if (width.isPresent()) in = in.withWidth(width.get());
@@ -95,30 +91,28 @@ final class JointRequest {
     return in;
   }
 
-  private void checkLengths(Optional<Given> run, Optional<Given> spacing, Optional<Given> width)
-      throws JointRefusal {
+  private void checkLengths(Optional<Given> run, Optional<Given> spacing, Optional<Given> width) {
     if (run.isEmpty() && spacing.isEmpty()) {
-      throw new JointRefusal("--spacing: not given; give the joint spacing, e.g. --spacing 12ft");
+      throw refusal("--spacing", "not given; give the joint spacing, e.g. --spacing 12ft");
     }
     if (run.isPresent() && spacing.isPresent() && over(spacing.get(), run.get())) {
-      throw new JointRefusal(
+      throw refusal(
           "--spacing",
           typed.spacing + " is longer than the run of " + typed.run + "; give a shorter spacing");
     }
     Given field = spacing.orElseGet(run::get);
     if (width.isPresent() && width.get().high().compareTo(field.low()) >= 0) {
-      throw new JointRefusal(
+      throw refusal(
           "--width",
           typed.width + " is not narrower than the tile field beside it; check its unit");
     }
   }
 
-  private void checkTolerance(Optional<Given> width, Optional<Given> tolerance)
-      throws JointRefusal {
+  private void checkTolerance(Optional<Given> width, Optional<Given> tolerance) {
     if (width.isPresent()
         && tolerance.isPresent()
         && tolerance.get().high().compareTo(width.get().low()) >= 0) {
-      throw new JointRefusal(
+      throw refusal(
           "--tolerance",
           typed.tolerance + " leaves nothing of a joint " + typed.width + " wide; check its unit");
     }
@@ -128,10 +122,10 @@ final class JointRequest {
     return one.low().compareTo(other.high()) > 0;
   }
 
-  private Given tile() throws JointRefusal {
+  private Given tile() {
     if (typed.expansion != null && typed.material != null) {
-      throw new JointRefusal(
-          "--expansion: stands beside --material, which also gives an expansion; leave one out");
+      throw refusal(
+          "--expansion", "stands beside --material, which also gives an expansion; leave one out");
     }
     if (typed.expansion != null) {
       return positive("--expansion", typed.expansion, Dimension.EXPANSION, "9e-6/K");
@@ -139,13 +133,13 @@ final class JointRequest {
     return material("--material", typed.material == null ? "glass" : typed.material);
   }
 
-  private Given material(String option, String name) throws JointRefusal {
+  private Given material(String option, String name) {
     return materials
         .material(name)
         .map(Expansions.Material::given)
         .orElseThrow(
             () ->
-                new JointRefusal(
+                refusal(
                     option,
                     "'"
                         + name
@@ -153,23 +147,23 @@ final class JointRequest {
                         + String.join(", ", materials.names())));
   }
 
-  private Optional<Given> range() throws JointRefusal {
+  private Optional<Given> range() {
     if (typed.range == null) return Optional.empty();
     Given range = positive("--range", typed.range, Dimension.TEMPERATURE_DIFFERENCE, "130F or 70K");
     if (range.high().compareTo(LARGEST_RANGE) > 0) {
-      throw new JointRefusal(
+      throw refusal(
           "--range", typed.range + " is no weather; give hottest less coldest, e.g. 130F or 70K");
     }
     return Optional.of(range);
   }
 
-  private Optional<Given> sealant() throws JointRefusal {
+  private Optional<Given> sealant() {
     if (typed.sealant == null) return Optional.empty();
     SealantClass sealant =
         SealantClass.of(typed.sealant)
             .orElseThrow(
                 () ->
-                    new JointRefusal(
+                    refusal(
                         "--class",
                         "'"
                             + typed.sealant
@@ -178,11 +172,11 @@ final class JointRequest {
     return Optional.of(Given.stated(sealant, null, sealant.words()));
   }
 
-  private Optional<Exposure> exposure() throws JointRefusal {
+  private Optional<Exposure> exposure() {
     if (typed.exposure == null) return Optional.empty();
     Optional<Exposure> exposure = Exposure.of(typed.exposure);
     if (exposure.isEmpty()) {
-      throw new JointRefusal(
+      throw refusal(
           "--exposure",
           "'"
               + typed.exposure
@@ -192,48 +186,45 @@ final class JointRequest {
                   .collect(Collectors.joining(", ")));
     }
     if (guideline.rule(exposure.get()).isEmpty()) {
-      throw new JointRefusal(
+      throw refusal(
           "--exposure",
           guideline.id() + " has no figures for '" + typed.exposure + "'; add them to its file");
     }
     return exposure;
   }
 
-  private Optional<Given> length(String option, String text) throws JointRefusal {
+  private Optional<Given> length(String option, String text) {
     if (text == null) return Optional.empty();
     return Optional.of(positive(option, text, Dimension.LENGTH, "12ft, 3/8in, 10mm"));
   }
 
-  private Optional<Given> notNegative(String option, String text) throws JointRefusal {
+  private Optional<Given> notNegative(String option, String text) {
     if (text == null) return Optional.empty();
     Interval amount = amount(option, text, Dimension.LENGTH, "1/16in or 2mm");
     if (amount.low().number() < 0) {
-      throw new JointRefusal(option, text + " is negative; give zero or more");
+      throw refusal(option, text + " is negative; give zero or more");
     }
     return Optional.of(Given.stated(amount, null, option + " " + text));
   }
 
-  private Given positive(String option, String text, Dimension dimension, String like)
-      throws JointRefusal {
+  private Given positive(String option, String text, Dimension dimension, String like) {
     Interval amount = amount(option, text, dimension, like);
     if (amount.low().number() <= 0) {
-      throw new JointRefusal(option, text + " is not above zero; give e.g. " + like);
+      throw refusal(option, text + " is not above zero; give e.g. " + like);
     }
     if (dimension == Dimension.EXPANSION && amount.high().compareTo(LARGEST_EXPANSION) > 0) {
-      throw new JointRefusal(option, text + " is no building material; give e.g. " + like);
+      throw refusal(option, text + " is no building material; give e.g. " + like);
     }
     return Given.stated(amount, null, option + " " + text);
   }
 
-  private Interval amount(String option, String text, Dimension dimension, String like)
-      throws JointRefusal {
+  private Interval amount(String option, String text, Dimension dimension, String like) {
     try {
       Content.Amount amount =
-          reader
-              .read(text, dimension)
+          Quantities.parse(text, dimension)
               .orElseThrow(
                   () ->
-                      new JointRefusal(
+                      refusal(
                           option,
                           "'"
                               + text
@@ -241,14 +232,17 @@ final class JointRequest {
                               + like));
       return usable(option, text, dimension, Interval.of(amount));
     } catch (IllegalArgumentException e) {
-      throw new JointRefusal(option, "'" + text + "' is no usable figure; give e.g. " + like);
+      throw refusal(option, "'" + text + "' is no usable figure; give e.g. " + like);
     }
   }
 
-  private static Interval usable(String option, String text, Dimension dimension, Interval amount)
-      throws JointRefusal {
+  private static UsageFailure refusal(String option, String problem) {
+    return new UsageFailure(option + ": " + problem);
+  }
+
+  private static Interval usable(String option, String text, Dimension dimension, Interval amount) {
     if (dimension == Dimension.LENGTH && amount.high().compareTo(LARGEST_LENGTH) > 0) {
-      throw new JointRefusal(option, text + " is longer than any building; check its unit");
+      throw refusal(option, text + " is longer than any building; check its unit");
     }
     return amount;
   }
@@ -263,21 +257,20 @@ final class JointRequest {
   }
 
   private Optional<JointLayout> layout(
-      Measure measure, Optional<Given> run, Optional<Given> spacing) throws JointRefusal {
+      Measure measure, Optional<Given> run, Optional<Given> spacing) {
     if (run.isEmpty() || spacing.isEmpty()) return Optional.empty();
     try {
       return Optional.of(JointLayout.of(subject("layout"), measure, run.get(), spacing.get()));
     } catch (IllegalArgumentException e) {
-      throw new JointRefusal("--spacing", e.getMessage() + "; check the units");
+      throw refusal("--spacing", e.getMessage() + "; check the units");
     }
   }
 
-  private Optional<DifferentialMovement> substrate(Measure measure, MovementInputs inputs)
-      throws JointRefusal {
+  private Optional<DifferentialMovement> substrate(Measure measure, MovementInputs inputs) {
     if (typed.substrate == null) return Optional.empty();
     Given under = material("--substrate", typed.substrate);
     if (inputs.spacing().isEmpty() || inputs.range().isEmpty()) {
-      throw new JointRefusal("--substrate: needs --spacing and --range as well");
+      throw refusal("--substrate", "needs --spacing and --range as well");
     }
     Given range = inputs.range().get();
     DifferentialMovement.Inputs both =

@@ -16,6 +16,8 @@ import picocli.CommandLine.HelpCommand;
       CheckCommand.class,
       ReadCommand.class,
       ExplainCommand.class,
+      JointCommand.class,
+      QuestionsCommand.class,
       RulesCommand.class,
       HelpCommand.class,
       AutoComplete.GenerateCompletion.class

@@ -130,7 +130,7 @@ record Header(Map<Integer, Column> columns, int rows) {
       Vocabulary vocabulary, int index, String text, String name, Unit unit) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.words().headers().matches(name))
-        return new Column(index, text, Role.ATTRIBUTE, a, "", unit);
+        return new Column(index, text, Role.ATTRIBUTE, fitting(vocabulary, a, unit), "", unit);
     }
     if (vocabulary.list("schedule.tag").matches(name))
       return new Column(index, text, Role.TAG, null, "", unit);
