@@ -37,7 +37,7 @@ final class CalculationsSheet {
   }
 
   void fill(List<Calculation> calculations) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }

@@ -33,7 +33,7 @@ final class CoverageSheet {
   }
 
   void fill(Sheet rows, Report report) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     List<String> checks = checks(report);
     header(rows, checks);
     Map<String, Map<String, Verdict>> verdicts = verdicts(report.verdicts());

@@ -35,7 +35,7 @@ final class DocumentsSheet {
   }
 
   void fill(Sheet rows, List<Report.DocumentSummary> documents) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     Row header = rows.createRow(0);
     for (int column = 0; column < HEADERS.size(); column++) {
       pen.text(header, column, HEADERS.get(column), Styles.Look.HEADER);

@@ -28,7 +28,7 @@ final class LogSheet {
    * @param rows where rows are made: the sheet itself, or its streaming twin
    */
   void fill(Sheet rows, List<QuestionLog.Line> lines) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     Row header = rows.createRow(0);
     Heights.points(header, 30);
     for (int column = 0; column < columns.size(); column++) writeHeader(header, column, column);
@@ -62,7 +62,7 @@ final class LogSheet {
       Map<String, QuestionLog.Line> earlier,
       Kept kept,
       List<QuestionLog.Line> lines) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     SheetLayout layout = SheetLayout.of(sheet, headers(), log.lines().keySet());
     kept.takeStrays(sheet, layout);
     addMissing(layout);

@@ -2,19 +2,29 @@ package clearbed.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The one writer of cells: text stays text, whatever it begins with. */
 final class Pen {
-  /** Excel takes 65,530 links in a sheet (Excel specifications and limits); text goes on after. */
-  private static final int MOST_LINKS = 65_000;
+  /** Each link is kept in memory to the end, and Excel takes no more than 65,530 in a sheet. */
+  private static final int MOST_LINKS = 10_000;
+
+  private static final String NO_LINK = "see left";
 
   private final XSSFWorkbook book;
   private final Styles styles;
+
+  /** The sheet's own search for the link of a cell goes through all of them. */
+  private final Map<CellAddress, XSSFHyperlink> existing = new HashMap<>();
+
   private int links;
 
   Pen(XSSFWorkbook book) {
@@ -26,9 +36,13 @@ final class Pen {
     return styles;
   }
 
-  /** A sheet of its own has a link allowance of its own. */
-  void newSheet() {
-    links = 0;
+  /** Turns to a sheet: each has a link allowance of its own, and the links that it came with. */
+  void turnTo(XSSFSheet sheet) {
+    existing.clear();
+    for (XSSFHyperlink link : sheet.getHyperlinkList()) {
+      existing.put(new CellAddress(link.getCellRef()), link);
+    }
+    links = existing.size();
   }
 
   Cell text(Row row, int column, String text, Styles.Look look) {
@@ -51,14 +65,11 @@ final class Pen {
   }
 
   private void set(Cell cell, Datum datum) {
-    if (cell.getHyperlink() != null) cell.removeHyperlink();
     if (datum instanceof Datum.Count count) cell.setCellValue(count.number());
     else if (datum instanceof Datum.Day day) setDay(cell, day.date());
     else if (datum instanceof Datum.Blank) cell.setBlank();
+    else if (datum instanceof Datum.Link link) setLink(cell, link);
     else setText(cell, datum.shown());
-    if (datum instanceof Datum.Link link && link.address() != null && links < MOST_LINKS) {
-      setLink(cell, link);
-    }
   }
 
   private void setDay(Cell cell, String date) {
@@ -79,10 +90,22 @@ final class Pen {
   }
 
   private void setLink(Cell cell, Datum.Link target) {
+    XSSFHyperlink old = existing.get(cell.getAddress());
+    if (old != null && leads(old, target)) return;
+    if (old != null) cell.removeHyperlink();
+    boolean full = target.address() != null && links >= MOST_LINKS;
+    setText(cell, full ? NO_LINK : target.shown());
+    if (target.address() == null || full) return;
     XSSFHyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.FILE);
     link.setAddress(target.address());
     if (target.location() != null) link.setLocation(target.location());
     cell.setHyperlink(link);
     links++;
+  }
+
+  /** The address of a link that was read has its location joined on. */
+  private static boolean leads(XSSFHyperlink link, Datum.Link target) {
+    String location = target.location() == null ? "" : "#" + target.location();
+    return target.address() != null && (target.address() + location).equals(link.getAddress());
   }
 }

@@ -31,7 +31,7 @@ final class SummarySheet {
   }
 
   void fill(Report report, QuestionLog log) {
-    pen.newSheet();
+    pen.turnTo(sheet);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
