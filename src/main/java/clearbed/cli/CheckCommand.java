@@ -5,11 +5,17 @@ import clearbed.check.RuleSet;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Vocabulary;
+import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
+import clearbed.report.FindingsSarif;
 import clearbed.report.FindingsWorkbook;
+import clearbed.track.Carry;
+import clearbed.track.EarlierLog;
+import clearbed.track.RefusedWorkbook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -64,6 +70,15 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", paramLabel = "FILE", description = "The same findings for programs.")
   Path json;
 
+  @Option(names = "--sarif", paramLabel = "FILE", description = "The same findings as SARIF 2.1.0.")
+  Path sarif;
+
+  @Option(
+      names = "--carry",
+      paramLabel = "FILE.xlsx",
+      description = "An earlier findings workbook: its answers, states and columns are kept.")
+  Path carry;
+
   @Option(
       names = "--fail-on",
       paramLabel = "LEVEL",
@@ -106,30 +121,63 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (jobs != null && jobs < 1) throw new UsageFailure("--jobs " + jobs + ": give 1 or more");
-    if (timeout < 1)
-      throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
+    requireSense();
     Instant started = Instant.now();
     Vocabulary vocabulary = ruleOptions.vocabulary();
     RuleSet rules = ruleOptions.load(vocabulary);
-    Understanding understanding = Understanding.of(paths, options(), vocabulary, rules, path -> {});
+    EarlierLog earlier = earlier();
+    List<Understanding> read = new ArrayList<>();
+    Terminal.progress(
+        !quiet,
+        progress -> read.add(Understanding.of(paths, options(), vocabulary, rules, progress)));
+    Understanding understanding = read.get(0);
     Checker.Outcome outcome =
         new Checker(vocabulary, rules).check(understanding.project(), understanding.documents());
-    Report report = report(started, rules, understanding, outcome);
-    boolean written = write(report);
-    if (!quiet) summary(report);
+    Report found = report(started, rules, understanding, outcome);
+    Carry carried = earlier == null ? null : earlier.into(found);
+    Report report = carried == null ? found : carried.report();
+    boolean written = write(report, carried == null ? QuestionLog.first(report) : carried.log());
+    if (!quiet) summary(report, written);
     for (Document d : understanding.documents()) {
       if (d.status() == Document.Status.UNREADABLE)
         err().println("clearbed: " + d.path() + ": " + d.reason());
     }
+    err().flush();
     if (!written || understanding.anyUnreadable()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
+  }
+
+  private void requireSense() {
+    if (jobs != null && jobs < 1) throw new UsageFailure("--jobs " + jobs + ": give 1 or more");
+    if (timeout < 1)
+      throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
+    if (!List.of("auto", "always", "never").contains(color))
+      throw new UsageFailure("--color " + color + ": give auto, always or never");
+    if (!output.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx"))
+      throw new UsageFailure(
+          "--output " + output + ": the findings workbook is an .xlsx file; name it so");
+    for (Path input : paths) {
+      if (input.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize()))
+        throw new UsageFailure(
+            "--output " + output + ": is one of the documents to check; name another file");
+    }
+  }
+
+  private EarlierLog earlier() {
+    if (carry == null) return null;
+    try {
+      return EarlierLog.read(carry);
+    } catch (RefusedWorkbook e) {
+      throw new UsageFailure("--carry " + e.getMessage());
+    }
   }
 
   private ReadOptions options() {
     Set<Path> own = new HashSet<>();
     own.add(output.toAbsolutePath().normalize());
-    if (json != null) own.add(json.toAbsolutePath().normalize());
+    for (Path file : new Path[] {json, sarif, carry}) {
+      if (file != null) own.add(file.toAbsolutePath().normalize());
+    }
     ReadOptions options =
         ReadOptions.defaults().withOwnOutputs(own).withDocumentTimeout(Duration.ofSeconds(timeout));
     return jobs == null ? options : options.withJobs(jobs);
@@ -170,9 +218,16 @@ final class CheckCommand implements Callable<Integer> {
         checks);
   }
 
-  private boolean write(Report report) {
-    boolean all = attempt(output, () -> FindingsWorkbook.write(report, output));
+  private boolean write(Report report, QuestionLog log) {
+    Sources sources = new Sources(paths);
+    boolean all =
+        attempt(
+            output,
+            () ->
+                FindingsWorkbook.write(
+                    report, log, document -> sources.from(output, document), output));
     if (json != null) all &= attempt(json, () -> FindingsJson.write(report, json));
+    if (sarif != null) all &= attempt(sarif, () -> FindingsSarif.write(report, sarif));
     return all;
   }
 
@@ -200,22 +255,17 @@ final class CheckCommand implements Callable<Integer> {
     return f.suppressed().isEmpty() && f.state().isOpen();
   }
 
-  private void summary(Report report) {
+  private void summary(Report report, boolean written) {
     PrintWriter out = spec.commandLine().getOut();
-    for (Finding f : report.findings()) {
-      if (f.suppressed().isEmpty())
-        out.println(
-            f.level().word()
-                + "  "
-                + f.check()
-                + "  "
-                + String.join(",", f.tags())
-                + "  "
-                + f.message()
-                + "  ["
-                + f.origin().place()
-                + "]");
-    }
+    String next =
+        written
+            ? "Findings workbook: "
+                + output
+                + "; send its Questions sheet, and give the file to --carry with the next issue."
+            : "";
+    out.print(
+        ConsoleSummary.text(
+            report, Terminal.width(), Terminal.height(), Terminal.colour(color), next));
     out.flush();
   }
 
