@@ -11,6 +11,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Function;
 
 /**
  * Reads one document on a thread of its own, so that nothing a parser does (throw, hang, use up the
@@ -24,8 +25,15 @@ final class GuardedReader {
    */
   private final ReadWriteLock memory = new ReentrantReadWriteLock();
 
+  private final Function<Format, FormatReader> readers;
+
   GuardedReader(Duration timeout) {
+    this(timeout, Format::reader);
+  }
+
+  GuardedReader(Duration timeout, Function<Format, FormatReader> readers) {
     this.timeout = timeout;
+    this.readers = readers;
   }
 
   Document read(Input input) {
@@ -72,7 +80,7 @@ final class GuardedReader {
     }
   }
 
-  private static Outcome readAnything(Source source) {
+  private Outcome readAnything(Source source) {
     Format format = null;
     try {
       Detection detection = FormatDetector.detect(source);
@@ -85,8 +93,8 @@ final class GuardedReader {
     }
   }
 
-  private static Document read(Source source, Format format) throws Exception {
-    return format.reader().read(source);
+  private Document read(Source source, Format format) throws Exception {
+    return readers.apply(format).read(source);
   }
 
   private static Document verdict(Source source, Detection detection) {
