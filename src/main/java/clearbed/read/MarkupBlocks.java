@@ -65,6 +65,7 @@ final class MarkupBlocks extends DefaultHandler {
   private final Deque<StringBuilder> outerText = new ArrayDeque<>();
   private final Deque<Region> regions = new ArrayDeque<>();
   private final Deque<Integer> lists = new ArrayDeque<>();
+  private final RtfRows rtfRows = new RtfRows(this::addParagraph, this::addTable);
   private StringBuilder text = new StringBuilder();
   private int heading;
   private int unseen;
@@ -83,6 +84,7 @@ final class MarkupBlocks extends DefaultHandler {
 
   List<Block> blocks() {
     flush();
+    rtfRows.end();
     return blocks;
   }
 
@@ -194,6 +196,12 @@ final class MarkupBlocks extends DefaultHandler {
     blocks.add(table);
   }
 
+  private void addTable(MarkupTable table) {
+    table
+        .build(new Origin(document, null, null, null, ordinal + 1, null, null), false)
+        .ifPresent(this::addTable);
+  }
+
   /** In a cell a new line; elsewhere the end of a paragraph. */
   private void breakText() {
     if (!tables.isEmpty()) {
@@ -206,8 +214,12 @@ final class MarkupBlocks extends DefaultHandler {
   private void flush() {
     String raw = text.toString();
     text.setLength(0);
+    if (tables.isEmpty()) rtfRows.take(raw);
+  }
+
+  private void addParagraph(String raw) {
     String words = CleanText.of(raw);
-    if (words.isEmpty() || !tables.isEmpty()) return;
+    if (words.isEmpty()) return;
     Region region = regions.isEmpty() ? Region.BODY : regions.peek();
     Origin origin = new Origin(document, null, null, null, ++ordinal, null, words);
     int level = inItem && !lists.isEmpty() ? lists.size() - 1 : -1;

@@ -2,6 +2,7 @@ package clearbed.read;
 
 import clearbed.model.Document;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.zip.ZipFile;
 import org.apache.tika.exception.TikaException;
 import org.apache.tika.extractor.EmbeddedDocumentExtractor;
@@ -10,6 +11,8 @@ import org.apache.tika.metadata.Metadata;
 import org.apache.tika.metadata.TikaCoreProperties;
 import org.apache.tika.parser.ParseContext;
 import org.apache.tika.parser.Parser;
+import org.apache.tika.parser.html.DefaultHtmlMapper;
+import org.apache.tika.parser.html.HtmlMapper;
 import org.apache.tika.parser.html.JSoupParser;
 import org.apache.tika.parser.microsoft.OfficeParser;
 import org.apache.tika.parser.microsoft.rtf.RTFParser;
@@ -39,12 +42,19 @@ final class MarkupReader implements FormatReader {
     ParseContext context = new ParseContext();
     NotOpened embedded = new NotOpened();
     context.set(EmbeddedDocumentExtractor.class, embedded);
-    try (TikaInputStream in = TikaInputStream.get(source.file())) {
+    context.set(HtmlMapper.class, new WithSpans());
+    try (TikaInputStream in = open(source)) {
       parser().parse(in, blocks, metadata, context);
     }
     if (embedded.count > 0) blocks.gap("embedded files (" + embedded.count + ") are not read");
     String format = kind.endsWith("-xml") ? "xml" : kind;
     return Document.read(source.path(), format, blocks.blocks(), blocks.gaps());
+  }
+
+  private TikaInputStream open(Source source) throws IOException {
+    return kind.equals("rtf")
+        ? TikaInputStream.get(RtfRows.marked(Files.readAllBytes(source.file())))
+        : TikaInputStream.get(source.file());
   }
 
   private static void refuseEncrypted(Source source) throws IOException, Unreadable {
@@ -63,6 +73,16 @@ final class MarkupReader implements FormatReader {
       case "word-xml" -> new WordMLParser();
       default -> throw new IllegalStateException(kind);
     };
+  }
+
+  /** Lets the attributes through that tell where the cells of a table stand. */
+  private static final class WithSpans extends DefaultHtmlMapper {
+    @Override
+    public String mapSafeAttribute(String element, String attribute) {
+      return attribute.equals("colspan") || attribute.equals("rowspan")
+          ? attribute
+          : super.mapSafeAttribute(element, attribute);
+    }
   }
 
   /** Counts what is embedded, pictures aside, and leaves it closed. */

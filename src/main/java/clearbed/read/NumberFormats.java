@@ -45,7 +45,7 @@ final class NumberFormats extends DefaultHandler {
    */
   String shown(int style, String value, boolean from1904) {
     int id = style >= 0 && style < formats.size() ? formats.get(style) : 0;
-    if (id == 0 && isShortInteger(value)) return value;
+    if (id == 0 && isShownAsStored(value)) return value;
     try {
       double number = Double.parseDouble(value);
       return formatter.formatRawCellContents(number, id, code(id), from1904);
@@ -62,12 +62,17 @@ final class NumberFormats extends DefaultHandler {
     return builtin == null ? "General" : builtin;
   }
 
-  private static boolean isShortInteger(String value) {
-    if (value.isEmpty() || value.length() > 9) return false;
-    for (int i = 0; i < value.length(); i++) {
-      if (value.charAt(i) < '0' || value.charAt(i) > '9') return false;
+  /** The general format shows up to eleven characters; formatting millions of them takes long. */
+  private static boolean isShownAsStored(String value) {
+    int length = value.length();
+    if (length == 0 || length > 10) return false;
+    int point = -1;
+    for (int i = 0; i < length; i++) {
+      char c = value.charAt(i);
+      if (c == '.' && point < 0 && i > 0) point = i;
+      else if (c < '0' || c > '9') return false;
     }
-    return true;
+    return point < 0 || value.charAt(length - 1) != '0' && point < length - 1;
   }
 
   private static int number(Attributes attributes, String name) {

@@ -54,7 +54,9 @@ final class OdsReader implements FormatReader {
 
     @Override
     public int read() throws IOException {
-      return counted(super.read() < 0 ? -1 : 1);
+      int value = super.read();
+      counted(value < 0 ? -1 : 1);
+      return value;
     }
 
     @Override

@@ -10,7 +10,8 @@ import java.util.Set;
  * @param ownOutputs files that this run writes, and folders that it writes into; never read as
  *     input
  * @param jobs documents read at a time, 1 or more; the result is the same for every number
- * @param documentTimeout after which a document is given up as unreadable
+ * @param documentTimeout after which a document is given up as unreadable: processor time of its
+ *     own, or three times that on the clock
  */
 public record ReadOptions(Set<Path> ownOutputs, int jobs, Duration documentTimeout) {
 

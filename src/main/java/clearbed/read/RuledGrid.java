@@ -57,14 +57,22 @@ final class RuledGrid {
     return ys.get(ys.size() - 1);
   }
 
-  /** Square points. */
-  double area() {
-    if (xs.isEmpty() || ys.isEmpty()) return 0;
-    return (xs.get(columns()) - xs.get(0)) * (bottom() - top());
+  /** Square points that a cell covers, with those it is merged with. */
+  double area(int row, int column) {
+    double width = xs.get(column + columnSpan(row, column)) - xs.get(column);
+    return width * (ys.get(row + rowSpan(row, column)) - ys.get(row));
   }
 
-  boolean holds(double x, double y) {
-    return row(y) >= 0 && column(x) >= 0;
+  int columnSpan(int row, int column) {
+    int span = 1;
+    while (!isSplitAfterColumn(row, column + span - 1)) span++;
+    return span;
+  }
+
+  int rowSpan(int row, int column) {
+    int span = 1;
+    while (!isSplitAfterRow(row + span - 1, column)) span++;
+    return span;
   }
 
   List<Double> lefts() {

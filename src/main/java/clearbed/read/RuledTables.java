@@ -10,9 +10,6 @@ import java.util.Set;
 
 /** Finds tables whose cells are drawn, and takes their words out of the lines of the page. */
 final class RuledTables {
-  /** Of the page; a larger frame is the page's border. */
-  private static final double LARGEST_BOX = 0.5;
-
   private static final int MOST_COLUMNS = 60;
   private static final int MOST_ROWS = 400;
 
@@ -24,10 +21,7 @@ final class RuledTables {
   RuledTables(PdfPage page, List<Line> lines) {
     this.page = page.number();
     for (List<Ruling> frame : RuledFrames.of(page.rulings())) {
-      RuledGrid grid = new RuledGrid(frame);
-      PdfTable table = table(grid, lines);
-      if (table != null) tables.add(table);
-      else if (grid.area() < LARGEST_BOX * page.width() * page.height()) box(grid, lines);
+      add(new RuledGrid(frame), page, lines);
     }
     tables.sort(Comparator.comparingDouble(PdfTable::top));
   }
@@ -43,20 +37,6 @@ final class RuledTables {
     return boxes;
   }
 
-  private void box(RuledGrid grid, List<Line> lines) {
-    List<Line> inside = new ArrayList<>();
-    for (Line line : lines) {
-      List<Segment> words =
-          line.segments().stream()
-              .filter(s -> !taken.contains(s) && grid.holds(s.middle(), line.middle()))
-              .toList();
-      if (words.isEmpty()) continue;
-      taken.addAll(words);
-      inside.add(new Line(words, line.baseline()));
-    }
-    if (!inside.isEmpty()) boxes.add(inside);
-  }
-
   /** The lines less the words that stand in the tables and boxes. */
   List<Line> rest(List<Line> lines) {
     if (taken.isEmpty()) return lines;
@@ -69,19 +49,22 @@ final class RuledTables {
     return rest;
   }
 
-  private PdfTable table(RuledGrid grid, List<Line> lines) {
-    if (grid.columns() < 2 || grid.columns() > MOST_COLUMNS || grid.rows() > MOST_ROWS) return null;
+  private void add(RuledGrid grid, PdfPage sheet, List<Line> lines) {
+    if (grid.columns() < 1 || grid.columns() > MOST_COLUMNS || grid.rows() > MOST_ROWS) return;
     RuledWords words = new RuledWords(grid, page);
     for (Line line : lines) {
       for (Segment s : line.segments()) {
         if (!taken.contains(s)) words.add(s, line);
       }
     }
-    words.leaveOutPages();
+    words.leaveOutPage(sheet.width() * sheet.height());
     List<List<Piece>> rows = words.rows();
-    if (!isTable(rows)) return null;
+    if (grid.columns() >= 2 && isTable(rows)) {
+      tables.add(new PdfTable(grid.top(), grid.bottom(), grid.lefts(), rows));
+    } else {
+      boxes.addAll(words.boxes());
+    }
     taken.addAll(words.segments());
-    return new PdfTable(grid.top(), grid.bottom(), grid.lefts(), rows);
   }
 
   /** Boxes drawn around notes or pictures have lines too, but no two rows of values. */

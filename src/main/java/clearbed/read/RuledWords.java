@@ -13,6 +13,10 @@ final class RuledWords {
   private static final int LINES_OF_UNRULED_ROWS = 2;
 
   private static final int MOST_LINES = 40;
+  private static final int FEW_LINES = 6;
+
+  /** Of the page. */
+  private static final double LARGE = 0.25;
 
   private final RuledGrid grid;
   private final int page;
@@ -40,9 +44,37 @@ final class RuledWords {
     return byCell.values().stream().flatMap(List::stream).map(Placed::segment).toList();
   }
 
-  /** Leaves out cells so full that they must be the page within a border, not a value. */
-  void leaveOutPages() {
-    byCell.values().removeIf(words -> words.size() > MOST_LINES);
+  /**
+   * Leaves out cells so large or full that they are the page within its border, not a value.
+   *
+   * @param pageArea square points
+   */
+  void leaveOutPage(double pageArea) {
+    byCell
+        .entrySet()
+        .removeIf(
+            cell -> {
+              int lines = cell.getValue().size();
+              int row = (int) (cell.getKey() / 1000);
+              int column = (int) (cell.getKey() % 1000);
+              boolean large = grid.area(row, column) > LARGE * pageArea && lines > FEW_LINES;
+              return large || lines > MOST_LINES;
+            });
+  }
+
+  /** The lines in each cell. */
+  List<List<Line>> boxes() {
+    List<List<Line>> boxes = new ArrayList<>();
+    for (List<Placed> words : byCell.values()) {
+      Map<Line, List<Segment>> byLine = new LinkedHashMap<>();
+      for (Placed p : words) {
+        byLine.computeIfAbsent(p.line(), k -> new ArrayList<>()).add(p.segment());
+      }
+      List<Line> lines = new ArrayList<>();
+      byLine.forEach((line, segments) -> lines.add(new Line(segments, line.baseline())));
+      boxes.add(lines);
+    }
+    return boxes;
   }
 
   /** Row and column of the top left cell of the merged area that covers a cell. */
@@ -73,11 +105,7 @@ final class RuledWords {
     for (int c = 0; c < grid.columns(); c++) {
       List<Placed> words = byCell.get(r * 1000L + c);
       if (words == null) continue;
-      int columns = 1;
-      while (!grid.isSplitAfterColumn(r, c + columns - 1)) columns++;
-      int rows = 1;
-      while (!grid.isSplitAfterRow(r + rows - 1, c)) rows++;
-      pieces.add(new Piece(c, columns, rows, text(words), page));
+      pieces.add(new Piece(c, grid.columnSpan(r, c), grid.rowSpan(r, c), text(words), page));
     }
     return pieces;
   }

@@ -29,7 +29,7 @@ final class WordBlocks {
   private final Set<String> marginTexts = new HashSet<>();
   private Origin firstHidden;
   private int hiddenCount;
-  private WordText words;
+  private WordText wordText;
 
   /** Ordinal for paragraphs outside the body: where their note or text box hangs, or null. */
   private Integer anchor;
@@ -41,7 +41,7 @@ final class WordBlocks {
     this.document = document;
     this.styles = styles;
     this.numbering = numbering;
-    this.words = new WordText(styles);
+    this.wordText = new WordText(styles);
   }
 
   List<Block> blocks() {
@@ -68,12 +68,12 @@ final class WordBlocks {
   }
 
   void margin(Element root, Region region) {
-    words = new WordText(styles);
+    wordText = new WordText(styles);
     int before = blocks.size();
     story(root, region);
     List<Block> added = blocks.subList(before, blocks.size());
     added.removeIf(b -> b instanceof Paragraph p && !marginTexts.add(p.region() + p.text()));
-    words = new WordText(styles);
+    wordText = new WordText(styles);
   }
 
   void note(Element note, String id) {
@@ -102,12 +102,13 @@ final class WordBlocks {
   private void paragraph(Element p, Region region) {
     Integer ordinal = ordinals.getOrDefault(p, anchor);
     Element properties = Xml.child(p, "pPr");
-    WordText.Words found = words.of(p);
-    String text = (carried + found.text()).strip();
+    WordText.Words found = wordText.of(p);
+    String raw = carried + found.raw();
+    String text = CleanText.of(raw);
     carried = "";
     report(found, ordinal, text);
     if (isEndDeleted(properties)) {
-      carried = text.isEmpty() ? "" : text;
+      carried = text.isEmpty() ? "" : raw;
     } else {
       add(properties, region, ordinal, text, found.hidden());
     }
@@ -144,11 +145,11 @@ final class WordBlocks {
 
   private void box(Element content, Integer ordinal) {
     Integer before = anchor;
-    WordText outer = words;
+    WordText outer = wordText;
     anchor = ordinal;
-    words = new WordText(styles);
+    wordText = new WordText(styles);
     story(content, Region.NOTE);
-    words = outer;
+    wordText = outer;
     anchor = before;
   }
 
@@ -221,14 +222,15 @@ final class WordBlocks {
   }
 
   private void cellParagraph(Element p, StringBuilder text, List<Element> boxes) {
-    WordText.Words found = words.of(p);
-    report(found, ordinals.getOrDefault(p, anchor), found.text());
+    WordText.Words found = wordText.of(p);
+    String words = CleanText.of(found.raw());
+    report(found, ordinals.getOrDefault(p, anchor), words);
     boxes.addAll(found.boxes());
     WordNumbering.Place place = numbering.place(Xml.child(p, "pPr"));
     String label = place == null ? "" : numbering.next(place);
-    if (found.text().isEmpty()) return;
+    if (words.isEmpty()) return;
     if (text.length() > 0) text.append('\n');
     if (!label.isEmpty()) text.append(label).append(' ');
-    text.append(found.text());
+    text.append(words);
   }
 }

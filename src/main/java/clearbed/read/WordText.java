@@ -27,13 +27,14 @@ final class WordText {
   /**
    * What a paragraph holds.
    *
+   * @param raw words as stored, to be cleaned
    * @param hidden true when hidden text was left out
    * @param boxes contents of text boxes anchored in it
    * @param notes ids of footnotes ({@code f1}) and endnotes ({@code e1}) it refers to
    * @param embedded true when a file of another program stands in it
    */
   record Words(
-      String text, boolean hidden, List<Element> boxes, List<String> notes, boolean embedded) {}
+      String raw, boolean hidden, List<Element> boxes, List<String> notes, boolean embedded) {}
 
   WordText(WordStyles styles) {
     this.styles = styles;
@@ -47,7 +48,7 @@ final class WordText {
     embedded = false;
     style = styles.styleOf(Xml.child(paragraph, "pPr"));
     inline(paragraph, false);
-    return new Words(CleanText.of(out.toString()), hidden, boxes, notes, embedded);
+    return new Words(out.toString(), hidden, boxes, notes, embedded);
   }
 
   private void inline(Element parent, boolean placeholder) {

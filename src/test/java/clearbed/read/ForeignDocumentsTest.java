@@ -38,22 +38,8 @@ class ForeignDocumentsTest {
     assertThat(documents)
         .filteredOn(d -> d.status() == Status.PARTLY)
         .allSatisfy(d -> assertThat(d.gaps()).isNotEmpty());
-    if (Boolean.getBoolean("list")) {
-      for (Document d : documents) {
-        System.out.println(
-            d.path()
-                + " "
-                + d.format()
-                + " "
-                + d.status()
-                + " "
-                + d.reason()
-                + " "
-                + d.blocks().size()
-                + " "
-                + d.gaps().stream().map(Document.Gap::reason).toList());
-      }
-    }
+    // A reader that gave up on everything would pass the lines above.
+    assertThat(documents).filteredOn(d -> !d.blocks().isEmpty()).hasSizeGreaterThan(120);
   }
 
   private int unpack() throws IOException {

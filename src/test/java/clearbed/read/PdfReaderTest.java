@@ -82,9 +82,6 @@ class PdfReaderTest {
                   .text(75, 182, "GT-2")
                   .text(135, 182, "Fused glass")
                   .text(255, 182, "ANSI A118.4");
-              // A remark that covers both rows.
-              pdf.content().setNonStrokingColor(1f);
-              pdf.text(375, 162, "");
             });
 
     Table table = table(document);
@@ -193,7 +190,7 @@ class PdfReaderTest {
   }
 
   @Test
-  void linesThatComeAgainAtTheEdgeArehHeadersAndFooters() throws IOException {
+  void linesThatComeAgainAtTheEdgeAreHeadersAndFooters() throws IOException {
     Document document =
         read(
             pdf -> {
@@ -210,6 +207,25 @@ class PdfReaderTest {
     assertThat(regions(document, Region.FOOTER))
         .containsExactly("093013 - 1", "093013 - 2", "093013 - 3");
     assertThat(regions(document, Region.BODY)).hasSize(3);
+  }
+
+  @Test
+  void aTitleBlockBesideTheNotesOfASheetIsReadByItself() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page().grid(new float[] {20, 450, 590}, new float[] {20, 770});
+              for (int i = 1; i <= 8; i++) {
+                pdf.text(40, 500 + 20 * i, i + ".")
+                    .text(60, 500 + 20 * i, "Note number " + i + ".");
+              }
+              pdf.text(460, 600, "TILE NOTES").text(460, 660, "A-650");
+            });
+
+    assertThat(texts(document))
+        .hasSize(10)
+        .startsWith("1. Note number 1.", "2. Note number 2.")
+        .endsWith("TILE NOTES", "A-650");
   }
 
   @Test

@@ -1,0 +1,96 @@
+package clearbed.read;
+
+import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
+
+/**
+ * Keeps the tables of RTF files, whose cells the library gives as paragraphs like any other: the
+ * ends of rows and cells are marked in the file with characters of private use, and looked for in
+ * the text that comes out.
+ */
+final class RtfRows {
+  private static final char CELL = '\uE0C0';
+  private static final char ROW = '\uE0C1';
+  private static final char START = '\uE0C2';
+
+  private final Consumer<String> paragraphs;
+  private final Consumer<MarkupTable> tables;
+  private final StringBuilder text = new StringBuilder();
+  private MarkupTable table;
+  private boolean inRow;
+
+  RtfRows(Consumer<String> paragraphs, Consumer<MarkupTable> tables) {
+    this.paragraphs = paragraphs;
+    this.tables = tables;
+  }
+
+  /** The file with marks at row starts, cell ends and row ends. */
+  static byte[] marked(byte[] rtf) {
+    String text = new String(rtf, StandardCharsets.ISO_8859_1);
+    String marked =
+        text.replaceAll("(?<!\\\\)\\\\trowd(?![a-zA-Z0-9-])", mark(START) + "\\\\trowd")
+            .replaceAll("(?<!\\\\)\\\\cell(?![a-zA-Z0-9-])", mark(CELL))
+            .replaceAll("(?<!\\\\)\\\\row(?![a-zA-Z0-9-])", mark(ROW) + "\\\\par ");
+    return marked.getBytes(StandardCharsets.ISO_8859_1);
+  }
+
+  private static String mark(char c) {
+    return "{\\\\uc1\\\\u" + (int) c + " ?}";
+  }
+
+  /** Takes the words of a paragraph, or of several with the marks between them. */
+  void take(String words) {
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
+      switch (c) {
+        case START -> startRow();
+        case CELL -> endCell();
+        case ROW -> endRow();
+        default -> text.append(c);
+      }
+    }
+    if (inRow) text.append('\n');
+    else endParagraph();
+  }
+
+  void end() {
+    inRow = false;
+    endParagraph();
+    endTable();
+  }
+
+  private void startRow() {
+    // Each row is defined once before its cells and often once more after them.
+    if (inRow) return;
+    endParagraph();
+    if (table == null) table = new MarkupTable();
+    table.startRow();
+    inRow = true;
+  }
+
+  private void endCell() {
+    if (!inRow) startRow();
+    table.startCell(1, 1);
+    table.endCell(CleanText.of(text.toString()));
+    text.setLength(0);
+  }
+
+  private void endRow() {
+    if (table != null) table.endRow();
+    inRow = false;
+    text.setLength(0);
+  }
+
+  private void endParagraph() {
+    String words = text.toString();
+    text.setLength(0);
+    if (words.isBlank()) return;
+    endTable();
+    paragraphs.accept(words);
+  }
+
+  private void endTable() {
+    if (table != null) tables.accept(table);
+    table = null;
+  }
+}
