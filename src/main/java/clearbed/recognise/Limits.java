@@ -29,11 +29,12 @@ public record Limits(
 
   /** These limits inside wider ones: what is not said here is taken from outside. */
   Limits within(Limits outer) {
-    boolean kindSaid = glass || !otherTile.isEmpty() || !tags.isEmpty();
+    boolean kindSaid = glass || !otherTile.isEmpty();
     return new Limits(
         tags.isEmpty() ? outer.tags : tags,
         kindSaid ? glass : outer.glass,
-        kindSaid ? otherTile : outer.otherTile,
+        // GT-1 under an article on ceramic tile is no ceramic tile for that.
+        kindSaid || !tags.isEmpty() ? otherTile : outer.otherTile,
         exposures.isEmpty() ? outer.exposures : exposures,
         union(exceptExposures, outer.exceptExposures),
         surfaces.isEmpty() ? outer.surfaces : surfaces,

@@ -16,7 +16,7 @@ final class OpenItems {
   // Metric equivalents and note numbers also stand in brackets.
   private static final Pattern NOT_A_CHOICE =
       Pattern.compile(
-          "\\[\\s*(?:\\d{1,2}|(?:see )?notes?\\s*\\d*[\\d, and]*|sic|(?:approx\\.?|min\\.?|max\\.?|about)?\\s*[-+]?[\\d.,/ ]+\\s*(?:x\\s*[\\d.,/ ]+\\s*)*(?:to\\s*[\\d.,/ ]+\\s*)?(?:mm|cm|m|in\\.?|ft\\.?|\"|'|psi|MPa|kPa|N/mm2|°?\\s?[CFK]|deg\\.? ?[CF]|sq\\.? ?m|m2|sq\\.? ?ft|kg|lb|%)[^\\]]{0,20})\\s*\\]|<\\s*=.*|<\\s*/?\\w+\\s*>",
+          "\\[\\s*(?:\\d{1,2}|(?:see )?notes?\\s*\\d*[\\d, and]*|sic|(?:approx\\.?|min\\.?|max\\.?|about)?\\s*[-+]?[\\d.,/ ]+\\s*(?:(?:x|by)\\s*[\\d.,/ ]+\\s*)*(?:to\\s*[\\d.,/ ]+\\s*)?(?:mm|cm|m|in\\.?|ft\\.?|\"|'|psi|MPa|kPa|N/mm2|°?\\s?[CFK]|deg\\.? ?[CF]|sq\\.? ?m|m2|sq\\.? ?ft|kg|lb|%)[^\\]]{0,20})\\s*\\]|<\\s*=.*|<\\s*/?\\w+\\s*>",
           Pattern.CASE_INSENSITIVE);
 
   private final Phrases open;

@@ -17,6 +17,10 @@ final class Phrases {
     }
   }
 
+  // Written [^.;] in the vocabulary, for "still the same sentence": the point of A118.15 ends none.
+  private static final String WITHIN_SENTENCE = "[^.;]";
+  private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
+
   private record Phrase(Pattern pattern, String mustContain, int length) {}
 
   private final List<Phrase> phrases;
@@ -88,7 +92,7 @@ final class Phrases {
 
   private static Phrase compile(String phrase) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
-      String body = phrase.substring(1, phrase.length() - 1);
+      String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
       return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", 40);
     }
     String[] words = PlainText.of(phrase).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");

@@ -1,10 +1,14 @@
 package clearbed.recognise;
 
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
 public final class Tags {
   private static final int OPENING = 100;
+  private static final Pattern FIRST =
+      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[- ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
 
   private Tags() {}
 
@@ -16,6 +20,15 @@ public final class Tags {
   /** The letters of a tag: {@code GT} of {@code GT-12}. */
   public static String prefix(String key) {
     return key.replaceAll("[^A-Z].*$", "");
+  }
+
+  /**
+   * True when the clause begins with the tag as the thing it describes: {@code A. GT-4: ...},
+   * {@code GT-4, ...}.
+   */
+  public static boolean opens(String tag, String text) {
+    Matcher m = FIRST.matcher(PlainText.of(text));
+    return m.find() && key(m.group(1)).equals(key(tag));
   }
 
   /** Tags in the opening words of a clause, which name what it is about. */

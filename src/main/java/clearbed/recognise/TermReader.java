@@ -11,9 +11,24 @@ import java.util.Set;
  */
 public final class TermReader {
   private final Vocabulary vocabulary;
+  private final LimitFinder limitFinder;
 
   public TermReader(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.limitFinder = new LimitFinder(vocabulary);
+  }
+
+  /**
+   * The terms of {@code location.exposure} or {@code location.surface} that running text names as
+   * places ({@code for the exterior wall}); what it is tested for or suited to is no place.
+   */
+  public Set<String> places(String attribute, String text) {
+    Limits limits = limitFinder.of(PlainText.of(text), false);
+    Set<String> named =
+        attribute.equals("location.surface") ? limits.surfaces() : limits.exposures();
+    Set<String> out = new LinkedHashSet<>(named);
+    out.removeIf(term -> !vocabulary.attribute(attribute).orElseThrow().hasTerm(term));
+    return out;
   }
 
   /** The terms found, in the order of the text. */

@@ -163,6 +163,16 @@ public final class Vocabulary {
     return list("glassTile").in(list("notTile").without(PlainText.of(text)));
   }
 
+  /** True when glass tile is the first tile that the text speaks of. */
+  public boolean describesGlassTile(String text) {
+    String plain = list("notTile").without(PlainText.of(text));
+    Phrases.Hit glass = list("glassTile").first(plain);
+    return glass != null
+        && otherTile.values().stream()
+            .map(other -> other.first(plain))
+            .allMatch(hit -> hit == null || hit.start() > glass.start());
+  }
+
   Map<String, Phrases> families() {
     return families;
   }

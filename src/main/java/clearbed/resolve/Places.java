@@ -1,6 +1,7 @@
 package clearbed.resolve;
 
 import clearbed.model.Content;
+import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.TermReader;
 import clearbed.recognise.Vocabulary;
@@ -29,6 +30,18 @@ final class Places {
         for (String term : terms.in(attribute, v.asWritten()))
           draft.add(draft.derived(attribute, term, v));
       }
+      if (!draft.scheduled) product(draft, attribute);
+    }
+  }
+
+  /** A tile that no schedule places may be placed by the opening of its product clause. */
+  private void product(Draft draft, String attribute) {
+    if (!draft.terms(attribute).isEmpty()) return;
+    String opening = draft.evidence.split("(?<=[a-z)])\\.\\s|;", 2)[0];
+    for (String term : terms.places(attribute, opening)) {
+      draft.add(
+          new Value(
+              attribute, new Content.Term(term), false, draft.evidence, draft.origin, Scope.ENTRY));
     }
   }
 }

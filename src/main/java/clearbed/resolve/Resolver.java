@@ -92,8 +92,7 @@ public final class Resolver {
       for (Section section : f.sections()) {
         if (!section.article()) continue;
         for (Clause clause : section.clauses()) {
-          if (!clause.limits().glass()
-              || clause.number().isEmpty()
+          if (clause.number().isEmpty()
               || !clause.number().startsWith("2.") && clause.number().contains(".")) continue;
           for (String tag : Tags.inOpening(clause.text())) {
             boolean known = drafts.containsKey(Tags.key(tag));
@@ -102,7 +101,7 @@ public final class Resolver {
                     && drafts.values().stream()
                         .noneMatch(
                             d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
-            if (known || kin || !vocabulary.speaksOfGlassTile(clause.text())) continue;
+            if (known || kin || !product(clause, tag)) continue;
             Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
             draft.glass = true;
             draft.evidence = clause.text();
@@ -112,6 +111,13 @@ public final class Resolver {
         }
       }
     }
+  }
+
+  /** The clause, or the article it stands in, makes this tag a glass tile. */
+  private boolean product(Clause clause, String tag) {
+    boolean opens = Tags.opens(tag, clause.text());
+    if (clause.limits().glass()) return opens || vocabulary.speaksOfGlassTile(clause.text());
+    return opens && vocabulary.describesGlassTile(clause.text());
   }
 
   /** A section that specifies glass tile without tag or schedule is one entry. */

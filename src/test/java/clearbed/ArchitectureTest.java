@@ -1,0 +1,75 @@
+package clearbed;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.List;
+
+/** The one-way flow from documents to findings. */
+@AnalyzeClasses(packages = "clearbed", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  /** Each may use those before it. */
+  private static final List<String> FLOW =
+      List.of("read", "recognise", "resolve", "calc", "check", "report", "track", "cli");
+
+  @ArchTest static final ArchRule a_package_uses_only_those_before_it_and_the_model = flow();
+
+  @ArchTest
+  static final ArchRule no_two_packages_use_each_other =
+      slices().matching("clearbed.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule the_model_uses_nothing_of_ours =
+      classes()
+          .that()
+          .resideInAPackage("clearbed.model..")
+          .should()
+          .onlyDependOnClassesThat(
+              JavaClass.Predicates.resideInAPackage("clearbed.model..")
+                  .or(JavaClass.Predicates.resideInAPackage("java..")));
+
+  @ArchTest
+  static final ArchRule every_class_has_a_place_in_the_flow =
+      classes()
+          .should()
+          .resideInAnyPackage(
+              java.util.stream.Stream.concat(FLOW.stream(), java.util.stream.Stream.of("model"))
+                  .map(name -> "clearbed." + name + "..")
+                  .toArray(String[]::new));
+
+  @ArchTest
+  static final ArchRule only_the_command_line_ends_the_process =
+      classes()
+          .that(
+              DescribedPredicate.describe(
+                  "are not the entry point",
+                  (JavaClass c) -> !c.getName().startsWith("clearbed.cli.Main")))
+          .should(
+              com.tngtech.archunit.lang.conditions.ArchConditions.not(
+                  com.tngtech.archunit.lang.conditions.ArchConditions.callMethod(
+                      System.class, "exit", int.class)));
+
+  private static ArchRule flow() {
+    LayeredArchitecture architecture = layeredArchitecture().consideringOnlyDependenciesInLayers();
+    architecture = architecture.layer("model").definedBy("clearbed.model..");
+    for (String name : FLOW)
+      architecture = architecture.optionalLayer(name).definedBy("clearbed." + name + "..");
+    for (int i = 0; i < FLOW.size(); i++) {
+      String name = FLOW.get(i);
+      String[] later = FLOW.subList(i + 1, FLOW.size()).toArray(String[]::new);
+      architecture =
+          later.length == 0
+              ? architecture.whereLayer(name).mayNotBeAccessedByAnyLayer()
+              : architecture.whereLayer(name).mayOnlyBeAccessedByLayers(later);
+    }
+    return architecture;
+  }
+}

@@ -1,0 +1,82 @@
+package clearbed;
+
+import clearbed.check.Checker;
+import clearbed.check.RuleFileException;
+import clearbed.check.RuleSet;
+import clearbed.check.RuleSets;
+import clearbed.model.Document;
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Verdict;
+import clearbed.read.DocumentReader;
+import clearbed.read.ReadOptions;
+import clearbed.recognise.Recogniser;
+import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
+import clearbed.resolve.Resolver;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What the whole tool makes of a folder of documents, for tests to look at. */
+public record Checked(List<Document> documents, Project project, Checker.Outcome outcome) {
+
+  private static final Vocabulary VOCABULARY = load();
+
+  /** Reads, recognises, resolves and checks with the standard set and the layers over it. */
+  public static Checked of(Path folder, Path... layers) {
+    Vocabulary vocabulary = vocabulary();
+    RuleSet rules = rules(vocabulary, layers);
+    List<Document> documents = new DocumentReader(ReadOptions.defaults()).read(List.of(folder));
+    Recogniser recogniser = new Recogniser(vocabulary);
+    Project project =
+        new Resolver(vocabulary)
+            .resolve(documents.stream().map(recogniser::recognise).toList(), rules.facts());
+    return new Checked(
+        documents, project, new Checker(vocabulary, rules).check(project, documents));
+  }
+
+  public static Vocabulary vocabulary() {
+    return VOCABULARY;
+  }
+
+  private static Vocabulary load() {
+    try {
+      return Vocabulary.standard();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public static RuleSet rules(Vocabulary vocabulary, Path... layers) {
+    try {
+      return new RuleSets(vocabulary).load("north-america", List.of(layers));
+    } catch (RuleFileException e) {
+      throw new AssertionError(e.getMessage(), e);
+    }
+  }
+
+  /** Findings of a check that people get to see. */
+  public List<Finding> findings(String check) {
+    return outcome.findings().stream()
+        .filter(f -> f.check().equals(check) && f.suppressed().isEmpty())
+        .toList();
+  }
+
+  public List<Verdict> verdicts(String check) {
+    return outcome.verdicts().stream().filter(v -> v.check().equals(check)).toList();
+  }
+
+  public Entry entry(String tag) {
+    return project.entries().stream()
+        .filter(e -> e.tag().equals(tag))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no entry " + tag + " in " + project.entries()));
+  }
+
+  /** The words of one attribute of one entry, as the checks would take them. */
+  public List<String> governing(String tag, String attribute) {
+    return entry(tag).governing(attribute).stream().map(v -> v.content().text()).toList();
+  }
+}
