@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,13 +13,12 @@ import java.util.regex.Pattern;
  *
  * <p>Written as text: {@code @key value} lines first, then {@code # part}, {@code ## article},
  * {@code - clause}, {@code -- sub-clause} and so on, {@code | cell | cell} for table rows; indented
- * lines continue the one above. A clause may start with {@code {label label}}.
+ * lines continue the one above.
  *
  * @param about project, number, title, date, scheme
  */
 public record Outline(Map<String, String> about, List<Clause> clauses) {
-  private static final Pattern CLAUSE =
-      Pattern.compile("(#{1,2}|-{1,4})\\s+(?:\\{([^}]*)}\\s*)?(.*)");
+  private static final Pattern CLAUSE = Pattern.compile("(#{1,2}|-{1,4})\\s+(.*)");
 
   public Outline {
     about = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(about));
@@ -57,9 +55,7 @@ public record Outline(Map<String, String> about, List<Clause> clauses) {
     if (!match.matches()) throw new IllegalArgumentException("not a clause: " + line);
     String mark = match.group(1);
     int depth = mark.startsWith("#") ? mark.length() - 1 : mark.length() + 1;
-    Set<String> labels =
-        match.group(2) == null ? Set.of() : Set.copyOf(Arrays.asList(match.group(2).split("\\s+")));
-    return new Clause(depth, labels, match.group(3).strip(), List.of());
+    return new Clause(depth, match.group(2).strip(), List.of());
   }
 
   /** A row continues the table above it, or starts one. */
@@ -71,7 +67,7 @@ public record Outline(Map<String, String> about, List<Clause> clauses) {
       rows.add(cells);
       clauses.set(clauses.size() - 1, last.withTable(rows));
     } else {
-      clauses.add(new Clause(2, Set.of(), "", List.of(cells)));
+      clauses.add(new Clause(2, "", List.of(cells)));
     }
   }
 

@@ -1,7 +1,7 @@
 package clearbed.samples;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** Turns outlines and schedules into files by the extension of the name. */
@@ -42,12 +42,7 @@ public final class Rendering {
     return FixedZip.of(new LinkedHashMap<>(files));
   }
 
-  /** A file of text that is taken as it stands. */
-  public static byte[] verbatim(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
   private static String extension(String name) {
-    return name.substring(name.lastIndexOf('.') + 1);
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 }

@@ -1,0 +1,96 @@
+package clearbed.corpus;
+
+import clearbed.samples.Outline;
+import clearbed.samples.Schedule;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The clean sets, read from {@code src/test/resources/corpus/NAME.set}.
+ *
+ * <p>A set file starts with {@code rules}, {@code glass}, {@code other} and {@code bundle} lines,
+ * then has a {@code === kind path | sheet} line before each file.
+ */
+final class Corpus {
+  private static final List<String> NAMES =
+      List.of(
+          "alderfen-baths",
+          "bramhollow-kiosk",
+          "corrie-lane-clinic",
+          "dunmere-spa",
+          "eskwater-pool",
+          "farrowgate-station",
+          "gullhaven-hotel",
+          "harrowmead-flats",
+          "inverlorn-baths",
+          "juniper-row-school",
+          "kelpstrand-aquarium",
+          "larchmoor-arcade",
+          "mossbridge-library",
+          "nettlecombe-lido");
+
+  private Corpus() {}
+
+  static List<DraftSet> sets() {
+    return NAMES.stream().map(Corpus::set).toList();
+  }
+
+  static DraftSet set(String name) {
+    String source = new String(bytes(name + ".set"), StandardCharsets.UTF_8);
+    String[] parts = source.split("(?m)^=== ");
+    Map<String, String> head = new LinkedHashMap<>();
+    for (String line : parts[0].lines().toList()) {
+      if (line.startsWith("%") || line.isBlank()) continue;
+      String[] pair = line.split(":", 2);
+      head.put(pair[0].strip(), pair[1].strip());
+    }
+    List<DraftFile> files = new ArrayList<>();
+    for (String part : Arrays.asList(parts).subList(1, parts.length)) files.add(file(name, part));
+    return new DraftSet(
+        name,
+        head.get("rules"),
+        words(head.get("glass")),
+        words(head.get("other")),
+        head.getOrDefault("bundle", ""),
+        files);
+  }
+
+  private static DraftFile file(String set, String part) {
+    String[] lines = part.split("\n", 2);
+    String[] kind = lines[0].strip().split(" ", 2);
+    String[] place = kind[1].split("\\|");
+    String path = place[0].strip();
+    return switch (kind[0]) {
+      case "schedule" ->
+          new DraftFile.ScheduleFile(path, place[1].strip(), Schedule.parse(lines[1]));
+      case "section" -> new DraftFile.SectionFile(path, Outline.parse(lines[1]));
+      case "notes" -> new DraftFile.NotesFile(path, Outline.parse(lines[1]));
+      case "frozen" ->
+          new DraftFile.FrozenFile(
+              path, bytes("frozen/" + set + "/" + path), Outline.parse(lines[1]));
+      default -> throw new IllegalArgumentException("no file kind " + kind[0] + " in " + set);
+    };
+  }
+
+  private static Set<String> words(String line) {
+    return new LinkedHashSet<>(Arrays.asList(line.split("\\s+")));
+  }
+
+  private static byte[] bytes(String resource) {
+    try (InputStream in = Corpus.class.getResourceAsStream("/corpus/" + resource)) {
+      if (in == null) throw new IllegalStateException("no resource corpus/" + resource);
+      return in.readAllBytes();
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package clearbed.corpus;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Which glass entries of a clean set are such that a check applies to them. */
+final class Needs {
+  private static final Pattern SEE_THROUGH = Pattern.compile("(?i)\\b(translucent|transparent)\\b");
+  private static final Pattern WET =
+      Pattern.compile("(?i)\\b(wet|steam|submerged|exterior|freez\\w*)\\b");
+  private static final Pattern CEMENT = Pattern.compile("A118\\.(15|4)\\b|\\bC2");
+
+  private Needs() {}
+
+  static Set<String> seeThrough(DraftSet set) {
+    Set<String> tags = where(set, "tile.translucency", SEE_THROUGH);
+    // Where no schedule says it, the clause on ridges names the entries.
+    if (set.statements("tile.translucency").isEmpty()) tags.addAll(set.tags("mortar.ridges"));
+    return tags;
+  }
+
+  static Set<String> wet(DraftSet set) {
+    Set<String> tags = where(set, "location.exposure", WET);
+    tags.addAll(set.tags("membrane.standard"));
+    return tags;
+  }
+
+  static Set<String> wetOrSeeThrough(DraftSet set) {
+    Set<String> tags = seeThrough(set);
+    tags.addAll(wet(set));
+    return tags;
+  }
+
+  static Set<String> inCement(DraftSet set) {
+    return where(set, "mortar.standard", CEMENT);
+  }
+
+  /** Entries of which a statement of the label has words that match. */
+  static Set<String> where(DraftSet set, String label, Pattern words) {
+    Set<String> tags = new LinkedHashSet<>();
+    for (Statement statement : set.statements(label)) {
+      if (words.matcher(statement.text()).find()) tags.addAll(statement.tags());
+    }
+    return tags;
+  }
+}

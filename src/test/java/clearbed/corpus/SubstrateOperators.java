@@ -1,0 +1,49 @@
+package clearbed.corpus;
+
+import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.firstCell;
+import static clearbed.corpus.Operators.of;
+import static clearbed.corpus.Operators.rewrite;
+import static clearbed.corpus.Operators.swap;
+
+import java.util.List;
+
+/** Defects of what the tile is set on. */
+final class SubstrateOperators {
+  private SubstrateOperators() {}
+
+  static List<Operator> all() {
+    return List.of(
+        firstCell("substrate-blank", "sub.type", "^.+$", "", "substrate-stated", "unresolved"),
+        delete("flatness-deleted", "sub.flatness", "flatness"),
+        of(
+            "flatness-coarse",
+            "allow three quarters of an inch in ten feet",
+            set ->
+                Defect.in(set)
+                    .edit(
+                        "sub.flatness",
+                        text ->
+                            text.replaceAll("1/[48] (in|IN|inch)\\b", "3/4 $1")
+                                .replaceAll("\\b6 mm in 3 m", "20 mm in 3 m")
+                                .replaceAll("\\b3 mm\\b", "12 mm"))
+                    .expect("flatness")),
+        delete("deflection-deleted", "sub.deflection", "deflection"),
+        swap("deflection-soft", "sub.deflection", "(L|span)/480", "$1/240", "deflection"),
+        of(
+            "patch-deleted",
+            "delete that the whole area is patched",
+            set ->
+                Defect.in(set)
+                    .delete("sub.patch")
+                    .expectAmong("patch-whole-area", Needs.seeThrough(set))),
+        rewrite(
+            "patch-spots",
+            "sub.patch",
+            "Fill low spots behind translucent and transparent tile with patching compound.",
+            "patch-whole-area"),
+        delete("membrane-deleted", "membrane.standard", "membrane", "unresolved"),
+        delete("membrane-letter-deleted", "membrane.letter", "membrane", "suitability"),
+        delete("crack-isolation-deleted", "membrane.crack", "crack-isolation"));
+  }
+}

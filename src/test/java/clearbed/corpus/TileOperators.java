@@ -1,0 +1,107 @@
+package clearbed.corpus;
+
+import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.firstCell;
+import static clearbed.corpus.Operators.of;
+import static clearbed.corpus.Operators.swap;
+import static clearbed.corpus.Operators.when;
+
+import java.util.List;
+
+/** Defects of the tile itself: its standard, make, size, back and mounting. */
+final class TileOperators {
+  private TileOperators() {}
+
+  static List<Operator> all() {
+    return List.of(
+        delete("tile-standard-deleted", "tile.standard", "tile-standard", "suitability"),
+        swap(
+            "tile-standard-ceramic",
+            "tile.standard",
+            "A137\\.2",
+            "A137.1",
+            "tile-standard",
+            "suitability"),
+        swap(
+            "tile-standard-mistyped",
+            "tile.standard",
+            "A137\\.2",
+            "A173.2",
+            "tile-standard",
+            "suitability",
+            "withdrawn-standard"),
+        when(
+            of(
+                "tile-standard-and-letter-deleted",
+                "delete the tile standard and the maker's confirmation",
+                set ->
+                    Defect.in(set)
+                        .delete("tile.standard")
+                        .delete("tile.suitability")
+                        .expect("tile-standard")
+                        .expect("suitability")
+                        .aside("unresolved")),
+            set -> !set.statements("tile.suitability").isEmpty()),
+        firstCell(
+            "tile-kind-dropped",
+            "tile.description",
+            "(?i)^(Cast|Fused|Low-temperature coated) (g.*)$",
+            "$2",
+            "tile-kind"),
+        firstCell("tile-size-blank", "tile.size", "^.+$", "", "tile-size", "unresolved"),
+        firstCell(
+            "translucency-blank", "tile.translucency", "^.+$", "", "translucency", "unresolved"),
+        firstCell("backing-blank", "tile.backing", "^.+$", "", "tile-backing-stated", "unresolved"),
+        metallicWet(),
+        paintedDry(),
+        delete("freeze-test-deleted", "test.freeze", "freeze-thaw"),
+        delete("thermal-shock-test-deleted", "test.shock", "thermal-shock"),
+        delete("slip-test-deleted", "test.slip", "floor-slip"),
+        swap("slip-figure-lowered", "test.slip", "0\\.42", "0.30", "floor-slip"),
+        delete("coated-letter-deleted", "coated.letter", "cold-coated-wet", "suitability"),
+        meshWater(),
+        delete("mounting-compatibility-deleted", "mount.mortar", "mesh-mortar"),
+        delete("face-mounting-standard-deleted", "mount.face", "paper-face"));
+  }
+
+  private static Operator metallicWet() {
+    return of(
+        "metallic-backing-in-wet-cement",
+        "give the first wet tile that is set in cement mortar a metallic back",
+        set ->
+            Defect.in(set)
+                .firstCell(
+                    "tile.backing",
+                    cell ->
+                        Needs.wet(set).containsAll(cell.tags())
+                            && Needs.inCement(set).containsAll(cell.tags()),
+                    text -> "Metallic")
+                .expect("backing"));
+  }
+
+  private static Operator paintedDry() {
+    return of(
+        "painted-backing-in-dry-cement",
+        "give the first dry tile that is set in cement mortar a painted back",
+        set ->
+            Defect.in(set)
+                .firstCell(
+                    "tile.backing",
+                    cell ->
+                        !Needs.wet(set).containsAll(cell.tags())
+                            && Needs.inCement(set).containsAll(cell.tags()),
+                    text -> "Painted")
+                .expect("backing"));
+  }
+
+  private static Operator meshWater() {
+    return of(
+        "mesh-water-deleted",
+        "delete that the sheet mounting is water-resistant",
+        set ->
+            Defect.in(set)
+                .delete("mount.water")
+                .expectAmong("mesh-water", Needs.wet(set))
+                .aside("mesh-mortar"));
+  }
+}
