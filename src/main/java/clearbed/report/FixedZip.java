@@ -11,13 +11,14 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** Packs a zip anew with one fixed time for every entry, so that same content is same bytes. */
-final class FixedZip {
+public final class FixedZip {
   /** The earliest time that a zip entry can carry. */
   private static final LocalDateTime EPOCH = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private FixedZip() {}
 
-  static void copy(Path zip, OutputStream out) throws IOException {
+  /** Packs the file onto the stream, which stays open. */
+  public static void copy(Path zip, OutputStream out) throws IOException {
     try (ZipFile from = new ZipFile(zip.toFile())) {
       ZipOutputStream to = new ZipOutputStream(out);
       Enumeration<? extends ZipEntry> entries = from.entries();

@@ -3,7 +3,7 @@ package clearbed.report;
 import java.util.regex.Pattern;
 
 /** Text made fit for a spreadsheet cell, nothing lost without a word. */
-final class SafeText {
+public final class SafeText {
   /** Excel's limit for the text of a cell (Excel specifications and limits). */
   static final int LONGEST = 32_767;
 
@@ -13,7 +13,7 @@ final class SafeText {
   private SafeText() {}
 
   /** The text with XML's forbidden characters replaced, at most {@link #LONGEST} characters. */
-  static String of(String text) {
+  public static String of(String text) {
     if (text == null) return "";
     String clean = xml(text);
     if (clean.indexOf("_x") >= 0) clean = ESCAPE.matcher(clean).replaceAll("_x005F_");
@@ -33,7 +33,7 @@ final class SafeText {
   }
 
   /** Line ends become one character; what XML 1.0 section 2.2 forbids becomes U+FFFD. */
-  static String xml(String text) {
+  public static String xml(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.replace("\r\n", "\n")
         .codePoints()

@@ -1,0 +1,179 @@
+package clearbed.report.annotate;
+
+import clearbed.model.Finding;
+import clearbed.model.Origin;
+import clearbed.model.Report;
+import clearbed.model.State;
+import clearbed.report.AtomicFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Copies of the source documents with the findings written at their places. */
+public final class AnnotatedCopies {
+
+  /**
+   * What came of it.
+   *
+   * @param files written, in the order of the report's documents
+   * @param shortfalls notes that are not in a copy, or not at their words, each with the reason
+   * @param failures one line each; the other documents were done all the same
+   */
+  public record Result(List<Path> files, List<Shortfall> shortfalls, List<String> failures) {
+    public Result {
+      files = List.copyOf(files);
+      shortfalls = List.copyOf(shortfalls);
+      failures = List.copyOf(failures);
+    }
+  }
+
+  /**
+   * A note that is not where it should be.
+   *
+   * @param finding id of the finding
+   * @param marked true when it is in the copy, near its place; false when it is in no copy
+   */
+  public record Shortfall(String finding, Origin place, boolean marked, String reason) {}
+
+  private final Report report;
+  private final Function<String, Path> sourceOf;
+  private final CopyFolder folder;
+  private final List<Path> files = new ArrayList<>();
+  private final List<Shortfall> shortfalls = new ArrayList<>();
+  private final List<String> failures = new ArrayList<>();
+
+  private AnnotatedCopies(Report report, Function<String, Path> sourceOf, Path folder) {
+    this.report = report;
+    this.sourceOf = sourceOf;
+    this.folder = new CopyFolder(folder);
+  }
+
+  /**
+   * Writes a copy of every document in which a reported finding has a place; findings that are
+   * suppressed or resolved leave no mark. Formats that take no marks, and documents that refuse
+   * them, get a list beside: {@code name.findings.txt}. Sources are only read; no exception is
+   * thrown for what goes wrong with a file.
+   *
+   * @param sourceOf from {@link Origin#document()} to the file on disk; null when it lies in an
+   *     archive or is gone
+   * @param folder for the copies, made when missing; keep it out of what is read in the next run
+   */
+  public static Result write(Report report, Function<String, Path> sourceOf, Path folder) {
+    return new AnnotatedCopies(report, sourceOf, folder).run();
+  }
+
+  private Result run() {
+    Map<String, List<Note>> byDocument = notes();
+    Map<String, String> formats = new LinkedHashMap<>();
+    for (var document : report.documents()) {
+      formats.put(document.path(), document.format());
+      Path source = sourceOf.apply(document.path());
+      if (source != null) folder.guard(source);
+    }
+    byDocument.keySet().forEach(document -> formats.putIfAbsent(document, ""));
+    Surroundings surroundings = Surroundings.of(report);
+    formats.forEach(
+        (document, format) -> {
+          List<Note> notes = byDocument.get(document);
+          if (notes != null) copy(document, format, notes, surroundings);
+        });
+    return new Result(files, shortfalls, failures);
+  }
+
+  private Map<String, List<Note>> notes() {
+    Map<String, List<Note>> notes = new LinkedHashMap<>();
+    for (Finding finding : report.findings()) {
+      if (!finding.suppressed().isEmpty() || finding.state() == State.RESOLVED) continue;
+      Note.places(finding)
+          .forEach(
+              place -> {
+                Note note = new Note(finding, place);
+                if (place.document().isEmpty()) {
+                  shortfalls.add(Job.shortfall(note, false, "no document states it"));
+                } else {
+                  notes.computeIfAbsent(place.document(), k -> new ArrayList<>()).add(note);
+                }
+              });
+    }
+    return notes;
+  }
+
+  private void copy(String document, String format, List<Note> notes, Surroundings surroundings) {
+    Path source = sourceOf.apply(document);
+    if (source == null || !Files.isRegularFile(source)) {
+      String reason =
+          document.contains("!/")
+              ? "the document lies in an archive; unpack it and check the folder to get a copy"
+              : "the document is not there any more";
+      for (Note note : notes) shortfalls.add(Job.shortfall(note, false, reason));
+      return;
+    }
+    Job job = new Job(document, source, notes, date(), surroundings, shortfalls::add, List.of());
+    MarkedCopy marks = marks(format.isEmpty() ? extension(document) : format);
+    List<Note> listed = marks == null ? notes : marked(job, marks);
+    if (!listed.isEmpty()) list(document, listed);
+  }
+
+  /** The notes that are left for the list. */
+  private List<Note> marked(Job job, MarkedCopy marks) {
+    int before = shortfalls.size();
+    try {
+      Path target = folder.file(job.document());
+      AtomicFile.write(target, out -> marks.write(job, out));
+      files.add(target);
+      return job.listed();
+    } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      String reason = Reason.of(e);
+      failures.add(job.document() + ": no marked copy: " + reason);
+      shortfalls.subList(before, shortfalls.size()).clear();
+      for (Note note : job.notes()) {
+        shortfalls.add(Job.shortfall(note, false, "no marked copy: " + reason));
+      }
+      return job.notes();
+    }
+  }
+
+  private void list(String document, List<Note> notes) {
+    try {
+      Path target = folder.file(document + FindingsList.ENDING);
+      AtomicFile.write(target, out -> FindingsList.write(document, report.run(), notes, out));
+      files.add(target);
+    } catch (IOException | RuntimeException e) {
+      String reason = Reason.of(e);
+      failures.add(document + ": no list of findings: " + reason);
+      for (Note note : notes) shortfalls.add(Job.shortfall(note, false, "no list: " + reason));
+    }
+  }
+
+  private static MarkedCopy marks(String format) {
+    return switch (format) {
+      case "xlsx", "xlsm" -> new XlsxCopy();
+      case "xls" -> new XlsCopy();
+      case "docx", "docm" -> new WordCopy();
+      case "pdf" -> new PdfCopy();
+      default -> null;
+    };
+  }
+
+  private static String extension(String document) {
+    int dot = document.lastIndexOf('.');
+    return document.substring(dot + 1).toLowerCase(java.util.Locale.ROOT);
+  }
+
+  private Instant date() {
+    try {
+      return LocalDate.parse(report.run().date()).atStartOfDay().toInstant(ZoneOffset.UTC);
+    } catch (DateTimeParseException | NullPointerException undated) {
+      return Instant.EPOCH;
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package clearbed.report.annotate;
+
+import clearbed.model.Report;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The findings of a document as a text file, for documents that cannot carry them. */
+final class FindingsList {
+  static final String ENDING = ".findings.txt";
+  private static final int WORDS_SHOWN = 300;
+
+  private FindingsList() {}
+
+  static void write(String document, Report.Run run, List<Note> notes, OutputStream out)
+      throws IOException {
+    StringBuilder text = new StringBuilder("Findings in " + document + "\n");
+    text.append("Rule set ").append(run.ruleSet()).append(", ").append(run.date()).append('\n');
+    int number = 0;
+    for (Note note : notes) {
+      text.append('\n').append(++number).append(". ").append(note.heading()).append('\n');
+      line(text, "Place", note.place().place());
+      if (note.place().text() != null) line(text, "Words", quoted(note.place().text()));
+      note.body().forEach(words -> line(text, "", words));
+    }
+    out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void line(StringBuilder text, String label, String words) {
+    String flat = clearbed.report.SafeText.xml(words).replaceAll("\\s+", " ").strip();
+    text.append("   ");
+    if (!label.isEmpty()) text.append(label).append(": ");
+    text.append(flat).append('\n');
+  }
+
+  private static String quoted(String words) {
+    if (words.length() <= WORDS_SHOWN) return '"' + words + '"';
+    int end = Character.isHighSurrogate(words.charAt(WORDS_SHOWN - 1)) ? 1 : 0;
+    return '"' + words.substring(0, WORDS_SHOWN - end) + "...\" (cut here)";
+  }
+}

@@ -1,0 +1,72 @@
+package clearbed.report.annotate;
+
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import clearbed.model.Origin;
+import clearbed.model.State;
+import clearbed.report.SafeText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What is to be written at one place of one document.
+ *
+ * @param place one of the places of the finding
+ */
+record Note(Finding finding, Origin place) {
+  /** Who the comments are by. */
+  static final String AUTHOR = "Clearbed";
+
+  private static final int OTHER_PLACES_NAMED = 4;
+
+  Level level() {
+    return finding.level();
+  }
+
+  /** Level, check and tags: {@code ERROR mortar-class (GT-4)}. */
+  String heading() {
+    String tags = finding.tags().isEmpty() ? "" : " (" + String.join(", ", finding.tags()) + ")";
+    boolean plain = finding.state() == State.NEW || finding.state() == State.OPEN;
+    String state = plain ? "" : ", " + finding.state().word();
+    String level = level().word().toUpperCase(Locale.ROOT);
+    return SafeText.xml(level + " " + finding.check() + tags + state);
+  }
+
+  /** What to read under the heading, a paragraph each. */
+  List<String> body() {
+    List<String> lines = new ArrayList<>();
+    lines.add(finding.message());
+    if (!finding.question().isBlank()) lines.add("Question: " + finding.question());
+    String elsewhere = otherPlaces();
+    if (!elsewhere.isEmpty()) lines.add("See also: " + elsewhere);
+    return lines.stream().map(SafeText::xml).toList();
+  }
+
+  /** Heading and body, a line each. */
+  String text() {
+    return heading() + "\n" + String.join("\n", body());
+  }
+
+  /** The first few: a finding may hold at hundreds of places, and every one has its own note. */
+  private String otherPlaces() {
+    List<String> others = new ArrayList<>();
+    places(finding)
+        .filter(origin -> !origin.equals(place) && !origin.document().isEmpty())
+        .map(Origin::place)
+        .filter(words -> !words.equals(place.place()))
+        .distinct()
+        .forEach(others::add);
+    int more = others.size() - OTHER_PLACES_NAMED;
+    if (more <= 0) return String.join("; ", others);
+    return String.join("; ", others.subList(0, OTHER_PLACES_NAMED)) + "; and " + more + " more";
+  }
+
+  /** Every place of a finding, each once, the main one first. */
+  static java.util.stream.Stream<Origin> places(Finding finding) {
+    Origin main = finding.origin();
+    return java.util.stream.Stream.concat(
+            java.util.stream.Stream.ofNullable(main), finding.places().stream())
+        .distinct();
+  }
+}

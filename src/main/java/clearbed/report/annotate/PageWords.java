@@ -1,0 +1,85 @@
+package clearbed.report.annotate;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/** Finds words on a page. */
+final class PageWords {
+  private final LetterString drawn;
+  private final LetterString read;
+
+  PageWords(List<Letter> letters) {
+    drawn = new LetterString(letters);
+    read = new LetterString(inReadingOrder(letters));
+  }
+
+  /**
+   * Words found.
+   *
+   * @param letters none when they are not on the page
+   * @param guessed true when the words stand more than once and nothing tells which are meant
+   */
+  record Found(List<Letter> letters, boolean guessed) {}
+
+  /**
+   * @param near words that stand in the same paragraph or row
+   */
+  Found find(String words, Set<String> near) {
+    String plain = LetterString.plain(words);
+    List<List<Letter>> all = occurrences(plain);
+    if (all.isEmpty()) return new Found(plain.isEmpty() ? List.of() : pieces(plain), false);
+    if (all.size() == 1) return new Found(all.get(0), false);
+    List<List<List<Letter>>> marks = new ArrayList<>();
+    for (String other : near) {
+      String mark = LetterString.plain(other);
+      List<List<Letter>> found = mark.equals(plain) ? List.of() : occurrences(mark);
+      if (!found.isEmpty()) marks.add(found);
+    }
+    if (marks.isEmpty()) return new Found(all.get(0), true);
+    List<Letter> best =
+        all.stream().min(Comparator.comparingDouble(one -> distance(one, marks))).orElseThrow();
+    return new Found(best, false);
+  }
+
+  private List<List<Letter>> occurrences(String plain) {
+    List<List<Letter>> found = drawn.find(plain);
+    return found.isEmpty() ? read.find(plain) : found;
+  }
+
+  private List<Letter> pieces(String plain) {
+    List<Letter> found = drawn.pieces(plain);
+    return found.isEmpty() ? read.pieces(plain) : found;
+  }
+
+  /** Words of one row or line are level with each other: height counts more than breadth. */
+  private static double distance(List<Letter> one, List<List<List<Letter>>> marks) {
+    Letter here = one.get(0);
+    double sum = 0;
+    for (List<List<Letter>> mark : marks) {
+      sum +=
+          mark.stream()
+              .flatMap(List::stream)
+              .mapToDouble(
+                  l ->
+                      Math.abs(here.above(l.x(), l.y()))
+                          + 0.02 * Math.abs(here.along(l.x(), l.y())))
+              .min()
+              .orElse(0);
+    }
+    return sum;
+  }
+
+  /** Line by line from the top, as the text of the page's first letter runs. */
+  private static List<Letter> inReadingOrder(List<Letter> letters) {
+    if (letters.isEmpty()) return letters;
+    Letter first = letters.get(0);
+    double line = 0.5 * first.size();
+    List<Letter> sorted = new ArrayList<>(letters);
+    sorted.sort(
+        Comparator.<Letter>comparingLong(l -> -Math.round(first.above(l.x(), l.y()) / line))
+            .thenComparingDouble(l -> first.along(l.x(), l.y())));
+    return sorted;
+  }
+}

@@ -1,0 +1,22 @@
+package clearbed.report.annotate;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+
+/** Excel 97 to 2003 workbooks. */
+final class XlsCopy implements MarkedCopy {
+
+  @Override
+  public void write(Job job, OutputStream out) throws IOException {
+    try (InputStream in = Files.newInputStream(job.source());
+        POIFSFileSystem files = new POIFSFileSystem(in);
+        HSSFWorkbook workbook = new HSSFWorkbook(files, true)) {
+      new WorkbookMarks(workbook).mark(job);
+      workbook.write(out);
+    }
+  }
+}

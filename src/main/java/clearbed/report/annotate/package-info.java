@@ -1,0 +1,2 @@
+/** Copies of the source documents with the findings written at their places. */
+package clearbed.report.annotate;
