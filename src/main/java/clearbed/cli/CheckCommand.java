@@ -13,6 +13,7 @@ import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
 import clearbed.report.FindingsWorkbook;
+import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.track.Carry;
 import clearbed.track.EarlierLog;
 import clearbed.track.RefusedWorkbook;
@@ -72,6 +73,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--sarif", paramLabel = "FILE", description = "The same findings as SARIF 2.1.0.")
   Path sarif;
+
+  @Option(
+      names = "--annotate",
+      paramLabel = "DIR",
+      description = "Copies of the documents with the findings written at their places.")
+  Path annotate;
 
   @Option(
       names = "--carry",
@@ -175,7 +182,7 @@ final class CheckCommand implements Callable<Integer> {
   private ReadOptions options() {
     Set<Path> own = new HashSet<>();
     own.add(output.toAbsolutePath().normalize());
-    for (Path file : new Path[] {json, sarif, carry}) {
+    for (Path file : new Path[] {json, sarif, carry, annotate}) {
       if (file != null) own.add(file.toAbsolutePath().normalize());
     }
     ReadOptions options =
@@ -228,7 +235,13 @@ final class CheckCommand implements Callable<Integer> {
                     report, log, document -> sources.from(output, document), output));
     if (json != null) all &= attempt(json, () -> FindingsJson.write(report, json));
     if (sarif != null) all &= attempt(sarif, () -> FindingsSarif.write(report, sarif));
-    return all;
+    return annotate == null ? all : all & annotated(report, sources);
+  }
+
+  private boolean annotated(Report report, Sources sources) {
+    AnnotatedCopies.Result result = AnnotatedCopies.write(report, sources::of, annotate);
+    result.failures().forEach(f -> err().println("clearbed: " + f));
+    return result.failures().isEmpty();
   }
 
   private interface Writing {
