@@ -17,11 +17,13 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFStyle;
 import org.apache.poi.xwpf.usermodel.XWPFStyles;
+import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTFonts;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyle;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STStyleType;
 
 /** Questions as a Word file, ready to send. */
 public final class LetterDocx {
+  private static final String FACE = "Arial";
   private static final String TITLE = "Title";
   private static final String GROUP = "Heading1";
   private static final String QUESTION = "Heading2";
@@ -57,6 +59,10 @@ public final class LetterDocx {
   private void fill(Letter letter) {
     properties(letter);
     XWPFStyles styles = word.createStyles();
+    CTFonts fonts = CTFonts.Factory.newInstance();
+    fonts.setAscii(FACE);
+    fonts.setHAnsi(FACE);
+    styles.setDefaultFonts(fonts);
     styles.addStyle(style(TITLE, "Title", -1, 32));
     styles.addStyle(style(GROUP, "heading 1", 0, 26));
     styles.addStyle(style(QUESTION, "heading 2", 1, 22));

@@ -178,7 +178,8 @@ final class SummarySheet {
     for (int column = from + 1; column < WIDTH; column++) {
       pen.text(row, column, "", Styles.Look.TEXT);
     }
-    sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDTH - 1));
+    sheet.addMergedRegionUnsafe(
+        new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDTH - 1));
     int characters = 0;
     for (int column = from; column < WIDTH; column++) characters += WIDTHS[column];
     Heights.set(row, Words.lines(words, characters));

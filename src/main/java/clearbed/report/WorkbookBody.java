@@ -28,8 +28,11 @@ final class WorkbookBody {
   static final String CALCULATIONS = "Calculations";
   static final String DOCUMENTS = "Documents";
 
-  /** From so many cells on, rows go to disk as they are written. */
-  private static final long MANY_CELLS = 100_000;
+  /**
+   * From so many cells on, rows go to disk as they are written: that is several times quicker and
+   * needs little memory, but fixes the heights of rows.
+   */
+  private static final long MANY_CELLS = 12_000;
 
   private static final int WINDOW = 100;
   private static final String TITLE = "Findings on the glass tile documents";

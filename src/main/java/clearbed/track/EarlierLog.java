@@ -54,6 +54,9 @@ public final class EarlierLog {
   }
 
   private static final class Reader {
+    /** Rows named one by one; of more, only the number is said. */
+    private static final int MOST_NAMED = 20;
+
     private final XSSFWorkbook book;
     private final List<String> remarks = new ArrayList<>();
 
@@ -125,15 +128,24 @@ public final class EarlierLog {
         remarks.add(
             "Sheet " + name + ": deleted or renamed columns were added again: " + columns + ".");
       }
-      for (SheetLayout.Stray stray : layout.strays()) {
+      int strays = layout.strays().size();
+      for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
         remarks.add(
             "Sheet %s, row %d was moved to the sheet Kept: %s."
                 .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
       }
+      if (strays > MOST_NAMED) {
+        remarks.add(
+            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved to Kept.");
+      }
       long deleted = ids.stream().filter(id -> !layout.rows().containsKey(id)).count();
       if (deleted > 0) {
         remarks.add(
-            "Sheet " + name + ": rows of " + deleted + " findings were gone and were added again.");
+            "Sheet "
+                + name
+                + ": rows of "
+                + deleted
+                + " findings were missing and were added again.");
       }
       return layout;
     }

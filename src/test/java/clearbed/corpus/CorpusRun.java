@@ -51,6 +51,9 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--list", description = "list sets and operators and what fits what, and stop")
   private boolean list;
 
+  @Option(names = "--show", description = "show what each operator changes and expects, and stop")
+  private boolean show;
+
   public static void main(String[] arguments) {
     System.exit(new CommandLine(new CorpusRun()).execute(arguments));
   }
@@ -59,6 +62,7 @@ public final class CorpusRun implements Callable<Integer> {
   public Integer call() throws IOException {
     if (write != null) return writeSets();
     if (list) return list();
+    if (show) return show();
     List<Path> over = new ArrayList<>(layers);
     Path off = without == null ? null : SwitchedOff.layer(without);
     if (off != null) over.add(off);
@@ -93,6 +97,34 @@ public final class CorpusRun implements Callable<Integer> {
           operator.id(), operator.heldBack() ? "held back" : "tuned", fits.size(), operator.what());
     }
     return 0;
+  }
+
+  private int show() {
+    for (DraftSet set : chosenSets()) {
+      for (Operator operator : chosenOperators()) {
+        operator.on(set).ifPresent(mutant -> show(set, operator, mutant));
+      }
+    }
+    return 0;
+  }
+
+  private static void show(DraftSet clean, Operator operator, Mutant mutant) {
+    System.out.println(clean.name() + ", " + operator.id());
+    List<String> before = words(clean);
+    List<String> after = words(mutant.set());
+    before.stream()
+        .filter(line -> !after.contains(line))
+        .forEach(l -> System.out.println("  - " + l));
+    after.stream()
+        .filter(line -> !before.contains(line))
+        .forEach(l -> System.out.println("  + " + l));
+    for (Expected due : mutant.expected()) {
+      System.out.println("  = " + due.check() + " " + new TreeSet<>(due.tags()));
+    }
+  }
+
+  private static List<String> words(DraftSet set) {
+    return set.files().stream().flatMap(file -> file.words().stream()).toList();
   }
 
   private int measure(Checker checker) throws IOException {

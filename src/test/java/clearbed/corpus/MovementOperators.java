@@ -181,6 +181,7 @@ final class MovementOperators {
                     .delete("move.spacing")
                     .delete("move.width")
                     .everywhere(MovementOperators::withoutGuide)
+                    .expect("movement-guideline", set.tags("move.guide"))
                     .expect("movement-places", set.tags("move.places"))
                     .expect("movement-spacing", set.tags("move.spacing"))
                     .expect("movement-width", set.tags("move.width"))

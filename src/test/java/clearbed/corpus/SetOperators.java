@@ -41,19 +41,23 @@ final class SetOperators {
             "unresolved",
             "translucency",
             "vague"),
-        rewrite(
-            "blank-bond",
-            "mortar.bond",
-            "Shear bond strength of mortar to glass tile: ____ psi minimum.",
-            "unresolved",
-            "bond-strength"),
-        rewrite(
-            "spacing-to-be-determined",
-            "move.spacing",
-            "at a spacing to be determined.",
-            "unresolved",
-            "movement-spacing",
-            "movement-width"),
+        when(
+            rewrite(
+                "blank-bond",
+                "mortar.bond",
+                "Shear bond strength of mortar to glass tile: ____ psi minimum.",
+                "unresolved",
+                "bond-strength"),
+            set -> clauses(set, "mortar.bond") == 1),
+        when(
+            rewrite(
+                "spacing-to-be-determined",
+                "move.spacing",
+                "at a spacing to be determined.",
+                "unresolved",
+                "movement-spacing",
+                "movement-width"),
+            set -> clauses(set, "move.spacing") == 1),
         of(
             "sealant-or-as-approved",
             "let another sealant be approved in place of the standard",
@@ -175,6 +179,13 @@ final class SetOperators {
                             .replaceAll("\\(\\d+ psi\\)", "(620 psi)"))
                 .expect("unit-slip", Set.of())
                 .aside("conflict"));
+  }
+
+  /**
+   * How many clauses state it; a rewriting of one of several would leave the others' entries bare.
+   */
+  private static long clauses(DraftSet set, String label) {
+    return set.statements(label).stream().filter(statement -> !statement.isCell()).count();
   }
 
   private static boolean hasReferences(DraftSet set) {

@@ -2,6 +2,7 @@ package clearbed.corpus;
 
 import java.util.Arrays;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
@@ -44,8 +45,12 @@ final class Spans {
     return matcher.matches() ? matcher.group(1) : "";
   }
 
-  /** The words alone, as they are rendered. */
+  /** The words alone, as they are rendered; what an edit left at the start is capitalised. */
   static String strip(String text) {
-    return text.replaceAll("<[^<>]*>", "").replaceAll(" {2,}", " ").strip();
+    String words = text.replaceAll("<[^<>]*>", "").replaceAll(" {2,}", " ").replace(":,", ":");
+    String line = words.strip();
+    return line.isEmpty()
+        ? line
+        : line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1);
   }
 }

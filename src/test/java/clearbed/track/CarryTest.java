@@ -244,7 +244,7 @@ class CarryTest {
     assertThat(april.log().remarks())
         .anyMatch(remark -> remark.contains("no finding of the earlier issue has this id"))
         .anyMatch(remark -> remark.contains("an earlier row has the same id"))
-        .anyMatch(remark -> remark.contains("rows of 1 findings were gone"));
+        .anyMatch(remark -> remark.contains("rows of 1 findings were missing"));
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(texts(book.getSheet("Kept"), 3)).contains("yes, 450 psi", "asked a second person");
       assertThat(Desk.text(book, Headers.QUESTIONS, ASKED, Headers.NUMBER)).isEqualTo("1");

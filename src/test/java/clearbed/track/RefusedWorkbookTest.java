@@ -123,4 +123,13 @@ class RefusedWorkbookTest {
                 .setLpwstr("2"));
     isRefused("its layout is version 2");
   }
+
+  @Test
+  void a_workbook_that_the_memory_cannot_hold() throws Exception {
+    FindingsWorkbook.write(DemoReport.report(), file);
+    WorkbookFile.refuseTooLarge(file, 512L << 20);
+    assertThatThrownBy(() -> WorkbookFile.refuseTooLarge(file, 100_000))
+        .isInstanceOf(RefusedWorkbook.class)
+        .hasMessageContaining("start with CLEARBED_JAVA_OPTS=-Xmx");
+  }
 }
