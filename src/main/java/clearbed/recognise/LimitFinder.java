@@ -13,10 +13,10 @@ import java.util.regex.Pattern;
 final class LimitFinder {
   private static final Pattern TAG =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])([A-Z]{1,4})[- ]?(\\d{1,3})([A-Za-z]?)(?![A-Za-z0-9]|[.-]\\d)");
+          "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
   private static final Pattern THROUGH =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])([A-Z]{1,4})-?(\\d{1,3})\\s*(?:through|thru|to|-)\\s*(?:\\1)?-?(\\d{1,3})(?![A-Za-z0-9])");
+          "(?<![A-Za-z0-9.-])([A-Z]{1,5})[-.]?(\\d{1,3})\\s*(?:through|thru|to|-)\\s*(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b");
@@ -67,7 +67,9 @@ final class LimitFinder {
     while (m.find()) {
       int from = Integer.parseInt(m.group(2));
       int to = Integer.parseInt(m.group(3));
-      for (int i = from; i <= to && i - from < 100; i++) tags.add(m.group(1) + "-" + i);
+      for (int i = from; i <= to && i - from < 100; i++) {
+        tags.add(m.group(1) + "-" + padded(i, m.group(2).length()));
+      }
     }
     m = TAG.matcher(text);
     while (m.find()) {
@@ -79,10 +81,16 @@ final class LimitFinder {
     return tags;
   }
 
+  /** GT-01 to GT-12 runs over GT-02, not over GT-2. */
+  private static String padded(int number, int digits) {
+    String s = Integer.toString(number);
+    return "0".repeat(Math.max(0, digits - s.length())) + s;
+  }
+
   /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */
   static String tag(String written) {
     String s = written.trim().toUpperCase(java.util.Locale.ROOT);
-    Matcher m = Pattern.compile("([A-Z]{1,4})[- ]?(\\d{1,3})([A-Z]?)").matcher(s);
+    Matcher m = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)").matcher(s);
     return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
   }
 

@@ -11,7 +11,7 @@ import java.util.TreeSet;
  * @param glass true when glass tile is named
  * @param otherTile other kinds of tile named
  * @param exposures places named
- * @param exceptExposures places left out
+ * @param except places and tags left out
  * @param surfaces surfaces named
  * @param with terms of the tile's own attributes that it supposes ({@code translucent glass: ...})
  */
@@ -20,7 +20,7 @@ public record Limits(
     boolean glass,
     Set<String> otherTile,
     Set<String> exposures,
-    Set<String> exceptExposures,
+    Set<String> except,
     Set<String> surfaces,
     Map<String, Set<String>> with) {
 
@@ -36,7 +36,7 @@ public record Limits(
         // GT-1 under an article on ceramic tile is no ceramic tile for that.
         kindSaid || !tags.isEmpty() ? otherTile : outer.otherTile,
         exposures.isEmpty() ? outer.exposures : exposures,
-        union(exceptExposures, outer.exceptExposures),
+        union(except, outer.except),
         surfaces.isEmpty() ? outer.surfaces : surfaces,
         with.isEmpty() ? outer.with : with);
   }

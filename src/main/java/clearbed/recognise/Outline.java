@@ -73,7 +73,7 @@ final class Outline {
         && capitals
         && !sentence
         && words.split("\\s+").length <= 8
-        && !words.matches(".*\\d.*");
+        && !words.matches(".*\\d+\\s*(?:IN\\b|MM|FT|PSI|%|/|\\.).*");
   }
 
   /** {@code 2.3 B.1.a} */

@@ -231,7 +231,7 @@ final class OutlineParser {
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
       headed(p, at, out);
-      if (noteOffTopic(p)) out.removeIf(s -> s.attribute().startsWith("process."));
+      if (noteOffTopic(p) && own.limits().tags().isEmpty()) out.removeIf(s -> s.attribute().startsWith("process."));
       return out;
     }
 
@@ -345,7 +345,7 @@ final class OutlineParser {
             l.glass(),
             Set.of(),
             l.exposures(),
-            l.exceptExposures(),
+            l.except(),
             l.surfaces(),
             l.with()));
   }

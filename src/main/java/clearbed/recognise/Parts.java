@@ -22,7 +22,7 @@ final class Parts {
 
   private static final Pattern SENTENCE =
       Pattern.compile(
-          "(?<=[^\\s.]{2}[.])(?<!\\b(?:min|max|approx|no|nos|vs|etc|incl|ft|dim|thk|nom|fig|ref|e\\.g|i\\.e|o\\.c)\\.)\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
+          "(?<=[^\\s]{2}[.])(?<!\\b(?:min|max|approx|no|nos|vs|etc|incl|ft|dim|thk|nom|fig|ref|e\\.g|i\\.e|o\\.c)\\.)\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
   private static final Pattern BUT =
@@ -73,6 +73,13 @@ final class Parts {
       List<Part> parts, String clause, Phrases except, boolean sentence) {
     if (clause.isEmpty()) return;
     Phrases.Hit hit = except.first(clause);
+    int comma = hit != null && hit.start() == 0 ? clause.indexOf(", ") : -1;
+    if (comma > 0) {
+      String main = clause.substring(comma + 2).trim();
+      parts.add(new Part(main, lead(main), false, sentence));
+      parts.add(new Part(clause.substring(0, comma), "", true, false));
+      return;
+    }
     if (hit == null || hit.start() == 0) {
       parts.add(new Part(clause, lead(clause), false, sentence));
       return;

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 final class ScheduleFinder {
   private static final Pattern TAG =
-      Pattern.compile("[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?");
+      Pattern.compile("[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]");
   private static final Pattern NOTE =
       Pattern.compile(
           "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");

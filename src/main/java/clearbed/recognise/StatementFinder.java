@@ -71,7 +71,7 @@ final class StatementFinder {
       Limits limits = limits(part, context).within(leadLimits);
       if (part.sentence()) limits = sameSubject(limits, previous);
       if (part.exception()) {
-        exceptFrom(out, previous, limits);
+        exceptFrom(out, previous, limitFinder.of(part.text(), false));
       }
       Reader reader =
           new Reader(part, context.withFamily(family), origin.withText(text), limits, carried);
@@ -99,7 +99,7 @@ final class StatementFinder {
         previous.glass(),
         previous.otherTile(),
         l.exposures(),
-        l.exceptExposures(),
+        l.except(),
         l.surfaces(),
         l.with());
   }
@@ -133,7 +133,7 @@ final class StatementFinder {
         own.glass(),
         own.otherTile(),
         own.exposures(),
-        own.exceptExposures(),
+        own.except(),
         own.surfaces(),
         with);
   }
@@ -163,7 +163,9 @@ final class StatementFinder {
   }
 
   private static void exceptFrom(List<Statement> out, Limits previous, Limits exception) {
-    if (exception.exposures().isEmpty()) return;
+    Set<String> except = new TreeSet<>(exception.exposures());
+    except.addAll(exception.tags());
+    if (except.isEmpty()) return;
     for (int i = 0; i < out.size(); i++) {
       Statement s = out.get(i);
       if (s.limits() != previous && !s.limits().equals(previous)) continue;
@@ -181,7 +183,7 @@ final class StatementFinder {
                   l.glass(),
                   l.otherTile(),
                   l.exposures(),
-                  exception.exposures(),
+                  except,
                   l.surfaces(),
                   l.with())));
     }
@@ -328,7 +330,8 @@ final class StatementFinder {
       Attribute attribute = vocabulary.attribute("substrate.flatness").orElse(null);
       if (attribute == null) return taken;
       boolean column = context.attribute().equals(attribute.id());
-      boolean spoken = attribute.words().cues().in(text) || carried.flatness;
+      boolean spoken =
+          attribute.words().cues().in(text) || carried.flatness || origin.text().matches("(?is).*\\bflat.*");
       if (!column && (!spoken || !text.matches(".*\\d.*"))) return taken;
       List<Content.Deviation> deviations = new ArrayList<>();
       Matcher m = FLATNESS.matcher(text);
@@ -667,7 +670,7 @@ final class StatementFinder {
               l.glass(),
               l.otherTile(),
               places,
-              l.exceptExposures(),
+              l.except(),
               l.surfaces(),
               l.with());
     }

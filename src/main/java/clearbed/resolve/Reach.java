@@ -18,9 +18,11 @@ final class Reach {
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
+  private final Set<String> glassTags;
 
-  Reach(Vocabulary vocabulary, Set<String> tags) {
+  Reach(Vocabulary vocabulary, Set<String> tags, Set<String> glassTags) {
     this.vocabulary = vocabulary;
+    this.glassTags = glassTags;
     this.tags = tags;
   }
 
@@ -28,7 +30,11 @@ final class Reach {
   int of(Limits limits, Draft entry) {
     Set<String> named =
         limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
+    // "For other glass tile and for PT-1": the tags named are not the only ones meant.
+    boolean glassAtLarge = limits.glass() && named.stream().noneMatch(glassTags::contains);
+    if (glassAtLarge) named = Set.of();
     if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
+    if (limits.except().contains(entry.key)) return NOT;
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
     int fit = named.isEmpty() ? 0 : TAG;
     if (limits.glass()) fit += GLASS;
@@ -40,16 +46,18 @@ final class Reach {
   }
 
   boolean namesTag(Limits limits) {
-    return limits.tags().stream().map(Tags::key).anyMatch(tags::contains);
+    Set<String> named = limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
+    boolean glassAtLarge = limits.glass() && named.stream().noneMatch(glassTags::contains);
+    return !named.isEmpty() && !glassAtLarge;
   }
 
   private int places(Limits limits, Draft entry) {
     Set<String> exposures = entry.terms("location.exposure");
-    if (!limits.exceptExposures().isEmpty() && !exposures.isEmpty()) {
+    if (!limits.except().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
               .allMatch(
-                  e -> limits.exceptExposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+                  e -> limits.except().stream().anyMatch(p -> vocabulary.covers(p, e)));
       if (all) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
