@@ -174,12 +174,17 @@ final class OutlineParser {
      */
     private String leadOf(String words) {
       String lead = Parts.lead(words);
-      if (!lead.isEmpty()) return lead;
+      // "Except at pools, mortar: ..." is about mortar, not about pools.
+      if (!lead.isEmpty()) return lead.replaceFirst("(?i)^except[^,]*,\\s*", "");
       return words.length() <= 60 && !words.endsWith(".") ? words : "";
     }
 
     void finish(List<Section> sections) {
       if (pending.isEmpty()) return;
+      if (!section && !scheduleNotes && titledAsTileWork()) {
+        section = true;
+        title = pending.get(0).text();
+      }
       if (number.isEmpty() && section) number = numberOfFile();
       if (title.isEmpty() && section) title = titleOfFile();
       Vocabulary.SectionRole role =
@@ -196,6 +201,22 @@ final class OutlineParser {
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
       sections.add(new Section(number, title, origin, article, notes, clauses));
+    }
+
+    /**
+     * Offices outside the numbered systems title their sections in words: {@code SPECIFICATION OF
+     * TILE WORK}.
+     */
+    private boolean titledAsTileWork() {
+      String opening =
+          pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
+      boolean titled =
+          opening.length() < 160
+              && opening.matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*")
+              && opening.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
+      boolean asNotes =
+          opening.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*");
+      return titled && !asNotes && pending.size() >= 6;
     }
 
     private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
@@ -231,7 +252,8 @@ final class OutlineParser {
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
       headed(p, at, out);
-      if (noteOffTopic(p) && own.limits().tags().isEmpty()) out.removeIf(s -> s.attribute().startsWith("process."));
+      if (noteOffTopic(p) && own.limits().tags().isEmpty())
+        out.removeIf(s -> s.attribute().startsWith("process."));
       return out;
     }
 
@@ -244,7 +266,9 @@ final class OutlineParser {
               + String.join(" ", p.path().stream().map(Node::text).toList())
               + " "
               + title;
-      return !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");
+      boolean tagged = !limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty();
+      return !tagged
+          && !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");
     }
 
     /**
@@ -305,9 +329,7 @@ final class OutlineParser {
                   n ->
                       (n.heading() || !n.number().isEmpty())
                           && vocabulary.speaksOfGlassTile(Outline.shorten(n.text())));
-      return (p.part() == 2 || !section)
-          && (glassAbove || !own.limits().tags().isEmpty())
-          && !scheduleNotes;
+      return p.part() != 1 && (glassAbove || !own.limits().tags().isEmpty()) && !scheduleNotes;
     }
 
     private String headingOf(Pending p) {
@@ -341,13 +363,7 @@ final class OutlineParser {
         s.asWritten(),
         s.origin(),
         new Limits(
-            l.tags(),
-            l.glass(),
-            Set.of(),
-            l.exposures(),
-            l.except(),
-            l.surfaces(),
-            l.with()));
+            l.tags(), l.glass(), Set.of(), l.exposures(), l.except(), l.surfaces(), l.with()));
   }
 
   private static String canonical(String number) {

@@ -27,6 +27,11 @@ final class Parts {
   private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
   private static final Pattern BUT =
       Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
+  // "100 percent behind clear tile, and not less than 95 percent elsewhere" says two things.
+  private static final Pattern AND_PERCENT =
+      Pattern.compile(
+          ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern LEAD = Pattern.compile("^([^:]{2,90}):(?=\\s|$)");
 
   private Parts() {}
@@ -36,8 +41,10 @@ final class Parts {
     for (Piece piece : sentences(text)) {
       boolean first = true;
       for (String clause : BUT.split(piece.text())) {
-        addWithException(parts, clause.trim(), except, piece.afterStop() && first);
-        first = false;
+        for (String figure : AND_PERCENT.split(clause)) {
+          addWithException(parts, figure.trim(), except, piece.afterStop() && first);
+          first = false;
+        }
       }
     }
     return parts;

@@ -331,7 +331,9 @@ final class StatementFinder {
       if (attribute == null) return taken;
       boolean column = context.attribute().equals(attribute.id());
       boolean spoken =
-          attribute.words().cues().in(text) || carried.flatness || origin.text().matches("(?is).*\\bflat.*");
+          attribute.words().cues().in(text)
+              || carried.flatness
+              || origin.text().matches("(?is).*\\bflat.*");
       if (!column && (!spoken || !text.matches(".*\\d.*"))) return taken;
       List<Content.Deviation> deviations = new ArrayList<>();
       Matcher m = FLATNESS.matcher(text);
@@ -666,13 +668,7 @@ final class StatementFinder {
       return places.isEmpty()
           ? l
           : new Limits(
-              l.tags(),
-              l.glass(),
-              l.otherTile(),
-              places,
-              l.except(),
-              l.surfaces(),
-              l.with());
+              l.tags(), l.glass(), l.otherTile(), places, l.except(), l.surfaces(), l.with());
     }
 
     private int offsetOf(Content.Amount amount) {

@@ -46,7 +46,8 @@ final class Reach {
   }
 
   boolean namesTag(Limits limits) {
-    Set<String> named = limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
+    Set<String> named =
+        limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
     boolean glassAtLarge = limits.glass() && named.stream().noneMatch(glassTags::contains);
     return !named.isEmpty() && !glassAtLarge;
   }
@@ -56,8 +57,7 @@ final class Reach {
     if (!limits.except().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
-              .allMatch(
-                  e -> limits.except().stream().anyMatch(p -> vocabulary.covers(p, e)));
+              .allMatch(e -> limits.except().stream().anyMatch(p -> vocabulary.covers(p, e)));
       if (all) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;

@@ -56,7 +56,14 @@ public final class Resolver {
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
-    Reach reach = new Reach(vocabulary, tags, drafts.values().stream().filter(d -> d.glass).map(d -> d.key).collect(java.util.stream.Collectors.toSet()));
+    Reach reach =
+        new Reach(
+            vocabulary,
+            tags,
+            drafts.values().stream()
+                .filter(d -> d.glass)
+                .map(d -> d.key)
+                .collect(java.util.stream.Collectors.toSet()));
     for (Draft draft : drafts.values()) {
       if (!draft.glass) continue;
       project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
@@ -92,8 +99,12 @@ public final class Resolver {
       for (Section section : f.sections()) {
         if (!section.article()) continue;
         for (Clause clause : section.clauses()) {
-          if (clause.number().isEmpty()
-              || !clause.number().startsWith("2.") && clause.number().contains(".")) continue;
+          // Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them.
+          boolean outside =
+              section.number().isEmpty()
+                  ? false
+                  : !clause.number().startsWith("2.") && clause.number().contains(".");
+          if (clause.number().isEmpty() || outside) continue;
           for (String tag : Tags.inOpening(clause.text())) {
             boolean known = drafts.containsKey(Tags.key(tag));
             boolean kin =
