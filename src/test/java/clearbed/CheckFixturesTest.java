@@ -76,7 +76,7 @@ class CheckFixturesTest {
     assertThat(checked.verdicts(check))
         .filteredOn(v -> v.outcome() == Verdict.Outcome.FINDING)
         .extracting(Verdict::tag)
-        .containsExactlyElementsOf(tags);
+        .containsExactlyElementsOf(tags.stream().filter(checked::hasGlass).toList());
   }
 
   @ParameterizedTest

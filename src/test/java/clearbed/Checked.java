@@ -68,6 +68,11 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
     return outcome.verdicts().stream().filter(v -> v.check().equals(check)).toList();
   }
 
+  /** True when the tag is a glass tile entry; a tag without a row is none. */
+  public boolean hasGlass(String tag) {
+    return project.glass().stream().anyMatch(e -> e.tag().equals(tag));
+  }
+
   public Entry entry(String tag) {
     return project.entries().stream()
         .filter(e -> e.tag().equals(tag))

@@ -82,7 +82,7 @@ final class RowReader {
       if (column.index() == tagColumn) continue;
       Table.Cell cell = row.at(column.index());
       if (cell == null || cell.text().isBlank()) continue;
-      if (vocabulary.list("ditto").matches(cell.text().trim())) {
+      if (ditto(cell)) {
         cell = above == null ? null : above.at(column.index());
         if (cell == null) {
           gaps.add(
@@ -95,6 +95,32 @@ final class RowReader {
       cell(out, table.origin(cell), cell, column);
     }
     return out;
+  }
+
+  /** The row with every ditto mark outside the tag column replaced by what it repeats. */
+  Table.Row repeated(Table.Row row, Table.Row above, int tagColumn) {
+    if (above == null || row.cells().stream().noneMatch(this::ditto)) return row;
+    List<Table.Cell> cells = new ArrayList<>();
+    for (Table.Cell cell : row.cells()) {
+      Table.Cell from = above.at(cell.column());
+      boolean repeats = cell.column() != tagColumn && ditto(cell) && from != null;
+      cells.add(
+          repeats
+              ? new Table.Cell(
+                  cell.column(),
+                  cell.columnSpan(),
+                  false,
+                  from.text(),
+                  from.remark(),
+                  from.firstRow(),
+                  from.page())
+              : cell);
+    }
+    return new Table.Row(row.number(), cells, row.hidden());
+  }
+
+  private boolean ditto(Table.Cell cell) {
+    return vocabulary.list("ditto").matches(PlainText.of(cell.text()).trim());
   }
 
   /** The empty cells under headers that are understood. */

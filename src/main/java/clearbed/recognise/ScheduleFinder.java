@@ -194,7 +194,8 @@ final class ScheduleFinder {
       return any || tagColumn < 0;
     }
 
-    private void entry(Table.Row row) {
+    private void entry(Table.Row written) {
+      Table.Row row = rowReader.repeated(written, previous, tagColumn);
       Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
       String material = rowReader.material(header, row, tagColumn);
       Glass glass = glass(row, material);

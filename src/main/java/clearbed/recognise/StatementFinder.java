@@ -451,10 +451,15 @@ final class StatementFinder {
 
     private int distance(Attribute a, int start, int end) {
       int best = Integer.MAX_VALUE;
-      for (Phrases.Hit hit : a.words().cues().all(whole))
-        best = Math.min(best, hit.distanceTo(start, end));
+      List<Phrases.Hit> not = a.words().not().all(whole);
+      for (Phrases.Hit hit : a.words().cues().all(whole)) {
+        // "Tensile bond strength" is no bond strength, however near the figure stands.
+        boolean turned =
+            not.stream().anyMatch(n -> n.end() <= hit.start() && hit.start() - n.end() <= 1);
+        if (!turned) best = Math.min(best, hit.distanceTo(start, end));
+      }
       if (best == Integer.MAX_VALUE) return best;
-      for (Phrases.Hit hit : a.words().not().all(whole)) {
+      for (Phrases.Hit hit : not) {
         if (hit.distanceTo(start, end) <= best) return Integer.MAX_VALUE;
       }
       return best + familyPenalty(a, start, end);
@@ -581,8 +586,9 @@ final class StatementFinder {
                 ? whole.substring(hit.end(), start)
                 : hit.start() >= end ? whole.substring(end, hit.start()) : "";
         if (between.contains(",")) d += 15;
-        // A lead-in speaks for all that follows it.
-        if (between.contains(":") || hit.end() <= start) d -= 10;
+        // A lead-in speaks for all that follows it; the tile in it is what the rest is for.
+        boolean leads = between.contains(":") || hit.end() <= start;
+        if (leads && !cue.getValue().equals("tile")) d -= 10;
         if (d < distance) {
           distance = d;
           best = cue.getValue();
