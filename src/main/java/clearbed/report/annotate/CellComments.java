@@ -4,12 +4,15 @@ import clearbed.report.SafeText;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.CreationHelper;
 import org.apache.poi.ss.usermodel.RichTextString;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 
 /** Writes notes into the comment of a cell. */
@@ -70,29 +73,42 @@ final class CellComments {
     comment.setString(joined);
   }
 
+  /** A box that opens at the right edge of the cell, as wide and high as the text wants. */
   private ClientAnchor anchor(CreationHelper helper, Cell cell, String text) {
-    int last = sheet.getWorkbook().getSpreadsheetVersion().getLastColumnIndex();
-    int lastRow = sheet.getWorkbook().getSpreadsheetVersion().getLastRowIndex();
     ClientAnchor anchor = helper.createClientAnchor();
-    int first = Math.min(cell.getColumnIndex() + 1, last - 6);
-    int end = first;
-    for (double width = 0; width < WIDTH_IN_PIXELS && end < last; end++) {
-      width += sheet.isColumnHidden(end) ? 0 : sheet.getColumnWidthInPixels(end);
-    }
-    int lines = (int) text.lines().mapToLong(l -> 1 + l.length() / LETTERS_IN_A_LINE).sum();
-    double height = Math.min(MOST_LINES, lines + 1) * POINTS_PER_LINE;
-    int top = Math.min(cell.getRowIndex(), lastRow - MOST_LINES);
-    int bottom = top;
-    for (double h = 0; h < height && bottom < lastRow; bottom++) {
-      h +=
-          sheet.getRow(bottom) == null
-              ? sheet.getDefaultRowHeightInPoints()
-              : sheet.getRow(bottom).getHeightInPoints();
-    }
-    anchor.setCol1(first);
-    anchor.setCol2(end);
-    anchor.setRow1(top);
-    anchor.setRow2(bottom);
+    // The library knows the cell of a comment by the corner of its box, so it starts in the cell.
+    anchor.setCol1(cell.getColumnIndex());
+    anchor.setRow1(cell.getRowIndex());
+    anchor.setDx1(columnWidth(cell));
+    anchor.setCol2(rightColumn(cell.getColumnIndex() + 1));
+    anchor.setRow2(bottomRow(cell.getRowIndex(), text));
     return anchor;
+  }
+
+  /** In the unit of the format: thousandths of the column, or English metric units. */
+  private int columnWidth(Cell cell) {
+    if (sheet instanceof HSSFSheet) return 1023;
+    return Units.pixelToEMU((int) sheet.getColumnWidthInPixels(cell.getColumnIndex()));
+  }
+
+  private int rightColumn(int first) {
+    int last = sheet.getWorkbook().getSpreadsheetVersion().getLastColumnIndex();
+    int column = Math.min(first, last);
+    for (double width = 0; width < WIDTH_IN_PIXELS && column < last; column++) {
+      width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidthInPixels(column);
+    }
+    return column;
+  }
+
+  private int bottomRow(int first, String text) {
+    int last = sheet.getWorkbook().getSpreadsheetVersion().getLastRowIndex();
+    int lines = (int) text.lines().mapToLong(l -> 1 + l.length() / LETTERS_IN_A_LINE).sum();
+    double wanted = Math.min(MOST_LINES, lines + 1) * POINTS_PER_LINE;
+    int row = first;
+    for (double height = 0; height < wanted && row < last; row++) {
+      Row there = sheet.getRow(row);
+      height += there == null ? sheet.getDefaultRowHeightInPoints() : there.getHeightInPoints();
+    }
+    return row;
   }
 }

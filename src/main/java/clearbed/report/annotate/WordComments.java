@@ -46,7 +46,7 @@ final class WordComments {
 
   private static void line(XWPFComment comment, String words, boolean bold) {
     XWPFRun run = comment.createParagraph().createRun();
-    run.setBold(bold);
+    if (bold) run.setBold(true);
     String[] lines = words.split("\n", -1);
     for (int i = 0; i < lines.length; i++) {
       if (i > 0) run.addBreak();
