@@ -19,7 +19,7 @@ final class LimitFinder {
           "(?<![A-Za-z0-9.-])([A-Z]{1,5})[-.]?(\\d{1,3})\\s*(?:through|thru|to|-)\\s*(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
-      Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b");
+      Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
   private static final Pattern SUITED =
       Pattern.compile(
           "(?:suit\\w*|approved|rated|recommended|designed|intended|formulated|acceptable|listed|appropriate|tested|certified|manufactured|made)\\s+(?:\\w+\\s+)?$",
@@ -49,7 +49,7 @@ final class LimitFinder {
               if (phrases.in(glassless)) other.add(kind);
             });
     return new Limits(
-        tags(text),
+        AND_OTHERS.matcher(text).find() ? Set.of() : tags(text),
         glass,
         other,
         places(text, vocabulary.exposurePlaces(), heading),

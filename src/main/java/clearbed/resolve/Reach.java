@@ -18,11 +18,9 @@ final class Reach {
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
-  private final Set<String> glassTags;
 
-  Reach(Vocabulary vocabulary, Set<String> tags, Set<String> glassTags) {
+  Reach(Vocabulary vocabulary, Set<String> tags) {
     this.vocabulary = vocabulary;
-    this.glassTags = glassTags;
     this.tags = tags;
   }
 
@@ -30,15 +28,13 @@ final class Reach {
   int of(Limits limits, Draft entry) {
     Set<String> named =
         limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
-    // "For other glass tile and for PT-1": the tags named are not the only ones meant.
-    boolean glassAtLarge = limits.glass() && named.stream().noneMatch(glassTags::contains);
-    if (glassAtLarge) named = Set.of();
     if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
     if (limits.except().contains(entry.key)) return NOT;
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
     int fit = named.isEmpty() ? 0 : TAG;
     if (limits.glass()) fit += GLASS;
-    int places = places(limits, entry);
+    // A clause that names the tile means it, wherever else its places are.
+    int places = named.isEmpty() ? places(limits, entry) : 0;
     int surfaces = surfaces(limits, entry);
     int with = with(limits.with(), entry);
     if (places == NOT || surfaces == NOT || with == NOT) return NOT;
@@ -46,10 +42,7 @@ final class Reach {
   }
 
   boolean namesTag(Limits limits) {
-    Set<String> named =
-        limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
-    boolean glassAtLarge = limits.glass() && named.stream().noneMatch(glassTags::contains);
-    return !named.isEmpty() && !glassAtLarge;
+    return limits.tags().stream().map(Tags::key).anyMatch(tags::contains);
   }
 
   private int places(Limits limits, Draft entry) {

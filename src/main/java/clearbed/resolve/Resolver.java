@@ -56,14 +56,7 @@ public final class Resolver {
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
-    Reach reach =
-        new Reach(
-            vocabulary,
-            tags,
-            drafts.values().stream()
-                .filter(d -> d.glass)
-                .map(d -> d.key)
-                .collect(java.util.stream.Collectors.toSet()));
+    Reach reach = new Reach(vocabulary, tags);
     for (Draft draft : drafts.values()) {
       if (!draft.glass) continue;
       project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());

@@ -21,8 +21,8 @@ import picocli.CommandLine.Option;
 /** Measures the tool on the corpus: recall, precision and false alarms of every check. */
 @Command(name = "corpus", mixinStandardHelpOptions = true)
 public final class CorpusRun implements Callable<Integer> {
-  @Option(names = "--command", description = "the program to measure")
-  private Path command = Path.of("target/clearbed/bin/clearbed");
+  @Option(names = "--command", description = "the program to measure, if not this process")
+  private Path command;
 
   @Option(names = "--rules", description = "rule file laid over the set; repeatable")
   private List<Path> layers = new ArrayList<>();
@@ -67,7 +67,8 @@ public final class CorpusRun implements Callable<Integer> {
     Path off = without == null ? null : SwitchedOff.layer(without);
     if (off != null) over.add(off);
     try {
-      return measure(new CommandChecker(command, over));
+      return measure(
+          command == null ? new InProcessChecker(over) : new CommandChecker(command, over));
     } finally {
       if (off != null) Files.delete(off);
     }
