@@ -95,7 +95,11 @@ final class MovementJoint {
             .filter(v -> v.content() instanceof Content.Amount)
             .toList();
     Comparator<Value> bySize = Comparator.comparing(v -> ((Content.Amount) v.content()).low());
-    Optional<Value> worst = largest ? values.stream().max(bySize) : values.stream().min(bySize);
+    // Of equal figures, the one in the schedule that says most of the tile.
+    Comparator<Value> home =
+        Comparator.comparing(v -> v.origin().document().equals(entry.origin().document()) ? 0 : 1);
+    Optional<Value> worst =
+        values.stream().min((largest ? bySize.reversed() : bySize).thenComparing(home));
     return worst.map(
         v -> {
           Content.Amount amount = (Content.Amount) v.content();

@@ -8,6 +8,7 @@ import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Verdict;
+import clearbed.recognise.Attribute;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import clearbed.recognise.Vocabulary;
@@ -79,6 +80,9 @@ final class RuleRun {
     if (rule.expectation() instanceof Expectation.Computed c)
       return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
     Judgement judgement = judge.judge(rule, entry);
+    if (judgement instanceof Judgement.Failed f && f.kind() == Kind.INCOMPATIBLE) {
+      return withOtherSide(f, entry);
+    }
     if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
       return new Judgement.Undecided(
           "depends on "
@@ -87,6 +91,28 @@ final class RuleRun {
           null);
     }
     return judgement;
+  }
+
+  /** What does not go together stands in two places: the value, and what makes the rule apply. */
+  private Judgement withOtherSide(Judgement.Failed f, Entry entry) {
+    List<Origin> places = new ArrayList<>(f.places());
+    for (Map<String, List<String>> way : rule.when()) {
+      for (String attribute : way.keySet()) {
+        entry.governing(attribute).stream()
+            .map(v -> v.origin())
+            .filter(o -> !o.equals(f.origin()) && !places.contains(o))
+            .forEach(places::add);
+      }
+    }
+    return new Judgement.Failed(
+        f.kind(),
+        f.message(),
+        f.found(),
+        f.expected(),
+        f.origin(),
+        places,
+        f.steps(),
+        f.calculations());
   }
 
   private void missing(List<Finding> findings, List<Entry> entries, boolean perRow) {
@@ -184,24 +210,32 @@ final class RuleRun {
     return origin.document().replaceAll(".*/|\\.[A-Za-z]+$", "");
   }
 
-  /** The article of the section where the missing words would stand, else its beginning. */
+  /** The place in the section where the missing words would stand, else its beginning. */
   private Origin placeIn(Section section) {
-    String family = vocabulary.attribute(rule.attribute()).map(a -> a.family()).orElse("");
+    Attribute attribute = vocabulary.attribute(rule.attribute()).orElse(null);
+    if (attribute == null) return section.origin();
     for (Clause clause : section.clauses()) {
-      boolean same =
-          clause.statements().stream()
-              .anyMatch(
-                  s ->
-                      vocabulary
-                          .attribute(s.attribute())
-                          .map(a -> a.family().equals(family))
-                          .orElse(false));
-      if (same && !clause.limits().otherTileOnly()) {
-        String article =
-            clause.origin().heading() == null ? null : clause.origin().heading().split(" ")[0];
-        return clause.origin().withHeading(article);
-      }
+      if (attribute.namedIn(clause.heading())) return atArticle(clause);
+    }
+    boolean byWords = attribute.kind() == Attribute.Kind.REQUIRED;
+    for (Clause clause : section.clauses()) {
+      if (byWords && attribute.namedIn(clause.text())) return clause.origin();
+    }
+    for (Clause clause : section.clauses()) {
+      boolean same = clause.statements().stream().anyMatch(s -> kin(s.attribute(), attribute));
+      if (same && !clause.limits().otherTileOnly()) return atArticle(clause);
     }
     return section.origin();
+  }
+
+  private boolean kin(String id, Attribute attribute) {
+    return vocabulary.attribute(id).map(a -> a.family().equals(attribute.family())).orElse(false);
+  }
+
+  private static Origin atArticle(Clause clause) {
+    String heading = clause.origin().heading();
+    return heading == null || clause.number().isEmpty()
+        ? clause.origin()
+        : clause.origin().withHeading(heading.split(" ")[0]);
   }
 }

@@ -37,6 +37,12 @@ public record Attribute(
   /** The phrases it is recognised by; terms in the order of the vocabulary file. */
   record Words(Phrases headers, Phrases cues, Phrases not, Map<String, Phrases> terms) {}
 
+  /** True when a text uses the words that the vocabulary has for it. */
+  public boolean namedIn(String text) {
+    String plain = PlainText.of(text);
+    return words.headers().in(plain) || (kind == Kind.REQUIRED && words.cues().in(plain));
+  }
+
   /** True when the vocabulary has that term for it. */
   public boolean hasTerm(String term) {
     return words.terms().containsKey(term);

@@ -40,6 +40,10 @@ final class StatementFinder {
       Pattern.compile(
           "(?:tested|test(?:ing)?|determined|measured|method)\\b[^.;,]{0,40}$",
           Pattern.CASE_INSENSITIVE);
+  private static final Pattern USES =
+      Pattern.compile(
+          "^(?:(?i:use[ds]?|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
+              + "(?:for|of|at|in|on|:)\\s+(?:tags? )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
   private static final int NEAR = 90;
   private static final int OPEN_NEAR = 24;
   // A lead-in names what its paragraph is about, however far the figure stands behind it.
@@ -60,6 +64,7 @@ final class StatementFinder {
     List<Statement> out = new ArrayList<>();
     String family = context.family();
     Carried carried = new Carried();
+    Set<String> uses = new TreeSet<>();
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
@@ -75,7 +80,11 @@ final class StatementFinder {
       }
       Reader reader =
           new Reader(part, context.withFamily(family), origin.withText(text), limits, carried);
+      int before = out.size();
       reader.read(out);
+      if (USES.matcher(part.text()).find()) {
+        uses = spreadBack(out, before, uses, limits);
+      }
       previous = limits;
     }
     return out;
@@ -88,6 +97,26 @@ final class StatementFinder {
   private static final class Carried {
     private Attribute amount;
     private boolean flatness;
+  }
+
+  /** "Epoxy grout: ANSI A118.3. Use for GT-2." says afterwards for which tile the standard is. */
+  private static Set<String> spreadBack(
+      List<Statement> out, int before, Set<String> earlier, Limits said) {
+    if (said.tags().isEmpty()) return earlier;
+    Set<String> all = new TreeSet<>(earlier);
+    all.addAll(said.tags());
+    for (int i = 0; i < before; i++) {
+      Statement s = out.get(i);
+      Limits l = s.limits();
+      if (!l.tags().isEmpty() && !l.tags().equals(earlier)) continue;
+      Limits now =
+          new Limits(
+              all, l.glass(), l.otherTile(), l.exposures(), l.except(), l.surfaces(), l.with());
+      out.set(
+          i,
+          new Statement(s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), now));
+    }
+    return all;
   }
 
   /** A sentence that names no tile speaks of the tile of the sentence before. */

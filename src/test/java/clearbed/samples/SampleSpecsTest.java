@@ -1,0 +1,88 @@
+package clearbed.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.cli.Main;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The sample projects, as a reader of the README meets them. */
+class SampleSpecsTest {
+  @TempDir Path folder;
+
+  @Test
+  void everyPlantedFaultIsFoundOnceAtItsPlaceAndNothingElseIsReported() throws IOException {
+    List<JsonNode> findings = serious(check("draft"));
+    List<JsonNode> unexplained = new ArrayList<>(findings);
+    for (JsonNode label : labels()) {
+      List<JsonNode> matching = findings.stream().filter(finding -> found(label, finding)).toList();
+      assertThat(matching).as(label.toString()).hasSize(1);
+      assertThat(place(matching.get(0)))
+          .as(label.toString())
+          .contains(label.get("document").asText());
+      JsonNode cell = label.get("place").path("cell");
+      if (!cell.isMissingNode()) {
+        assertThat(place(matching.get(0))).contains("\"cell\":\"" + cell.asText() + "\"");
+      }
+      unexplained.removeAll(matching);
+    }
+    assertThat(unexplained).isEmpty();
+  }
+
+  @Test
+  void theIssuedSetIsSilent() throws IOException {
+    JsonNode report = check("issued");
+    assertThat(serious(report)).isEmpty();
+    long glass = 0;
+    for (JsonNode entry : report.get("entries")) if (entry.get("glass").asBoolean()) glass++;
+    assertThat(glass).as("silence is not for want of entries").isEqualTo(8);
+  }
+
+  private static boolean found(JsonNode label, JsonNode finding) {
+    if (!finding.get("check").asText().equals(label.get("check").asText())) return false;
+    JsonNode origin = finding.get("origin");
+    String heading = label.get("place").path("heading").asText("");
+    boolean sameHeading = heading.isEmpty() || heading.startsWith(origin.path("heading").asText());
+    return tags(label).equals(tags(finding)) && sameHeading;
+  }
+
+  private static List<String> tags(JsonNode node) {
+    List<String> tags = new ArrayList<>();
+    node.path("tags").forEach(tag -> tags.add(tag.asText()));
+    if (tags.isEmpty() && node.hasNonNull("tag")) tags.add(node.get("tag").asText());
+    return tags;
+  }
+
+  /** Both sides of a conflict are places of it. */
+  private static String place(JsonNode finding) {
+    return finding.get("origin") + " " + finding.path("places");
+  }
+
+  private static List<JsonNode> serious(JsonNode report) {
+    List<JsonNode> out = new ArrayList<>();
+    for (JsonNode finding : report.get("findings")) {
+      if (!finding.get("level").asText().equals("note")) out.add(finding);
+    }
+    return out;
+  }
+
+  private JsonNode check(String set) throws IOException {
+    Path json = folder.resolve("findings.json");
+    String workbook = folder.resolve("findings.xlsx").toString();
+    Main.run("check", "sample-specs/" + set, "-o", workbook, "--json", json.toString(), "--quiet");
+    return new ObjectMapper().readTree(json.toFile());
+  }
+
+  private static JsonNode labels() throws IOException {
+    try (InputStream in = SampleSpecsTest.class.getResourceAsStream("/samples/draft-labels.json")) {
+      return new ObjectMapper().readTree(in);
+    }
+  }
+}
