@@ -28,10 +28,14 @@ final class CoverageCheck implements Computation {
     List<Value> voidFree = entry.governing("mortar.voidFree");
     boolean met = values.stream().anyMatch(v -> Judge.guarantees(v.content(), wanted));
     // "95 percent, no voids" behind see-through glass: what matters there is that nothing shows.
+    boolean full =
+        voidFree.stream()
+            .anyMatch(
+                v -> v.asWritten().matches("(?is).*\\b(?:full|fully|solid|solidly|complete)\\b.*"));
     boolean byWords =
         seeThrough
             && !voidFree.isEmpty()
-            && (values.isEmpty()
+            && (values.isEmpty() && full
                 || values.stream().anyMatch(v -> Judge.guarantees(v.content(), atLeast(95))));
     if (met) return Judge.satisfied(values);
     if (byWords) return Judge.satisfied(voidFree);

@@ -64,8 +64,8 @@ final class FindingWriter {
 
   private static String fill(String template, Case c, String expected) {
     String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
-    return template
-        .replace("{tag}", tags)
+    String text = c.tags().size() > 1 ? plural(template) : template;
+    return text.replace("{tag}", tags)
         .replace("{found}", shortened(c.found()))
         .replace("{expected}", expected);
   }

@@ -16,10 +16,11 @@ final class MovementSpacingCheck implements Computation {
     MovementJoint joint = new MovementJoint(entry);
     List<Value> values = entry.governing(rule.attribute());
     if (joint.spacing().isEmpty()) {
-      List<Value> guideline = entry.governing("movement.guideline");
-      if (!guideline.isEmpty())
-        return new Judgement.Satisfied("by " + Judge.found(guideline), guideline.get(0).origin());
-      return new Judgement.Undecided("depends on the guideline, which is not stated", null);
+      Value open =
+          entry.values(rule.attribute()).stream().filter(Value::open).findFirst().orElse(null);
+      return open == null
+          ? new Judgement.Missing()
+          : new Judgement.Undecided("left open: " + open.content().text(), open.origin());
     }
     if (joint.exposure().isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);

@@ -81,6 +81,11 @@ final class LimitFinder {
     return tags;
   }
 
+  /** Tags of a text, letter for letter. */
+  static java.util.List<String> written(String text) {
+    return TAG.matcher(text).results().map(r -> r.group()).toList();
+  }
+
   /** GT-01 to GT-12 runs over GT-02, not over GT-2. */
   private static String padded(int number, int digits) {
     String s = Integer.toString(number);

@@ -17,6 +17,17 @@ public final class Tags {
     return LimitFinder.tag(PlainText.of(tag).replaceAll("\\s+", " "));
   }
 
+  /**
+   * The tag as a text writes it: {@code GL.01} for the key {@code GL-01}; the key itself where it
+   * is not found.
+   */
+  public static String asWritten(String key, String text) {
+    return LimitFinder.written(PlainText.of(text)).stream()
+        .filter(w -> key(w).equals(key))
+        .findFirst()
+        .orElse(key);
+  }
+
   /** The letters of a tag: {@code GT} of {@code GT-12}. */
   public static String prefix(String key) {
     return key.replaceAll("[^A-Z].*$", "");

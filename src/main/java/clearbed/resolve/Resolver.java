@@ -106,7 +106,8 @@ public final class Resolver {
                         .noneMatch(
                             d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
             if (known || kin || !product(clause, tag)) continue;
-            Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
+            String written = Tags.asWritten(Tags.key(tag), clause.text());
+            Draft draft = new Draft(written, Tags.key(tag), clause.origin());
             draft.glass = true;
             draft.evidence = clause.text();
             draft.places.add(clause.origin());
