@@ -13,6 +13,7 @@ public final class Rendering {
     return switch (extension(fileName)) {
       case "docx" -> WordFile.section(outline);
       case "txt" -> PlainFile.text(outline);
+      case "md" -> MarkdownFile.section(outline);
       case "html", "htm" -> HtmlFile.section(outline);
       case "rtf" -> RtfFile.section(outline);
       case "odt" -> OpenDocumentFile.text(outline);
