@@ -29,9 +29,17 @@ final class Clauses {
     List<List<String>> out = new ArrayList<>();
     out.add(rows.get(0));
     for (List<String> row : rows.subList(1, rows.size())) {
-      out.add(Rows.edit(row, labels, glass, edit));
+      out.add(cells(Rows.edit(row, labels, glass, edit), glass, edit));
     }
     return out;
+  }
+
+  /** A table of materials has statements marked within its cells. */
+  private static List<String> cells(
+      List<String> row, Set<String> glass, UnaryOperator<Statement> edit) {
+    UnaryOperator<Statement> asCell =
+        words -> edit.apply(new Statement(words.label(), words.tags(), words.text(), true));
+    return row.stream().map(cell -> Spans.edit(cell, glass, asCell)).toList();
   }
 
   /** The outline as rendered: no marks, no clause and no heading that an edit left empty. */
