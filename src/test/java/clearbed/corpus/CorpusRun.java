@@ -36,8 +36,11 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--operator", description = "only this operator; repeatable")
   private List<String> operators = new ArrayList<>();
 
-  @Option(names = "--tuned-only", description = "leave out what is held back")
+  @Option(names = "--tuned-only", description = "leave out what is held back or unseen")
   private boolean tunedOnly;
+
+  @Option(names = "--unseen-only", description = "only the unseen sets, with every operator")
+  private boolean unseenOnly;
 
   @Option(names = "--json", description = "write the figures here too")
   private Path json;
@@ -84,7 +87,7 @@ public final class CorpusRun implements Callable<Integer> {
       System.out.printf(
           "%-20s %-10s %2d glass, %2d other, %d files, %s%n",
           set.name(),
-          set.heldBack() ? "held back" : "tuned",
+          set.unseen() ? "unseen" : set.heldBack() ? "held back" : "tuned",
           set.glass().size(),
           set.other().size(),
           set.files().size(),
@@ -131,14 +134,20 @@ public final class CorpusRun implements Callable<Integer> {
   private int measure(Checker checker) throws IOException {
     List<String> lines = new ArrayList<>();
     Trial.Result result = new Trial(checker, chosenSets(), chosenOperators(), lines::add).run();
-    print("tuned", result.tuned());
-    if (!tunedOnly) print("held back", result.heldBack());
+    if (!unseenOnly) print("tuned", result.tuned());
+    if (!tunedOnly && !unseenOnly) print("held back", result.heldBack());
+    if (!tunedOnly) print("unseen", result.unseen());
     System.out.println(result.mutants() + " sets with one defect");
     result.entries().forEach(System.out::println);
     if (log != null) Files.write(log, lines);
     if (json != null) writeJson(result);
     if (without == null) return 0;
-    Tally.Line line = result.tuned().line(without).plus(result.heldBack().line(without));
+    Tally.Line line =
+        result
+            .tuned()
+            .line(without)
+            .plus(result.heldBack().line(without))
+            .plus(result.unseen().line(without));
     System.out.printf(
         Locale.ROOT, "%s switched off: %d of %d found%n", without, line.found(), line.due());
     return line.due() > 0 && line.found() == 0 && line.partly() == 0 ? 0 : 1;
@@ -147,7 +156,8 @@ public final class CorpusRun implements Callable<Integer> {
   private List<DraftSet> chosenSets() {
     return Corpus.sets().stream()
         .filter(set -> sets.isEmpty() || sets.contains(set.name()))
-        .filter(set -> !tunedOnly || !set.heldBack())
+        .filter(set -> !tunedOnly || !(set.heldBack() || set.unseen()))
+        .filter(set -> !unseenOnly || set.unseen())
         .toList();
   }
 
@@ -199,6 +209,7 @@ public final class CorpusRun implements Callable<Integer> {
     Map<String, Tally> parts = new TreeMap<>();
     parts.put("tuned", result.tuned());
     parts.put("heldBack", result.heldBack());
+    parts.put("unseen", result.unseen());
     for (var part : parts.entrySet()) {
       ObjectNode node = root.putObject(part.getKey());
       for (String check : new TreeSet<>(part.getValue().lines().keySet())) {

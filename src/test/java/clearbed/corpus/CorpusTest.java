@@ -42,9 +42,10 @@ class CorpusTest {
 
   @Test
   void aboutAThirdIsHeldBack() {
-    long sets = SETS.values().stream().filter(DraftSet::heldBack).count();
+    List<DraftSet> seen = SETS.values().stream().filter(set -> !set.unseen()).toList();
+    long sets = seen.stream().filter(DraftSet::heldBack).count();
     long operators = Operators.all().stream().filter(Operator::heldBack).count();
-    assertThat(sets * 1.0 / SETS.size()).isBetween(0.2, 0.45);
+    assertThat(sets * 1.0 / seen.size()).isBetween(0.2, 0.45);
     assertThat(operators * 1.0 / Operators.all().size()).isBetween(0.25, 0.42);
   }
 

@@ -35,7 +35,11 @@ record DraftSet(
   }
 
   boolean heldBack() {
-    return HeldBack.of(name);
+    return !unseen() && HeldBack.of(name);
+  }
+
+  boolean unseen() {
+    return Corpus.unseen(name);
   }
 
   DraftSet withFiles(List<DraftFile> others) {

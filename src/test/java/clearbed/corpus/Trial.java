@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /**
- * Every operator on every set it fits, checked and scored; tuned and held-back ones apart.
+ * Every operator on every set it fits, checked and scored; tuned, held-back and unseen ones apart.
  *
  * @param checker what is measured
  * @param sets which sets take part
@@ -27,32 +27,35 @@ record Trial(Checker checker, List<DraftSet> sets, List<Operator> operators, Con
    *
    * @param tuned sets and operators that rules and vocabulary may be improved on
    * @param heldBack those where the set, the operator, or both are held back
+   * @param unseen every operator on the sets that were written apart from the tool
    * @param entries wrong or missing glass entries on clean sets, a line each
    */
-  record Result(Tally tuned, Tally heldBack, int mutants, List<String> entries) {}
+  record Result(Tally tuned, Tally heldBack, Tally unseen, int mutants, List<String> entries) {}
 
   Result run() throws IOException {
     Tally tuned = new Tally();
     Tally heldBack = new Tally();
+    Tally unseen = new Tally();
     List<String> entries = new ArrayList<>();
     int mutants = 0;
     for (DraftSet set : sets) {
       var json = checked(set);
       List<Reported> clean = Reported.of(json);
       entries.addAll(Entries.wrong(set, json));
-      (set.heldBack() ? heldBack : tuned).scoreClean(clean);
+      Tally own = set.unseen() ? unseen : set.heldBack() ? heldBack : tuned;
+      own.scoreClean(clean);
       report(set.name() + ", clean", clean, finding -> finding.loud());
       Set<String> keys = new LinkedHashSet<>();
       clean.forEach(finding -> keys.addAll(finding.keys()));
       for (Operator operator : operators) {
         Optional<Mutant> mutant = operator.on(set);
         if (mutant.isEmpty()) continue;
-        boolean apart = set.heldBack() || operator.heldBack();
-        score(mutant.get(), operator, apart ? heldBack : tuned, keys);
+        boolean apart = !set.unseen() && operator.heldBack();
+        score(mutant.get(), operator, apart ? heldBack : own, keys);
         mutants++;
       }
     }
-    return new Result(tuned, heldBack, mutants, entries);
+    return new Result(tuned, heldBack, unseen, mutants, entries);
   }
 
   private void score(Mutant mutant, Operator operator, Tally tally, Set<String> onCleanSet)

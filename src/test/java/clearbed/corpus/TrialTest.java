@@ -102,6 +102,17 @@ class TrialTest {
   }
 
   @Test
+  void anUnseenSetCountsApartWhateverTheOperator() throws IOException {
+    DraftSet unseen = Corpus.set("pellwater-market");
+    Checker blind = (folder, rules) -> JSON.createObjectNode();
+    List<Operator> both = List.of(operator("mockup-deleted"), operator("flatness-deleted"));
+    Trial.Result result = new Trial(blind, List.of(SET, unseen), both, line -> {}).run();
+    assertThat(both).extracting(Operator::heldBack).containsExactly(true, false);
+    assertThat(result.unseen().total()).isEqualTo(new Tally.Line(2, 0, 0, 0));
+    assertThat(result.tuned().total().plus(result.heldBack().total()).due()).isEqualTo(2);
+  }
+
+  @Test
   void aRunNamesEntriesThatWereNotFoundAndThoseThatAreNotGlass() throws IOException {
     Checker wrong =
         (folder, rules) -> {
