@@ -7,17 +7,18 @@ import java.util.TreeSet;
 /** The names under which rule files can ask for something computed. */
 final class Computations {
   private static final Map<String, Computation> OF_AN_ENTRY =
-      Map.of(
-          "tile-size", new TileSizeCheck(),
-          "coverage", new CoverageCheck(),
-          "flatness", new FlatnessCheck(),
-          "deflection", new DeflectionCheck(),
-          "grout-width", new GroutWidthCheck(),
-          "movement-spacing", new MovementSpacingCheck(),
-          "movement-width", new MovementWidthCheck(),
-          "movement-class", new MovementClassCheck(),
-          "sealant-depth", new SealantDepthCheck(),
-          "sealant-use", new SealantUseCheck());
+      Map.ofEntries(
+          Map.entry("grout-reach", new GroutReachCheck()),
+          Map.entry("tile-size", new TileSizeCheck()),
+          Map.entry("coverage", new CoverageCheck()),
+          Map.entry("flatness", new FlatnessCheck()),
+          Map.entry("deflection", new DeflectionCheck()),
+          Map.entry("grout-width", new GroutWidthCheck()),
+          Map.entry("movement-spacing", new MovementSpacingCheck()),
+          Map.entry("movement-width", new MovementWidthCheck()),
+          Map.entry("movement-class", new MovementClassCheck()),
+          Map.entry("sealant-depth", new SealantDepthCheck()),
+          Map.entry("sealant-use", new SealantUseCheck()));
   private static final Map<String, SetComputation> OF_THE_SET =
       Map.of(
           "conflict", new ConflictCheck(),

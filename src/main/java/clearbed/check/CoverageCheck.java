@@ -19,7 +19,7 @@ final class CoverageCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     boolean seeThrough =
         entry.governing("tile.translucency").stream()
-            .anyMatch(v -> !v.content().text().equals("opaque"));
+            .anyMatch(v -> v.content() instanceof Content.Term t && !t.text().equals("opaque"));
     double percent = seeThrough ? 100 : 95;
     Content.Amount wanted =
         new Content.Amount(

@@ -7,6 +7,8 @@ import clearbed.model.Origin;
 import clearbed.model.State;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Words a finding from its rule. */
 final class FindingWriter {
@@ -70,12 +72,18 @@ final class FindingWriter {
         .replace("{expected}", expected);
   }
 
-  /** The verb behind a tag, for several tags. */
+  private static final Map<String, String> PLURAL =
+      Map.of("is", "are", "has", "have", "stands", "stand");
+  private static final Pattern SUBJECT =
+      Pattern.compile(
+          "(^|[.;:] |\\bthat |\\bwhether |\\bWhether |\\bwhere )\\{tag} (is|has|stands) ");
+
+  /** The verb behind a tag that is its subject, for several tags. */
   private static String plural(String template) {
-    return template
-        .replace("{tag} is ", "{tag} are ")
-        .replace("{tag} has ", "{tag} have ")
-        .replace("{tag} stands ", "{tag} stand ")
+    // "The mortar of {tag} is": there the mortar is the subject.
+    return SUBJECT
+        .matcher(template)
+        .replaceAll(m -> m.group(1) + "{tag} " + PLURAL.get(m.group(2)) + " ")
         .replace("Is {tag} ", "Are {tag} ")
         .replace("Has {tag} ", "Have {tag} ")
         .replace("Does {tag} ", "Do {tag} ");

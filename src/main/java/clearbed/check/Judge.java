@@ -29,6 +29,7 @@ final class Judge {
   Judgement judge(Rule rule, Entry entry) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return unsaid(rule, entry);
+    if (rule.everywhere()) values = everywhere(values, entry, rule.attribute());
     Expectation expected = rule.expectation();
     if (expected instanceof Expectation.AnyOf e)
       return each(rule, values, v -> accepts(e.accepted(), v), false);
@@ -42,6 +43,15 @@ final class Judge {
     if (expected instanceof Expectation.AgreesWith e)
       return agrees(rule, values, entry.governing(e.attribute()));
     return satisfied(values);
+  }
+
+  /** What governs, and what words on this very tile or on glass tile say elsewhere. */
+  private static List<Value> everywhere(List<Value> governing, Entry entry, String attribute) {
+    List<Value> all = new ArrayList<>(governing);
+    entry.values(attribute).stream()
+        .filter(v -> v.specific() && !v.excluded() && !v.open() && !all.contains(v))
+        .forEach(all::add);
+    return all;
   }
 
   /**

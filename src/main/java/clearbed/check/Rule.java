@@ -14,6 +14,7 @@ import java.util.Map;
  * @param instead attributes that satisfy the check by being stated
  * @param level of what is inadequate
  * @param missingLevel of what is missing
+ * @param everywhere true when whatever is said of the entry counts, not only what governs
  * @param bySection true when the section is where the words belong, so that one gap serves all
  *     entries
  */
@@ -33,6 +34,7 @@ public record Rule(
     Kind kind,
     boolean bySection,
     boolean silentWhenMissing,
+    boolean everywhere,
     Wording wording) {
 
   /** A figure that is often given in place of the right one. */

@@ -266,6 +266,7 @@ public final class RuleSets {
         kind,
         bySection,
         n.path("silentWhenMissing").asBoolean(),
+        n.path("everywhere").asBoolean(),
         wording(n));
   }
 

@@ -48,8 +48,8 @@ final class TagsCheck implements SetComputation {
     for (RoomUse use : scene.project().rooms())
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
-      if (!section.article()) continue;
       for (Clause clause : section.clauses()) {
+        if (!section.article() && !clause.limits().glass()) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
         for (String tag : Tags.inOpening(clause.text()))
@@ -85,6 +85,18 @@ final class TagsCheck implements SetComputation {
     if (!rows.contains(key) && prefixes.contains(Tags.prefix(key))) out.putIfAbsent(key, origin);
   }
 
+  /** The tags that a clause specifies as tiles: it opens with them, or says what they are like. */
+  private static Set<String> products(Clause clause) {
+    Set<String> out = new TreeSet<>();
+    for (String tag : clause.limits().tags()) {
+      if (Tags.opens(tag, clause.text())) out.add(Tags.key(tag));
+    }
+    clause.statements().stream()
+        .filter(s -> s.attribute().startsWith("tile.standard") || s.attribute().equals("tile.size"))
+        .forEach(s -> s.limits().tags().forEach(tag -> out.add(Tags.key(tag))));
+    return out;
+  }
+
   /** Where the section speaks of glass tile by tag, it should speak of all of them. */
   private static List<Finding> unspecified(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
@@ -92,13 +104,13 @@ final class TagsCheck implements SetComputation {
     if (section == null) return out;
     Set<String> named = new TreeSet<>();
     boolean atLarge = false;
+    Set<String> products = new TreeSet<>();
     for (Clause clause : section.clauses()) {
-      boolean product = clause.number().startsWith("2.");
       named.addAll(clause.limits().tags().stream().map(Tags::key).toList());
-      if (product)
-        clause
-            .statements()
-            .forEach(s -> named.addAll(s.limits().tags().stream().map(Tags::key).toList()));
+      clause
+          .statements()
+          .forEach(s -> named.addAll(s.limits().tags().stream().map(Tags::key).toList()));
+      products.addAll(products(clause));
       boolean tile =
           clause.statements().stream()
               .anyMatch(
@@ -113,7 +125,7 @@ final class TagsCheck implements SetComputation {
             .filter(e -> !Tags.prefix(Tags.key(e.tag())).isEmpty())
             .toList();
     boolean byTag =
-        entries.stream().filter(e -> named.contains(Tags.key(e.tag()))).count() * 2
+        entries.stream().filter(e -> products.contains(Tags.key(e.tag()))).count() * 2
             >= entries.size();
     if (!byTag || atLarge || entries.isEmpty()) return out;
     for (Entry e : entries) {

@@ -25,6 +25,7 @@ final class VagueCheck implements SetComputation {
               + THINGS
               + "\\b[^.;:]{0,40}\\b(?:as required|as necessary|as needed|as approved|as appropriate|where required))\\b",
           Pattern.CASE_INSENSITIVE);
+  private static final Pattern SENTENCE = Pattern.compile("(?<=[a-z]{3}\\.)\\s+|;\\s+");
   private static final Pattern A_WHOLE_CELL =
       Pattern.compile(
           "(?:"
@@ -37,9 +38,18 @@ final class VagueCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     for (SetText.Piece piece : SetText.of(scene.project())) {
       boolean cell = piece.origin().cell() != null;
-      Matcher m = (cell ? A_WHOLE_CELL : IN_A_CLAUSE).matcher(piece.text().trim());
-      boolean vague = cell ? m.matches() : m.find() && !exact(piece.text());
-      if (vague) out.add(finding(rule, scene, piece, m.group()));
+      Matcher m = A_WHOLE_CELL.matcher(piece.text().trim());
+      if (cell) {
+        if (m.matches()) out.add(finding(rule, scene, piece, m.group()));
+        continue;
+      }
+      for (String sentence : SENTENCE.split(piece.text())) {
+        m = IN_A_CLAUSE.matcher(sentence);
+        if (m.find() && !exact(sentence)) {
+          out.add(finding(rule, scene, piece, m.group()));
+          break;
+        }
+      }
     }
     return out;
   }

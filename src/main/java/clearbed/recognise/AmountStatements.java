@@ -65,12 +65,9 @@ final class AmountStatements {
       }
     }
     if (best == null || distance > NEAR) {
-      best = p.carried.amount;
-      meant =
-          best == null
-              ? null
-              : Quantities.as(amount, best.dimension()).filter(best::accepts).orElse(null);
-      if (meant == null) return;
+      best = unnamed(p, amount);
+      if (best == null) return;
+      meant = Quantities.as(amount, best.dimension()).orElseThrow();
     }
     p.carried.amount = best;
     p.add(
@@ -80,6 +77,22 @@ final class AmountStatements {
             ? asRange(meant)
             : negatedBound(p, meant, start),
         false);
+  }
+
+  /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
+  private Attribute unnamed(Passage p, Content.Amount amount) {
+    if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
+    return vocabulary.attributes().stream()
+        .filter(a -> a.alone() && p.context.mayStateFamily(a.family()))
+        .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static boolean fits(Attribute a, Content.Amount amount) {
+    // A temperature is no difference of temperatures, whichever way it may be read.
+    boolean same = amount.low().unit().dimension() == a.dimension() || !a.alone();
+    return same && Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
   }
 
   /** "-10 to 150 °F" at a surface is a range of 160 °F. */

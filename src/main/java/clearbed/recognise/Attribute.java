@@ -9,6 +9,7 @@ import java.util.Map;
  *
  * @param label as people read it
  * @param single true when two different values for one entry contradict each other
+ * @param alone true when a figure of its kind with none of its words near is still of it
  * @param dimension of an amount, else null
  * @param plausible figures outside it are about something else; null when any will do
  */
@@ -19,6 +20,7 @@ public record Attribute(
     Kind kind,
     boolean single,
     boolean needsFamily,
+    boolean alone,
     Dimension dimension,
     Content.Amount plausible,
     Words words) {

@@ -144,7 +144,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   /** "Area" in square feet is no room, and "movement joint" in inches is a width, no guideline. */
-  private static Attribute fitting(Vocabulary vocabulary, Attribute named, Unit unit) {
+  static Attribute fitting(Vocabulary vocabulary, Attribute named, Unit unit) {
     boolean measured =
         named.kind() == Attribute.Kind.AMOUNT
             || named.kind() == Attribute.Kind.SIZE

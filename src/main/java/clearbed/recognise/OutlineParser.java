@@ -200,7 +200,15 @@ final class OutlineParser {
                   .anyMatch(p -> p.text().matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*"));
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
-      sections.add(new Section(number, title, origin, article, notes, clauses));
+      sections.add(
+          new Section(
+              number,
+              title,
+              origin,
+              article,
+              notes,
+              role == null ? Set.of(Section.ALL) : Set.copyOf(role.families()),
+              clauses));
     }
 
     /**
@@ -231,10 +239,14 @@ final class OutlineParser {
           p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
-          silent || references || p.heading() || (role != null && role.families().isEmpty());
+          silent
+              || references
+              || p.heading()
+              || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());
       if (!mute) statements.addAll(statements(p, own, at, role));
       if (unknown
           && !own.limits().glass()
+          && own.limits().tags().isEmpty()
           && statements.stream().noneMatch(s -> s.limits().glass())) statements.clear();
       if (role != null && !role.only().isEmpty())
         statements.removeIf(s -> !role.only().contains(s.attribute()));
@@ -246,7 +258,9 @@ final class OutlineParser {
 
     private List<Statement> statements(
         Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
-      Set<String> families = role == null ? Set.of() : Set.copyOf(role.families());
+      // What a tag is given anywhere is weighed once it is known which tags are tiles.
+      boolean tagged = !limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty();
+      Set<String> families = role == null || tagged ? Set.of() : Set.copyOf(role.families());
       boolean describes = describesTile(p, own);
       Context context = Context.running(inheritedFamily(p), families, describes);
       List<Statement> out = new ArrayList<>();
@@ -363,7 +377,13 @@ final class OutlineParser {
         s.asWritten(),
         s.origin(),
         new Limits(
-            l.tags(), l.glass(), Set.of(), l.exposures(), l.except(), l.surfaces(), l.with()));
+            l.tags(),
+            l.glass(),
+            l.otherTile().contains("openings") ? Set.of("openings") : Set.of(),
+            l.exposures(),
+            l.except(),
+            l.surfaces(),
+            l.with()));
   }
 
   private static String canonical(String number) {

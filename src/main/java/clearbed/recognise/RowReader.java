@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Content;
+import clearbed.model.Dimension;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Table;
@@ -168,7 +169,7 @@ final class RowReader {
   }
 
   private void attribute(List<Statement> out, Origin origin, String text, Header.Column column) {
-    Attribute attribute = column.attribute();
+    Attribute attribute = measured(column.attribute(), text);
     String unit = unitSpelling(column.unit());
     boolean bare = !unit.isEmpty() && Quantities.find(text).isEmpty() && text.matches(".*\\d.*");
     String read = bare ? withUnit(text, unit) : text;
@@ -190,6 +191,14 @@ final class RowReader {
       found.add(
           new Statement(attribute.id(), new Content.Words(text), false, text, origin, Limits.NONE));
     out.addAll(found);
+  }
+
+  /** A length under "movement joint" is a width, whether the header names the unit or the cell. */
+  private Attribute measured(Attribute attribute, String text) {
+    if (attribute.kind() != Attribute.Kind.STANDARD) return attribute;
+    return Quantities.parse(text, Dimension.LENGTH)
+        .map(amount -> Header.fitting(vocabulary, attribute, amount.low().unit()))
+        .orElse(attribute);
   }
 
   private static Statement asWritten(Statement s, String text) {

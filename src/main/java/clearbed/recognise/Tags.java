@@ -8,7 +8,13 @@ import java.util.regex.Pattern;
 public final class Tags {
   private static final int OPENING = 100;
   private static final Pattern FIRST =
-      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[- ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
+      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[-. ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
+
+  // An addendum says "Add tile GT-9: ..."
+  private static final Pattern ADDS =
+      Pattern.compile(
+          "^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?add\\s+(?:(?:the|new|following|glass|tile|type|finish|tag)\\s+){0,4}",
+          Pattern.CASE_INSENSITIVE);
 
   private Tags() {}
 
@@ -38,8 +44,13 @@ public final class Tags {
    * {@code GT-4, ...}.
    */
   public static boolean opens(String tag, String text) {
-    Matcher m = FIRST.matcher(PlainText.of(text));
+    Matcher m = FIRST.matcher(ADDS.matcher(PlainText.of(text)).replaceFirst(""));
     return m.find() && key(m.group(1)).equals(key(tag));
+  }
+
+  /** True when the clause adds a tile to those scheduled elsewhere. */
+  public static boolean adds(String text) {
+    return ADDS.matcher(PlainText.of(text)).find();
   }
 
   /** Tags in the opening words of a clause, which name what it is about. */

@@ -30,13 +30,17 @@ final class TermStatements {
   }
 
   /**
-   * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting.
+   * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting,
+   * and a substrate of "cement mortar bed" is no mortar.
    */
   private boolean ofAnotherColumn(Passage p, Attribute a) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
-    return column != null
-        && column.kind() == Attribute.Kind.TERM
-        && column.family().equals(a.family());
+    if (column == null || column.id().equals("notes")) return false;
+    boolean kin = column.family().equals(a.family());
+    boolean joint =
+        Set.of("sealant", "movement").containsAll(Set.of(column.family()))
+            && Set.of("sealant", "movement").contains(a.family());
+    return kin ? column.kind() == Attribute.Kind.TERM : !joint;
   }
 
   private boolean termsAllowed(Passage p, Attribute a) {

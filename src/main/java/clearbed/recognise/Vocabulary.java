@@ -241,6 +241,7 @@ public final class Vocabulary {
               Attribute.Kind.valueOf(n.get("kind").asText().toUpperCase(Locale.ROOT)),
               n.path("single").asBoolean(),
               n.has("needs"),
+              n.path("alone").asBoolean(),
               dimension,
               plausible(n, dimension),
               new Attribute.Words(

@@ -90,18 +90,21 @@ public final class Resolver {
     boolean schedules = facts.stream().anyMatch(f -> !f.rows().isEmpty());
     for (Facts f : facts) {
       for (Section section : f.sections()) {
-        if (!section.article()) continue;
+        if (!section.article() && !section.notes()) continue;
         for (Clause clause : section.clauses()) {
           // Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them.
           boolean outside =
               section.number().isEmpty()
                   ? false
                   : !clause.number().startsWith("2.") && clause.number().contains(".");
-          if (clause.number().isEmpty() || outside) continue;
+          boolean adds = Tags.adds(clause.text());
+          if (section.notes() && !adds) continue;
+          if (clause.number().isEmpty() && !adds || outside) continue;
           for (String tag : Tags.inOpening(clause.text())) {
             boolean known = drafts.containsKey(Tags.key(tag));
             boolean kin =
                 schedules
+                    && !adds
                     && drafts.values().stream()
                         .noneMatch(
                             d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
@@ -214,12 +217,26 @@ public final class Resolver {
     int fit = reach.of(s.limits(), draft);
     if (fit == Reach.NOT || s.attribute().equals("text")) return;
     boolean tag = reach.namesTag(s.limits());
+    if (!tag && !mayState(section, s)) return;
     boolean ownNature = OF_THE_TILE.contains(s.attribute());
     boolean open = s.content() instanceof Content.Open;
     if (ownNature && !tag && !open && draft.says(s.attribute())) return;
     Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
     boolean specific = tag || (s.limits().glass() && !ownNature);
     out.add(new Candidate(value(s, scope, specific), fit));
+  }
+
+  /** Words that name no tile of the set count for what their section is about. */
+  private boolean mayState(Section section, Statement s) {
+    if (section.speaksForAll())
+      return section.article()
+          || section.notes()
+          || s.limits().glass()
+          || s.limits().tags().isEmpty();
+    return vocabulary
+        .attribute(s.attribute())
+        .map(a -> section.families().contains(a.family()))
+        .orElse(true);
   }
 
   /**

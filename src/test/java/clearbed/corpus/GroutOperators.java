@@ -29,7 +29,20 @@ final class GroutOperators {
                         Needs.where(
                             set, "grout.standard", java.util.regex.Pattern.compile("A118")))),
         delete("grout-width-deleted", "grout.width", "grout-width"),
-        delete("grout-reach-deleted", "grout.reach", "grout-reach"),
+        // The check asks it of grouts that set or must be cleaned quickly.
+        of(
+            "grout-reach-deleted",
+            "delete the limit on the area grouted at once",
+            set ->
+                Defect.in(set)
+                    .delete("grout.reach")
+                    .expectAmong(
+                        "grout-reach",
+                        Needs.where(
+                            set,
+                            "grout.standard",
+                            java.util.regex.Pattern.compile(
+                                "(?i)A118\\.3|epoxy|resin|rapid|\\bRG\\b")))),
         rewrite(
             "grout-reach-wide",
             "grout.reach",

@@ -15,7 +15,14 @@ final class MortarOperators {
 
   static List<Operator> all() {
     return List.of(
-        delete("mortar-standard-deleted", "mortar.standard", "mortar-class", "backing"),
+        // What stood in the same sentence no longer says of which mortar it speaks.
+        delete(
+            "mortar-standard-deleted",
+            "mortar.standard",
+            "mortar-class",
+            "backing",
+            "mortar-colour",
+            "bond-strength"),
         swap("mortar-dry-set", "mortar.standard", CEMENT, "A118.1", "mortar-class"),
         swap("mortar-class-one", "mortar.standard", "\\bC2(TE S1)?\\b", "C1", "mortar-class"),
         swap(
@@ -32,7 +39,8 @@ final class MortarOperators {
             "Mortar for ceramic tile floors: ANSI A118.15.",
             "mortar-class",
             "backing",
-            "mortar-colour"),
+            "mortar-colour",
+            "bond-strength"),
         organic(),
         delete("bond-deleted", "mortar.bond", "bond-strength"),
         weakBond(),

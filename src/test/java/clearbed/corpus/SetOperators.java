@@ -19,7 +19,12 @@ final class SetOperators {
   static List<Operator> all() {
     return List.of(
         conflict("conflict-grout-width", "grout.width", "grout joint 1/4 in.", "grout-width"),
-        conflict("conflict-mortar", "mortar.standard", "mortar to ANSI A118.11.", "mortar-class"),
+        conflict(
+            "conflict-mortar",
+            "mortar.standard",
+            "mortar to ANSI A118.11.",
+            "mortar-class",
+            "backing"),
         conflict("conflict-size", "tile.size", "nominal size 7 in x 9 in.", "tile-size"),
         conflict(
             "conflict-bond", "mortar.bond", "shear bond strength 900 psi minimum.", "unit-slip"),

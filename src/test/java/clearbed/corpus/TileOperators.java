@@ -14,7 +14,11 @@ final class TileOperators {
 
   static List<Operator> all() {
     return List.of(
-        delete("tile-standard-deleted", "tile.standard", "tile-standard", "suitability"),
+        // Neither ISO nor EN has a standard for glass tile: there the maker's word stands in for
+        // it.
+        when(
+            delete("tile-standard-deleted", "tile.standard", "tile-standard", "suitability"),
+            set -> !set.rules().equals("iso-en") || set.statements("tile.suitability").isEmpty()),
         swap(
             "tile-standard-ceramic",
             "tile.standard",
