@@ -223,7 +223,8 @@ class WorkedExamplesTest {
   @ParameterizedTest
   @CsvSource({"1/16 in, 0.1875", "1/64 in, 0.0625", "0.5 mm, 0.0625"})
   void groutWidth(String variation, double inches) {
-    GroutWidth grout = GroutWidth.of(SUBJECT, Measure.INCH, length(variation), Optional.empty());
+    GroutWidth grout =
+        GroutWidth.of(SUBJECT, Measure.INCH, Optional.of(length(variation)), Optional.empty());
 
     assertThat(grout.least().high().in(Unit.INCH)).isCloseTo(inches, within(1e-9));
     Sheet.agrees(grout.calculation());
