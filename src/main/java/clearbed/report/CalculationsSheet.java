@@ -82,7 +82,8 @@ final class CalculationsSheet {
 
   private void results(int top, List<Calculation> shown, List<CalculationBlock.Rows> blocks) {
     Row header = sheet.createRow(top);
-    List<String> words = List.of("Result", "Number", "Unit", "Number", "Unit", "Calculation", "Stated is", "Row");
+    List<String> words =
+        List.of("Result", "Number", "Unit", "Number", "Unit", "Calculation", "Stated is", "Row");
     for (int column = 0; column < words.size(); column++) {
       pen.text(header, column, words.get(column), Styles.Look.HEADER);
     }
