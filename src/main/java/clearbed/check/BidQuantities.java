@@ -41,7 +41,7 @@ final class BidQuantities {
     List<Given> sides = sides();
     Optional<Given> grout = positive("grout.width");
     if (area.isEmpty() || sides.size() < 2 || grout.isEmpty()) return Optional.empty();
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, List.of());
     boolean joints = joint.width().isPresent() && joint.spacing().isPresent();
     Given none = Given.assumed(Quantity.of(0, Unit.FOOT), "no movement joint is stated in full");
     TakeoffInputs inputs =

@@ -16,7 +16,7 @@ final class MovementClassCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     Optional<MovementJoint.Sealant> stated = joint.sealant();
     if (stated.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     List<Value> values = entry.governing(rule.attribute());

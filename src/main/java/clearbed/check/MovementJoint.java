@@ -14,7 +14,9 @@ import clearbed.model.Entry;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
+import clearbed.resolve.ProjectFact;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,10 +35,12 @@ final class MovementJoint {
 
   private final Entry entry;
   private final Stated stated;
+  private final Assumptions assumptions;
 
-  MovementJoint(Entry entry) {
+  MovementJoint(Entry entry, List<ProjectFact> assumptions) {
     this.entry = entry;
     this.stated = new Stated(entry);
+    this.assumptions = new Assumptions(assumptions, entry);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -92,20 +96,23 @@ final class MovementJoint {
     if (exposure().isPresent()) inputs = inputs.withExposure(exposure().get());
     if (spacing().isPresent()) inputs = inputs.withSpacing(spacing().get());
     if (width().isPresent()) inputs = inputs.withWidth(width().get());
-    Optional<Given> range =
-        stated
-            .largest("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE)
-            .filter(MovementJoint::aboveZero);
+    Optional<Given> range = figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE);
     if (range.isPresent()) inputs = inputs.withRange(range.get());
     if (capability.isPresent()) inputs = inputs.withCapability(capability.get());
     return MovementDesign.of(inputs, guideline);
   }
 
   Given expansion() {
-    return stated
-        .largest("tile.expansion", Dimension.EXPANSION)
-        .filter(MovementJoint::aboveZero)
+    return figure("tile.expansion", Dimension.EXPANSION)
         .orElse(Given.assumed(Quantity.of(9.0e-6, Unit.PER_KELVIN), GLASS));
+  }
+
+  /** As stated in a document or a project fact, else as a rule file assumes it. */
+  private Optional<Given> figure(String attribute, Dimension dimension) {
+    return stated
+        .largest(attribute, dimension)
+        .filter(MovementJoint::aboveZero)
+        .or(() -> assumptions.of(attribute, dimension));
   }
 
   private Set<String> terms(String attribute) {

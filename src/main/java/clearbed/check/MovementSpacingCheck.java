@@ -23,7 +23,7 @@ import java.util.Optional;
 final class MovementSpacingCheck implements Computation {
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     if (joint.exposure().isEmpty() || rules.guideline().rule(joint.exposure().get()).isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);

@@ -21,7 +21,7 @@ final class MovementWidthCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.width().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     List<Value> values = entry.governing(rule.attribute());
     Origin origin = joint.width().get().origin();

@@ -26,7 +26,7 @@ final class SealantDepthCheck implements Computation {
             .smallest(rule.attribute(), Dimension.LENGTH)
             .filter(given -> given.low().number() > 0);
     if (depth.isEmpty()) return new Judgement.Missing();
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.width().isEmpty()) return byItself(depth.get());
     SealantDepth design =
         SealantDepth.of(
