@@ -65,6 +65,11 @@ public final class BothUnits {
         .orElse(own);
   }
 
+  /** The quantity, and the same in the unit of another: {@code 400 psi (2.76 MPa)}. */
+  public static String inUnitOf(Quantity quantity, Quantity other) {
+    return words(quantity) + " (" + words(quantity.to(other.unit())) + ")";
+  }
+
   public static String of(Interval interval) {
     if (interval.isExact()) return of(interval.low());
     return of(interval.low()) + " to " + of(interval.high());
