@@ -53,18 +53,26 @@ public record Deflection(Interval most, Interval stated, Fit fit, Calculation ca
     Figure length = w.high("span", "Span", span);
     Figure ratio = w.low("n", "n of L/n as stated", n);
     Figure asked = w.high("limit", "n of the limit", limit);
+    Figure stated =
+        w.step(
+            "stated",
+            "Deflection at the stated L/n",
+            "span ÷ n",
+            length.in(small) + "/" + ratio.in(Unit.ONE),
+            of(length.quantity(), ratio.as(Unit.ONE), measure));
+    Figure most =
+        w.step(
+            "most",
+            "Largest deflection allowed",
+            "span ÷ n of the limit",
+            length.in(small) + "/" + asked.in(Unit.ONE),
+            of(length.quantity(), asked.as(Unit.ONE), measure));
     w.step(
-        "stated",
-        "Deflection at the stated L/n",
-        "span ÷ n",
-        length.in(small) + "/" + ratio.in(Unit.ONE),
-        of(length.quantity(), ratio.as(Unit.ONE), measure));
-    w.step(
-        "most",
-        "Largest deflection allowed",
-        "span ÷ n of the limit",
-        length.in(small) + "/" + asked.in(Unit.ONE),
-        of(length.quantity(), asked.as(Unit.ONE), measure));
+        Calculation.MARGIN,
+        "Room left under what is allowed",
+        "largest deflection allowed - deflection; negative: not stiff enough",
+        most.in(small) + "-" + stated.in(small),
+        most.quantity().minus(stated.quantity()));
     return w.done(subject, "Deflection of the substrate");
   }
 }

@@ -65,6 +65,11 @@ public record Given(Interval amount, Origin origin, boolean assumed, String basi
     return this;
   }
 
+  /** The same input, once it is sure to be of that dimension. */
+  Given of(String label, Dimension dimension) {
+    return dimension(label, dimension);
+  }
+
   private Given dimension(String label, Dimension dimension) {
     Unit unit = amount.low().unit();
     if (unit.dimension() != dimension) {

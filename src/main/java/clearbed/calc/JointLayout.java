@@ -66,17 +66,17 @@ public record JointLayout(
         "MAX(1,ROUNDUP(" + length.in(large) + "/" + apart.in(large) + "-0.000000001,0))",
         Quantity.of(fields, Unit.ONE));
     w.step(
-        "joints",
-        "Joints between the fields",
-        "fields - 1; the joints at both ends come to these",
-        "{fields}-1",
-        Quantity.of(fields - 1, Unit.ONE));
-    w.step(
         "field",
         "Length of each field",
         "run ÷ fields",
         length.in(large) + "/{fields}",
         Quantity.of(length.as(large) / fields, large));
+    w.step(
+        "joints",
+        "Joints between the fields",
+        "fields - 1; the joints at both ends come to these",
+        "{fields}-1",
+        Quantity.of(fields - 1, Unit.ONE));
     return w.done(subject, "Layout of movement joints");
   }
 }

@@ -14,6 +14,7 @@ record MovementCase(
     Quantity other,
     Quantity capability,
     Quantity tolerance,
+    Optional<Quantity> least,
     Optional<Quantity> width) {
 
   Quantity movement() {
@@ -29,7 +30,10 @@ record MovementCase(
   }
 
   Quantity leastWidth() {
-    return MovementGuideline.larger(computedWidth(), guidelineWidth());
+    Quantity needed = MovementGuideline.larger(computedWidth(), guidelineWidth());
+    return least
+        .map(makers -> MovementGuideline.larger(needed, makers.to(measure.small())))
+        .orElse(needed);
   }
 
   Quantity requiredWidth() {
@@ -53,7 +57,25 @@ record MovementCase(
 
   Optional<Quantity> largestSpacing() {
     return spacingByArithmetic()
-        .map(one -> MovementGuideline.smaller(one, spacingByGuideline().orElseThrow()));
+        .map(one -> MovementGuideline.smaller(one, spacingByGuideline().orElseThrow()))
+        .map(one -> underTheMakers() ? one.times(0) : one);
+  }
+
+  /** No spacing makes a joint do that is narrower than its sealant may be laid. */
+  boolean underTheMakers() {
+    return least.isPresent() && width.orElseThrow().compareTo(least.get()) < 0;
+  }
+
+  /** What governs the least width. */
+  Governs governs() {
+    Quantity needed = leastWidth();
+    if (guidelineWidth().compareTo(needed) >= 0) return Governs.GUIDELINE;
+    return computedWidth().compareTo(needed) >= 0 ? Governs.MOVEMENT : Governs.MAKER;
+  }
+
+  /** The stated width beyond the least; negative when it is too narrow. */
+  Optional<Quantity> margin() {
+    return width.map(stated -> stated.to(measure.small()).minus(leastWidth()));
   }
 
   /** The stated width against what is needed, not against what it is rounded up to. */

@@ -13,9 +13,10 @@ import java.util.function.Function;
  * @param movement that the joint takes up
  * @param computedWidth by movement, capability and tolerance, not rounded
  * @param guidelineWidth least width by the guideline, not rounded
- * @param leastWidth the larger of the two, not rounded; what a stated width is judged by
+ * @param leastWidth the larger of the two and of what the sealant's maker asks for, not rounded;
+ *     what a stated width is judged by
  * @param requiredWidth that, rounded up to what can be built
- * @param arithmeticGoverns true when the computed width is the larger one in the worst case
+ * @param governs what gives the least width in the worst case
  * @param strain of the sealant at the stated width, percent; empty without a width
  * @param capability of the sealant, percent
  * @param spacingByArithmetic largest spacing whose movement the stated width carries; zero when
@@ -35,7 +36,7 @@ public record MovementDesign(
     Interval guidelineWidth,
     Interval leastWidth,
     Interval requiredWidth,
-    boolean arithmeticGoverns,
+    Governs governs,
     Optional<Interval> strain,
     Interval capability,
     Optional<Interval> spacingByArithmetic,
@@ -62,6 +63,22 @@ public record MovementDesign(
    */
   public record Unknown(String name, String label, String taken, boolean changesVerdict) {}
 
+  /** The width that is enough in the worst case, to be built in either system of units. */
+  public String wider(Measure first) {
+    return Rounding.width(leastWidth.high(), first);
+  }
+
+  /**
+   * The spacing at which the stated width is enough in the worst case, in either system of units;
+   * empty without a width and where no spacing makes it enough.
+   */
+  public Optional<String> closer(Measure first) {
+    return largestSpacing
+        .map(Interval::low)
+        .filter(spacing -> Rounding.down(spacing, Measure.INCH).number() > 0)
+        .map(spacing -> Rounding.spacing(spacing, first));
+  }
+
   /**
    * Designs the joint and judges what is stated of it.
    *
@@ -77,7 +94,7 @@ public record MovementDesign(
         range.results(MovementCase::guidelineWidth),
         range.results(MovementCase::leastWidth),
         range.results(MovementCase::requiredWidth),
-        worst.computedWidth().compareTo(worst.guidelineWidth()) > 0,
+        worst.governs(),
         results(range, MovementCase::strain),
         range.results(MovementCase::capability),
         results(range, MovementCase::spacingByArithmetic),

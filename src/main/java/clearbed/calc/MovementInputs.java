@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param capability movement capability of the sealant, as a ratio
  * @param tolerance what construction may take off the width; empty is reckoned as none
  * @param other movement that does not come of temperature; empty is reckoned as none
+ * @param least width that the maker of the sealant asks for; empty is reckoned as none
  */
 public record MovementInputs(
     Subject subject,
@@ -24,7 +25,8 @@ public record MovementInputs(
     Optional<Given> range,
     Optional<Given> capability,
     Optional<Given> tolerance,
-    Optional<Given> other) {
+    Optional<Given> other,
+    Optional<Given> least) {
 
   public MovementInputs {
     expansion.positive("the expansion", Dimension.EXPANSION);
@@ -35,13 +37,15 @@ public record MovementInputs(
     capability.ifPresent(given -> given.positive("the movement capability", Dimension.RATIO));
     tolerance.ifPresent(given -> given.notNegative("the tolerance", Dimension.LENGTH));
     other.ifPresent(given -> given.notNegative("the other movement", Dimension.LENGTH));
+    least.ifPresent(
+        given -> given.notNegative("the sealant maker's least width", Dimension.LENGTH));
   }
 
   /** Nothing known yet but the tile. */
   public static MovementInputs of(Subject subject, Measure measure, Given expansion) {
     Optional<Given> none = Optional.empty();
     return new MovementInputs(
-        subject, measure, expansion, Optional.empty(), none, none, none, none, none, none);
+        subject, measure, expansion, Optional.empty(), none, none, none, none, none, none, none);
   }
 
   public MovementInputs withExposure(Exposure known) {
@@ -55,7 +59,8 @@ public record MovementInputs(
         range,
         capability,
         tolerance,
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withSpacing(Given known) {
@@ -69,7 +74,8 @@ public record MovementInputs(
         range,
         capability,
         tolerance,
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withWidth(Given known) {
@@ -83,7 +89,8 @@ public record MovementInputs(
         range,
         capability,
         tolerance,
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withRange(Given known) {
@@ -97,7 +104,8 @@ public record MovementInputs(
         Optional.of(known),
         capability,
         tolerance,
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withCapability(Given known) {
@@ -111,7 +119,8 @@ public record MovementInputs(
         range,
         Optional.of(known),
         tolerance,
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withTolerance(Given known) {
@@ -125,7 +134,8 @@ public record MovementInputs(
         range,
         capability,
         Optional.of(known),
-        other);
+        other,
+        least);
   }
 
   public MovementInputs withOther(Given known) {
@@ -139,6 +149,22 @@ public record MovementInputs(
         range,
         capability,
         tolerance,
+        Optional.of(known),
+        least);
+  }
+
+  public MovementInputs withLeast(Given known) {
+    return new MovementInputs(
+        subject,
+        measure,
+        expansion,
+        exposure,
+        spacing,
+        width,
+        range,
+        capability,
+        tolerance,
+        other,
         Optional.of(known));
   }
 }

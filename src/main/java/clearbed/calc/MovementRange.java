@@ -24,7 +24,8 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
       Given range,
       Given capability,
       Given tolerance,
-      Given other) {
+      Given other,
+      Optional<Given> least) {
 
     MovementCase worst() {
       return new MovementCase(
@@ -37,6 +38,7 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
           other.high(),
           capability.low(),
           tolerance.high(),
+          least.map(Given::high),
           known.width().map(Given::low));
     }
 
@@ -51,6 +53,7 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
           other.low(),
           capability.high(),
           tolerance.low(),
+          least.map(Given::low),
           known.width().map(Given::high));
     }
   }
@@ -93,7 +96,8 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
             .orElse(Given.assumed(guideline.plausible(), unknown("any sealant class")))
             .in(Unit.PERCENT),
         inputs.tolerance().orElse(none),
-        inputs.other().orElse(none));
+        inputs.other().orElse(none),
+        inputs.least());
   }
 
   private static String unknown(String what) {

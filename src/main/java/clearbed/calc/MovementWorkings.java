@@ -34,20 +34,46 @@ final class MovementWorkings {
     Figure computed = computed(movement, capability, tolerance);
     GuidelineWorkings table = new GuidelineWorkings(w, worst, spacing, range);
     Figure guideline = table.width();
+    Figure makers =
+        in.least()
+            .map(least -> w.high("makers", "Least width for the sealant, by its maker", least))
+            .orElse(null);
+    String least = least(computed, guideline, makers);
     if (worst.width().isPresent()) {
       Figure width = w.low("width", "Joint width as stated", in.known().width().orElseThrow());
       strain(movement, width, tolerance);
       Figure carried = carried(width, tolerance, capability, other, expansion, range);
       Figure allowed = table.largestSpacing(width);
-      smaller(carried, allowed);
+      smaller(carried, allowed, width, makers);
+      margin(width, least);
     }
     w.step(
         "required",
         "Required joint width",
-        "the larger of computed and guideline width, " + Rounding.words(measure),
-        Rounding.expression("MAX(" + computed.in(small) + "," + guideline.in(small) + ")", measure),
+        largest(makers) + ", " + Rounding.words(measure),
+        Rounding.expression(least, measure),
         worst.requiredWidth());
     return w.done(in.known().subject(), "Width of a movement joint");
+  }
+
+  private String least(Figure computed, Figure guideline, Figure makers) {
+    String third = makers == null ? "" : "," + makers.in(small);
+    return "MAX(" + computed.in(small) + "," + guideline.in(small) + third + ")";
+  }
+
+  private static String largest(Figure makers) {
+    return makers == null
+        ? "the larger of computed and guideline width"
+        : "the largest of computed, guideline and maker's width";
+  }
+
+  private void margin(Figure width, String least) {
+    w.step(
+        Calculation.MARGIN,
+        "Stated width beyond what is needed",
+        "stated width - the larger of what is needed, not rounded; negative: too narrow",
+        width.in(small) + "-" + least,
+        worst.margin().orElseThrow());
   }
 
   private Figure movement(Figure expansion, Figure spacing, Figure range, Figure other) {
@@ -98,12 +124,14 @@ final class MovementWorkings {
         worst.spacingByArithmetic().orElseThrow());
   }
 
-  private void smaller(Figure carried, Figure allowed) {
+  private void smaller(Figure carried, Figure allowed, Figure width, Figure makers) {
+    String smaller = "MIN({" + carried.name() + "}," + allowed.in(measure.large()) + ")";
+    String narrow = makers == null ? "" : width.in(small) + "<" + makers.in(small) + "-0.000000001";
     w.step(
         "largest",
         "Largest spacing for the stated width",
-        "the smaller of the two spacings",
-        "MIN({" + carried.name() + "}," + allowed.in(measure.large()) + ")",
+        "the smaller of the two spacings; 0 when no spacing makes the width enough",
+        narrow.isEmpty() ? smaller : "IF(" + narrow + ",0," + smaller + ")",
         worst.largestSpacing().orElseThrow().to(measure.large()));
   }
 }

@@ -3,7 +3,7 @@ package clearbed.calc;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 
-/** Rounds a required width to one that can be built, never down. */
+/** Rounds to what can be built: a required width never down, a largest spacing never up. */
 public final class Rounding {
 
   /**
@@ -19,6 +19,40 @@ public final class Rounding {
     double number = width.in(measure.small());
     double step = step(measure);
     return Quantity.of(Math.ceil((number - LEFT_OVER) / step) * step + 0.0, measure.small());
+  }
+
+  /** The whole inches or centimetres that are not above the spacing; in feet or metres. */
+  public static Quantity down(Quantity spacing, Measure measure) {
+    double each = measure == Measure.INCH ? 12 : 100;
+    // A ten-millionth of an inch: spacings come out of a division by small movements.
+    double whole = Math.floor(spacing.in(measure.large()) * each + 1e-7);
+    return Quantity.of(whole / each + 0.0, measure.large());
+  }
+
+  /**
+   * A width to be built, in either system, each rounded up for itself: {@code 5/8 in (16 mm)}.
+   *
+   * @param least the width that is needed, not rounded
+   * @param first the system that stands in front
+   */
+  public static String width(Quantity least, Measure first) {
+    String inch = BothUnits.inches(up(least, Measure.INCH).number());
+    String metric = up(least, Measure.METRIC).toString();
+    return first == Measure.INCH ? inch + " (" + metric + ")" : metric + " (" + inch + ")";
+  }
+
+  /**
+   * A spacing not to be gone over, in either system, each rounded down for itself: {@code 11 ft 3
+   * in (3.43 m)}.
+   *
+   * @param largest not rounded
+   */
+  public static String spacing(Quantity largest, Measure first) {
+    long inches = Math.round(down(largest, Measure.INCH).in(Unit.INCH));
+    String feet = inches % 12 == 0 ? "" : " " + inches % 12 + " in";
+    String inch = inches / 12 + " ft" + feet;
+    String metric = down(largest, Measure.METRIC).toString();
+    return first == Measure.INCH ? inch + " (" + metric + ")" : metric + " (" + inch + ")";
   }
 
   static String expression(String width, Measure measure) {

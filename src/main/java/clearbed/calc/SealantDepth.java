@@ -4,19 +4,29 @@ import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * Depth of sealant in a joint: half the width, not under 1/8 in (TCNA Handbook EJ171, as reported).
  *
  * @param depth to be built
- * @param fit of the stated depth: not under 1/8 in and not over {@code depth}
+ * @param fit of the stated depth: not under 1/8 in and about {@code depth}
  */
 public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
 
   /** Never under this. */
   public static final Quantity LEAST = Quantity.of(0.125, Unit.INCH);
+
+  /**
+   * Half a width is seldom a round figure: an eighth of the joint's width less is the same depth.
+   */
+  private static final double SHALLOWER = 0.13;
+
+  /** Half a millimetre or a thirty-second of an inch more is rounding; beyond that it is deeper. */
+  private static final double DEEPER_MM = 0.8;
+
+  /** 3 mm is how 1/8 in (3.175 mm) is written. */
+  private static final double ROUNDED = 0.94;
 
   private static final String SOURCE =
       "TCNA Handbook EJ171, as reported: not under 1/8 in, not over half the width [R]";
@@ -27,41 +37,71 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
     return Quantity.of(Math.max(width.in(small) / 2, LEAST.in(small)), small);
   }
 
+  /**
+   * Judges a depth for a joint of that width.
+   *
+   * @param stated the depth as stated; its ends are judged by the widths at the same end
+   */
   public static SealantDepth of(
       Subject subject, Measure measure, Given width, Optional<Given> stated) {
     width.positive("the joint width", Dimension.LENGTH);
     stated.ifPresent(given -> given.positive("the sealant depth", Dimension.LENGTH));
     Interval depth = width.amount().map(w -> depth(w, measure));
-    Fit fit = stated.map(given -> fit(given.amount(), depth)).orElse(Fit.UNKNOWN);
-    return new SealantDepth(depth, fit, calculation(subject, measure, width));
+    Fit fit = stated.map(given -> fit(given.amount(), width.amount())).orElse(Fit.UNKNOWN);
+    return new SealantDepth(depth, fit, calculation(subject, measure, width, stated));
   }
 
-  private static Fit fit(Interval stated, Interval depth) {
-    // The widest joint is the most lenient to a deep bead, the narrowest the least.
-    List<Boolean> ends =
-        List.of(
-            within(stated.low(), depth.high()) && within(stated.high(), depth.high()),
-            within(stated.low(), depth.low()) && within(stated.high(), depth.low()));
-    if (ends.stream().allMatch(end -> end)) return Fit.MEETS;
-    boolean never = stated.high().compareTo(LEAST) < 0 || stated.low().compareTo(depth.high()) > 0;
-    return never ? Fit.FALLS_SHORT : Fit.DEPENDS;
+  /** True when the depth is too thin for a joint of any width. */
+  public static boolean tooThin(Quantity depth) {
+    return depth.compareTo(LEAST.times(ROUNDED)) < 0;
   }
 
-  private static boolean within(Quantity stated, Quantity most) {
-    return stated.compareTo(LEAST) >= 0 && stated.compareTo(most) <= 0;
+  private static Fit fit(Interval stated, Interval width) {
+    boolean low = suits(stated.low(), width.low());
+    boolean high = suits(stated.high(), width.high());
+    if (low && high) return Fit.MEETS;
+    boolean somewhere =
+        low || high || suits(stated.low(), width.high()) || suits(stated.high(), width.low());
+    // A figure that is too deep for the narrowest joint and too thin for the widest suits one
+    // between.
+    boolean between =
+        stated.high().times(2).compareTo(width.low()) >= 0
+            && stated.low().times(2).compareTo(width.high()) <= 0
+            && !tooThin(stated.high());
+    return somewhere || between ? Fit.DEPENDS : Fit.FALLS_SHORT;
   }
 
-  private static Calculation calculation(Subject subject, Measure measure, Given width) {
+  private static boolean suits(Quantity depth, Quantity width) {
+    if (tooThin(depth)) return false;
+    double beyond = depth.in(Unit.MILLIMETRE) - depth(width, Measure.METRIC).in(Unit.MILLIMETRE);
+    double shallower = Math.max(width.in(Unit.MILLIMETRE) * SHALLOWER, 0.5);
+    return beyond <= DEEPER_MM && beyond >= -shallower;
+  }
+
+  private static Calculation calculation(
+      Subject subject, Measure measure, Given width, Optional<Given> stated) {
     Workings w = new Workings();
     Unit small = measure.small();
     Figure joint = w.high("width", "Joint width", width);
     Figure least = w.assumed("least", "Never under", LEAST, SOURCE);
-    w.step(
-        "depth",
-        "Depth of sealant",
-        "half the width, not under the least",
-        "MAX(" + joint.in(small) + "/2," + least.in(small) + ")",
-        depth(joint.quantity(), measure));
+    Figure depth =
+        w.step(
+            "depth",
+            "Depth of sealant",
+            "half the width, not under the least",
+            "MAX(" + joint.in(small) + "/2," + least.in(small) + ")",
+            depth(joint.quantity(), measure));
+    stated.ifPresent(given -> difference(w, depth, given, small));
     return w.done(subject, "Depth of sealant in a joint");
+  }
+
+  private static void difference(Workings w, Figure depth, Given stated, Unit small) {
+    Figure own = w.high("stated", "Depth of sealant as stated", stated);
+    w.step(
+        "difference",
+        "Stated depth beyond that",
+        "stated depth - depth of sealant; negative: too thin",
+        own.in(small) + "-" + depth.in(small),
+        own.quantity().to(small).minus(depth.quantity()));
   }
 }

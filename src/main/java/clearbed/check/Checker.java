@@ -50,6 +50,9 @@ public final class Checker {
             .thenComparing(Finding::check)
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
+    for (Entry entry : project.glass()) {
+      new BidQuantities(entry).calculation().ifPresent(calculations::add);
+    }
     return new Outcome(all, mark(verdicts, all), calculations);
   }
 

@@ -1,11 +1,21 @@
 package clearbed.check;
 
-import clearbed.model.Content;
+import clearbed.calc.Deflection;
+import clearbed.calc.Fit;
+import clearbed.calc.Given;
+import clearbed.calc.Interval;
+import clearbed.calc.Measure;
+import clearbed.calc.Subject;
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * L/360 is the floor for all tile (ANSI A108.01, from memory), L/480 the wish for glass (common
@@ -14,30 +24,52 @@ import java.util.List;
 final class DeflectionCheck implements Computation {
   private static final double FOR_GLASS = 480;
   private static final double FOR_TILE = 360;
+  private static final Given SPAN =
+      Given.assumed(
+          Quantity.of(10, Unit.FOOT), "an example of a span, to show what the ratio comes to");
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
-    double n =
-        values.stream()
-            .filter(v -> v.content() instanceof Content.Amount)
-            .mapToDouble(v -> ((Content.Amount) v.content()).low().number())
-            .max()
-            .orElse(0);
-    if (n >= FOR_GLASS) return new Judgement.Satisfied("L/" + (int) n, values.get(0).origin());
+    Optional<Given> stated =
+        new Stated(entry)
+            .largest(rule.attribute(), Dimension.RATIO)
+            .filter(n -> n.low().number() > 0);
+    if (stated.isEmpty()) return failed(Judge.found(values), FOR_GLASS, values.get(0), null);
+    Deflection glass = deflection(rule, entry, stated.get(), FOR_GLASS);
+    String found = words(stated.get().amount());
+    if (glass.fit() == Fit.MEETS) return new Judgement.Satisfied(found, stated.get().origin());
+    Value first = values.get(0);
+    boolean underTile = stated.get().low().number() < FOR_TILE;
+    return failed(found, underTile ? FOR_TILE : FOR_GLASS, first, glass.calculation());
+  }
+
+  private static Deflection deflection(Rule rule, Entry entry, Given n, double limit) {
+    Given asked =
+        Given.assumed(Quantity.of(limit, Unit.ONE), "L/480 for glass: common practice, no source");
+    return Deflection.of(new Subject(rule.id(), entry.tag()), Measure.INCH, SPAN, n, asked);
+  }
+
+  private static String words(Interval n) {
+    String low = "L/" + Quantity.figure(n.low().number());
+    return n.isExact() ? low : low + " to L/" + Quantity.figure(n.high().number());
+  }
+
+  private static Judgement failed(
+      String found, double missed, Value first, Calculation calculation) {
     String expected =
-        n < FOR_TILE
+        missed == FOR_TILE
             ? "L/360 at the least, L/480 for glass"
             : "L/480 for glass (L/360 is for tile at large)";
     return new Judgement.Failed(
         Kind.INADEQUATE,
         "",
-        n == 0 ? Judge.found(values) : "L/" + (int) n,
+        found,
         expected,
-        values.get(0).origin(),
+        first.origin(),
         List.of(),
-        List.of(),
-        List.of());
+        calculation == null ? List.of() : Steps.of(calculation),
+        calculation == null ? List.of() : List.of(calculation));
   }
 }

@@ -17,6 +17,7 @@ final class FindingWriter {
    * What a finding says beyond its rule.
    *
    * @param subject second part of the id: tag, section or clause words
+   * @param question in place of the rule's own; empty to use that
    */
   record Case(
       String subject,
@@ -29,7 +30,25 @@ final class FindingWriter {
       String message,
       String found,
       String expected,
-      List<String> steps) {}
+      List<String> steps,
+      String question) {
+    Case(
+        String subject,
+        String attribute,
+        Kind kind,
+        Level level,
+        List<String> tags,
+        Origin origin,
+        List<Origin> places,
+        String message,
+        String found,
+        String expected,
+        List<String> steps) {
+      this(
+          subject, attribute, kind, level, tags, origin, places, message, found, expected, steps,
+          "");
+    }
+  }
 
   Finding write(Rule rule, Case c) {
     Rule.Wording w = rule.wording();
@@ -51,7 +70,7 @@ final class FindingWriter {
         c.found(),
         expected,
         c.steps(),
-        fill(w.question(), c, expected),
+        fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
         w.clause(),
         rule.sourceWithMark(),
         "");

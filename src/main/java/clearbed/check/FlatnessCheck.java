@@ -1,5 +1,10 @@
 package clearbed.check;
 
+import clearbed.calc.Fit;
+import clearbed.calc.Flatness;
+import clearbed.calc.Given;
+import clearbed.calc.Interval;
+import clearbed.calc.Subject;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
@@ -8,57 +13,70 @@ import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
+import java.util.Optional;
 
 /** Flatness by the longest side: 15 in is where ANSI A108.02 (from memory) tightens. */
 final class FlatnessCheck implements Computation {
-  private static final Quantity LARGE = Quantity.of(15, Unit.INCH);
-  // A metric figure for 1/4 in in 10 ft is written 6 mm in 3 m.
-  private static final double ROUNDING = 1.06;
+  private static final Given ANY_SIZE =
+      Given.assumed(
+          new Interval(Quantity.of(1, Unit.INCH), Quantity.of(48, Unit.INCH)),
+          "the size of the tile is not stated");
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
-    boolean large = longestSide(entry).compareTo(LARGE) >= 0;
-    double perFoot = large ? 0.125 / 10 : 0.25 / 10;
-    boolean met =
-        values.stream()
-            .anyMatch(
-                v ->
-                    v.content() instanceof Content.Flatness f
-                        && f.deviations().stream()
-                            .anyMatch(d -> overLongEdge(d) && slope(d) <= perFoot * ROUNDING));
-    if (met) return Judge.satisfied(values);
-    String expected =
-        large
-            ? "1/8 in in 10 ft and 1/16 in in 24 in (3 mm in 3 m)"
-            : "1/4 in in 10 ft and 1/16 in in 12 in (6 mm in 3 m)";
+    Given edge = longestEdge(entry).orElse(ANY_SIZE);
+    Flatness flatness =
+        Flatness.of(new Subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
+    Value first = values.get(0);
+    if (flatness.fit() == Fit.MEETS)
+      return new Judgement.Satisfied(Judge.found(values), first.origin());
+    if (flatness.fit() == Fit.DEPENDS && edge.assumed())
+      return new Judgement.Undecided(
+          "depends on the size of the tile, which is not stated", first.origin());
+    boolean depends = flatness.fit() == Fit.DEPENDS;
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        depends ? Kind.UNRESOLVED : Kind.INADEQUATE,
         "",
         Judge.found(values),
-        expected,
-        values.get(0).origin(),
+        expected(edge),
+        first.origin(),
         List.of(),
-        List.of(),
-        List.of());
+        Steps.of(flatness.calculation()),
+        List.of(flatness.calculation()));
   }
 
-  /** The long straightedge is what the two grades differ by; 1/16 in 12 in is met by either. */
-  private static boolean overLongEdge(Content.Deviation d) {
-    return d.over().compareTo(Quantity.of(4, Unit.FOOT)) >= 0;
+  /** Of several clauses any may hold for this size. */
+  private static Content.Flatness stated(List<Value> values) {
+    return new Content.Flatness(
+        values.stream()
+            .filter(v -> v.content() instanceof Content.Flatness)
+            .flatMap(v -> ((Content.Flatness) v.content()).deviations().stream())
+            .filter(d -> d.over().number() > 0)
+            .toList());
   }
 
-  private static double slope(Content.Deviation d) {
-    return d.deviation().in(Unit.INCH) / d.over().in(Unit.FOOT);
+  private static String expected(Given edge) {
+    boolean large = Flatness.allowance(edge.high()).equals(Flatness.allowance(Flatness.LONG_EDGE));
+    return large
+        ? "1/8 in in 10 ft and 1/16 in in 24 in (3 mm in 3 m)"
+        : "1/4 in in 10 ft and 1/16 in in 12 in (6 mm in 3 m)";
   }
 
-  private static Quantity longestSide(Entry entry) {
-    Quantity longest = Quantity.of(0, Unit.INCH);
+  private static Optional<Given> longestEdge(Entry entry) {
+    Value longest = null;
+    Quantity most = Quantity.of(0, Unit.INCH);
     for (Value v : entry.governing("tile.size")) {
       if (!(v.content() instanceof Content.Size size)) continue;
-      for (Quantity side : size.sides()) longest = side.compareTo(longest) > 0 ? side : longest;
+      for (Quantity side : size.sides()) {
+        if (side.compareTo(most) <= 0) continue;
+        most = side;
+        longest = v;
+      }
     }
-    return longest;
+    return longest == null
+        ? Optional.empty()
+        : Optional.of(Stated.given(longest, Interval.of(most)));
   }
 }

@@ -1,53 +1,53 @@
 package clearbed.check;
 
-import clearbed.model.Content;
+import clearbed.calc.Fit;
+import clearbed.calc.Given;
+import clearbed.calc.GroutWidth;
+import clearbed.calc.Measure;
+import clearbed.calc.Rounding;
+import clearbed.calc.Subject;
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
-import clearbed.model.Quantity;
+import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
+import java.util.Optional;
 
 /** The grout joint is stated, and three times the size variation at least where that is known. */
 final class GroutWidthCheck implements Computation {
-  private static final int TIMES = 3;
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
+    Stated stated = new Stated(entry);
     List<Value> values = entry.governing(rule.attribute());
-    if (values.isEmpty()) {
-      Value open =
-          entry.values(rule.attribute()).stream().filter(Value::open).findFirst().orElse(null);
-      return open == null
-          ? new Judgement.Missing()
-          : new Judgement.Undecided("left open: " + open.content().text(), open.origin());
-    }
-    Quantity width = amount(values);
-    List<Value> variations = entry.governing("tile.sizeVariation");
-    Quantity variation = amount(variations);
-    if (width == null || variation == null) return Judge.satisfied(values);
-    Quantity least = variation.times(TIMES).to(width.unit());
-    if (width.compareTo(least) >= 0) return Judge.satisfied(values);
-    List<String> steps =
-        List.of(
-            "size variation " + variation + " x 3 = " + least,
-            "stated joint " + width + " is narrower");
+    if (values.isEmpty()) return stated.openOrMissing(rule.attribute());
+    Optional<Given> width =
+        stated
+            .smallest(rule.attribute(), Dimension.LENGTH)
+            .filter(given -> given.low().number() > 0);
+    Optional<Given> variation = stated.largest("tile.sizeVariation", Dimension.LENGTH);
+    if (width.isEmpty()) return Judge.satisfied(values);
+    Measure measure = Measure.of(width.get().low().unit());
+    GroutWidth grout =
+        GroutWidth.of(new Subject(rule.id(), entry.tag()), measure, variation, width);
+    List<Calculation> calculations =
+        variation.isPresent() || grout.fit() != Fit.MEETS
+            ? List.of(grout.calculation())
+            : List.of();
+    if (grout.fit() == Fit.MEETS)
+      return new Judgement.Satisfied(Judge.found(values), width.get().origin(), calculations);
+    List<Origin> places = variation.map(Given::origin).stream().toList();
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        grout.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE,
         "",
-        width.toString(),
-        "at least " + least,
-        values.get(0).origin(),
-        List.of(variations.get(0).origin()),
-        steps,
-        List.of());
-  }
-
-  private static Quantity amount(List<Value> values) {
-    return values.stream()
-        .filter(v -> v.content() instanceof Content.Amount)
-        .map(v -> ((Content.Amount) v.content()).low())
-        .findFirst()
-        .orElse(null);
+        width.get().amount().toString(),
+        "at least " + Rounding.width(grout.least().high(), measure),
+        width.get().origin(),
+        places,
+        Steps.of(grout.calculation()),
+        calculations);
   }
 }

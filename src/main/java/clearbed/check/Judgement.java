@@ -53,6 +53,7 @@ sealed interface Judgement {
    *
    * @param message in place of the rule's own; empty to use that
    * @param expected in place of the rule's own; empty to use that
+   * @param question in place of the rule's own; empty to use that
    */
   record Failed(
       Kind kind,
@@ -62,8 +63,21 @@ sealed interface Judgement {
       Origin origin,
       List<Origin> places,
       List<String> steps,
-      List<Calculation> calculations)
+      List<Calculation> calculations,
+      String question)
       implements Judgement {
+    Failed(
+        Kind kind,
+        String message,
+        String found,
+        String expected,
+        Origin origin,
+        List<Origin> places,
+        List<String> steps,
+        List<Calculation> calculations) {
+      this(kind, message, found, expected, origin, places, steps, calculations, "");
+    }
+
     Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {
       this(kind, message, found, "", origin, places, List.of(), List.of());
     }

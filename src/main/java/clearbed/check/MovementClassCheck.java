@@ -1,7 +1,6 @@
 package clearbed.check;
 
 import clearbed.calc.Fit;
-import clearbed.calc.Given;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.SealantClass;
 import clearbed.model.Entry;
@@ -17,47 +16,39 @@ final class MovementClassCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry);
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    Optional<MovementJoint.Sealant> stated = joint.sealant();
+    if (stated.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     List<Value> values = entry.governing(rule.attribute());
-    Optional<SealantClass> stated = joint.sealantClass();
-    if (stated.isEmpty()) {
-      Value open =
-          entry.values(rule.attribute()).stream().filter(Value::open).findFirst().orElse(null);
-      return open == null
-          ? new Judgement.Missing()
-          : new Judgement.Undecided("left open: " + open.content().text(), open.origin());
+    Value weakest = stated.get().value();
+    boolean tooWeak = stated.get().sealantClass().capability().number() < LEAST_FOR_TILE;
+    if (joint.width().isEmpty() || joint.exposure().isEmpty()) {
+      return tooWeak ? failed(stated.get(), "", null) : Judge.satisfied(values);
     }
-    Value weakest =
-        values.stream()
-            .filter(v -> SealantClass.of(v.content().text()).equals(stated))
-            .findFirst()
-            .orElse(values.get(0));
-    if (stated.get().capability().number() < LEAST_FOR_TILE) {
-      return failed("Class 25 or better in tile work", stated.get(), weakest, null);
-    }
-    if (joint.width().isEmpty() || joint.exposure().isEmpty()) return Judge.satisfied(values);
-    Given capability = Given.stated(stated.get(), weakest.origin(), weakest.asWritten());
-    MovementDesign design = joint.design(rule.id(), rules.guideline(), Optional.of(capability));
+    MovementDesign design =
+        joint.design(rule.id(), rules.guideline(), Optional.of(stated.get().capability()));
+    if (tooWeak) return failed(stated.get(), "", design);
     if (design.widthFit() == Fit.FALLS_SHORT)
       return new Judgement.Undecided("the width of the joint comes first", weakest.origin());
     if (design.strainFit() == Fit.FALLS_SHORT)
-      return failed(
-          "a class that carries the movement, or a wider joint", stated.get(), weakest, design);
+      return failed(stated.get(), ", or a joint of " + design.wider(joint.measure()), design);
     return Judge.satisfied(values);
   }
 
   private static Judgement failed(
-      String expected, SealantClass stated, Value v, MovementDesign design) {
-    List<String> steps =
-        design == null ? List.of() : MovementWidthCheck.steps(design.calculation());
+      MovementJoint.Sealant stated, String wider, MovementDesign design) {
+    SealantClass sealant = stated.sealantClass();
+    boolean tooWeak = sealant.capability().number() < LEAST_FOR_TILE;
+    String expected =
+        tooWeak ? "Class 25 or better in tile work" : "a class that carries the movement" + wider;
     return new Judgement.Failed(
         Kind.INADEQUATE,
         "",
-        stated.words(),
+        sealant.words(),
         expected,
-        v.origin(),
+        stated.value().origin(),
         List.of(),
-        steps,
+        design == null ? List.of() : Steps.of(design.calculation()),
         design == null ? List.of() : List.of(design.calculation()));
   }
 }

@@ -2,7 +2,6 @@ package clearbed.check;
 
 import clearbed.calc.Exposure;
 import clearbed.calc.Given;
-import clearbed.calc.Interval;
 import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.MovementGuideline;
@@ -10,11 +9,12 @@ import clearbed.calc.MovementInputs;
 import clearbed.calc.SealantClass;
 import clearbed.calc.Subject;
 import clearbed.model.Content;
+import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Quantity;
-import clearbed.model.Scope;
 import clearbed.model.Unit;
 import clearbed.model.Value;
+import clearbed.resolve.ProjectFact;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -26,10 +26,21 @@ final class MovementJoint {
   private static final String GLASS =
       "soda-lime glass, EN 572-1: 9.0e-6 /K; the tile maker's value is not stated";
 
-  private final Entry entry;
+  /** A class of sealant and the value that states it. */
+  record Sealant(SealantClass sealantClass, Value value) {
+    Given capability() {
+      return Given.stated(sealantClass, value.origin(), value.asWritten());
+    }
+  }
 
-  MovementJoint(Entry entry) {
+  private final Entry entry;
+  private final Stated stated;
+  private final Assumptions assumptions;
+
+  MovementJoint(Entry entry, List<ProjectFact> assumptions) {
     this.entry = entry;
+    this.stated = new Stated(entry);
+    this.assumptions = new Assumptions(assumptions, entry);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -46,19 +57,32 @@ final class MovementJoint {
   }
 
   Optional<Given> width() {
-    return given("movement.width", false);
+    return stated.smallest("movement.width", Dimension.LENGTH).filter(MovementJoint::aboveZero);
   }
 
   Optional<Given> spacing() {
-    return given("movement.spacing", true);
+    return stated.largest("movement.spacing", Dimension.LENGTH).filter(MovementJoint::aboveZero);
   }
 
-  Optional<SealantClass> sealantClass() {
-    // The weakest of the classes that govern is the one that must do.
+  /** The longest unbroken dimension. */
+  Optional<Given> run() {
+    return stated.largest("location.run", Dimension.LENGTH).filter(MovementJoint::aboveZero);
+  }
+
+  private static boolean aboveZero(Given given) {
+    return given.low().number() > 0;
+  }
+
+  /** Of several that govern, the weakest is the one that must do. */
+  Optional<Sealant> sealant() {
     return entry.governing("sealant.class").stream()
-        .map(v -> SealantClass.of(v.content().text()))
-        .flatMap(Optional::stream)
-        .min(Comparator.comparing(c -> c.capability().number()));
+        .flatMap(v -> SealantClass.of(v.content().text()).map(c -> new Sealant(c, v)).stream())
+        .min(Comparator.comparing(s -> s.sealantClass().capability().number()));
+  }
+
+  /** The system of units that the joint is stated in. */
+  Measure measure() {
+    return width().or(this::spacing).map(g -> Measure.of(g.low().unit())).orElse(Measure.INCH);
   }
 
   /**
@@ -67,45 +91,28 @@ final class MovementJoint {
    * @param capability of the sealant to reckon with; empty when it is not known
    */
   MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
-    Measure measure =
-        width().or(this::spacing).map(g -> Measure.of(g.low().unit())).orElse(Measure.INCH);
     MovementInputs inputs =
-        MovementInputs.of(new Subject(check, entry.tag()), measure, expansion());
+        MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
     if (exposure().isPresent()) inputs = inputs.withExposure(exposure().get());
     if (spacing().isPresent()) inputs = inputs.withSpacing(spacing().get());
     if (width().isPresent()) inputs = inputs.withWidth(width().get());
-    Optional<Given> range = given("location.temperatureRange", true);
+    Optional<Given> range = figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE);
     if (range.isPresent()) inputs = inputs.withRange(range.get());
     if (capability.isPresent()) inputs = inputs.withCapability(capability.get());
     return MovementDesign.of(inputs, guideline);
   }
 
-  private Given expansion() {
-    return given("tile.expansion", true)
+  Given expansion() {
+    return figure("tile.expansion", Dimension.EXPANSION)
         .orElse(Given.assumed(Quantity.of(9.0e-6, Unit.PER_KELVIN), GLASS));
   }
 
-  /**
-   * The governing figure: of several the largest, or the smallest, whichever is worse for the
-   * joint.
-   */
-  private Optional<Given> given(String attribute, boolean largest) {
-    List<Value> values =
-        entry.governing(attribute).stream()
-            .filter(v -> v.content() instanceof Content.Amount)
-            .toList();
-    Comparator<Value> bySize = Comparator.comparing(v -> ((Content.Amount) v.content()).low());
-    // Of equal figures, the one in the schedule that says most of the tile.
-    Comparator<Value> home =
-        Comparator.comparing(v -> v.origin().document().equals(entry.origin().document()) ? 0 : 1);
-    Optional<Value> worst =
-        values.stream().min((largest ? bySize.reversed() : bySize).thenComparing(home));
-    return worst.map(
-        v -> {
-          Content.Amount amount = (Content.Amount) v.content();
-          boolean assumed = v.scope() == Scope.ASSUMED;
-          return new Given(Interval.of(amount), v.origin(), assumed, v.asWritten());
-        });
+  /** As stated in a document or a project fact, else as a rule file assumes it. */
+  private Optional<Given> figure(String attribute, Dimension dimension) {
+    return stated
+        .largest(attribute, dimension)
+        .filter(MovementJoint::aboveZero)
+        .or(() -> assumptions.of(attribute, dimension));
   }
 
   private Set<String> terms(String attribute) {

@@ -146,7 +146,8 @@ final class RuleRun {
         message,
         "",
         "",
-        List.of());
+        List.of(),
+        "");
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {
@@ -168,7 +169,8 @@ final class RuleRun {
         message,
         f.found(),
         f.expected(),
-        f.steps());
+        f.steps(),
+        f.question());
   }
 
   private Finding write(
@@ -181,7 +183,8 @@ final class RuleRun {
       String message,
       String found,
       String expected,
-      List<String> steps) {
+      List<String> steps,
+      String question) {
     List<String> tags = entries.stream().map(Entry::tag).toList();
     return writer.write(
         rule,
@@ -196,7 +199,8 @@ final class RuleRun {
             message,
             found,
             expected,
-            steps));
+            steps,
+            question));
   }
 
   /**

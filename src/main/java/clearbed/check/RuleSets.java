@@ -183,6 +183,12 @@ public final class RuleSets {
           vocabulary
               .attribute(id)
               .orElseThrow(() -> file.fault(pointer + "/attribute", "no attribute named " + id));
+      if (list.equals("assumptions") && !Assumptions.ATTRIBUTES.contains(id))
+        throw file.fault(
+            pointer + "/attribute",
+            id
+                + " cannot be assumed, only stated; what can be is "
+                + String.join(", ", new java.util.TreeSet<>(Assumptions.ATTRIBUTES)));
       String written = f.get("value").asText();
       Content content = content(attribute, written);
       if (content == null)

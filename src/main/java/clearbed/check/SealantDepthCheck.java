@@ -1,12 +1,14 @@
 package clearbed.check;
 
+import clearbed.calc.BothUnits;
+import clearbed.calc.Fit;
 import clearbed.calc.Given;
 import clearbed.calc.SealantDepth;
-import clearbed.model.Content;
+import clearbed.calc.Subject;
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
@@ -14,41 +16,58 @@ import java.util.Optional;
 
 /** The depth of the sealant is half the joint's width and not under 1/8 in. */
 final class SealantDepthCheck implements Computation {
-  // Half a width is seldom a round figure; a third of a millimetre or an eighth part either way is
-  // the same depth.
-  private static final double SLACK = 0.13;
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> byRule = entry.governing("sealant.depthRule");
     if (!byRule.isEmpty()) return Judge.satisfied(byRule);
-    List<Value> values =
-        entry.governing(rule.attribute()).stream()
-            .filter(v -> v.content() instanceof Content.Amount)
-            .toList();
-    if (values.isEmpty()) return new Judgement.Missing();
-    Quantity depth = ((Content.Amount) values.get(0).content()).low();
-    Optional<Given> width = new MovementJoint(entry).width();
-    boolean thin = depth.in(Unit.MILLIMETRE) < SealantDepth.LEAST.in(Unit.MILLIMETRE) * 0.94;
-    boolean off =
-        width.isPresent()
-            && Math.abs(depth.in(Unit.INCH) - width.get().low().in(Unit.INCH) / 2)
-                > Math.max(width.get().low().in(Unit.INCH) * SLACK, 0.02);
-    boolean least =
-        depth.compareTo(SealantDepth.LEAST) <= 0
-            && width.isPresent()
-            && width.get().low().in(Unit.INCH) <= 0.25;
-    if (!thin && (!off || least)) return Judge.satisfied(values);
+    Optional<Given> depth =
+        new Stated(entry)
+            .smallest(rule.attribute(), Dimension.LENGTH)
+            .filter(given -> given.low().number() > 0);
+    if (depth.isEmpty()) return new Judgement.Missing();
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    if (joint.width().isEmpty()) return byItself(depth.get());
+    SealantDepth design =
+        SealantDepth.of(
+            new Subject(rule.id(), entry.tag()),
+            joint.measure(),
+            joint.width().get(),
+            Optional.of(depth.get()));
+    return against(design, depth.get(), joint);
+  }
+
+  private static Judgement byItself(Given depth) {
+    return SealantDepth.tooThin(depth.low())
+        ? failed(Kind.INADEQUATE, depth, "not under " + BothUnits.of(SealantDepth.LEAST), null)
+        : new Judgement.Satisfied(depth.amount().toString(), depth.origin());
+  }
+
+  private static Judgement against(SealantDepth design, Given depth, MovementJoint joint) {
+    String found = depth.amount().toString();
+    List<Calculation> calculations = List.of(design.calculation());
+    if (design.fit() == Fit.MEETS)
+      return new Judgement.Satisfied(found, depth.origin(), calculations);
     String expected =
-        width.map(w -> "half of " + w.low() + ", not under 1/8 in").orElse("not under 1/8 in");
+        BothUnits.of(design.depth())
+            + ", half of "
+            + BothUnits.of(joint.width().orElseThrow().amount())
+            + " and not under "
+            + BothUnits.of(SealantDepth.LEAST);
+    Kind kind = design.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE;
+    return failed(kind, depth, expected, design.calculation());
+  }
+
+  private static Judgement failed(
+      Kind kind, Given depth, String expected, Calculation calculation) {
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        kind,
         "",
-        depth.toString(),
+        depth.amount().toString(),
         expected,
-        values.get(0).origin(),
+        depth.origin(),
         List.of(),
-        List.of(),
-        List.of());
+        calculation == null ? List.of() : Steps.of(calculation),
+        calculation == null ? List.of() : List.of(calculation));
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.calc.BothUnits;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Finding;
@@ -84,7 +85,51 @@ final class UnitSlipCheck implements SetComputation {
                 List.of(),
                 message,
                 found,
-                "one figure",
-                List.of()));
+                expected(a.content(), b.content()),
+                steps(a.content(), b.content())));
+  }
+
+  /** Either figure in both units: one of them is meant. */
+  private static String expected(Content a, Content b) {
+    List<String> ways = new ArrayList<>();
+    for (Pair pair : pairs(a, b)) {
+      ways.add(
+          BothUnits.inUnitOf(pair.one(), pair.other())
+              + " or "
+              + BothUnits.inUnitOf(pair.other(), pair.one()));
+    }
+    return ways.isEmpty() ? "one figure" : String.join("; ", ways);
+  }
+
+  private static List<String> steps(Content a, Content b) {
+    List<String> steps = new ArrayList<>();
+    for (Pair pair : pairs(a, b)) {
+      Quantity converted = pair.one().to(pair.other().unit());
+      double off = Math.abs(converted.number() - pair.other().number());
+      double percent = off / Math.abs(converted.number()) * 100;
+      steps.add(
+          "Conversion: "
+              + BothUnits.inUnitOf(pair.one(), pair.other())
+              + "; stated is "
+              + pair.other()
+              + (Double.isFinite(percent) ? ", " + Math.round(percent) + " % off" : ""));
+    }
+    return steps;
+  }
+
+  /** The figures of the two that disagree. */
+  private record Pair(Quantity one, Quantity other) {}
+
+  private static List<Pair> pairs(Content a, Content b) {
+    List<Pair> all = new ArrayList<>();
+    if (a instanceof Content.Amount x && b instanceof Content.Amount y) {
+      all.add(new Pair(x.low(), y.low()));
+      if (!x.low().equals(x.high())) all.add(new Pair(x.high(), y.high()));
+    }
+    if (a instanceof Content.Size x && b instanceof Content.Size y) {
+      for (int i = 0; i < Math.min(x.sides().size(), y.sides().size()); i++)
+        all.add(new Pair(x.sides().get(i), y.sides().get(i)));
+    }
+    return all.stream().filter(pair -> slips(pair.one(), pair.other())).toList();
   }
 }

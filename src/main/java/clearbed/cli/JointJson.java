@@ -3,6 +3,7 @@ package clearbed.cli;
 import clearbed.calc.Interval;
 import clearbed.calc.JointLayout;
 import clearbed.calc.MovementDesign;
+import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -22,7 +23,7 @@ final class JointJson {
     MovementDesign design = answer.design();
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("requiredWidth", interval(design.requiredWidth()));
-    out.put("governs", design.arithmeticGoverns() ? "movement" : "guideline");
+    out.put("governs", word(design.governs()));
     out.put("sealantDepth", interval(answer.depth().depth()));
     out.put("width", word(design.widthFit()));
     out.put("spacing", word(design.spacingFit()));
@@ -36,6 +37,7 @@ final class JointJson {
               out.put("againstSubstrateBothHeated", interval(moved.bothHeated()));
               out.put("againstSubstrateTileHeated", interval(moved.tileOnly()));
             });
+    answer.sealed().ifPresent(joint -> out.put("sealed", ofSealed(joint)));
     out.put("inputs", design.calculation().inputs().stream().map(JointJson::input).toList());
     out.put("steps", design.calculation().steps().stream().map(JointJson::step).toList());
     out.put("unknowns", design.unknowns());
@@ -56,6 +58,15 @@ final class JointJson {
     out.put("fields", layout.fields());
     out.put("joints", layout.joints());
     out.put("field", quantity(layout.field()));
+    return out;
+  }
+
+  private static Map<String, Object> ofSealed(SealingTemperature joint) {
+    Map<String, Object> out = new LinkedHashMap<>();
+    out.put("opening", quantity(joint.opening()));
+    out.put("closing", quantity(joint.closing()));
+    out.put("width", quantity(joint.width()));
+    out.put("steps", joint.calculation().steps().stream().map(JointJson::step).toList());
     return out;
   }
 

@@ -1,5 +1,7 @@
 package clearbed.cli;
 
+import static clearbed.cli.JointFigures.refusal;
+
 import clearbed.calc.DifferentialMovement;
 import clearbed.calc.Expansions;
 import clearbed.calc.Exposure;
@@ -12,12 +14,9 @@ import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
 import clearbed.calc.SealantClass;
 import clearbed.calc.SealantDepth;
+import clearbed.calc.SealingTemperature;
 import clearbed.calc.Subject;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
 import clearbed.model.Quantity;
-import clearbed.model.Unit;
-import clearbed.recognise.Quantities;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,52 +24,46 @@ import java.util.stream.Collectors;
 /** What the options ask for, once they are sure to make sense. */
 final class JointRequest {
 
-  /** The options as typed; null where left out. */
-  record Typed(
-      String run,
-      String spacing,
-      String range,
-      String sealant,
-      String exposure,
-      String width,
-      String material,
-      String expansion,
-      String substrate,
-      String tolerance,
-      String other) {}
-
-  /** All that the command shows. */
+  /**
+   * All that the command shows.
+   *
+   * @param widestSpacing of the guideline in the exposure; the largest of all where that is unknown
+   */
   record Answer(
+      Measure measure,
+      Quantity widestSpacing,
       MovementDesign design,
       SealantDepth depth,
       Optional<JointLayout> layout,
-      Optional<DifferentialMovement> substrate) {}
+      Optional<DifferentialMovement> substrate,
+      Optional<SealingTemperature> sealed) {}
 
-  private static final Quantity LARGEST_RANGE = Quantity.of(500, Unit.KELVIN_DIFFERENCE);
-
-  private static final Quantity LARGEST_LENGTH = Quantity.of(10_000, Unit.METRE);
-  private static final Quantity LARGEST_EXPANSION = Quantity.of(1e-3, Unit.PER_KELVIN);
-
-  private final Typed typed;
+  private final JointOptions typed;
   private final Expansions materials;
   private final MovementGuideline guideline;
 
-  JointRequest(Typed typed, Expansions materials, MovementGuideline guideline) {
+  JointRequest(JointOptions typed, Expansions materials, MovementGuideline guideline) {
     this.typed = typed;
     this.materials = materials;
     this.guideline = guideline;
   }
 
   Answer answer() {
-    Optional<Given> run = length("--run", typed.run);
-    Optional<Given> spacing = length("--spacing", typed.spacing);
-    Optional<Given> width = length("--width", typed.width);
+    Optional<Given> run = JointFigures.length("--run", typed.run);
+    Optional<Given> spacing = JointFigures.length("--spacing", typed.spacing);
+    Optional<Given> width = JointFigures.length("--width", typed.width);
     checkLengths(run, spacing, width);
-    Measure measure = measure(spacing, run);
+    Measure measure = Measure.of(spacing.or(() -> run).or(() -> width).orElseThrow().low().unit());
     MovementInputs inputs = inputs(measure, spacing, width);
     MovementDesign design = MovementDesign.of(inputs, guideline);
     return new Answer(
-        design, depth(measure, design), layout(measure, run, spacing), substrate(measure, inputs));
+        measure,
+        widest(inputs),
+        design,
+        depth(measure, design),
+        layout(measure, run, spacing.or(() -> largest(design))),
+        substrate(measure, inputs),
+        sealed(measure, inputs));
   }
 
   private MovementInputs inputs(Measure measure, Optional<Given> spacing, Optional<Given> width) {
@@ -79,29 +72,36 @@ final class JointRequest {
     if (width.isPresent()) in = in.withWidth(width.get());
     Optional<Given> range = range();
     if (range.isPresent()) in = in.withRange(range.get());
-    Optional<Given> sealant = sealant();
-    if (sealant.isPresent()) in = in.withCapability(sealant.get());
+    Optional<SealantClass> sealant = sealant();
+    if (sealant.isPresent())
+      in = in.withCapability(Given.stated(sealant.get(), null, sealant.get().words()));
     Optional<Exposure> exposure = exposure();
     if (exposure.isPresent()) in = in.withExposure(exposure.get());
-    Optional<Given> tolerance = notNegative("--tolerance", typed.tolerance);
+    Optional<Given> tolerance = JointFigures.notNegative("--tolerance", typed.tolerance);
     if (tolerance.isPresent()) in = in.withTolerance(tolerance.get());
-    Optional<Given> other = notNegative("--other", typed.other);
+    Optional<Given> other = JointFigures.notNegative("--other", typed.other);
     if (other.isPresent()) in = in.withOther(other.get());
+    Optional<Given> least = JointFigures.length("--least", typed.least);
+    if (least.isPresent()) in = in.withLeast(least.get());
     checkTolerance(width, tolerance);
     return in;
   }
 
   private void checkLengths(Optional<Given> run, Optional<Given> spacing, Optional<Given> width) {
-    if (run.isEmpty() && spacing.isEmpty()) {
-      throw refusal("--spacing", "not given; give the joint spacing, e.g. --spacing 12ft");
+    if (run.isEmpty() && spacing.isEmpty() && width.isEmpty()) {
+      throw refusal(
+          "--spacing",
+          "not given; give the joint spacing, e.g. --spacing 12ft, or a --width to find it for");
     }
     if (run.isPresent() && spacing.isPresent() && over(spacing.get(), run.get())) {
       throw refusal(
           "--spacing",
           typed.spacing + " is longer than the run of " + typed.run + "; give a shorter spacing");
     }
-    Given field = spacing.orElseGet(run::get);
-    if (width.isPresent() && width.get().high().compareTo(field.low()) >= 0) {
+    Optional<Given> field = spacing.or(() -> run);
+    if (width.isPresent()
+        && field.isPresent()
+        && width.get().high().compareTo(field.get().low()) >= 0) {
       throw refusal(
           "--width",
           typed.width + " is not narrower than the tile field beside it; check its unit");
@@ -127,9 +127,7 @@ final class JointRequest {
       throw refusal(
           "--expansion", "stands beside --material, which also gives an expansion; leave one out");
     }
-    if (typed.expansion != null) {
-      return positive("--expansion", typed.expansion, Dimension.EXPANSION, "9e-6/K");
-    }
+    if (typed.expansion != null) return JointFigures.expansion("--expansion", typed.expansion);
     return material("--material", typed.material == null ? "glass" : typed.material);
   }
 
@@ -147,29 +145,42 @@ final class JointRequest {
                         + String.join(", ", materials.names())));
   }
 
+  /** The range as given, else hottest less coldest where both are. */
   private Optional<Given> range() {
-    if (typed.range == null) return Optional.empty();
-    Given range = positive("--range", typed.range, Dimension.TEMPERATURE_DIFFERENCE, "130F or 70K");
-    if (range.high().compareTo(LARGEST_RANGE) > 0) {
+    Optional<Given> range = JointFigures.range("--range", typed.range);
+    Optional<Given> coldest = JointFigures.temperature("--coldest", typed.coldest);
+    Optional<Given> hottest = JointFigures.temperature("--hottest", typed.hottest);
+    if (coldest.isPresent() != hottest.isPresent()) {
       throw refusal(
-          "--range", typed.range + " is no weather; give hottest less coldest, e.g. 130F or 70K");
+          coldest.isPresent() ? "--coldest" : "--hottest",
+          "needs " + (coldest.isPresent() ? "--hottest" : "--coldest") + " as well");
     }
-    return Optional.of(range);
+    if (coldest.isEmpty()) return range;
+    Quantity between = hottest.get().high().minus(coldest.get().low());
+    if (between.number() <= 0) {
+      throw refusal("--hottest", typed.hottest + " is not above the coldest, " + typed.coldest);
+    }
+    if (range.isPresent() && range.get().high().compareTo(between) != 0) {
+      throw refusal(
+          "--range",
+          typed.range + " is not what lies between --coldest and --hottest; leave it out");
+    }
+    String words = typed.hottest + " less " + typed.coldest;
+    return Optional.of(Given.stated(between, null, words));
   }
 
-  private Optional<Given> sealant() {
+  private Optional<SealantClass> sealant() {
     if (typed.sealant == null) return Optional.empty();
-    SealantClass sealant =
-        SealantClass.of(typed.sealant)
-            .orElseThrow(
-                () ->
-                    refusal(
-                        "--class",
-                        "'"
-                            + typed.sealant
-                            + "' is no class of ASTM C920 (12.5, 25, 35, 50, 100/50) or ISO 11600"
-                            + " (7.5, 12.5, 20, 25)"));
-    return Optional.of(Given.stated(sealant, null, sealant.words()));
+    Optional<SealantClass> sealant = SealantClass.of(typed.sealant);
+    if (sealant.isEmpty()) {
+      throw refusal(
+          "--class",
+          "'"
+              + typed.sealant
+              + "' is no class of ASTM C920 (12.5, 25, 35, 50, 100/50) or ISO 11600"
+              + " (7.5, 12.5, 20, 25)");
+    }
+    return sealant;
   }
 
   private Optional<Exposure> exposure() {
@@ -193,67 +204,27 @@ final class JointRequest {
     return exposure;
   }
 
-  private Optional<Given> length(String option, String text) {
-    if (text == null) return Optional.empty();
-    return Optional.of(positive(option, text, Dimension.LENGTH, "12ft, 3/8in, 10mm"));
+  private Quantity widest(MovementInputs inputs) {
+    return guideline.rules().values().stream()
+        .filter(rule -> inputs.exposure().map(rule.exposure()::equals).orElse(true))
+        .map(rule -> rule.spacing().high())
+        .max(Quantity::compareTo)
+        .orElseThrow();
   }
 
-  private Optional<Given> notNegative(String option, String text) {
-    if (text == null) return Optional.empty();
-    Interval amount = amount(option, text, Dimension.LENGTH, "1/16in or 2mm");
-    if (amount.low().number() < 0) {
-      throw refusal(option, text + " is negative; give zero or more");
-    }
-    return Optional.of(Given.stated(amount, null, option + " " + text));
-  }
-
-  private Given positive(String option, String text, Dimension dimension, String like) {
-    Interval amount = amount(option, text, dimension, like);
-    if (amount.low().number() <= 0) {
-      throw refusal(option, text + " is not above zero; give e.g. " + like);
-    }
-    if (dimension == Dimension.EXPANSION && amount.high().compareTo(LARGEST_EXPANSION) > 0) {
-      throw refusal(option, text + " is no building material; give e.g. " + like);
-    }
-    return Given.stated(amount, null, option + " " + text);
-  }
-
-  private Interval amount(String option, String text, Dimension dimension, String like) {
-    try {
-      Content.Amount amount =
-          Quantities.parse(text, dimension)
-              .orElseThrow(
-                  () ->
-                      refusal(
-                          option,
-                          "'"
-                              + text
-                              + "' is not understood; give a figure with its unit, e.g. "
-                              + like));
-      return usable(option, text, dimension, Interval.of(amount));
-    } catch (IllegalArgumentException e) {
-      throw refusal(option, "'" + text + "' is no usable figure; give e.g. " + like);
-    }
-  }
-
-  private static UsageFailure refusal(String option, String problem) {
-    return new UsageFailure(option + ": " + problem);
-  }
-
-  private static Interval usable(String option, String text, Dimension dimension, Interval amount) {
-    if (dimension == Dimension.LENGTH && amount.high().compareTo(LARGEST_LENGTH) > 0) {
-      throw refusal(option, text + " is longer than any building; check its unit");
-    }
-    return amount;
-  }
-
-  private static Measure measure(Optional<Given> spacing, Optional<Given> run) {
-    return Measure.of(spacing.or(() -> run).orElseThrow().low().unit());
+  /** The spacing that a stated width allows, where none is given. */
+  private static Optional<Given> largest(MovementDesign design) {
+    return design
+        .largestSpacing()
+        .map(Interval::low)
+        .filter(spacing -> spacing.number() > 0)
+        .map(spacing -> Given.assumed(spacing, "the largest for the stated width"));
   }
 
   private SealantDepth depth(Measure measure, MovementDesign design) {
-    Given width = Given.stated(design.requiredWidth(), null, "required joint width");
-    return SealantDepth.of(subject("depth"), measure, width, Optional.empty());
+    Interval width = design.requiredWidth();
+    Given required = Given.stated(width, null, "required joint width");
+    return SealantDepth.of(subject("depth"), measure, required, Optional.empty());
   }
 
   private Optional<JointLayout> layout(
@@ -267,16 +238,55 @@ final class JointRequest {
   }
 
   private Optional<DifferentialMovement> substrate(Measure measure, MovementInputs inputs) {
-    if (typed.substrate == null) return Optional.empty();
-    Given under = material("--substrate", typed.substrate);
+    Optional<Given> cooler = JointFigures.range("--substrate-range", typed.substrateRange);
+    if (typed.substrate == null) {
+      if (cooler.isPresent()) throw refusal("--substrate-range", "needs --substrate as well");
+      return Optional.empty();
+    }
+    boolean figure = Character.isDigit(typed.substrate.charAt(0));
+    Given under =
+        figure
+            ? JointFigures.expansion("--substrate", typed.substrate)
+            : material("--substrate", typed.substrate);
     if (inputs.spacing().isEmpty() || inputs.range().isEmpty()) {
       throw refusal("--substrate", "needs --spacing and --range as well");
     }
     Given range = inputs.range().get();
     DifferentialMovement.Inputs both =
         new DifferentialMovement.Inputs(
-            measure, inputs.expansion(), under, inputs.spacing().get(), range, range);
+            measure,
+            inputs.expansion(),
+            under,
+            inputs.spacing().get(),
+            range,
+            cooler.orElse(range));
     return Optional.of(DifferentialMovement.of(subject("substrate"), both));
+  }
+
+  private Optional<SealingTemperature> sealed(Measure measure, MovementInputs inputs) {
+    Optional<Given> sealed = JointFigures.temperature("--sealed", typed.sealed);
+    if (sealed.isEmpty()) return Optional.empty();
+    Optional<SealantClass> sealant = sealant();
+    if (typed.coldest == null || inputs.spacing().isEmpty() || sealant.isEmpty()) {
+      throw refusal("--sealed", "needs --coldest, --hottest, --spacing and --class as well");
+    }
+    Given none = Given.assumed(Quantity.of(0, measure.small()), "none stated");
+    try {
+      return Optional.of(
+          SealingTemperature.of(
+              subject("sealed"),
+              new SealingTemperature.Inputs(
+                  measure,
+                  inputs.expansion(),
+                  inputs.spacing().get(),
+                  JointFigures.temperature("--coldest", typed.coldest).orElseThrow(),
+                  JointFigures.temperature("--hottest", typed.hottest).orElseThrow(),
+                  sealed.get(),
+                  sealant.get(),
+                  inputs.tolerance().orElse(none))));
+    } catch (IllegalArgumentException e) {
+      throw refusal("--sealed", e.getMessage());
+    }
   }
 
   private static Subject subject(String of) {

@@ -1,10 +1,13 @@
 package clearbed.cli;
 
+import clearbed.calc.BothUnits;
 import clearbed.calc.DifferentialMovement;
 import clearbed.calc.Fit;
 import clearbed.calc.Interval;
 import clearbed.calc.JointLayout;
 import clearbed.calc.MovementDesign;
+import clearbed.calc.Rounding;
+import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import java.io.PrintWriter;
@@ -30,6 +33,7 @@ final class JointText {
     inputs("Assumed", calculation, true);
     steps("Steps", calculation);
     answer.substrate().ifPresent(this::substrate);
+    answer.sealed().ifPresent(this::ofSealed);
     result(answer);
     notes(answer.design());
     out.flush();
@@ -42,7 +46,7 @@ final class JointText {
     out.println(title);
     for (int i = 0; i < inputs.size(); i++) {
       Calculation.Input input = inputs.get(i);
-      out.println("  " + input.label() + ": " + JointFormat.both(input.quantity()));
+      out.println("  " + input.label() + ": " + BothUnits.of(input.quantity()));
       // A basis shared by several inputs in a row stands once, below the last of them.
       boolean last = i + 1 == inputs.size() || !inputs.get(i + 1).basis().equals(input.basis());
       if (assumed && last) out.println("      " + input.basis());
@@ -53,7 +57,7 @@ final class JointText {
   private void steps(String title, Calculation calculation) {
     out.println(title);
     for (Calculation.Step step : calculation.steps()) {
-      out.println("  " + step.label() + ": " + JointFormat.both(step.result()));
+      out.println("  " + step.label() + ": " + BothUnits.of(step.result()));
       out.println("      = " + step.formula());
     }
     out.println();
@@ -61,47 +65,95 @@ final class JointText {
 
   private void substrate(DifferentialMovement movement) {
     steps("Against the substrate", movement.calculation());
-    out.println("  Both heated: " + JointFormat.both(movement.bothHeated()));
-    out.println("  Only the tile heated: " + JointFormat.both(movement.tileOnly()));
+    out.println("  Both heated: " + BothUnits.of(movement.bothHeated()));
+    out.println("  Only the tile heated: " + BothUnits.of(movement.tileOnly()));
     out.println();
+  }
+
+  private void ofSealed(SealingTemperature joint) {
+    steps("Sealed at a known temperature", joint.calculation());
   }
 
   private void result(JointRequest.Answer answer) {
     MovementDesign design = answer.design();
     out.println("Result");
-    String by = design.arithmeticGoverns() ? "the movement governs" : "the guideline governs";
-    line("Required width", JointFormat.both(design.requiredWidth()) + "; " + by);
-    line("Sealant depth at that width", JointFormat.both(answer.depth().depth()));
-    if (design.widthFit() != Fit.UNKNOWN) stated(design);
+    line("Required width", required(answer) + "; " + design.governs().words());
+    line("Sealant depth at that width", BothUnits.of(answer.depth().depth()));
+    if (design.widthFit() != Fit.UNKNOWN) stated(answer);
     if (design.spacingFit() != Fit.UNKNOWN) {
-      line("Stated spacing against the guideline", design.spacingFit().words());
+      line("Stated spacing", againstGuideline(answer));
     }
+    answer.sealed().ifPresent(joint -> line("Sealed at that temperature", words(answer, joint)));
     answer.layout().ifPresent(this::layout);
   }
 
-  private void stated(MovementDesign design) {
-    line("Stated width", design.widthFit().words());
-    String strain = design.strain().map(JointFormat::both).orElse("");
+  private static String againstGuideline(JointRequest.Answer answer) {
+    String widest = Rounding.spacing(answer.widestSpacing(), answer.measure());
+    return switch (answer.design().spacingFit()) {
+      case MEETS -> "within the guideline's " + widest;
+      case FALLS_SHORT ->
+          "farther apart than the guideline's " + widest + "; bring the joints closer";
+      default -> "in part of its range farther apart than the guideline's " + widest;
+    };
+  }
+
+  /** Each system of units rounded up for itself; from the best case to the worst. */
+  private static String required(JointRequest.Answer answer) {
+    MovementDesign design = answer.design();
+    String worst = design.wider(answer.measure());
+    String best = Rounding.width(design.leastWidth().low(), answer.measure());
+    return best.equals(worst) ? worst : best + " to " + worst;
+  }
+
+  private static String words(JointRequest.Answer answer, SealingTemperature joint) {
+    return "movement needs "
+        + Rounding.width(joint.width(), answer.measure())
+        + ", for "
+        + (joint.opens() ? "opening" : "closing")
+        + "; the guideline's least width stays "
+        + Rounding.width(answer.design().guidelineWidth().high(), answer.measure());
+  }
+
+  private void stated(JointRequest.Answer answer) {
+    MovementDesign design = answer.design();
+    line("Stated width", design.widthFit().words() + remedy(answer));
+    String strain = design.strain().map(BothUnits::of).orElse("");
     line(
         "Strain of the sealant",
-        strain
-            + " of "
-            + JointFormat.both(design.capability())
-            + "; "
-            + design.strainFit().words());
+        strain + " of " + BothUnits.of(design.capability()) + "; " + design.strainFit().words());
     line(
         "Largest spacing for the stated width",
-        spacing(design.largestSpacing())
+        spacing(answer, design.largestSpacing())
             + " (by movement "
-            + spacing(design.spacingByArithmetic())
+            + spacing(answer, design.spacingByArithmetic())
             + ", by the guideline "
-            + spacing(design.spacingByGuideline())
+            + spacing(answer, design.spacingByGuideline())
             + ")");
   }
 
-  private static String spacing(Optional<Interval> spacing) {
+  /** What to change when the stated width will not do. */
+  private static String remedy(JointRequest.Answer answer) {
+    MovementDesign design = answer.design();
+    if (design.widthFit() == Fit.MEETS) return "";
+    String wider = "; make it " + design.wider(answer.measure());
+    return wider
+        + design
+            .closer(answer.measure())
+            .map(closer -> ", or space the joints no farther apart than " + closer)
+            .orElse("; closer joints do not make it enough");
+  }
+
+  /** Rounded down; from the worst case to the best. */
+  private static String spacing(JointRequest.Answer answer, Optional<Interval> spacing) {
     Interval found = spacing.orElseThrow();
-    return found.high().number() <= 0 ? "none" : JointFormat.both(found);
+    if (found.high().number() <= 0) return "none";
+    String worst = spacing(answer, found.low());
+    String best = spacing(answer, found.high());
+    return best.equals(worst) ? worst : worst + " to " + best;
+  }
+
+  private static String spacing(JointRequest.Answer answer, Quantity largest) {
+    return largest.number() <= 0 ? "none" : Rounding.spacing(largest, answer.measure());
   }
 
   private void layout(JointLayout layout) {
@@ -109,7 +161,7 @@ final class JointText {
         "Layout",
         layout.fields()
             + (layout.fields() == 1 ? " field of " : " fields of ")
-            + JointFormat.both(layout.field())
+            + BothUnits.of(layout.field())
             + ", "
             + layout.joints()
             + (layout.joints() == 1 ? " joint" : " joints")
@@ -120,7 +172,7 @@ final class JointText {
   }
 
   private static String places(List<Quantity> positions) {
-    return positions.stream().map(JointFormat::both).collect(Collectors.joining(", "));
+    return positions.stream().map(BothUnits::of).collect(Collectors.joining(", "));
   }
 
   private void notes(MovementDesign design) {

@@ -13,6 +13,12 @@ import java.util.List;
  */
 public record Calculation(
     String id, String check, String tag, String title, List<Input> inputs, List<Step> steps) {
+  /**
+   * Name of the step that tells how far the stated figure lies beyond what is needed: zero or more
+   * when it is enough, negative when it is not.
+   */
+  public static final String MARGIN = "margin";
+
   public Calculation {
     inputs = List.copyOf(inputs);
     steps = List.copyOf(steps);

@@ -74,11 +74,11 @@ final class Charts {
 
   /**
    * A line through the cells of columns A and B, and one point of column C in the row below them;
-   * drawn beside the cells.
+   * drawn beside the cells, over the two columns of words.
    */
   static void curve(XSSFSheet sheet, Labels labels, Rows rows, int fromRow) {
     XSSFChart chart =
-        chart(sheet, 3, fromRow, 4, fromRow + CURVE_ROWS, labels.title(), labels.alt());
+        chart(sheet, 4, fromRow, 6, fromRow + CURVE_ROWS, labels.title(), labels.alt());
     title(chart, labels.title());
     chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     chart.displayBlanksAs(DisplayBlanks.GAP);

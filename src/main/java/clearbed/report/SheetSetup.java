@@ -102,8 +102,8 @@ final class SheetSetup {
     return new CellRangeAddressList(firstRow, LAST_ROW, column, column);
   }
 
-  /** Percent at which 160 characters fit across a letter page on its side. */
-  private static final short NARROWED = 80;
+  /** Percent at which 180 characters fit across a letter page on its side. */
+  private static final short NARROWED = 70;
 
   /**
    * How a sheet goes onto paper.

@@ -32,7 +32,9 @@ final class Styles {
     COUNT,
     DATE,
     INPUT,
-    ASSUMED
+    ASSUMED,
+    RESULT,
+    RESULT_LABEL
   }
 
   static final String INK = "1F2933";
@@ -44,6 +46,7 @@ final class Styles {
   private final XSSFWorkbook book;
   private final Map<Look, XSSFCellStyle> looks = new EnumMap<>(Look.class);
   private final Map<Short, CellStyle> quoted = new HashMap<>();
+  private final Map<String, CellStyle> formatted = new HashMap<>();
 
   Styles(XSSFWorkbook book) {
     this.book = book;
@@ -61,6 +64,18 @@ final class Styles {
           CellStyle twin = book.createCellStyle();
           twin.cloneStyleFrom(style);
           twin.setQuotePrefixed(true);
+          return twin;
+        });
+  }
+
+  /** The same look with another number format. */
+  CellStyle figures(CellStyle style, String format) {
+    return formatted.computeIfAbsent(
+        style.getIndex() + " " + format,
+        key -> {
+          CellStyle twin = book.createCellStyle();
+          twin.cloneStyleFrom(style);
+          twin.setDataFormat(book.createDataFormat().getFormat(format));
           return twin;
         });
   }
@@ -113,6 +128,15 @@ final class Styles {
       case INPUT -> {
         number(style, "0.##########");
         fill(style, "FFFBEA");
+      }
+      case RESULT -> {
+        number(style, "0.######");
+        fill(style, PALE);
+        style.setFont(font(10, true, INK));
+      }
+      case RESULT_LABEL -> {
+        fill(style, PALE);
+        style.setFont(font(10, true, INK));
       }
       case ASSUMED -> {
         number(style, "0.##########");

@@ -23,7 +23,9 @@ class FitOfStatedFiguresTest {
   @ParameterizedTest
   @CsvSource({
     "1/2 in, 1/4 in, MEETS",
-    "1/2 in, 1/8 in, MEETS",
+    "1/2 in, 1/8 in, FALLS_SHORT",
+    "1/4 in, 3 mm, MEETS",
+    "1/4 in, 2.5 mm, FALLS_SHORT",
     "1/2 in, 5/16 in, FALLS_SHORT",
     "1/2 in, 1/16 in, FALLS_SHORT",
     "1/8 in, 1/8 in, MEETS",
@@ -46,7 +48,11 @@ class FitOfStatedFiguresTest {
   })
   void groutWidth(String variation, String width, Fit fit) {
     assertThat(
-            GroutWidth.of(SUBJECT, Measure.INCH, length(variation), Optional.of(length(width)))
+            GroutWidth.of(
+                    SUBJECT,
+                    Measure.INCH,
+                    Optional.of(length(variation)),
+                    Optional.of(length(width)))
                 .fit())
         .isEqualTo(fit);
   }

@@ -27,10 +27,10 @@ class MovementDesignTest {
     MovementDesign movement =
         design(inputs.withSpacing(length("12 ft")).withCapability(sealant("12.5")));
 
-    assertThat(guideline.arithmeticGoverns()).isFalse();
+    assertThat(guideline.governs()).isEqualTo(Governs.GUIDELINE);
     assertThat(guideline.requiredWidth().high()).isEqualTo(inches(0.375));
     // 5e-6 × 144 in × 100 °F = 0.072 in; at 12.5 % 0.576 in, next sixteenth 5/8 in.
-    assertThat(movement.arithmeticGoverns()).isTrue();
+    assertThat(movement.governs()).isEqualTo(Governs.MOVEMENT);
     assertThat(movement.requiredWidth().high()).isEqualTo(inches(0.625));
   }
 
@@ -156,7 +156,7 @@ class MovementDesignTest {
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
             .withExposure(Exposure.INTERIOR)
             .withSpacing(length("20 ft"))
-            .withWidth(length("5/16 in"));
+            .withWidth(length("3/16 in"));
 
     assertThat(design(inputs).widthFit()).isEqualTo(Fit.DEPENDS);
     assertThat(design(inputs).unknowns())

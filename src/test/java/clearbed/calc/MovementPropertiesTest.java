@@ -38,7 +38,8 @@ class MovementPropertiesTest {
             inputs.range(),
             inputs.capability(),
             inputs.tolerance(),
-            inputs.other());
+            inputs.other(),
+            inputs.least());
     assertThat(least(warmer)).isGreaterThanOrEqualTo(width);
   }
 

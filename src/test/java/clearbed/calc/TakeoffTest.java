@@ -95,6 +95,31 @@ class TakeoffTest {
             common.cartridge()));
   }
 
+  /** A square metre of such tile, in millimetres, without waste. */
+  static TakeoffInputs tiles(double length, double width, double thickness, double joint) {
+    TakeoffInputs.Yields common = TakeoffInputs.Yields.common();
+    Given none = Given.stated(Quantity.of(0, Unit.MILLIMETRE), null, "");
+    Given noWaste = Given.stated(Quantity.of(0, Unit.PERCENT), null, "");
+    return new TakeoffInputs(
+        Given.stated(Quantity.of(1, Unit.SQUARE_METRE), null, ""),
+        length(length + " mm"),
+        length(width + " mm"),
+        length(joint + " mm"),
+        length(thickness + " mm"),
+        none,
+        none,
+        none,
+        none,
+        new TakeoffInputs.Yields(
+            noWaste,
+            noWaste,
+            number(1.6),
+            common.groutBag(),
+            number(1.4),
+            common.mortarBag(),
+            common.cartridge()));
+  }
+
   /** 100 sq ft of mosaic with movement joints of that size, no waste of sealant. */
   static TakeoffInputs joints(String run, String width, String depth) {
     TakeoffInputs.Yields common = TakeoffInputs.Yields.common();

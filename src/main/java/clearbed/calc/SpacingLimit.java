@@ -1,0 +1,54 @@
+package clearbed.calc;
+
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+
+/**
+ * A stated joint spacing against the widest that a guideline gives for the exposure.
+ *
+ * @param widest that the guideline gives
+ * @param fit of the stated spacing
+ */
+public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
+
+  public static SpacingLimit of(
+      Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
+    stated.positive("the joint spacing", Dimension.LENGTH);
+    Quantity widest = rule.spacing().high();
+    return new SpacingLimit(
+        widest, fit(stated, widest), calculation(subject, measure, stated, rule));
+  }
+
+  private static Fit fit(Given stated, Quantity widest) {
+    if (stated.high().compareTo(widest) <= 0) return Fit.MEETS;
+    return stated.low().compareTo(widest) > 0 ? Fit.FALLS_SHORT : Fit.DEPENDS;
+  }
+
+  private static Calculation calculation(
+      Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
+    Workings w = new Workings();
+    Unit large = measure.large();
+    Figure spacing = w.high("stated_spacing", "Joint spacing", stated);
+    Figure widest =
+        w.assumed(
+            "widest",
+            "Widest spacing, " + rule.label(),
+            rule.spacing().high().to(large),
+            rule.source());
+    w.step(
+        Calculation.MARGIN,
+        "Room left under the widest spacing",
+        "widest spacing - stated spacing; negative: too far apart",
+        widest.in(large) + "-" + spacing.in(large),
+        widest.quantity().minus(spacing.quantity()));
+    w.step(
+        "spacing_to_build",
+        "Largest spacing to build",
+        "the smaller of the two",
+        "MIN(" + spacing.in(large) + "," + widest.in(large) + ")",
+        MovementGuideline.smaller(spacing.quantity().to(large), widest.quantity()));
+    return w.done(subject, "Spacing of movement joints");
+  }
+}

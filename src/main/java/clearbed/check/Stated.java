@@ -1,0 +1,60 @@
+package clearbed.check;
+
+import clearbed.calc.Given;
+import clearbed.calc.Interval;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Entry;
+import clearbed.model.Scope;
+import clearbed.model.Value;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The figures that an entry states, ready for the arithmetic. */
+final class Stated {
+  private final Entry entry;
+
+  Stated(Entry entry) {
+    this.entry = entry;
+  }
+
+  /** The governing figure; of several the smallest. */
+  Optional<Given> smallest(String attribute, Dimension dimension) {
+    return figure(
+        attribute, dimension, Comparator.comparing(v -> ((Content.Amount) v.content()).low()));
+  }
+
+  /** The governing figure; of several the largest. */
+  Optional<Given> largest(String attribute, Dimension dimension) {
+    Comparator<Value> byUpperEnd = Comparator.comparing(v -> ((Content.Amount) v.content()).high());
+    return figure(attribute, dimension, byUpperEnd.reversed());
+  }
+
+  private Optional<Given> figure(String attribute, Dimension dimension, Comparator<Value> order) {
+    // Of equal figures, the one in the schedule that says most of the tile.
+    Comparator<Value> home =
+        Comparator.comparing(v -> v.origin().document().equals(entry.origin().document()) ? 0 : 1);
+    return entry.governing(attribute).stream()
+        .filter(v -> v.content() instanceof Content.Amount a && isOf(a, dimension))
+        .min(order.thenComparing(home))
+        .map(v -> given(v, Interval.of((Content.Amount) v.content())));
+  }
+
+  private static boolean isOf(Content.Amount amount, Dimension dimension) {
+    return amount.low().unit().dimension() == dimension && amount.low().number() >= 0;
+  }
+
+  static Given given(Value v, Interval amount) {
+    return new Given(amount, v.origin(), v.scope() == Scope.ASSUMED, v.asWritten());
+  }
+
+  /** What stands open where a value belongs: undecided until that is settled; else missing. */
+  Judgement openOrMissing(String attribute) {
+    List<Value> open = entry.values(attribute).stream().filter(Value::open).toList();
+    return open.isEmpty()
+        ? new Judgement.Missing()
+        : new Judgement.Undecided(
+            "left open: " + open.get(0).content().text(), open.get(0).origin());
+  }
+}
