@@ -52,6 +52,16 @@ final class RowReader {
     return "";
   }
 
+  /** What a row of rooms says of the exposure, as written. */
+  String exposure(Header header, Table.Row row) {
+    return header.all(Header.Role.ATTRIBUTE).stream()
+        .filter(c -> c.attribute().id().equals("location.exposure"))
+        .map(c -> text(row, c.index()))
+        .filter(t -> !t.isBlank())
+        .findFirst()
+        .orElse("");
+  }
+
   /** Room number and name as one text. */
   String room(Header header, Table.Row row) {
     List<String> words = new ArrayList<>();

@@ -182,12 +182,13 @@ final class ScheduleFinder {
 
     private boolean roomRow(Table.Row row) {
       String room = rowReader.room(header, row);
+      String exposure = rowReader.exposure(header, row);
       boolean any = false;
       for (Header.Column column : header.all(Header.Role.SURFACE)) {
         Table.Cell cell = row.at(column.index());
         if (cell == null) continue;
         for (String tag : LimitFinder.tags(PlainText.of(cell.text()))) {
-          rooms.add(new RoomUse(tag, room, column.surface(), table.origin(cell)));
+          rooms.add(new RoomUse(tag, room, exposure, column.surface(), table.origin(cell)));
           any = true;
         }
       }

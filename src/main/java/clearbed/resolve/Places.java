@@ -6,10 +6,20 @@ import clearbed.model.Value;
 import clearbed.recognise.TermReader;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Works out exposure and surface from room names where the documents do not state them. */
 final class Places {
+  // "Place: pool walls, submerged."
+  private static final Pattern LABELLED =
+      Pattern.compile(
+          "\\b(?:places?|locations?|exposures?|where used|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
+          Pattern.CASE_INSENSITIVE);
+
   private final TermReader terms;
 
   Places(Vocabulary vocabulary) {
@@ -38,7 +48,10 @@ final class Places {
   private void product(Draft draft, String attribute) {
     if (!draft.terms(attribute).isEmpty()) return;
     String opening = draft.evidence.split("(?<=[a-z)])\\.\\s|;", 2)[0];
-    for (String term : terms.places(attribute, opening)) {
+    Set<String> named = new LinkedHashSet<>(terms.places(attribute, opening));
+    Matcher labelled = LABELLED.matcher(draft.evidence);
+    while (labelled.find()) named.addAll(terms.in(attribute, labelled.group(1)));
+    for (String term : named) {
       draft.add(
           new Value(
               attribute, new Content.Term(term), false, draft.evidence, draft.origin, Scope.ENTRY));

@@ -172,6 +172,15 @@ public final class Resolver {
                   use.room(),
                   use.origin(),
                   Scope.ENTRY));
+        if (!use.exposure().isBlank())
+          draft.add(
+              new Value(
+                  "location.exposure",
+                  new Content.Words(use.exposure()),
+                  false,
+                  use.exposure(),
+                  use.origin(),
+                  Scope.ENTRY));
         draft.add(
             new Value(
                 "location.surface",
