@@ -8,7 +8,6 @@ import clearbed.model.Level;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
-import clearbed.recognise.Vocabulary;
 import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
@@ -130,16 +129,16 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     requireSense();
     Instant started = Instant.now();
-    Vocabulary vocabulary = ruleOptions.vocabulary();
-    RuleSet rules = ruleOptions.load(vocabulary);
+    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
     List<Understanding> read = new ArrayList<>();
     Terminal.progress(
         !quiet,
-        progress -> read.add(Understanding.of(paths, options(), vocabulary, rules, progress)));
+        progress -> read.add(Understanding.of(paths, options(), rulebook, progress)));
     Understanding understanding = read.get(0);
+    RuleSet rules = rulebook.get().rules();
     Checker.Outcome outcome =
-        new Checker(vocabulary, rules).check(understanding.project(), understanding.documents());
+        new Checker(rulebook.get().vocabulary(), rules).check(understanding.project(), understanding.documents());
     Report found = report(started, rules, understanding, outcome);
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();

@@ -1,6 +1,5 @@
 package clearbed.cli;
 
-import clearbed.check.RuleSet;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
@@ -39,10 +38,10 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Vocabulary vocabulary = ruleOptions.vocabulary();
-    RuleSet rules = ruleOptions.load(vocabulary);
+    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Understanding understanding =
-        Understanding.of(paths, ReadOptions.defaults(), vocabulary, rules, path -> {});
+        Understanding.of(paths, ReadOptions.defaults(), rulebook, path -> {});
+    Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));

@@ -1,6 +1,5 @@
 package clearbed.cli;
 
-import clearbed.check.RuleSet;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
@@ -9,7 +8,6 @@ import clearbed.read.ReadOptions;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.ProjectFact;
 import clearbed.resolve.Resolver;
@@ -32,27 +30,29 @@ record Understanding(
   static Understanding of(
       List<Path> paths,
       ReadOptions options,
-      Vocabulary vocabulary,
-      RuleSet rules,
+      Rulebook.Coming rulebook,
       Consumer<String> progress) {
     if (paths.stream().noneMatch(Files::exists)) {
       throw new UsageFailure(
           paths.get(0)
               + ": no such file or folder; give the documents, folders or zip files to check");
     }
-    Recogniser recogniser = new Recogniser(vocabulary);
     List<Document> documents = new ArrayList<>();
     List<Facts> facts = new ArrayList<>();
+    // The first documents are read while the rules are loaded.
+    Recogniser[] recogniser = new Recogniser[1];
     new DocumentReader(options)
         .read(
             paths,
             document -> {
-              Facts found = recognise(recogniser, document, documents);
+              if (recogniser[0] == null)
+                recogniser[0] = new Recogniser(rulebook.get().vocabulary());
+              Facts found = recognise(recogniser[0], document, documents);
               if (found != null) facts.add(found);
               progress.accept(document.path());
             });
-    List<ProjectFact> known = new ArrayList<>(rules.facts());
-    Project project = new Resolver(vocabulary).resolve(facts, known);
+    List<ProjectFact> known = rulebook.get().rules().facts();
+    Project project = new Resolver(rulebook.get().vocabulary()).resolve(facts, known);
     return new Understanding(project, documents, summaries(documents, facts, project));
   }
 

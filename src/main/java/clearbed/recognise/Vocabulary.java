@@ -99,15 +99,16 @@ public final class Vocabulary {
    * @throws IOException naming the file and the reason, when one cannot be read or understood
    */
   public static Vocabulary standard() throws IOException {
+    ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
     try {
       return new Vocabulary(
-          tree("attributes"),
-          tree("families"),
-          tree("materials"),
-          tree("sections"),
-          tree("standards"),
-          tree("language"),
-          tree("schedules"));
+          tree(yaml, "attributes"),
+          tree(yaml, "families"),
+          tree(yaml, "materials"),
+          tree(yaml, "sections"),
+          tree(yaml, "standards"),
+          tree(yaml, "language"),
+          tree(yaml, "schedules"));
     } catch (NullPointerException | IllegalArgumentException e) {
       String why =
           e instanceof PatternSyntaxException p
@@ -117,10 +118,10 @@ public final class Vocabulary {
     }
   }
 
-  private static JsonNode tree(String name) throws IOException {
+  private static JsonNode tree(ObjectMapper yaml, String name) throws IOException {
     StandardFiles.Source source = StandardFiles.open("vocabulary/" + name + ".yaml");
     try {
-      return new ObjectMapper(new YAMLFactory()).readTree(source.bytes());
+      return yaml.readTree(source.bytes());
     } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
       int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
       throw new IOException(
