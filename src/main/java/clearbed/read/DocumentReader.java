@@ -19,15 +19,17 @@ public final class DocumentReader {
 
   private final ReadOptions options;
   private final ArchiveLimits archiveLimits;
+  private final IsolatingReader.Means means;
 
   /** Also sets the limits of the office libraries, which are common to the whole process. */
   public DocumentReader(ReadOptions options) {
-    this(options, ArchiveLimits.standard());
+    this(options, ArchiveLimits.standard(), IsolatingReader.Means.STANDARD);
   }
 
-  DocumentReader(ReadOptions options, ArchiveLimits archiveLimits) {
+  DocumentReader(ReadOptions options, ArchiveLimits archiveLimits, IsolatingReader.Means means) {
     this.options = options;
     this.archiveLimits = archiveLimits;
+    this.means = means;
     ParserLimits.apply();
   }
 
@@ -40,21 +42,22 @@ public final class DocumentReader {
 
   /**
    * Hands every document under the paths to the sink, on the calling thread, in argument order,
-   * then path order. A path that does not exist gives one unreadable document.
+   * then path order. A path that does not exist gives one unreadable document. A sink that runs out
+   * of memory is handed the same document again, and then an unreadable one in its stead.
    *
    * @throws IllegalStateException when the calling thread is interrupted
    */
   public void read(List<Path> paths, Consumer<Document> sink) {
     ExecutorService pool = Executors.newFixedThreadPool(options.jobs(), DocumentReader::daemon);
-    GuardedReader reader = new GuardedReader(options.documentTimeout());
-    try (Inputs inputs = new Inputs(paths, options.ownOutputs(), archiveLimits)) {
+    try (Inputs inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
+        IsolatingReader reader = new IsolatingReader(options, means, inputs.expected())) {
       Deque<Future<Document>> ahead = new ArrayDeque<>();
       while (inputs.hasNext() || !ahead.isEmpty()) {
         while (ahead.size() < options.jobs() * AHEAD_PER_JOB && inputs.hasNext()) {
           Input input = inputs.next();
           ahead.add(pool.submit(() -> reader.read(input)));
         }
-        sink.accept(ahead.remove().get());
+        hand(ahead.remove().get(), ahead, sink);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -63,6 +66,27 @@ public final class DocumentReader {
       throw new IllegalStateException(e.getCause());
     } finally {
       pool.shutdownNow();
+    }
+  }
+
+  /**
+   * A sink without memory may be so for what is read meanwhile in this process, so that it is asked
+   * once more when that is done.
+   */
+  private static void hand(
+      Document document, Deque<Future<Document>> ahead, Consumer<Document> sink)
+      throws InterruptedException, ExecutionException {
+    try {
+      sink.accept(document);
+      return;
+    } catch (OutOfMemoryError e) {
+      for (Future<Document> other : ahead) other.get();
+    }
+    try {
+      sink.accept(document);
+    } catch (OutOfMemoryError e) {
+      String reason = Reasons.outOfMemory();
+      sink.accept(Document.unreadable(document.path(), document.format(), reason));
     }
   }
 
