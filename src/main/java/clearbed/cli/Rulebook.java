@@ -1,12 +1,13 @@
 package clearbed.cli;
 
 import clearbed.check.RuleSet;
+import clearbed.recognise.Recogniser;
 import clearbed.recognise.Vocabulary;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
 /** The words and the rules of a run. */
-record Rulebook(Vocabulary vocabulary, RuleSet rules) {
+record Rulebook(Vocabulary vocabulary, RuleSet rules, Recogniser recogniser) {
 
   /** A rulebook that is being loaded while something else is done. */
   static final class Coming {
@@ -32,7 +33,7 @@ record Rulebook(Vocabulary vocabulary, RuleSet rules) {
 
     private static Rulebook load(RuleOptions options) {
       Vocabulary vocabulary = options.vocabulary();
-      return new Rulebook(vocabulary, options.load(vocabulary));
+      return new Rulebook(vocabulary, options.load(vocabulary), new Recogniser(vocabulary));
     }
 
     private static void onOwnThread(Runnable work) {

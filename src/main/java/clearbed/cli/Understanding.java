@@ -1,12 +1,12 @@
 package clearbed.cli;
 
+import clearbed.cache.ReadingCache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Facts;
-import clearbed.recognise.Recogniser;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
 import clearbed.resolve.ProjectFact;
@@ -26,11 +26,16 @@ import java.util.function.Consumer;
 record Understanding(
     Project project, List<Document> documents, List<Report.DocumentSummary> summaries) {
 
-  /** Reads and joins a batch; every document is let go once its facts are taken. */
+  /**
+   * Reads and joins a batch; every document is let go once its facts are taken.
+   *
+   * @param cache may be null
+   */
   static Understanding of(
       List<Path> paths,
       ReadOptions options,
       Rulebook.Coming rulebook,
+      ReadingCache cache,
       Consumer<String> progress) {
     if (paths.stream().noneMatch(Files::exists)) {
       throw new UsageFailure(
@@ -39,54 +44,18 @@ record Understanding(
     }
     List<Document> documents = new ArrayList<>();
     List<Facts> facts = new ArrayList<>();
-    // The first documents are read while the rules are loaded.
-    Recogniser[] recogniser = new Recogniser[1];
     new DocumentReader(options)
         .read(
             paths,
-            document -> {
-              if (recogniser[0] == null)
-                recogniser[0] = new Recogniser(rulebook.get().vocabulary());
-              Facts found = recognise(recogniser[0], document, documents);
-              if (found != null) facts.add(found);
-              progress.accept(document.path());
+            new Recognition(rulebook, cache),
+            recognised -> {
+              documents.add(recognised.document());
+              if (recognised.facts() != null) facts.add(recognised.facts());
+              progress.accept(recognised.document().path());
             });
     List<ProjectFact> known = rulebook.get().rules().facts();
     Project project = new Resolver(rulebook.get().vocabulary()).resolve(facts, known);
     return new Understanding(project, documents, summaries(documents, facts, project));
-  }
-
-  private static Facts recognise(
-      Recogniser recogniser, Document document, List<Document> documents) {
-    boolean read =
-        document.status() == Document.Status.READ || document.status() == Document.Status.PARTLY;
-    if (!read) {
-      documents.add(document);
-      return null;
-    }
-    try {
-      Facts facts = recogniser.recognise(document);
-      boolean whole = facts.gaps().isEmpty() && document.status() == Document.Status.READ;
-      Document.Status status = whole ? Document.Status.READ : Document.Status.PARTLY;
-      documents.add(
-          new Document(
-              document.path(),
-              document.format(),
-              status,
-              document.reason(),
-              List.of(),
-              facts.gaps()));
-      return facts;
-    } catch (StackOverflowError | RuntimeException e) {
-      documents.add(
-          Document.unreadable(
-              document.path(),
-              document.format(),
-              "its text could not be analysed ("
-                  + e.getClass().getSimpleName()
-                  + "); report this file"));
-      return null;
-    }
   }
 
   private static List<Report.DocumentSummary> summaries(

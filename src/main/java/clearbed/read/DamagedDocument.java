@@ -4,7 +4,7 @@ package clearbed.read;
 public final class DamagedDocument extends Exception {
   private static final long serialVersionUID = 1L;
 
-  DamagedDocument(String reason) {
+  public DamagedDocument(String reason) {
     super(reason);
   }
 }

@@ -48,45 +48,72 @@ public final class DocumentReader {
    * @throws IllegalStateException when the calling thread is interrupted
    */
   public void read(List<Path> paths, Consumer<Document> sink) {
+    read(paths, document -> document, sink);
+  }
+
+  /**
+   * Hands on what comes of every document, in the same order; the sink is called on the calling
+   * thread.
+   *
+   * @throws IllegalStateException when the calling thread is interrupted
+   */
+  public <T> void read(List<Path> paths, Treatment<T> treatment, Consumer<T> sink) {
     ExecutorService pool = Executors.newFixedThreadPool(options.jobs(), DocumentReader::daemon);
     try (Inputs inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
         IsolatingReader reader = new IsolatingReader(options, means, inputs.expected())) {
-      Deque<Future<Document>> ahead = new ArrayDeque<>();
+      Deque<Future<Ready<T>>> ahead = new ArrayDeque<>();
       while (inputs.hasNext() || !ahead.isEmpty()) {
         while (ahead.size() < options.jobs() * AHEAD_PER_JOB && inputs.hasNext()) {
           Input input = inputs.next();
-          ahead.add(pool.submit(() -> reader.read(input)));
+          ahead.add(pool.submit(() -> ready(reader, input, treatment)));
         }
-        hand(ahead.remove().get(), ahead, sink);
+        hand(ahead.remove().get(), ahead, treatment, sink);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("reading was interrupted", e);
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException failure) throw failure;
       throw new IllegalStateException(e.getCause());
     } finally {
       pool.shutdownNow();
     }
   }
 
+  private static <T> Ready<T> ready(IsolatingReader reader, Input input, Treatment<T> treatment)
+      throws InterruptedException {
+    if (!(input instanceof Input.Unread unread)) {
+      return Ready.of(reader.read(input), treatment);
+    }
+    Source source = unread.source();
+    Treatment.Memory<T> memory = treatment.memory(source.path(), source.named(), source.file());
+    T known = memory.recalled();
+    if (known != null) {
+      if (source.temporary()) IsolatingReader.delete(source);
+      return new Ready<>(source.path(), source.extension(), known, null);
+    }
+    Ready<T> ready = Ready.of(reader.read(input), treatment);
+    if (ready.pending() == null) memory.keep(ready.result());
+    return ready;
+  }
+
   /**
    * A sink without memory may be so for what is read meanwhile in this process, so that it is asked
    * once more when that is done.
    */
-  private static void hand(
-      Document document, Deque<Future<Document>> ahead, Consumer<Document> sink)
+  private static <T> void hand(
+      Ready<T> ready, Deque<Future<Ready<T>>> ahead, Treatment<T> treatment, Consumer<T> sink)
       throws InterruptedException, ExecutionException {
     try {
-      sink.accept(document);
+      sink.accept(ready.result(treatment));
       return;
     } catch (OutOfMemoryError e) {
-      for (Future<Document> other : ahead) other.get();
+      for (Future<Ready<T>> other : ahead) other.get();
     }
     try {
-      sink.accept(document);
+      sink.accept(ready.result(treatment));
     } catch (OutOfMemoryError e) {
-      String reason = Reasons.outOfMemory();
-      sink.accept(Document.unreadable(document.path(), document.format(), reason));
+      sink.accept(ready.lost(treatment));
     }
   }
 

@@ -111,7 +111,7 @@ final class IsolatingReader implements AutoCloseable {
     }
   }
 
-  private static void delete(Source source) {
+  static void delete(Source source) {
     try {
       Files.deleteIfExists(source.file());
     } catch (IOException e) {

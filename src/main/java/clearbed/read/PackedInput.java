@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.zip.CRC32C;
 
 /** Reads what {@link PackedOutput} wrote, and believes none of it before it has looked. */
-final class PackedInput {
+public final class PackedInput {
   private final byte[] bytes;
   private final List<String> texts = new ArrayList<>();
   private int at;
@@ -17,7 +17,7 @@ final class PackedInput {
     this.at = at;
   }
 
-  static PackedInput open(byte[] bytes, int version) throws DamagedDocument {
+  public static PackedInput open(byte[] bytes, int version) throws DamagedDocument {
     if (bytes.length < PackedOutput.HEAD) throw new DamagedDocument("is cut short");
     ByteBuffer head = ByteBuffer.wrap(bytes);
     if (head.getInt() != PackedOutput.MARK) throw new DamagedDocument("is something else");
@@ -30,15 +30,15 @@ final class PackedInput {
     return new PackedInput(bytes, PackedOutput.HEAD);
   }
 
-  int remaining() {
+  public int remaining() {
     return bytes.length - at;
   }
 
-  void requireEnd() throws DamagedDocument {
+  public void requireEnd() throws DamagedDocument {
     if (remaining() > 0) throw new DamagedDocument("goes on after its end");
   }
 
-  boolean flag() throws DamagedDocument {
+  public boolean flag() throws DamagedDocument {
     return switch (number()) {
       case 0 -> false;
       case 1 -> true;
@@ -46,31 +46,31 @@ final class PackedInput {
     };
   }
 
-  int number() throws DamagedDocument {
+  public int number() throws DamagedDocument {
     long packed = unsigned();
     long value = packed >>> 1 ^ -(packed & 1);
     if (value != (int) value) throw new DamagedDocument("holds too large a number");
     return (int) value;
   }
 
-  Integer numberOrNull() throws DamagedDocument {
+  public Integer numberOrNull() throws DamagedDocument {
     return flag() ? Integer.valueOf(number()) : null;
   }
 
   /** How many follow; as each takes a byte or more, never more than there are bytes. */
-  int count() throws DamagedDocument {
+  public int count() throws DamagedDocument {
     int count = number();
     if (count < 0 || count > remaining()) throw new DamagedDocument("promises more than it holds");
     return count;
   }
 
-  <T> T oneOf(T[] values) throws DamagedDocument {
+  public <T> T oneOf(T[] values) throws DamagedDocument {
     int index = number();
     if (index < 0 || index >= values.length) throw new DamagedDocument("holds an unknown word");
     return values[index];
   }
 
-  String text() throws DamagedDocument {
+  public String text() throws DamagedDocument {
     long reference = unsigned();
     if (reference == PackedOutput.NULL_TEXT) return null;
     if (reference == PackedOutput.NEW_TEXT) return newText();

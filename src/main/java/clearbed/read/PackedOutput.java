@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.zip.CRC32C;
 
 /** Numbers and texts one after the other, small numbers in one byte and every text once. */
-final class PackedOutput {
+public final class PackedOutput {
   /** {@code CBED}, the mark of a document in bytes. */
   static final int MARK = 0x43424544;
 
@@ -23,21 +23,21 @@ final class PackedOutput {
   private byte[] bytes = new byte[1 << 12];
   private int size = HEAD;
 
-  void flag(boolean value) {
+  public void flag(boolean value) {
     number(value ? 1 : 0);
   }
 
-  void number(int value) {
+  public void number(int value) {
     // The sign goes into the lowest bit, so that small negative numbers stay short too.
     unsigned((long) value << 1 ^ (long) value >> 63);
   }
 
-  void numberOrNull(Integer value) {
+  public void numberOrNull(Integer value) {
     flag(value != null);
     if (value != null) number(value);
   }
 
-  void text(String value) {
+  public void text(String value) {
     if (value == null) {
       unsigned(NULL_TEXT);
       return;
@@ -87,7 +87,7 @@ final class PackedOutput {
   }
 
   /** All that was written, with its head. */
-  byte[] sealed(int version) {
+  public byte[] sealed(int version) {
     CRC32C sum = new CRC32C();
     sum.update(bytes, HEAD, size - HEAD);
     ByteBuffer.wrap(bytes)
