@@ -20,14 +20,14 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
  *
  * @param name as people know the file
  */
-record RuleFile(String name, String text, JsonNode tree, YamlLines lines) {
+record RuleFile(String name, String text, JsonNode tree) {
   private static final String SCHEMA = "/clearbed/ruleset.schema.json";
 
   /**
    * @throws RuleFileException naming file, line and reason of every fault
    */
   static RuleFile parse(String name, byte[] bytes) throws RuleFileException {
-    RuleFile file = unchecked(name, bytes);
+    RuleFile file = parse(name, bytes, true);
     List<Error> errors = schema().validate(file.tree());
     if (!errors.isEmpty()) {
       throw new RuleFileException(
@@ -38,14 +38,20 @@ record RuleFile(String name, String text, JsonNode tree, YamlLines lines) {
 
   /** Parsed only: for a file whose bytes are known to be valid. */
   static RuleFile unchecked(String name, byte[] bytes) throws RuleFileException {
+    return parse(name, bytes, false);
+  }
+
+  private static RuleFile parse(String name, byte[] bytes, boolean strange)
+      throws RuleFileException {
     String text = new String(bytes, StandardCharsets.UTF_8);
     try {
-      YamlLines lines = new YamlLines(text);
+      // The only parser of the two that names the line of a fault.
+      if (strange) new YamlLines(text);
       JsonNode tree = new ObjectMapper(new YAMLFactory()).readTree(text);
       if (tree == null || !tree.isObject())
         throw new RuleFileException(
             name + ":1: empty, or not a rule file; see the files in rulesets/ for the form");
-      return new RuleFile(name, text, tree, lines);
+      return new RuleFile(name, text, tree);
     } catch (MarkedYAMLException e) {
       int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
       throw new RuleFileException(name + ":" + line + ": not valid YAML: " + e.getProblem());
@@ -58,14 +64,18 @@ record RuleFile(String name, String text, JsonNode tree, YamlLines lines) {
   }
 
   RuleFileException fault(String pointer, String reason) {
-    return new RuleFileException(name + ":" + lines.of(pointer) + ": " + reason);
+    return new RuleFileException(name + ":" + lines().of(pointer) + ": " + reason);
+  }
+
+  private YamlLines lines() {
+    return new YamlLines(text);
   }
 
   private String describe(Error error) {
     String pointer = pointer(error.getInstanceLocation().toString());
     String property = error.getProperty() == null ? "" : error.getProperty();
     boolean unknown = "additionalProperties".equals(error.getKeyword());
-    int line = lines.of(unknown ? pointer + "/" + property : pointer);
+    int line = lines().of(unknown ? pointer + "/" + property : pointer);
     String where = pointer.isEmpty() ? "" : " (at " + pointer + ")";
     return name + ":" + line + ": " + error.getMessage() + where;
   }

@@ -75,7 +75,9 @@ public final class RuleSets {
           "no rule set named " + set + "; there are north-america and iso-en");
     try {
       StandardFiles.Source source = StandardFiles.open(set + ".yaml");
-      return RuleFile.parse(source.name(), source.bytes());
+      return source.edited()
+          ? RuleFile.parse(source.name(), source.bytes())
+          : RuleFile.unchecked(source.name(), source.bytes());
     } catch (IOException e) {
       throw new RuleFileException(
           "no rule set named " + set + "; there are north-america and iso-en");

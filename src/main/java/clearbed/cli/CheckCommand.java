@@ -1,5 +1,6 @@
 package clearbed.cli;
 
+import clearbed.cache.ReadingCache;
 import clearbed.check.Checker;
 import clearbed.check.RuleSet;
 import clearbed.model.Document;
@@ -8,7 +9,6 @@ import clearbed.model.Level;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
-import clearbed.recognise.Vocabulary;
 import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
@@ -126,20 +126,25 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin RuleOptions ruleOptions;
 
+  @Mixin CacheOption cacheOption;
+
   @Override
   public Integer call() {
     requireSense();
     Instant started = Instant.now();
-    Vocabulary vocabulary = ruleOptions.vocabulary();
-    RuleSet rules = ruleOptions.load(vocabulary);
+    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
+    ReadingCache cache = cacheOption.open();
     List<Understanding> read = new ArrayList<>();
     Terminal.progress(
         !quiet,
-        progress -> read.add(Understanding.of(paths, options(), vocabulary, rules, progress)));
+        progress -> read.add(Understanding.of(paths, options(), rulebook, cache, progress)));
+    cacheOption.close(cache, err());
     Understanding understanding = read.get(0);
+    RuleSet rules = rulebook.get().rules();
     Checker.Outcome outcome =
-        new Checker(vocabulary, rules).check(understanding.project(), understanding.documents());
+        new Checker(rulebook.get().vocabulary(), rules)
+            .check(understanding.project(), understanding.documents());
     Report found = report(started, rules, understanding, outcome);
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
@@ -182,7 +187,7 @@ final class CheckCommand implements Callable<Integer> {
   private ReadOptions options() {
     Set<Path> own = new HashSet<>();
     own.add(output.toAbsolutePath().normalize());
-    for (Path file : new Path[] {json, sarif, carry, annotate}) {
+    for (Path file : new Path[] {json, sarif, carry, annotate, cacheOption.folder}) {
       if (file != null) own.add(file.toAbsolutePath().normalize());
     }
     ReadOptions options =

@@ -1,6 +1,6 @@
 package clearbed.cli;
 
-import clearbed.check.RuleSet;
+import clearbed.cache.ReadingCache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,12 +38,15 @@ final class ReadCommand implements Callable<Integer> {
 
   @Mixin RuleOptions ruleOptions;
 
+  @Mixin CacheOption cacheOption;
+
   @Override
   public Integer call() {
-    Vocabulary vocabulary = ruleOptions.vocabulary();
-    RuleSet rules = ruleOptions.load(vocabulary);
-    Understanding understanding =
-        Understanding.of(paths, ReadOptions.defaults(), vocabulary, rules, path -> {});
+    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
+    ReadingCache cache = cacheOption.open();
+    Understanding understanding = Understanding.of(paths, options(), rulebook, cache, path -> {});
+    cacheOption.close(cache, spec.commandLine().getErr());
+    Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));
@@ -51,6 +55,14 @@ final class ReadCommand implements Callable<Integer> {
     }
     out.flush();
     return understanding.anyUnreadable() ? ExitCode.FAULT : ExitCode.CLEAN;
+  }
+
+  private ReadOptions options() {
+    ReadOptions options = ReadOptions.defaults();
+    Path cache = cacheOption.folder;
+    return cache == null
+        ? options
+        : options.withOwnOutputs(Set.of(cache.toAbsolutePath().normalize()));
   }
 
   private static void document(PrintWriter out, Report.DocumentSummary d) {

@@ -1,15 +1,13 @@
 package clearbed.cli;
 
-import clearbed.check.RuleSet;
+import clearbed.cache.ReadingCache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Facts;
-import clearbed.recognise.Recogniser;
 import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.ProjectFact;
 import clearbed.resolve.Resolver;
@@ -28,65 +26,36 @@ import java.util.function.Consumer;
 record Understanding(
     Project project, List<Document> documents, List<Report.DocumentSummary> summaries) {
 
-  /** Reads and joins a batch; every document is let go once its facts are taken. */
+  /**
+   * Reads and joins a batch; every document is let go once its facts are taken.
+   *
+   * @param cache may be null
+   */
   static Understanding of(
       List<Path> paths,
       ReadOptions options,
-      Vocabulary vocabulary,
-      RuleSet rules,
+      Rulebook.Coming rulebook,
+      ReadingCache cache,
       Consumer<String> progress) {
     if (paths.stream().noneMatch(Files::exists)) {
       throw new UsageFailure(
           paths.get(0)
               + ": no such file or folder; give the documents, folders or zip files to check");
     }
-    Recogniser recogniser = new Recogniser(vocabulary);
     List<Document> documents = new ArrayList<>();
     List<Facts> facts = new ArrayList<>();
     new DocumentReader(options)
         .read(
             paths,
-            document -> {
-              Facts found = recognise(recogniser, document, documents);
-              if (found != null) facts.add(found);
-              progress.accept(document.path());
+            new Recognition(rulebook, cache),
+            recognised -> {
+              documents.add(recognised.document());
+              if (recognised.facts() != null) facts.add(recognised.facts());
+              progress.accept(recognised.document().path());
             });
-    List<ProjectFact> known = new ArrayList<>(rules.facts());
-    Project project = new Resolver(vocabulary).resolve(facts, known);
+    List<ProjectFact> known = rulebook.get().rules().facts();
+    Project project = new Resolver(rulebook.get().vocabulary()).resolve(facts, known);
     return new Understanding(project, documents, summaries(documents, facts, project));
-  }
-
-  private static Facts recognise(
-      Recogniser recogniser, Document document, List<Document> documents) {
-    boolean read =
-        document.status() == Document.Status.READ || document.status() == Document.Status.PARTLY;
-    if (!read) {
-      documents.add(document);
-      return null;
-    }
-    try {
-      Facts facts = recogniser.recognise(document);
-      boolean whole = facts.gaps().isEmpty() && document.status() == Document.Status.READ;
-      Document.Status status = whole ? Document.Status.READ : Document.Status.PARTLY;
-      documents.add(
-          new Document(
-              document.path(),
-              document.format(),
-              status,
-              document.reason(),
-              List.of(),
-              facts.gaps()));
-      return facts;
-    } catch (StackOverflowError | RuntimeException e) {
-      documents.add(
-          Document.unreadable(
-              document.path(),
-              document.format(),
-              "its text could not be analysed ("
-                  + e.getClass().getSimpleName()
-                  + "); report this file"));
-      return null;
-    }
   }
 
   private static List<Report.DocumentSummary> summaries(

@@ -19,15 +19,17 @@ public final class DocumentReader {
 
   private final ReadOptions options;
   private final ArchiveLimits archiveLimits;
+  private final IsolatingReader.Means means;
 
   /** Also sets the limits of the office libraries, which are common to the whole process. */
   public DocumentReader(ReadOptions options) {
-    this(options, ArchiveLimits.standard());
+    this(options, ArchiveLimits.standard(), IsolatingReader.Means.STANDARD);
   }
 
-  DocumentReader(ReadOptions options, ArchiveLimits archiveLimits) {
+  DocumentReader(ReadOptions options, ArchiveLimits archiveLimits, IsolatingReader.Means means) {
     this.options = options;
     this.archiveLimits = archiveLimits;
+    this.means = means;
     ParserLimits.apply();
   }
 
@@ -40,29 +42,78 @@ public final class DocumentReader {
 
   /**
    * Hands every document under the paths to the sink, on the calling thread, in argument order,
-   * then path order. A path that does not exist gives one unreadable document.
+   * then path order. A path that does not exist gives one unreadable document. A sink that runs out
+   * of memory is handed the same document again, and then an unreadable one in its stead.
    *
    * @throws IllegalStateException when the calling thread is interrupted
    */
   public void read(List<Path> paths, Consumer<Document> sink) {
+    read(paths, document -> document, sink);
+  }
+
+  /**
+   * Hands on what comes of every document, in the same order; the sink is called on the calling
+   * thread.
+   *
+   * @throws IllegalStateException when the calling thread is interrupted
+   */
+  public <T> void read(List<Path> paths, Treatment<T> treatment, Consumer<T> sink) {
     ExecutorService pool = Executors.newFixedThreadPool(options.jobs(), DocumentReader::daemon);
-    GuardedReader reader = new GuardedReader(options.documentTimeout());
-    try (Inputs inputs = new Inputs(paths, options.ownOutputs(), archiveLimits)) {
-      Deque<Future<Document>> ahead = new ArrayDeque<>();
+    try (Inputs inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
+        IsolatingReader reader = new IsolatingReader(options, means, inputs.expected())) {
+      Deque<Future<Ready<T>>> ahead = new ArrayDeque<>();
       while (inputs.hasNext() || !ahead.isEmpty()) {
         while (ahead.size() < options.jobs() * AHEAD_PER_JOB && inputs.hasNext()) {
           Input input = inputs.next();
-          ahead.add(pool.submit(() -> reader.read(input)));
+          ahead.add(pool.submit(() -> ready(reader, input, treatment)));
         }
-        sink.accept(ahead.remove().get());
+        hand(ahead.remove().get(), ahead, treatment, sink);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("reading was interrupted", e);
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException failure) throw failure;
       throw new IllegalStateException(e.getCause());
     } finally {
       pool.shutdownNow();
+    }
+  }
+
+  private static <T> Ready<T> ready(IsolatingReader reader, Input input, Treatment<T> treatment)
+      throws InterruptedException {
+    if (!(input instanceof Input.Unread unread)) {
+      return Ready.of(reader.read(input), treatment);
+    }
+    Source source = unread.source();
+    Treatment.Memory<T> memory = treatment.memory(source.path(), source.named(), source.file());
+    T known = memory.recalled();
+    if (known != null) {
+      if (source.temporary()) IsolatingReader.delete(source);
+      return new Ready<>(source.path(), source.extension(), known, null);
+    }
+    Ready<T> ready = Ready.of(reader.read(input), treatment);
+    if (ready.pending() == null) memory.keep(ready.result());
+    return ready;
+  }
+
+  /**
+   * A sink without memory may be so for what is read meanwhile in this process, so that it is asked
+   * once more when that is done.
+   */
+  private static <T> void hand(
+      Ready<T> ready, Deque<Future<Ready<T>>> ahead, Treatment<T> treatment, Consumer<T> sink)
+      throws InterruptedException, ExecutionException {
+    try {
+      sink.accept(ready.result(treatment));
+      return;
+    } catch (OutOfMemoryError e) {
+      for (Future<Ready<T>> other : ahead) other.get();
+    }
+    try {
+      sink.accept(ready.result(treatment));
+    } catch (OutOfMemoryError e) {
+      sink.accept(ready.lost(treatment));
     }
   }
 

@@ -1,110 +1,133 @@
 package clearbed.read;
 
 import clearbed.model.Document;
-import java.io.IOException;
+import clearbed.model.Document.Status;
+import clearbed.read.Outcome.Ending;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import java.nio.file.Files;
-import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.locks.Lock;
-import java.util.concurrent.locks.ReadWriteLock;
-import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Function;
 
 /**
  * Reads one document on a thread of its own, so that nothing a parser does (throw, hang, use up the
- * memory or the stack) reaches the rest of the batch.
+ * memory or the stack, exit) reaches the rest of the batch in this process.
  */
 final class GuardedReader {
-  /** Times the limit that a document may take on the clock while it waits for a processor. */
-  private static final int PATIENCE = 3;
+  private static final int DEEPEST_CAUSE = 50;
 
-  private final Duration timeout;
+  /** Holds the threads of the parsers and whatever threads these start. */
+  private final ThreadGroup parsers = new ThreadGroup("parsers");
 
-  /**
-   * Shared by documents read side by side; held alone by one that ran out of memory beside others.
-   */
-  private final ReadWriteLock memory = new ReentrantReadWriteLock();
-
+  private final ReadingLimits limits;
   private final Function<Format, FormatReader> readers;
+  private final Map<Thread, CompletableFuture<Outcome>> running = new ConcurrentHashMap<>();
+  private volatile boolean harmed;
 
-  GuardedReader(Duration timeout) {
-    this(timeout, Format::reader);
-  }
-
-  GuardedReader(Duration timeout, Function<Format, FormatReader> readers) {
-    this.timeout = timeout;
+  GuardedReader(ReadingLimits limits, Function<Format, FormatReader> readers) {
+    this.limits = limits;
     this.readers = readers;
   }
 
-  Document read(Input input) {
-    if (input instanceof Input.Known known) return known.document();
-    Source source = ((Input.Unread) input).source();
-    try {
-      Outcome first = attempt(source, memory.readLock());
-      // Alone it may fit; and the result must not hang on what else was being read.
-      if (first.outOfMemory()) return attempt(source, memory.writeLock()).document();
-      return first.document();
-    } finally {
-      if (source.temporary()) delete(source);
-    }
+  ThreadGroup parsers() {
+    return parsers;
   }
 
-  private record Outcome(Document document, boolean outOfMemory) {}
+  /** True once something happened after which this process should read nothing more. */
+  boolean isHarmed() {
+    return harmed;
+  }
 
-  private Outcome attempt(Source source, Lock share) {
-    share.lock();
-    try {
-      return onOwnThread(source);
-    } finally {
-      share.unlock();
-    }
+  /** True while a parser that was given up is still at work. */
+  boolean isHaunted() {
+    return !running.isEmpty();
+  }
+
+  /** To be told when the thread of a parser has asked the process to exit and is held there. */
+  void exiting(Thread thread) {
+    CompletableFuture<Outcome> outcome = running.get(thread);
+    if (outcome != null) outcome.completeExceptionally(new ExitAsked());
+  }
+
+  private static final class ExitAsked extends Exception {
+    private static final long serialVersionUID = 1L;
+  }
+
+  Outcome read(Source source) {
+    Outcome outcome = onOwnThread(source);
+    if (outcome.ending().harms()) harmed = true;
+    boolean refused = outcome.document().status() == Status.UNREADABLE;
+    // Whether the fault is the document's own cannot be told in a process that has lost its
+    // footing.
+    return harmed && refused && outcome.ending() == Ending.DONE
+        ? new Outcome(Ending.BROKEN, outcome.document())
+        : outcome;
   }
 
   private Outcome onOwnThread(Source source) {
-    FutureTask<Outcome> task = new FutureTask<>(() -> readAnything(source));
-    Thread thread = new Thread(task, "read " + source.path());
+    CompletableFuture<Outcome> outcome = new CompletableFuture<>();
+    Outcome noMemory = Outcome.outOfMemory(source);
+    Runnable work = () -> work(source, outcome, noMemory);
+    Thread thread = new Thread(parsers, work, "read " + source.path(), limits.stackBytes());
     thread.setDaemon(true);
+    running.put(thread, outcome);
     try {
       thread.start();
-      return awaited(task, thread);
+      return awaited(outcome, thread);
     } catch (TimeoutException e) {
       thread.interrupt();
-      String reason = "not read within " + timeout.toSeconds() + " s; open and save it again";
-      return failed(source, reason, false);
+      String reason = "not read within " + seconds() + " s; open and save it again";
+      return Outcome.unreadable(Ending.TIMED_OUT, source, reason);
     } catch (InterruptedException e) {
       thread.interrupt();
       Thread.currentThread().interrupt();
-      return failed(source, "reading was interrupted", false);
-    } catch (ExecutionException | OutOfMemoryError e) {
-      return failed(source, Reasons.of(e, null), true);
+      return Outcome.unreadable(Ending.TIMED_OUT, source, "reading was interrupted");
+    } catch (ExecutionException e) {
+      return Outcome.unreadable(Ending.ENDED, source, Reasons.ENDED);
+    } catch (OutOfMemoryError e) {
+      running.remove(thread);
+      return noMemory;
     }
   }
 
-  private Outcome awaited(FutureTask<Outcome> task, Thread thread)
-      throws InterruptedException, ExecutionException, TimeoutException {
-    long limit = timeout.toMillis();
+  private void work(Source source, CompletableFuture<Outcome> outcome, Outcome noMemory) {
     try {
-      return task.get(limit, TimeUnit.MILLISECONDS);
+      outcome.complete(readAnything(source));
+    } finally {
+      // A second lack of memory, while the first is put into words, must leave nobody waiting.
+      outcome.complete(noMemory);
+      running.remove(Thread.currentThread());
+    }
+  }
+
+  private String seconds() {
+    return limits.timeout().toMillis() < 1000 ? "1" : "" + limits.timeout().toSeconds();
+  }
+
+  private Outcome awaited(CompletableFuture<Outcome> outcome, Thread thread)
+      throws InterruptedException, ExecutionException, TimeoutException {
+    long limit = limits.timeout().toMillis();
+    try {
+      return outcome.get(limit, TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {
       // On a busy machine the time may have gone to others; what counts is this document's own.
-      for (long waited = limit; waited < PATIENCE * limit; waited += limit) {
+      for (long waited = limit; waited < ReadingLimits.PATIENCE * limit; waited += limit) {
         if (processorMillis(thread) >= limit) throw e;
-        if (isDone(task, limit)) break;
+        if (isDone(outcome, limit)) break;
       }
-      return task.get(0, TimeUnit.MILLISECONDS);
+      return outcome.get(0, TimeUnit.MILLISECONDS);
     }
   }
 
-  private static boolean isDone(FutureTask<Outcome> task, long millis)
+  private static boolean isDone(CompletableFuture<Outcome> outcome, long millis)
       throws InterruptedException, ExecutionException {
     try {
-      task.get(millis, TimeUnit.MILLISECONDS);
+      outcome.get(millis, TimeUnit.MILLISECONDS);
       return true;
     } catch (TimeoutException e) {
       return false;
@@ -125,11 +148,10 @@ final class GuardedReader {
     try {
       Detection detection = FormatDetector.detect(source);
       format = detection.format();
-      Document document = format == null ? verdict(source, detection) : read(source, format);
-      return new Outcome(document, false);
+      return Outcome.done(format == null ? verdict(source, detection) : read(source, format));
     } catch (Throwable t) {
       // Parsers of damaged files throw everything, errors included; each ends as one line.
-      return failed(source, format, Reasons.of(t, format), t instanceof OutOfMemoryError);
+      return failed(source, format, t);
     }
   }
 
@@ -148,20 +170,20 @@ final class GuardedReader {
         : Document.unreadable(source.path(), source.extension(), detection.reason());
   }
 
-  private static Outcome failed(Source source, String reason, boolean outOfMemory) {
-    return failed(source, null, reason, outOfMemory);
-  }
-
-  private static Outcome failed(Source source, Format format, String reason, boolean outOfMemory) {
+  private static Outcome failed(Source source, Format format, Throwable failure) {
     String name = format == null ? source.extension() : format.shortName();
-    return new Outcome(Document.unreadable(source.path(), name, reason), outOfMemory);
+    String reason = Reasons.of(failure, format);
+    return new Outcome(ending(failure), Document.unreadable(source.path(), name, reason));
   }
 
-  private static void delete(Source source) {
-    try {
-      Files.deleteIfExists(source.file());
-    } catch (IOException e) {
-      // An abandoned thread may still hold it; the folder is cleared at the end of the run.
+  /** Libraries wrap errors in exceptions of their own. */
+  private static Ending ending(Throwable failure) {
+    int depth = 0;
+    for (Throwable t = failure; t != null && depth < DEEPEST_CAUSE; t = t.getCause(), depth++) {
+      if (t instanceof OutOfMemoryError) return Ending.OUT_OF_MEMORY;
+      if (t instanceof StackOverflowError) return Ending.TOO_DEEP;
+      if (t instanceof LinkageError || t instanceof VirtualMachineError) return Ending.BROKEN;
     }
+    return Ending.DONE;
   }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 
 /** Every input under the arguments in order; archives are opened when their turn comes. */
 final class Inputs implements Iterator<Input>, AutoCloseable {
+  private final List<Input> found;
   private final Iterator<Input> files;
   private final ArchiveLimits limits;
   private final Deque<ArchiveEntries> open = new ArrayDeque<>();
@@ -19,8 +20,18 @@ final class Inputs implements Iterator<Input>, AutoCloseable {
   private Input next;
 
   Inputs(List<Path> paths, Set<Path> ownOutputs, ArchiveLimits limits) {
-    this.files = new FileWalk(ownOutputs).walk(paths).iterator();
+    this.found = new FileWalk(ownOutputs).walk(paths);
+    this.files = found.iterator();
     this.limits = limits;
+  }
+
+  /** How many files to read there will be, with those in archives but not in archives within. */
+  int expected() {
+    long files = 0;
+    for (Input input : found) {
+      if (input instanceof Input.Unread unread) files += ZipKind.countIfPlain(unread.source());
+    }
+    return (int) Math.min(Integer.MAX_VALUE, files);
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Locale;
 
 /** Words for what went wrong in a parser: one line, what it is and what to do. */
 final class Reasons {
+  static final String ENDED = "its reading ended the program that read it; open and save it again";
   static final String PASSWORD = "password-protected; save a copy without a password";
   private static final int LONGEST = 160;
 
@@ -20,12 +21,14 @@ final class Reasons {
     return "damaged or truncated " + what + detail(failure) + "; open and save it again";
   }
 
+  static String outOfMemory() {
+    long mebibytes = Runtime.getRuntime().maxMemory() >> 20;
+    return "too large for the memory given (" + mebibytes + " MiB); split it or give more (-Xmx)";
+  }
+
   private static String known(Throwable t) {
     if (t instanceof Unreadable) return t.getMessage();
-    if (t instanceof OutOfMemoryError) {
-      long mebibytes = Runtime.getRuntime().maxMemory() >> 20;
-      return "too large for the memory given (" + mebibytes + " MiB); split it or give more (-Xmx)";
-    }
+    if (t instanceof OutOfMemoryError) return outOfMemory();
     if (t instanceof StackOverflowError) return "nested too deeply; open and save it again";
     if (t instanceof AccessDeniedException) return "no permission to read it";
     if (t instanceof NoSuchFileException) return "no such file or folder";

@@ -3,26 +3,32 @@ package clearbed.read;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.stream.Stream;
 
-/** A private folder for the entries of archives, made on first use and removed at the end. */
+/** A private folder, made on first use and removed at the end with all that is in it. */
 final class TemporaryFolder implements AutoCloseable {
   private Path folder;
 
+  /** The folder itself; only its owner can enter it. */
+  Path path() throws IOException {
+    if (folder == null) folder = Files.createTempDirectory("clearbed");
+    return folder;
+  }
+
   /** A new file; its name has nothing of the entry's but the extension. */
   Path newFile(String extension) throws IOException {
-    if (folder == null) folder = Files.createTempDirectory("clearbed");
     String safe = extension.matches("[a-z0-9]{1,8}") ? "." + extension : "";
-    return Files.createTempFile(folder, "entry", safe);
+    return Files.createTempFile(path(), "entry", safe);
   }
 
   @Override
   public void close() {
     if (folder == null) return;
-    try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.toList()) Files.deleteIfExists(file);
-      Files.deleteIfExists(folder);
-    } catch (IOException e) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      // The deepest first; links are removed, never followed.
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
+    } catch (IOException | java.io.UncheckedIOException e) {
       // Left to the operating system's clearing of temporary files.
     }
   }

@@ -39,6 +39,16 @@ enum ZipKind {
     }
   }
 
+  /** The entries of a plain archive, by what it says of itself; 1 for anything else. */
+  static int countIfPlain(Source source) {
+    if (!source.extension().equals("zip")) return 1;
+    try (ZipFile zip = new ZipFile(source.file().toFile())) {
+      return Math.max(1, zip.size());
+    } catch (IOException | RuntimeException e) {
+      return 1;
+    }
+  }
+
   private static ZipKind ofPackage(ZipFile zip, String types) throws IOException {
     if (isOwn(zip)) return OWN;
     if (types.contains("sheet.binary.")) return EXCEL_BINARY;

@@ -21,7 +21,10 @@ final class Phrases {
   private static final String WITHIN_SENTENCE = "[^.;]";
   private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
 
-  private record Phrase(Pattern pattern, String mustContain, int length) {}
+  /**
+   * @param start of every text that is the phrase, in any case
+   */
+  private record Phrase(Pattern pattern, String mustContain, String start, int length) {}
 
   private final List<Phrase> phrases;
 
@@ -78,7 +81,11 @@ final class Phrases {
 
   /** The whole text is one of the phrases. */
   boolean matches(String text) {
-    return phrases.stream().anyMatch(p -> p.pattern().matcher(text).matches());
+    for (Phrase p : phrases) {
+      boolean possible = text.regionMatches(true, 0, p.start(), 0, p.start().length());
+      if (possible && p.pattern().matcher(text).matches()) return true;
+    }
+    return false;
   }
 
   /** The text with every hit blanked out, same length. */
@@ -93,7 +100,7 @@ final class Phrases {
   private static Phrase compile(String phrase) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
-      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", 40);
+      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", "", 40);
     }
     String[] words = PlainText.of(phrase).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");
     StringBuilder regex = new StringBuilder("(?<![A-Za-z0-9])");
@@ -107,6 +114,9 @@ final class Phrases {
     boolean word = Character.isLetterOrDigit(phrase.charAt(phrase.length() - 1));
     if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
     return new Phrase(
-        Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE), longest, phrase.length());
+        Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
+        longest,
+        words.length == 0 ? "" : words[0],
+        phrase.length());
   }
 }

@@ -32,6 +32,8 @@ public final class Quantities {
   private static final String U = UnitWords.PATTERN;
   private static final int FLAGS = Pattern.CASE_INSENSITIVE;
 
+  private static final Pattern UNIT_AT_END =
+      Pattern.compile("[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$", FLAGS);
   private static final Pattern FEET_INCHES =
       Pattern.compile(
           "(\\d+)\\s*(?:'|ft\\.?|feet|foot)[ -]*(" + N + ")\\s*(?:\"|''|in\\b\\.?|inch(?:es)?)",
@@ -176,9 +178,7 @@ public final class Quantities {
 
   /** The unit a column header names: {@code Size (mm)}, {@code Bond, psi}; or null. */
   public static Unit unitOfHeader(String header) {
-    Matcher m =
-        Pattern.compile("[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$", FLAGS)
-            .matcher(PlainText.of(header).trim());
+    Matcher m = UNIT_AT_END.matcher(PlainText.of(header).trim());
     return m.find() ? UnitWords.of(m.group(1).replaceAll("\\s*/\\s*", "/")) : null;
   }
 

@@ -73,8 +73,8 @@ final class ScheduleFinder {
         Table.Row row = all.get(i);
         Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
         if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
-        Header found = Header.at(vocabulary, row, next);
-        if (found != null && !isData(row)) {
+        Header found = isData(row) ? null : Header.at(vocabulary, row, next);
+        if (found != null) {
           start(found, all, i);
           i += found.rows() - 1;
         } else {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /**
  * Finds the rule and vocabulary files that ship with the tool: beside the installed program where a
@@ -14,8 +15,12 @@ public final class StandardFiles {
 
   private StandardFiles() {}
 
-  /** A file that ships with the tool, and the words to name it by. */
-  public record Source(String name, byte[] bytes) {}
+  /**
+   * A file that ships with the tool, and the words to name it by.
+   *
+   * @param edited since it was shipped
+   */
+  public record Source(String name, byte[] bytes, boolean edited) {}
 
   /**
    * Reads a file by its path under {@code rulesets/}.
@@ -26,13 +31,21 @@ public final class StandardFiles {
     String home = System.getProperty("clearbed.home", "");
     if (!home.isEmpty()) {
       Path file = Path.of(home, "rulesets").resolve(path);
-      if (Files.isRegularFile(file))
-        return new Source("rulesets/" + path, Files.readAllBytes(file));
+      if (Files.isRegularFile(file)) {
+        byte[] bytes = Files.readAllBytes(file);
+        return new Source("rulesets/" + path, bytes, !Arrays.equals(bytes, shipped(path)));
+      }
     }
+    byte[] bytes = shipped(path);
+    if (bytes == null)
+      throw new IOException("rulesets/" + path + ": no such file; reinstall the tool");
+    return new Source("rulesets/" + path, bytes, false);
+  }
+
+  /** The copy inside the jar, or null. */
+  private static byte[] shipped(String path) throws IOException {
     try (InputStream in = StandardFiles.class.getResourceAsStream(IN_JAR + path)) {
-      if (in == null)
-        throw new IOException("rulesets/" + path + ": no such file; reinstall the tool");
-      return new Source("rulesets/" + path, in.readAllBytes());
+      return in == null ? null : in.readAllBytes();
     }
   }
 }

@@ -18,6 +18,7 @@ final class StatementFinder {
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
+  private final Remembered remembered = new Remembered();
   private final OpenItems openItems;
   private final OpenStatements open;
   private final StandardStatements standards;
@@ -42,6 +43,10 @@ final class StatementFinder {
 
   /** All statements of a text; each carries the limits of its own part. */
   List<Statement> find(String text, Origin origin, Context context) {
+    return remembered.of(text, context, origin, () -> findAnew(text, origin, context));
+  }
+
+  private List<Statement> findAnew(String text, Origin origin, Context context) {
     List<Statement> out = new ArrayList<>();
     String family = context.family();
     Carried carried = new Carried();

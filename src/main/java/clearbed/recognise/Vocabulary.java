@@ -20,6 +20,17 @@ public final class Vocabulary {
   /** What a section may say of glass tile. */
   record SectionRole(String number, boolean article, List<String> families, List<String> only) {}
 
+  /** The files that it is read from, under {@code rulesets/}. */
+  public static final List<String> FILES =
+      List.of(
+          "vocabulary/attributes.yaml",
+          "vocabulary/families.yaml",
+          "vocabulary/materials.yaml",
+          "vocabulary/sections.yaml",
+          "vocabulary/standards.yaml",
+          "vocabulary/language.yaml",
+          "vocabulary/schedules.yaml");
+
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
   private final Map<String, Phrases> families = new LinkedHashMap<>();
@@ -99,15 +110,18 @@ public final class Vocabulary {
    * @throws IOException naming the file and the reason, when one cannot be read or understood
    */
   public static Vocabulary standard() throws IOException {
+    ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
+    List<JsonNode> trees = new ArrayList<>();
+    for (String file : FILES) trees.add(tree(yaml, file));
     try {
       return new Vocabulary(
-          tree("attributes"),
-          tree("families"),
-          tree("materials"),
-          tree("sections"),
-          tree("standards"),
-          tree("language"),
-          tree("schedules"));
+          trees.get(0),
+          trees.get(1),
+          trees.get(2),
+          trees.get(3),
+          trees.get(4),
+          trees.get(5),
+          trees.get(6));
     } catch (NullPointerException | IllegalArgumentException e) {
       String why =
           e instanceof PatternSyntaxException p
@@ -117,10 +131,10 @@ public final class Vocabulary {
     }
   }
 
-  private static JsonNode tree(String name) throws IOException {
-    StandardFiles.Source source = StandardFiles.open("vocabulary/" + name + ".yaml");
+  private static JsonNode tree(ObjectMapper yaml, String file) throws IOException {
+    StandardFiles.Source source = StandardFiles.open(file);
     try {
-      return new ObjectMapper(new YAMLFactory()).readTree(source.bytes());
+      return yaml.readTree(source.bytes());
     } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
       int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
       throw new IOException(

@@ -5,12 +5,13 @@ import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** An entry while its values are being gathered. */
 final class Draft {
@@ -18,6 +19,9 @@ final class Draft {
   final String key;
   Origin origin;
   private int weight = -1;
+  private final Map<String, Set<String>> terms = new HashMap<>();
+  private final Set<String> said = new HashSet<>();
+  private final Set<Twin> twins = new HashSet<>();
   final Map<String, Origin> blanks = new LinkedHashMap<>();
   final List<Origin> places = new ArrayList<>();
   final List<Value> values = new ArrayList<>();
@@ -41,32 +45,27 @@ final class Draft {
   }
 
   Set<String> terms(String attribute) {
-    return values.stream()
-        .filter(
-            v ->
-                v.attribute().equals(attribute)
-                    && !v.excluded()
-                    && v.content() instanceof Content.Term)
-        .map(v -> v.content().text())
-        .collect(Collectors.toCollection(LinkedHashSet::new));
+    return new LinkedHashSet<>(terms.getOrDefault(attribute, Set.of()));
   }
 
   boolean says(String attribute) {
-    return values.stream()
-        .anyMatch(v -> v.attribute().equals(attribute) && !v.excluded() && !v.open());
+    return said.contains(attribute);
   }
 
+  private record Twin(
+      String attribute, Content content, boolean excluded, Scope scope, Origin origin) {}
+
   void add(Value value) {
-    boolean twin =
-        values.stream()
-            .anyMatch(
-                v ->
-                    v.attribute().equals(value.attribute())
-                        && v.content().equals(value.content())
-                        && v.excluded() == value.excluded()
-                        && v.scope() == value.scope()
-                        && v.origin().equals(value.origin()));
-    if (!twin) values.add(value);
+    String attribute = value.attribute();
+    boolean excluded = value.excluded();
+    Twin twin = new Twin(attribute, value.content(), excluded, value.scope(), value.origin());
+    if (!twins.add(twin)) return;
+    values.add(value);
+    if (excluded) return;
+    if (!value.open()) said.add(attribute);
+    if (value.content() instanceof Content.Term term) {
+      terms.computeIfAbsent(attribute, key -> new LinkedHashSet<>()).add(term.text());
+    }
   }
 
   Value derived(String attribute, String term, Value from) {

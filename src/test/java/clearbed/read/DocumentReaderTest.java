@@ -212,7 +212,8 @@ class DocumentReaderTest {
     ArchiveLimits limits = new ArchiveLimits(2, 2, 100 << 20, 100 << 20, 100);
 
     List<Document> documents =
-        new DocumentReader(ReadOptions.defaults(), limits).read(List.of(folder));
+        new DocumentReader(ReadOptions.defaults(), limits, IsolatingReader.Means.STANDARD)
+            .read(List.of(folder));
 
     assertThat(documents)
         .extracting(d -> d.path() + ": " + d.reason())

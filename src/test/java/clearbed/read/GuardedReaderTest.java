@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -21,15 +20,14 @@ class GuardedReaderTest {
   void aParserThatHangsIsGivenUp() throws IOException {
     CountDownLatch never = new CountDownLatch(1);
     GuardedReader reader =
-        new GuardedReader(
+        reader(
             Duration.ofMillis(50),
-            format ->
-                source -> {
-                  never.await();
-                  return null;
-                });
+            source -> {
+              never.await();
+              return null;
+            });
 
-    Document document = reader.read(input());
+    Document document = reader.read(input()).document();
 
     assertThat(document.status()).isEqualTo(Status.UNREADABLE);
     assertThat(document.reason()).startsWith("not read within");
@@ -44,43 +42,41 @@ class GuardedReaderTest {
   }
 
   @Test
-  void aDocumentThatRunsOutOfMemoryBesideOthersIsTriedOnceMoreAlone() throws IOException {
+  void afterALackOfMemoryNoRefusalIsBelieved() throws IOException {
     AtomicInteger tries = new AtomicInteger();
     GuardedReader reader =
-        new GuardedReader(
+        reader(
             Duration.ofSeconds(30),
-            format ->
-                source -> {
-                  if (tries.incrementAndGet() == 1) throw new OutOfMemoryError();
-                  return Document.read(source.path(), "txt", List.of(), List.of());
-                });
+            source -> {
+              if (tries.incrementAndGet() == 1) throw new OutOfMemoryError();
+              throw new IllegalStateException("a wounded library");
+            });
 
-    assertThat(reader.read(input()).status()).isEqualTo(Status.READ);
-    assertThat(failing(new OutOfMemoryError()).reason()).contains("MiB").contains("-Xmx");
+    assertThat(reader.isHarmed()).isFalse();
+    Outcome first = reader.read(input());
+    assertThat(first.ending()).isEqualTo(Outcome.Ending.OUT_OF_MEMORY);
+    assertThat(first.document().reason()).contains("MiB").contains("-Xmx");
+    assertThat(reader.isHarmed()).isTrue();
+    assertThat(reader.read(input()).ending()).isEqualTo(Outcome.Ending.BROKEN);
   }
 
-  private Document failing(Error error) throws IOException {
-    return new GuardedReader(
-            Duration.ofSeconds(30),
-            format ->
-                source -> {
-                  throw error;
-                })
-        .read(input());
+  private static GuardedReader reader(Duration timeout, FormatReader parser) {
+    return new GuardedReader(ReadingLimits.of(timeout), format -> parser);
   }
 
-  private Document failing(RuntimeException failure) throws IOException {
-    return new GuardedReader(
+  private Document failing(Throwable failure) throws IOException {
+    return reader(
             Duration.ofSeconds(30),
-            format ->
-                source -> {
-                  throw failure;
-                })
-        .read(input());
+            source -> {
+              if (failure instanceof Error error) throw error;
+              throw (Exception) failure;
+            })
+        .read(input())
+        .document();
   }
 
-  private Input input() throws IOException {
+  private Source input() throws IOException {
     Path file = Files.writeString(folder.resolve("note.txt"), "words");
-    return new Input.Unread(new Source("note.txt", file, false, false));
+    return new Source("note.txt", file, false, false);
   }
 }

@@ -1,0 +1,62 @@
+package clearbed.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/** Runs two commands in alternation, and compares their medians. */
+final class Duel {
+  private final List<Measured> ours = new ArrayList<>();
+  private final List<Measured> theirs = new ArrayList<>();
+
+  static Duel of(List<String> ours, List<String> theirs, int repeats, Path log)
+      throws IOException, InterruptedException {
+    Duel duel = new Duel();
+    for (int i = 0; i < repeats; i++) {
+      // Neither always follows the other, in case the first warms the disk for the second.
+      boolean first = i % 2 == 0;
+      if (first) duel.ours.add(Measured.run(ours, log));
+      duel.theirs.add(Measured.run(theirs, log));
+      if (!first) duel.ours.add(Measured.run(ours, log));
+    }
+    return duel;
+  }
+
+  double seconds() {
+    return median(ours, Measured::seconds);
+  }
+
+  double clockRatio() {
+    return median(ours, Measured::seconds) / median(theirs, Measured::seconds);
+  }
+
+  double processorRatio() {
+    return median(ours, Measured::processor) / median(theirs, Measured::processor);
+  }
+
+  long megabytes() {
+    return Math.round(median(ours, Measured::megabytes));
+  }
+
+  /** Cells of a table: seconds of both, the two ratios, the memory of both. */
+  String cells() {
+    return String.format(
+        Locale.ROOT,
+        "%.1f | %.1f | **%.2f** | %.2f | %d | %d",
+        median(ours, Measured::seconds),
+        median(theirs, Measured::seconds),
+        clockRatio(),
+        processorRatio(),
+        megabytes(),
+        Math.round(median(theirs, Measured::megabytes)));
+  }
+
+  private static double median(List<Measured> runs, ToDoubleFunction<Measured> of) {
+    double[] sorted = runs.stream().mapToDouble(of).sorted().toArray();
+    int middle = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+}

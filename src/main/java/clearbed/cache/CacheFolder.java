@@ -1,0 +1,131 @@
+package clearbed.cache;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The files of a cache: {@code clearbed-<program>/<two digits>/<key>}. Only files of these names
+ * are ever removed.
+ */
+final class CacheFolder {
+  /** Entries take at most so many bytes together; the longest unused go first. */
+  static final long MOST_BYTES = 1L << 30;
+
+  /** Entries of no use for so long go. */
+  static final Duration LONGEST_UNUSED = Duration.ofDays(60);
+
+  /** A part that is older was left by a run that was ended. */
+  private static final Duration STALE_PART = Duration.ofDays(1);
+
+  private static final Pattern PROGRAM = Pattern.compile("clearbed-[0-9a-f]{16}");
+  private static final Pattern DRAWER = Pattern.compile("[0-9a-f]{2}");
+  private static final Pattern ENTRY = Pattern.compile("[0-9a-f]{64}(?:\\.[0-9a-f-]{36}\\.part)?");
+
+  /** Tells programs that make backups to pass the folder over: bford.info/cachedir. */
+  private static final String TAG = "CACHEDIR.TAG";
+
+  private static final String SIGNATURE = "Signature: 8a477f597d28d172789f06886806bc55\n";
+
+  private final Path root;
+  private final Path own;
+
+  CacheFolder(Path root, String program) {
+    this.root = root;
+    this.own = root.resolve("clearbed-" + program.substring(0, 16));
+  }
+
+  Path entry(String key) {
+    return own.resolve(key.substring(0, 2)).resolve(key);
+  }
+
+  /** Puts an entry into place whole, over whatever lies there. */
+  void put(String key, byte[] bytes) throws IOException {
+    Path place = entry(key);
+    if (!Files.isDirectory(place.getParent())) {
+      Files.createDirectories(place.getParent());
+      Path tag = root.resolve(TAG);
+      if (!Files.exists(tag)) Files.writeString(tag, SIGNATURE);
+    }
+    Path part = place.resolveSibling(key + "." + UUID.randomUUID() + ".part");
+    try {
+      Files.write(part, bytes);
+      Files.move(part, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  private record Kept(Path file, Instant used, long size) {}
+
+  void tidy() {
+    if (!Files.isDirectory(root)) return;
+    for (Path program : list(root, PROGRAM)) {
+      if (!program.equals(own)) remove(program);
+    }
+    Instant now = Instant.now();
+    List<Kept> kept = new ArrayList<>();
+    for (Path drawer : list(own, DRAWER)) {
+      for (Path file : list(drawer, ENTRY)) {
+        Kept entry = look(file);
+        if (entry == null) continue;
+        boolean part = file.getFileName().toString().endsWith(".part");
+        Duration longest = part ? STALE_PART : LONGEST_UNUSED;
+        if (entry.used().isBefore(now.minus(longest))) remove(file);
+        else if (!part) kept.add(entry);
+      }
+    }
+    shrink(kept);
+  }
+
+  private static void shrink(List<Kept> kept) {
+    long bytes = kept.stream().mapToLong(Kept::size).sum();
+    if (bytes <= MOST_BYTES) return;
+    kept.sort(Comparator.comparing(Kept::used).thenComparing(Kept::file));
+    for (Kept entry : kept) {
+      if (bytes <= MOST_BYTES) return;
+      remove(entry.file());
+      bytes -= entry.size();
+    }
+  }
+
+  private static Kept look(Path file) {
+    try {
+      BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      return new Kept(file, found.lastModifiedTime().toInstant(), found.size());
+    } catch (IOException e) {
+      return null;
+    }
+  }
+
+  private static List<Path> list(Path folder, Pattern names) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(f -> names.matcher(f.getFileName().toString()).matches()).toList();
+    } catch (IOException | java.io.UncheckedIOException e) {
+      return List.of();
+    }
+  }
+
+  /** With all of ours that is in it; what others put there stays. */
+  private static void remove(Path place) {
+    if (Files.isDirectory(place, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
+      boolean program = PROGRAM.matcher(place.getFileName().toString()).matches();
+      list(place, program ? DRAWER : ENTRY).forEach(CacheFolder::remove);
+    }
+    try {
+      Files.deleteIfExists(place);
+    } catch (IOException e) {
+      // Another run is at it, or it may not be removed; it does no harm.
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Keeps what was recognised of each file, so that an unchanged file is not read again. */
+package clearbed.cache;

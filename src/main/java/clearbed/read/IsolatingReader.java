@@ -1,0 +1,129 @@
+package clearbed.read;
+
+import clearbed.model.Document;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.function.Function;
+
+/**
+ * Reads documents so that none can spoil the run: small batches in this process, long ones in a
+ * worker process, and a document that brought down what it was read in once more, alone.
+ *
+ * <p>A worker costs its start (about half a second on a desk machine), and after that next to
+ * nothing, for a document comes back in a few bytes a cell. A person at a desk would feel it with
+ * every run; a batch of hundreds does not. So this process reads a small batch itself, and reads no
+ * more of it after something that Java does not promise to survive: memory that ran out, classes
+ * that could not be loaded, a request to exit. The rest goes to the worker then.
+ *
+ * <p>A thread that hangs cannot be stopped in Java; a process can. That is why long batches go to
+ * the worker from the start: there a hung document costs its time limit and a new worker, not a
+ * processor for the rest of the night.
+ */
+final class IsolatingReader implements AutoCloseable {
+  /** From so many documents on, a worker's start is a small part of the run. */
+  static final int MANY = 150;
+
+  /** What to read with. */
+  record Means(Function<Format, FormatReader> readers, WorkerCommand worker, int many) {
+    static final Means STANDARD = new Means(Format::reader, WorkerCommand.STANDARD, MANY);
+  }
+
+  private final int jobs;
+  private final ReadingLimits limits;
+  private final Means means;
+  private final GuardedReader here;
+  private final ExitGuard guard;
+  private final TemporaryFolder folder = new TemporaryFolder();
+  private final Object turn = new Object();
+  private boolean elsewhere;
+  private boolean noWorker;
+  private WorkerProcess shared;
+  private WorkerProcess alone;
+
+  /**
+   * @param batch documents to come, roughly
+   */
+  IsolatingReader(ReadOptions options, Means means, int batch) {
+    this.jobs = options.jobs();
+    this.limits = ReadingLimits.of(options.documentTimeout());
+    this.means = means;
+    this.here = new GuardedReader(limits, means.readers());
+    this.guard = ExitGuard.install(here.parsers(), here::exiting);
+    this.noWorker = !means.worker().isThere();
+    this.elsewhere = batch >= means.many();
+  }
+
+  Document read(Input input) throws InterruptedException {
+    if (input instanceof Input.Known known) return known.document();
+    Source source = ((Input.Unread) input).source();
+    try {
+      Outcome first = beside(source);
+      return first.ending().isSettled() ? first.document() : alone(source, first).document();
+    } catch (OutOfMemoryError e) {
+      return Outcome.outOfMemory(source).document();
+    } finally {
+      if (source.temporary()) delete(source);
+    }
+  }
+
+  /** Beside other documents. */
+  private Outcome beside(Source source) throws InterruptedException {
+    while (true) {
+      WorkerProcess worker = here.isHarmed() ? sharedAfterHarm() : shared();
+      if (worker == null) return here.read(source);
+      Outcome outcome = worker.read(source);
+      if (outcome != null) return outcome;
+    }
+  }
+
+  private WorkerProcess sharedAfterHarm() {
+    synchronized (this) {
+      elsewhere = true;
+    }
+    return shared();
+  }
+
+  /** The worker for documents at large, or null when they are read in this process. */
+  private synchronized WorkerProcess shared() {
+    if (!elsewhere || noWorker) return null;
+    if (shared == null || !shared.isFit()) shared = start(jobs, limits);
+    return shared;
+  }
+
+  /** The second try, one document at a time, so that none bears the blame of another. */
+  private Outcome alone(Source source, Outcome first) throws InterruptedException {
+    synchronized (turn) {
+      while (!noWorker) {
+        if (alone == null || !alone.isFit()) alone = start(1, limits.alone());
+        Outcome second = alone == null ? null : alone.read(source);
+        if (second != null) return second;
+      }
+      return first;
+    }
+  }
+
+  private synchronized WorkerProcess start(int threads, ReadingLimits own) {
+    try {
+      return WorkerProcess.start(means.worker(), threads, own, folder.path());
+    } catch (IOException e) {
+      noWorker = true;
+      return null;
+    }
+  }
+
+  static void delete(Source source) {
+    try {
+      Files.deleteIfExists(source.file());
+    } catch (IOException e) {
+      // An abandoned thread may still hold it; the folder is cleared at the end of the run.
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    if (shared != null) shared.close();
+    if (alone != null) alone.close();
+    folder.close();
+    if (!here.isHaunted()) guard.remove();
+  }
+}
