@@ -100,8 +100,10 @@ final class FindingWriter {
   /** The verb behind a tag that is its subject, for several tags. */
   private static String plural(String template) {
     // "The mortar of {tag} is": there the mortar is the subject.
+    String whole =
+        template.startsWith("{tag}") ? template.replace(" and is ", " and are ") : template;
     return SUBJECT
-        .matcher(template)
+        .matcher(whole)
         .replaceAll(m -> m.group(1) + "{tag} " + PLURAL.get(m.group(2)) + " ")
         .replace("Is {tag} ", "Are {tag} ")
         .replace("Has {tag} ", "Have {tag} ")

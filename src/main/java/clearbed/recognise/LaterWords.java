@@ -23,28 +23,31 @@ final class LaterWords {
   }
 
   /** A sentence that names no tile speaks of the tile of the sentence before. */
-  static Limits sameSubject(Limits l, Limits previous) {
+  static Limits sameSubject(Limits l, Limits previous, boolean sameWork) {
     boolean named = l.glass() || !l.tags().isEmpty() || !l.otherTile().isEmpty();
     if (named) return l;
+    // "Except at pools, set in ...  Shear bond: ..." makes the exception for the figure too.
+    boolean excepts = sameWork && l.exposures().isEmpty() && l.except().isEmpty();
     return new Limits(
         previous.tags(),
         previous.glass(),
         previous.otherTile(),
         l.exposures(),
-        l.except(),
+        excepts ? previous.except() : l.except(),
         l.surfaces(),
         l.with());
   }
 
-  static void exceptFrom(List<Statement> out, Limits previous, Limits exception) {
+  static Limits exceptFrom(List<Statement> out, Limits previous, Limits exception) {
     Set<String> except = new TreeSet<>(exception.exposures());
     except.addAll(exception.tags());
-    if (except.isEmpty()) return;
+    if (except.isEmpty()) return previous;
     for (int i = 0; i < out.size(); i++) {
       Statement s = out.get(i);
       if (s.limits() != previous && !s.limits().equals(previous)) continue;
       Limits l = s.limits();
       out.set(i, s.withLimits(l.withExcept(except)));
     }
+    return previous.withExcept(except);
   }
 }

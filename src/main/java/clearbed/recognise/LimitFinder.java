@@ -20,6 +20,10 @@ final class LimitFinder {
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
+  private static final int LIST_GAP = 30;
+  private static final Pattern STOP =
+      Pattern.compile(
+          "[.;:()]|\\b(?:is|are|shall|with|use|set|provide)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern SUITED =
       Pattern.compile(
           "(?:suit\\w*|approved|rated|recommended|designed|intended|formulated|acceptable|listed|appropriate|tested|certified|manufactured|made)\\s+(?:\\w+\\s+)?$",
@@ -138,7 +142,7 @@ final class LimitFinder {
     String before = text.substring(0, start);
     Matcher m = placeLead.matcher(before);
     if (m.find()) return !SUITED.matcher(before.substring(0, m.start())).find();
-    // "at pools and steam rooms", "in wet or exterior areas": the second place shares the
+    // "at pools, ramp 102 and steam rooms", "in wet or exterior areas": the second place shares the
     // preposition of the first.
     Matcher joined =
         Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$").matcher(before);
@@ -148,15 +152,10 @@ final class LimitFinder {
         .anyMatch(
             h ->
                 h.getKey().start() < start
-                    && end - h.getKey().end() >= 0
-                    && end - h.getKey().end() <= 12
+                    && end >= h.getKey().end()
+                    && end - h.getKey().end() <= LIST_GAP
+                    && !STOP.matcher(text.substring(h.getKey().end(), end)).find()
                     && (found.containsKey(h.getKey().start())
-                        || introducedAlone(text, h.getKey().start())));
-  }
-
-  private boolean introducedAlone(String text, int start) {
-    String before = text.substring(0, start);
-    Matcher m = placeLead.matcher(before);
-    return m.find() && !SUITED.matcher(before.substring(0, m.start())).find();
+                        || introduced(text, h.getKey().start(), found, hits)));
   }
 }

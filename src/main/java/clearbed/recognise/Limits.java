@@ -31,7 +31,8 @@ public record Limits(
   Limits within(Limits outer) {
     boolean kindSaid = glass || !otherTile.isEmpty();
     return new Limits(
-        tags.isEmpty() ? outer.tags : tags,
+        // "Porcelain tile: ..." under a heading on GT-1 is not about GT-1.
+        tags.isEmpty() && !otherTileOnly() ? outer.tags : tags,
         kindSaid ? glass : outer.glass,
         // GT-1 under an article on ceramic tile is no ceramic tile for that.
         kindSaid || !tags.isEmpty() ? otherTile : outer.otherTile,

@@ -153,9 +153,20 @@ final class ScheduleFinder {
         return;
       }
       if (header.all(Header.Role.SURFACE).size() >= 1
-          && !header.has(Header.Role.MATERIAL)
+          && (!header.has(Header.Role.MATERIAL) || namesRooms())
           && roomRow(row)) return;
       entry(row);
+    }
+
+    /** "Room | Name | Floor | Walls": there the name is the room's. */
+    private boolean namesRooms() {
+      boolean rooms =
+          header.all(Header.Role.ATTRIBUTE).stream()
+              .anyMatch(c -> c.attribute().id().equals("location.room"));
+      return rooms
+          && header.all(Header.Role.SURFACE).size() >= 2
+          && header.all(Header.Role.MATERIAL).stream()
+              .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
     }
 
     private void title(List<Table.Cell> filled) {

@@ -53,6 +53,7 @@ final class StatementFinder {
     Set<String> uses = new TreeSet<>();
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
+    String spoken = "";
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       String leadFamily = part.lead().isEmpty() ? "" : familyIn(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
@@ -60,10 +61,13 @@ final class StatementFinder {
         family = leadFamily;
       if (!part.lead().isEmpty()) leadLimits = limitFinder.of(part.lead(), true);
       Limits limits = limits(part, context).within(leadLimits);
-      if (part.sentence()) limits = LaterWords.sameSubject(limits, previous);
+      if (part.sentence()) limits = LaterWords.sameSubject(limits, previous, leadFamily.isEmpty());
       if (part.exception()) {
-        LaterWords.exceptFrom(out, previous, limitFinder.of(part.text(), false));
+        previous = LaterWords.exceptFrom(out, previous, limitFinder.of(part.text(), false));
       }
+      String own = familyIn(part.text());
+      // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
+      boolean goesOn = own.isEmpty() && !part.sentence() && !spoken.isEmpty();
       int before = out.size();
       read(
           out,
@@ -71,14 +75,15 @@ final class StatementFinder {
               vocabulary,
               part,
               openItems.closed(part.text()),
-              context.withFamily(family),
+              context.withFamily(goesOn ? spoken : family),
               origin.withText(text),
               limits,
               carried));
       if (USES.matcher(part.text()).find()) {
         uses = LaterWords.spreadBack(out, before, uses, limits);
       }
-      previous = limits;
+      if (!own.isEmpty()) spoken = own;
+      if (!part.exception()) previous = limits;
     }
     return out;
   }
