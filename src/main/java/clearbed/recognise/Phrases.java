@@ -78,7 +78,9 @@ final class Phrases {
 
   /** The whole text is one of the phrases. */
   boolean matches(String text) {
-    return phrases.stream().anyMatch(p -> p.pattern().matcher(text).matches());
+    String lower = text.toLowerCase(Locale.ROOT);
+    return phrases.stream()
+        .anyMatch(p -> lower.contains(p.mustContain()) && p.pattern().matcher(text).matches());
   }
 
   /** The text with every hit blanked out, same length. */
