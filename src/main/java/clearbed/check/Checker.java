@@ -8,8 +8,11 @@ import clearbed.model.Verdict;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Runs every rule of a set over every glass entry and over the set as a whole. */
 public final class Checker {
@@ -96,14 +99,17 @@ public final class Checker {
   }
 
   private static List<Verdict> mark(List<Verdict> verdicts, List<Finding> findings) {
+    // Looked up, not searched for: a long schedule has as many findings as it has verdicts.
+    Set<List<String>> shown = new HashSet<>();
+    for (Finding f : findings) {
+      if (f.suppressed().isEmpty()) f.tags().forEach(tag -> shown.add(List.of(f.check(), tag)));
+    }
     return verdicts.stream()
         .map(
             v -> {
               boolean hidden =
                   v.outcome() == Verdict.Outcome.FINDING
-                      && findings.stream()
-                          .filter(f -> f.check().equals(v.check()) && f.tags().contains(v.tag()))
-                          .allMatch(f -> !f.suppressed().isEmpty());
+                      && !shown.contains(Arrays.asList(v.check(), v.tag()));
               return hidden
                   ? new Verdict(
                       v.check(), v.tag(), Verdict.Outcome.SUPPRESSED, v.found(), v.origin())

@@ -35,7 +35,7 @@ final class MarkupReader implements FormatReader {
 
   @Override
   public Document read(Source source) throws IOException, SAXException, TikaException, Unreadable {
-    if (kind.equals("odt")) refuseEncrypted(source);
+    if (kind.equals("odt")) requireSound(source);
     MarkupBlocks blocks = new MarkupBlocks(source.path(), kind.equals("spreadsheet-xml"));
     Metadata metadata = new Metadata();
     metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, source.name());
@@ -57,9 +57,9 @@ final class MarkupReader implements FormatReader {
         : TikaInputStream.get(source.file());
   }
 
-  private static void refuseEncrypted(Source source) throws IOException, Unreadable {
+  private static void requireSound(Source source) throws IOException, Unreadable {
     try (ZipFile zip = new ZipFile(source.file().toFile())) {
-      if (OdsReader.isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
+      OdsReader.requireSound(zip);
     }
   }
 

@@ -19,7 +19,7 @@ final class OdsReader implements FormatReader {
   @Override
   public Document read(Source source) throws IOException, SAXException, Unreadable {
     try (ZipFile zip = new ZipFile(source.file().toFile())) {
-      if (isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
+      requireSound(zip);
       ZipEntry content = zip.getEntry("content.xml");
       if (content == null) throw new Unreadable("a spreadsheet without content; save it again");
       OdsContent handler = new OdsContent(source.path());
@@ -35,7 +35,16 @@ final class OdsReader implements FormatReader {
     }
   }
 
-  static boolean isEncrypted(ZipFile zip) throws IOException {
+  /**
+   * @throws Unreadable when it is locked, or a part expands out of all proportion
+   */
+  static void requireSound(ZipFile zip) throws IOException, Unreadable {
+    if (isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
+    ZipEntry content = zip.getEntry("content.xml");
+    if (content != null && ParserLimits.isBomb(content)) throw new Unreadable(Reasons.BOMB);
+  }
+
+  private static boolean isEncrypted(ZipFile zip) throws IOException {
     ZipEntry manifest = zip.getEntry("META-INF/manifest.xml");
     if (manifest == null) return false;
     try (InputStream in = zip.getInputStream(manifest)) {

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import java.util.zip.ZipEntry;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 
 /**
@@ -17,6 +18,14 @@ final class ParserLimits {
   private static final int MOST_PARTS = 20_000;
 
   private ParserLimits() {}
+
+  /** For archives that are opened without the office library. */
+  static boolean isBomb(ZipEntry entry) {
+    long packed = Math.max(1, entry.getCompressedSize());
+    long size = entry.getSize();
+    return size > LARGEST_PART
+        || size > ArchiveLimits.FREE_BYTES && (double) size / packed > MOST_INFLATION;
+  }
 
   static void apply() {
     ZipSecureFile.setMinInflateRatio(1 / MOST_INFLATION);

@@ -8,6 +8,7 @@ import java.util.Locale;
 final class Reasons {
   static final String ENDED = "its reading ended the program that read it; open and save it again";
   static final String PASSWORD = "password-protected; save a copy without a password";
+  static final String BOMB = "expands out of all proportion; not read for safety";
   private static final int LONGEST = 160;
 
   private Reasons() {}
@@ -38,7 +39,7 @@ final class Reasons {
       return "written by a program older than Office 97; open and save it in a current format";
     }
     String message = String.valueOf(t.getMessage()).toLowerCase(Locale.ROOT);
-    if (message.contains("zip bomb")) return "expands out of all proportion; not read for safety";
+    if (message.contains("zip bomb")) return BOMB;
     if (message.contains("doctype")) return "declares its own entities; not read for safety";
     return null;
   }

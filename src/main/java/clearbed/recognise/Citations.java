@@ -62,7 +62,12 @@ public final class Citations {
   private record Form(
       Pattern pattern, java.util.function.Function<Matcher, String> designation, int year) {
     Form(String regex, java.util.function.Function<Matcher, String> designation, int year) {
-      this(Pattern.compile(regex, Pattern.CASE_INSENSITIVE), designation, year);
+      this(Pattern.compile(bounded(regex), Pattern.CASE_INSENSITIVE), designation, year);
+    }
+
+    /** Gaps end somewhere, so that thousands of blanks take time by their length and no more. */
+    private static String bounded(String regex) {
+      return regex.replace("\\s*", "\\s{0,9}").replace("\\s+", "\\s{1,9}");
     }
   }
 

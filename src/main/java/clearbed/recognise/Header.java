@@ -31,8 +31,11 @@ record Header(Map<Integer, Column> columns, int rows) {
    * @param surface term for {@link Role#SURFACE}
    * @param unit named in the header, or null
    */
-  record Column(
-      int index, String text, Role role, Attribute attribute, String surface, Unit unit) {}
+  record Column(int index, String text, Role role, Attribute attribute, String surface, Unit unit) {
+    Column at(int place) {
+      return place == index ? this : new Column(place, text, role, attribute, surface, unit);
+    }
+  }
 
   boolean has(Role role) {
     return columns.values().stream().anyMatch(c -> c.role() == role);
@@ -50,13 +53,19 @@ record Header(Map<Integer, Column> columns, int rows) {
     return columns.values().stream().filter(c -> c.role() != Role.OTHER).count();
   }
 
-  /** The header that starts at a row, or null when none does. */
-  static Header at(Vocabulary vocabulary, Table.Row row, Table.Row next) {
+  /**
+   * The header that starts at a row, or null when none does.
+   *
+   * @param seen columns by their words, kept from row to row
+   */
+  static Header at(Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
     if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
     if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
-    Header one = new Header(columns(vocabulary, row, null), 1);
+    Header one = new Header(columns(vocabulary, row, null, seen), 1);
     Header two =
-        next == null || !sub(row, next) ? null : new Header(columns(vocabulary, row, next), 2);
+        next == null || !sub(row, next)
+            ? null
+            : new Header(columns(vocabulary, row, next, seen), 2);
     if (two != null && two.plausible() && two.understood() > one.understood()) return two;
     return one.plausible() ? one : null;
   }
@@ -80,7 +89,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   private static Map<Integer, Column> columns(
-      Vocabulary vocabulary, Table.Row row, Table.Row next) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
     Map<Integer, Column> out = new LinkedHashMap<>();
     List<Integer> indexes = new ArrayList<>();
     for (Table.Row r : next == null ? List.of(row) : List.of(row, next)) {
@@ -99,7 +108,11 @@ record Header(Map<Integer, Column> columns, int rows) {
           && bottom.isEmpty()
           && row.at(index) != null
           && row.at(index).columnSpan() > 1) continue;
-      out.put(index, column(vocabulary, index, top.equals(bottom) ? "" : top, bottom));
+      String upper = top.equals(bottom) ? "" : top;
+      Column column =
+          seen.computeIfAbsent(
+              upper + "\n" + bottom, words -> column(vocabulary, index, upper, bottom));
+      out.put(index, column.at(index));
     }
     return out;
   }

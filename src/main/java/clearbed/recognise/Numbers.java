@@ -5,9 +5,12 @@ package clearbed.recognise;
  * {@code 1,000}.
  */
 final class Numbers {
-  /** A number; a hyphen or space may join the whole and the fraction. */
+  /**
+   * A number; a hyphen or space may join the whole and the fraction. Repetitions end somewhere, so
+   * that a run of thousands of digits takes time by its length and no more.
+   */
   static final String PATTERN =
-      "(?:\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:[ -]+\\d{1,2}/\\d{1,3})|\\d{1,3}/\\d{1,3}(?![\\d/])|\\d+(?:[.,]\\d+)?|\\.\\d+)";
+      "(?:\\d{1,3}(?:,\\d{3}){1,5}(?:\\.\\d{1,15})?|\\d{1,15}(?:[ -]{1,9}\\d{1,2}/\\d{1,3})|\\d{1,3}/\\d{1,3}(?![\\d/])|\\d{1,15}(?:[.,]\\d{1,15})?|\\.\\d{1,15})";
 
   private Numbers() {}
 

@@ -32,26 +32,27 @@ public final class Quantities {
   private static final String U = UnitWords.PATTERN;
   private static final int FLAGS = Pattern.CASE_INSENSITIVE;
 
-  private static final Pattern UNIT_AT_END =
-      Pattern.compile("[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$", FLAGS);
+  // Gaps are bounded, so that thousands of blanks take time by their length and no more.
   private static final Pattern FEET_INCHES =
       Pattern.compile(
-          "(\\d+)\\s*(?:'|ft\\.?|feet|foot)[ -]*(" + N + ")\\s*(?:\"|''|in\\b\\.?|inch(?:es)?)",
+          "(?<!\\d)(\\d{1,15})\\s{0,9}(?:'|ft\\.?|feet|foot)[ -]{0,9}("
+              + N
+              + ")\\s{0,9}(?:\"|''|in\\b\\.?|inch(?:es)?)",
           FLAGS);
   private static final Pattern SIZE =
       Pattern.compile(
           "(?<![\\w/.])("
               + N
-              + ")\\s*("
+              + ")\\s{0,9}("
               + U
-              + ")?\\s*(?:x|by)\\s*("
+              + ")?\\s{0,9}(?:x|by)\\s{0,9}("
               + N
-              + ")\\s*("
+              + ")\\s{0,9}("
               + U
               + ")?"
-              + "(?:\\s*(?:x|by)\\s*("
+              + "(?:\\s{0,9}(?:x|by)\\s{0,9}("
               + N
-              + ")\\s*("
+              + ")\\s{0,9}("
               + U
               + ")?)?",
           FLAGS);
@@ -59,20 +60,20 @@ public final class Quantities {
       Pattern.compile(
           "(?<![\\w/.])([-+]?"
               + N
-              + ")\\s*("
+              + ")\\s{0,9}("
               + U
-              + ")?\\s*(?:to|-|and|through|\\.\\.)\\s*([-+]?"
+              + ")?\\s{0,9}(?:to|-|and|through|\\.\\.)\\s{0,9}([-+]?"
               + N
-              + ")\\s*("
+              + ")\\s{0,9}("
               + U
               + ")",
           FLAGS);
   private static final Pattern SINGLE =
-      Pattern.compile("(?<![\\w/.])([-+]?" + N + ")[ -]*(" + U + ")", FLAGS);
+      Pattern.compile("(?<![\\w/.])([-+]?" + N + ")[ -]{0,9}(" + U + ")", FLAGS);
   private static final Pattern EXPONENT =
       Pattern.compile(
-          "(\\d+(?:\\.\\d+)?)\\s*(?:x|\\*)?\\s*(?:10\\s*\\^?\\s*\\(?-\\s*(\\d)\\)?|e-0?(\\d))\\s*(?:(?:in|mm|m)\\.?/(?:in|mm|m)\\.?\\s*)?(?:/|per)?\\s*("
-              + "°?\\s*[cfk]\\b|deg\\.? ?[cfk]\\b|k-1|k"
+          "(?<!\\d)(\\d{1,15}(?:\\.\\d{1,15})?)\\s{0,9}(?:x|\\*)?\\s{0,9}(?:10\\s{0,9}\\^?\\s{0,9}\\(?-\\s{0,9}(\\d)\\)?|e-0?(\\d))\\s{0,9}(?:(?:in|mm|m)\\.?/(?:in|mm|m)\\.?\\s{0,9})?(?:/|per)?\\s{0,9}("
+              + "°?\\s{0,9}[cfk]\\b|deg\\.? ?[cfk]\\b|k-1|k"
               + ")",
           FLAGS);
 
@@ -176,9 +177,12 @@ public final class Quantities {
     return Optional.empty();
   }
 
+  private static final Pattern HEADER_UNIT =
+      Pattern.compile("[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$", FLAGS);
+
   /** The unit a column header names: {@code Size (mm)}, {@code Bond, psi}; or null. */
   public static Unit unitOfHeader(String header) {
-    Matcher m = UNIT_AT_END.matcher(PlainText.of(header).trim());
+    Matcher m = HEADER_UNIT.matcher(PlainText.of(header).trim());
     return m.find() ? UnitWords.of(m.group(1).replaceAll("\\s*/\\s*", "/")) : null;
   }
 

@@ -87,6 +87,7 @@ final class RowReader {
       Table.Row row,
       Table.Row above,
       int tagColumn,
+      CellMemo memo,
       List<Document.Gap> gaps) {
     List<Statement> out = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
@@ -103,7 +104,13 @@ final class RowReader {
           continue;
         }
       }
-      cell(out, table.origin(cell), cell, column);
+      Origin origin = table.origin(cell);
+      Table.Cell read = cell;
+      if (cell.remark().isBlank()) {
+        out.addAll(memo.of(column, cell.text(), origin, () -> cell(origin, read, column)));
+      } else {
+        out.addAll(cell(origin, read, column));
+      }
     }
     return out;
   }
@@ -156,7 +163,8 @@ final class RowReader {
     return out;
   }
 
-  private void cell(List<Statement> out, Origin origin, Table.Cell cell, Header.Column column) {
+  private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
+    List<Statement> out = new ArrayList<>();
     String text = PlainText.of(cell.text()).trim();
     Attribute attribute = column.attribute();
     if (attribute == null) {
@@ -170,6 +178,7 @@ final class RowReader {
     }
     if (!cell.remark().isBlank())
       out.addAll(free(finder.find(cell.remark(), origin, Context.running("", Set.of(), true))));
+    return out;
   }
 
   private boolean empty(Attribute attribute, String text) {

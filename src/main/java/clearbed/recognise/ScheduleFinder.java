@@ -56,6 +56,9 @@ final class ScheduleFinder {
     private final List<Paragraph> notes = new ArrayList<>();
     private final List<Document.Gap> gaps = new ArrayList<>();
     private Header header;
+    private CellMemo memo;
+    private final Map<String, Header.Column> columnsSeen = new Recent<>();
+    private final Map<String, GlassTest.Result> materialsSeen = new Recent<>();
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -73,7 +76,7 @@ final class ScheduleFinder {
         Table.Row row = all.get(i);
         Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
         if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
-        Header found = isData(row) ? null : Header.at(vocabulary, row, next);
+        Header found = isData(row) ? null : Header.at(vocabulary, row, next, columnsSeen);
         if (found != null) {
           start(found, all, i);
           i += found.rows() - 1;
@@ -94,6 +97,7 @@ final class ScheduleFinder {
 
     private void start(Header found, List<Table.Row> all, int at) {
       header = found;
+      memo = new CellMemo();
       group = "";
       previous = null;
       schedule = true;
@@ -231,7 +235,9 @@ final class ScheduleFinder {
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements =
-          read ? rowReader.statements(table, header, row, previous, tagColumn, gaps) : List.of();
+          read
+              ? rowReader.statements(table, header, row, previous, tagColumn, memo, gaps)
+              : List.of();
       Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
         rows.add(
@@ -267,7 +273,7 @@ final class ScheduleFinder {
 
     private Glass glass(Table.Row row, String material) {
       String standard = rowReader.tileStandard(header, row);
-      GlassTest.Result own = glassTest.of(material);
+      GlassTest.Result own = materialsSeen.computeIfAbsent(material, glassTest::of);
       if (own.decided()) return new Glass(own.glass(), true, material);
       if (standard.contains("A137.2")) return new Glass(true, true, standard);
       if (standard.contains("A137.1")) return new Glass(false, true, standard);

@@ -112,9 +112,6 @@ public final class FindingsSarif {
     json.writeArrayFieldStart("invocations");
     json.writeStartObject();
     json.writeBooleanField("executionSuccessful", true);
-    if (!report.run().startedAt().isEmpty()) {
-      json.writeStringField("startTimeUtc", report.run().startedAt());
-    }
     json.writeEndObject();
     json.writeEndArray();
   }
