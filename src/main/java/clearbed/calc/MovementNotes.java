@@ -28,14 +28,14 @@ final class MovementNotes {
     worst.rule().atLeastAs().flatMap(guideline::rule).ifPresent(this::table);
     preferred();
     if (inputs.capability().isEmpty()) notes.add("The sealant class is not stated.");
-    return notes;
+    return notes.stream().distinct().toList();
   }
 
   private void table(Rule rule) {
     if (GuidelineTable.interpolates(rule, worst.spacing())) {
       notes.add(
           "The guideline width at "
-              + worst.spacing()
+              + BothUnits.of(worst.spacing())
               + " is interpolated between the tabulated spacings; the guideline itself gives only"
               + " those.");
     }
@@ -43,15 +43,15 @@ final class MovementNotes {
     if (worst.spacing().compareTo(widest) > 0) {
       notes.add(
           "The guideline gives no width for spacings over "
-              + widest
+              + BothUnits.of(widest)
               + "; its width at "
-              + widest
+              + BothUnits.of(widest)
               + " is shown.");
     }
     if (countsPartInFull(rule)) {
       notes.add(
           "A part of "
-              + rule.adjustment().orElseThrow().each()
+              + BothUnits.of(rule.adjustment().orElseThrow().each())
               + " of temperature range counts in full.");
     }
   }
@@ -66,7 +66,7 @@ final class MovementNotes {
   private void preferred() {
     Optional<Quantity> preferred = worst.rule().preferred();
     if (preferred.isPresent() && worst.leastWidth().compareTo(preferred.get()) < 0) {
-      notes.add("The guideline prefers a width of " + preferred.get() + " or more.");
+      notes.add("The guideline prefers a width of " + BothUnits.of(preferred.get()) + " or more.");
     }
   }
 }

@@ -26,6 +26,9 @@ final class MovementJoint {
   private static final String GLASS =
       "soda-lime glass, EN 572-1: 9.0e-6 /K; the tile maker's value is not stated";
 
+  /** No joint in tile is built narrower (TCNA Handbook EJ171, as reported: never under 1/8 in). */
+  private static final Quantity NARROWEST = Quantity.of(0.125, Unit.INCH);
+
   /** A class of sealant and the value that states it. */
   record Sealant(SealantClass sealantClass, Value value) {
     Given capability() {
@@ -57,7 +60,9 @@ final class MovementJoint {
   }
 
   Optional<Given> width() {
-    return stated.smallest("movement.width", Dimension.LENGTH).filter(MovementJoint::aboveZero);
+    return stated
+        .smallest("movement.width", Dimension.LENGTH, NARROWEST)
+        .filter(MovementJoint::aboveZero);
   }
 
   Optional<Given> spacing() {

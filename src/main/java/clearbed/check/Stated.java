@@ -2,9 +2,11 @@ package clearbed.check;
 
 import clearbed.calc.Given;
 import clearbed.calc.Interval;
+import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
+import clearbed.model.Quantity;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import java.util.Comparator;
@@ -23,6 +25,33 @@ final class Stated {
   Optional<Given> smallest(String attribute, Dimension dimension) {
     return figure(
         attribute, dimension, Comparator.comparing(v -> ((Content.Amount) v.content()).low()));
+  }
+
+  /**
+   * The same where an upper bound alone ({@code not over 1/2 in}) leaves the lower end open: it
+   * then begins at the floor.
+   */
+  Optional<Given> smallest(String attribute, Dimension dimension, Quantity floor) {
+    return smallest(attribute, dimension)
+        .map(
+            given ->
+                boundAbove(attribute, given) && floor.compareTo(given.low()) < 0
+                    ? new Given(
+                        new Interval(floor, given.high()),
+                        given.origin(),
+                        given.assumed(),
+                        given.basis())
+                    : given);
+  }
+
+  private boolean boundAbove(String attribute, Given given) {
+    return entry.governing(attribute).stream()
+        .filter(v -> v.origin().equals(given.origin()))
+        .anyMatch(
+            v ->
+                v.content() instanceof Content.Amount a
+                    && a.low().equals(given.low())
+                    && (a.bound() == Bound.AT_MOST || a.bound() == Bound.BELOW));
   }
 
   /** The governing figure; of several the largest. */

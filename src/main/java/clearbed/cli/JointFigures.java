@@ -13,6 +13,7 @@ import java.util.Optional;
 final class JointFigures {
   private static final Quantity LARGEST_RANGE = Quantity.of(500, Unit.KELVIN_DIFFERENCE);
   private static final Quantity LARGEST_LENGTH = Quantity.of(10_000, Unit.METRE);
+  private static final Quantity LARGEST_MOVEMENT = Quantity.of(100, Unit.MILLIMETRE);
   private static final Quantity LARGEST_EXPANSION = Quantity.of(1e-3, Unit.PER_KELVIN);
   private static final Quantity COLDEST = Quantity.of(-100, Unit.CELSIUS);
   private static final Quantity HOTTEST = Quantity.of(200, Unit.CELSIUS);
@@ -42,12 +43,24 @@ final class JointFigures {
     if (given.low().number() < 0) {
       throw refusal(option, text + " is negative; give zero or more");
     }
+    if (given.high().compareTo(LARGEST_MOVEMENT) > 0) {
+      throw refusal(option, text + " is more than any tile joint has room for; check its unit");
+    }
     return Optional.of(given);
   }
 
   static Optional<Given> range(String option, String text) {
     if (text == null) return Optional.empty();
-    Given range = positive(option, text, Dimension.TEMPERATURE_DIFFERENCE, A_RANGE);
+    Given range = figure(option, text, Dimension.TEMPERATURE_DIFFERENCE, A_RANGE);
+    if (range.low().number() <= 0 && range.high().number() > 0) {
+      throw refusal(
+          option,
+          text
+              + " reads as two temperatures; give their difference, e.g. "
+              + A_RANGE
+              + ", or --coldest and --hottest");
+    }
+    range = positive(option, text, Dimension.TEMPERATURE_DIFFERENCE, A_RANGE);
     if (range.high().compareTo(LARGEST_RANGE) > 0) {
       throw refusal(option, text + " is no weather; give hottest less coldest, e.g. " + A_RANGE);
     }

@@ -36,7 +36,12 @@ final class JointRequest {
       SealantDepth depth,
       Optional<JointLayout> layout,
       Optional<DifferentialMovement> substrate,
-      Optional<SealingTemperature> sealed) {}
+      Optional<SealingTemperature> sealed) {
+
+    boolean exposureKnown() {
+      return design.unknowns().stream().noneMatch(one -> one.name().equals("exposure"));
+    }
+  }
 
   private final JointOptions typed;
   private final Expansions materials;
@@ -83,6 +88,7 @@ final class JointRequest {
     if (other.isPresent()) in = in.withOther(other.get());
     Optional<Given> least = JointFigures.length("--least", typed.least);
     if (least.isPresent()) in = in.withLeast(least.get());
+    least.ifPresent(given -> checkLeast(given, spacing));
     checkTolerance(width, tolerance);
     return in;
   }
@@ -105,6 +111,14 @@ final class JointRequest {
       throw refusal(
           "--width",
           typed.width + " is not narrower than the tile field beside it; check its unit");
+    }
+  }
+
+  private void checkLeast(Given least, Optional<Given> spacing) {
+    if (spacing.isPresent() && least.high().compareTo(spacing.get().low()) >= 0) {
+      throw refusal(
+          "--least",
+          typed.least + " is not narrower than the tile field beside it; check its unit");
     }
   }
 
@@ -243,7 +257,7 @@ final class JointRequest {
       if (cooler.isPresent()) throw refusal("--substrate-range", "needs --substrate as well");
       return Optional.empty();
     }
-    boolean figure = Character.isDigit(typed.substrate.charAt(0));
+    boolean figure = !typed.substrate.isEmpty() && Character.isDigit(typed.substrate.charAt(0));
     Given under =
         figure
             ? JointFigures.expansion("--substrate", typed.substrate)

@@ -93,7 +93,10 @@ final class JointText {
       case MEETS -> "within the guideline's " + widest;
       case FALLS_SHORT ->
           "farther apart than the guideline's " + widest + "; bring the joints closer";
-      default -> "in part of its range farther apart than the guideline's " + widest;
+      default ->
+          answer.exposureKnown()
+              ? "in part of its range farther apart than the guideline's " + widest
+              : "farther apart than the guideline allows in some exposures";
     };
   }
 

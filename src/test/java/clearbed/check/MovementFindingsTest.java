@@ -89,6 +89,17 @@ class MovementFindingsTest {
   }
 
   @Test
+  void aWidthThatIsOnlyBoundAboveIsNotTakenForItsUpperEnd() throws IOException {
+    Finding open = only("movement-width", row("1/2 in max.", "8 ft", "100 °F", CLASS_25));
+    Finding never = only("movement-width", row("1/4 in max.", "8 ft", "100 °F", CLASS_25));
+
+    assertThat(open.kind()).isEqualTo(Kind.UNRESOLVED);
+    assertThat(never.kind()).isEqualTo(Kind.INADEQUATE);
+    assertThat(findings("movement-width", row("3/8 in min.", "8 ft", "100 °F", CLASS_25)))
+        .isEmpty();
+  }
+
+  @Test
   void anUnknownTemperatureRangeThatDecidesIsAskedForByItsPlace() throws IOException {
     Finding finding = only("movement-width", row("5/8 in", "12 ft", "", CLASS_25));
 

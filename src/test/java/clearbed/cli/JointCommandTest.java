@@ -98,6 +98,7 @@ class JointCommandTest {
       value = {
         "--range -10F --spacing 12ft                 |--range: -10F is not above zero",
         "--range 0K --spacing 12ft                   |--range: 0K is not above zero",
+        "--range -10to150F --spacing 12ft            |--range: -10to150F reads as two temperatures",
         "--range 130 --spacing 12ft                  |--range: '130' is not understood",
         "--range 12ft --spacing 12ft                 |--range: '12ft' is not understood",
         "--range 2000F --spacing 12ft                |--range: 2000F is no weather",
@@ -121,6 +122,10 @@ class JointCommandTest {
         "--spacing 12ft --substrate concrete         |--substrate: needs --spacing and --range",
         "--range 100F                                |--spacing: not given",
         "--run 9000m --spacing 1mm                   |--spacing: a run of 9000 m",
+        "--spacing 12ft --least 13ft                 |--least: 13ft is not narrower than",
+        "--spacing 12ft --other 5ft                  |--other: 5ft is more than any tile joint",
+        "--spacing 12ft --tolerance 5in              |--tolerance: 5in is more than any tile joint",
+        "--spacing 12ft --range 90F --substrate=     |--substrate: '' is not in the table",
         "--spacing 12ft --least 0mm                  |--least: 0mm is not above zero",
         "--spacing 12ft --coldest 0F                 |--coldest: needs --hottest as well",
         "--spacing 12ft --hottest 90F                |--hottest: needs --coldest as well",

@@ -10,6 +10,11 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +56,41 @@ class SampleSpecsTest {
     assertThat(joints.get(0).get("steps").toString())
         .contains("160 °F (88.9 K), stated: -10 to 150 °F [A-651-tile-schedule.xlsx")
         .contains("assumed: soda-lime glass, EN 572-1");
+  }
+
+  @Test
+  void everyMovementEntryHasItsCurveWithTheStatedPointOnIt() throws IOException {
+    check("draft");
+    try (XSSFWorkbook book = new XSSFWorkbook(folder.resolve("findings.xlsx").toFile())) {
+      List<String> curves = new ArrayList<>();
+      for (var shape : book.getSheet("Calculations").getDrawingPatriarch().getShapes()) {
+        var frame = ((XSSFGraphicFrame) shape).getCTGraphicalObjectFrame();
+        curves.add(frame.getNvGraphicFramePr().getCNvPr().getName());
+      }
+      assertThat(curves).hasSize(8).allMatch(n -> n.endsWith("against joint spacing"));
+      assertThat(curves).anyMatch(name -> name.startsWith("GT-4: Required joint width"));
+      int top = row(book.getSheet("Calculations"), "GT-4: Width of a movement joint");
+      int table = row(book.getSheet("Calculations"), "Joint spacing, ft", top);
+      Row point = book.getSheet("Calculations").getRow(table + 9);
+      assertThat(point.getCell(0).getNumericCellValue()).isEqualTo(8);
+      assertThat(point.getCell(1).getNumericCellValue()).isEqualTo(0.625);
+      assertThat(point.getCell(2).getNumericCellValue()).isEqualTo(0.375);
+    } catch (InvalidFormatException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static int row(Sheet sheet, String label) {
+    return row(sheet, label, 0);
+  }
+
+  private static int row(Sheet sheet, String label, int from) {
+    for (int at = from; at <= sheet.getLastRowNum(); at++) {
+      Row row = sheet.getRow(at);
+      if (row != null && row.getCell(0) != null && row.getCell(0).toString().equals(label))
+        return at;
+    }
+    throw new AssertionError("no row " + label);
   }
 
   @Test
