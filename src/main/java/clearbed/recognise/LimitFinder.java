@@ -11,8 +11,7 @@ import java.util.regex.Pattern;
 
 /** Finds what a text is limited to: tags, kinds of tile, places, surfaces. */
 final class LimitFinder {
-  private static final Pattern TAG_PARTS =
-      Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
+  private static final Pattern TAG_PARTS = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
   private static final Pattern TAG =
       Pattern.compile(
           "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
