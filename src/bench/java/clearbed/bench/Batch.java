@@ -145,7 +145,8 @@ final class Batch {
   void writeLong(Path file, int rows) throws IOException {
     Files.createDirectories(file.getParent());
     Schedule schedule = tiles.withRows(rows(rows, Integer.MAX_VALUE - 1)).withNotes(List.of());
-    Files.write(file, Rendering.schedule(numbered(schedule), "Tile", file.getFileName().toString()));
+    Files.write(
+        file, Rendering.schedule(numbered(schedule), "Tile", file.getFileName().toString()));
   }
 
   private Schedule numbered(Schedule schedule) {

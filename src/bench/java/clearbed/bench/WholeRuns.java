@@ -11,12 +11,12 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Runs the packaged program against bare text extraction and prints the comparison as a page:
- * whole batches, long schedules, the cold start, the cache. Only the ratios mean anything: both
- * sides run in turn on whatever machine this is.
+ * Runs the packaged program against bare text extraction and writes the comparison as a page: whole
+ * batches, long schedules, the cold start, the cache; into {@code results.md}. Only the ratios mean
+ * anything: both sides run in turn on whatever machine this is.
  *
- * <p>Properties: {@code files}, {@code rows} (lists), {@code repeats}, {@code threads}, {@code seed},
- * {@code heap}.
+ * <p>Properties: {@code files}, {@code rows} (lists), {@code repeats}, {@code threads}, {@code
+ * seed}, {@code heap}.
  */
 public final class WholeRuns {
   private final Path work;
@@ -25,17 +25,20 @@ public final class WholeRuns {
       Integer.getInteger("threads", Runtime.getRuntime().availableProcessors());
   private final long seed = Long.getLong("seed", 20260115);
   private final String heap = System.getProperty("heap", "512m");
-  private final PrintStream out = System.out;
+  private final PrintStream out;
 
-  private WholeRuns(Path work) {
+  private WholeRuns(Path work) throws IOException {
     this.work = work;
+    // A file, as a quiet Maven holds back what is printed.
+    this.out = new PrintStream(Files.newOutputStream(work.resolve("results.md")), true);
   }
 
   public static void main(String[] args) throws Exception {
     Path work = Path.of(args.length > 0 ? args[0] : "target/benchmark").toAbsolutePath();
     Files.createDirectories(work);
     WholeRuns runs = new WholeRuns(work);
-    List<String> parts = Arrays.asList(System.getProperty("parts", "cold,batch,rows,cache").split(","));
+    List<String> parts =
+        Arrays.asList(System.getProperty("parts", "cold,batch,rows,cache").split(","));
     runs.out.printf(
         "Seed %d, %d threads, heap %s, %d repeats in alternation, medians.%n%n",
         runs.seed, runs.threads, runs.heap, runs.repeats);
@@ -52,7 +55,8 @@ public final class WholeRuns {
   }
 
   private void coldStart() throws IOException, InterruptedException {
-    out.println("| Cold start, `check sample-specs/draft` against | s | bare, s | **ratio** | ratio of processor time | MB | bare, MB |");
+    out.println(
+        "| Cold start, `check sample-specs/draft` against | s | bare, s | **ratio** | ratio of processor time | MB | bare, MB |");
     out.println("|---|---|---|---|---|---|---|");
     Path sample = Path.of("sample-specs/draft").toAbsolutePath();
     for (String how : List.of("tika", "poi")) {
@@ -60,16 +64,19 @@ public final class WholeRuns {
         List<String> bare = new ArrayList<>(java("clearbed.bench.BareOpen", archive));
         if (archive) makeArchive(how, sample);
         bare.addAll(List.of(how, sample.toString()));
-        Duel duel = Duel.of(check(sample, threads), bare, Math.max(9, repeats), log());
-        String name = how.equals("tika") ? "Tika opening the files" : "POI and PDFBox opening the files";
-        out.printf("| %s%s | %s |%n", name, archive ? ", with a class archive too" : "", duel.cells());
+        Duel duel = Duel.of(check(sample, threads), bare, repeats, log());
+        String name =
+            how.equals("tika") ? "Tika opening the files" : "POI and PDFBox opening the files";
+        out.printf(
+            "| %s%s | %s |%n", name, archive ? ", with a class archive too" : "", duel.cells());
       }
     }
     out.println();
   }
 
   private void batches(List<Integer> sizes) throws IOException, InterruptedException {
-    out.println("| Files | s | Tika, s | **ratio** | ratio of processor time | MB | Tika, MB | files/s | s per 100 files, to the first row |");
+    out.println(
+        "| Files | s | Tika, s | **ratio** | ratio of processor time | MB | Tika, MB | files/s | s per 100 files, to the first row |");
     out.println("|---|---|---|---|---|---|---|---|---|");
     double first = 0;
     for (int size : sizes) {
@@ -94,7 +101,8 @@ public final class WholeRuns {
   }
 
   private void rows(List<Integer> sizes) throws IOException, InterruptedException {
-    out.println("| Rows of one schedule | s | Tika, s | **ratio** | ratio of processor time | MB | Tika, MB | rows/s | s per row, to the first line |");
+    out.println(
+        "| Rows of one schedule | s | Tika, s | **ratio** | ratio of processor time | MB | Tika, MB | rows/s | s per row, to the first line |");
     out.println("|---|---|---|---|---|---|---|---|---|");
     for (String format : List.of("xlsx", "csv")) {
       double first = 0;
@@ -125,7 +133,8 @@ public final class WholeRuns {
     with.addAll(List.of("--cache", store.toString()));
     double filling = Measured.run(with, log()).seconds();
     List<Path> files = BareOpen.files(folder);
-    Path changed = files.stream().filter(f -> f.toString().endsWith(".txt")).findFirst().orElseThrow();
+    Path changed =
+        files.stream().filter(f -> f.toString().endsWith(".txt")).findFirst().orElseThrow();
     String text = Files.readString(changed);
     Duel duel;
     try {
@@ -134,7 +143,9 @@ public final class WholeRuns {
     } finally {
       Files.writeString(changed, text);
     }
-    out.printf("| %,d files, one changed | s | without, s | **ratio** | ratio of processor time | MB | without, MB |%n", size);
+    out.printf(
+        "| %,d files, one changed | s | without, s | **ratio** | ratio of processor time | MB | without, MB |%n",
+        size);
     out.println("|---|---|---|---|---|---|---|");
     out.printf("| with `--cache` | %s |%n", duel.cells());
     out.printf(Locale.ROOT, "%nThe run that fills the cache took %.1f s.%n%n", filling);

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * The header of a schedule: what each column holds.
@@ -16,6 +17,13 @@ import java.util.Map;
  * @param rows how many rows it takes up, 1 or 2
  */
 record Header(Map<Integer, Column> columns, int rows) {
+
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern STOPS = Pattern.compile("[.:*#,]+");
+  private static final Pattern UNIT_BEHIND =
+      Pattern.compile(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.)\\s*$");
+  private static final Pattern BRACKETS =
+      Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
   /** What a column can hold. */
   enum Role {
@@ -119,7 +127,7 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   private static String textAt(Table.Row row, int index) {
     Table.Cell cell = row.at(index);
-    return cell == null ? "" : PlainText.of(cell.text()).replaceAll("\\s+", " ").trim();
+    return cell == null ? "" : BLANKS.matcher(PlainText.of(cell.text())).replaceAll(" ").trim();
   }
 
   private static Column column(Vocabulary vocabulary, int index, String top, String bottom) {
@@ -200,11 +208,9 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   /** Lower case, without units, brackets, full stops and line breaks. */
   private static String clean(String text) {
-    return text.toLowerCase(Locale.ROOT)
-        .replaceAll("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]", " ")
-        .replaceAll(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.)\\s*$", " ")
-        .replaceAll("[.:*#,]+", " ")
-        .replaceAll("\\s+", " ")
-        .trim();
+    String out = BRACKETS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    out = UNIT_BEHIND.matcher(out).replaceAll(" ");
+    out = STOPS.matcher(out).replaceAll(" ");
+    return BLANKS.matcher(out).replaceAll(" ").trim();
   }
 }

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 
 /** Finds what a text is limited to: tags, kinds of tile, places, surfaces. */
 final class LimitFinder {
+  private static final Pattern TAG_PARTS = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
   private static final Pattern TAG =
       Pattern.compile(
           "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
@@ -99,7 +100,7 @@ final class LimitFinder {
   /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */
   static String tag(String written) {
     String s = written.trim().toUpperCase(java.util.Locale.ROOT);
-    Matcher m = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)").matcher(s);
+    Matcher m = TAG_PARTS.matcher(s);
     return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
   }
 

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 /** Tags of tiles, as schedules and articles write them. */
 public final class Tags {
   private static final int OPENING = 100;
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern FIRST =
       Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[-. ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
 
@@ -20,7 +21,7 @@ public final class Tags {
 
   /** One way of writing a tag, to compare by. */
   public static String key(String tag) {
-    return LimitFinder.tag(PlainText.of(tag).replaceAll("\\s+", " "));
+    return LimitFinder.tag(BLANKS.matcher(PlainText.of(tag)).replaceAll(" "));
   }
 
   /**

@@ -3,6 +3,7 @@ package clearbed.resolve;
 import clearbed.recognise.Limits;
 import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ final class Reach {
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
+  private final Map<Set<String>, Set<String>> named = new HashMap<>();
 
   Reach(Vocabulary vocabulary, Set<String> tags) {
     this.vocabulary = vocabulary;
@@ -26,8 +28,7 @@ final class Reach {
 
   /** How closely the limits fit the entry, the more the closer; {@link #NOT} when they do not. */
   int of(Limits limits, Draft entry) {
-    Set<String> named =
-        limits.tags().stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet());
+    Set<String> named = named(limits);
     if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
     if (limits.except().contains(entry.key)) return NOT;
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
@@ -42,7 +43,14 @@ final class Reach {
   }
 
   boolean namesTag(Limits limits) {
-    return limits.tags().stream().map(Tags::key).anyMatch(tags::contains);
+    return !named(limits).isEmpty();
+  }
+
+  private Set<String> named(Limits limits) {
+    if (limits.tags().isEmpty()) return Set.of();
+    return named.computeIfAbsent(
+        limits.tags(),
+        all -> all.stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet()));
   }
 
   private int places(Limits limits, Draft entry) {
