@@ -37,29 +37,38 @@ final class DanglingReferenceCheck implements SetComputation {
           String number = m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3");
           if (!numbers.contains(number))
             out.putIfAbsent(
-                number, finding(rule, scene, section, "section " + number, clause.origin()));
+                number, finding(rule, scene, "", section, "section " + number, clause.origin()));
         }
         m = ARTICLE.matcher(clause.text());
         while (m.find()) {
           if (!articles.contains(m.group(1)) && articles.size() > 3)
             out.putIfAbsent(
-                m.group(1),
-                finding(rule, scene, section, "article " + m.group(1), clause.origin()));
+                section.name() + m.group(1),
+                finding(
+                    rule,
+                    scene,
+                    section.name(),
+                    section,
+                    "article " + m.group(1),
+                    clause.origin()));
         }
       }
     }
     return new ArrayList<>(out.values());
   }
 
+  /**
+   * @param whose section an article belongs to; empty for a section, which several may refer to
+   */
   private static Finding finding(
-      Rule rule, Scene scene, Section section, String what, Origin origin) {
+      Rule rule, Scene scene, String whose, Section section, String what, Origin origin) {
     String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
     return scene
         .writer()
         .write(
             rule,
             new FindingWriter.Case(
-                section.name() + " " + what,
+                whose + " " + what,
                 "",
                 Kind.MISSING,
                 rule.level(),

@@ -10,6 +10,7 @@ import java.util.Locale;
 
 /** Words a finding from its rule. */
 final class FindingWriter {
+  private static final String SUBJECT = "(?<!\\b(?:of|for|behind) )\\{tag\\}";
 
   /**
    * What a finding says beyond its rule.
@@ -70,12 +71,12 @@ final class FindingWriter {
         .replace("{expected}", expected);
   }
 
-  /** The verb behind a tag, for several tags. */
+  /** The verb behind a tag, for several tags; "the mortar of {tag} is" speaks of one mortar. */
   private static String plural(String template) {
     return template
-        .replace("{tag} is ", "{tag} are ")
-        .replace("{tag} has ", "{tag} have ")
-        .replace("{tag} stands ", "{tag} stand ")
+        .replaceAll(SUBJECT + " is ", "{tag} are ")
+        .replaceAll(SUBJECT + " has ", "{tag} have ")
+        .replaceAll(SUBJECT + " stands ", "{tag} stand ")
         .replace("Is {tag} ", "Are {tag} ")
         .replace("Has {tag} ", "Have {tag} ")
         .replace("Does {tag} ", "Do {tag} ");

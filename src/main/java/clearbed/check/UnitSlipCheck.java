@@ -75,7 +75,7 @@ final class UnitSlipCheck implements SetComputation {
         .write(
             rule,
             new FindingWriter.Case(
-                found,
+                piece.subject() + " " + found,
                 "",
                 Kind.CONFLICTING,
                 rule.level(),
