@@ -115,7 +115,8 @@ class StableIdsTest {
     tags.removeIf(tag -> PaperEdit.isAdded(tag));
     tags.sort(Comparator.naturalOrder());
     boolean twoPlaces = finding.check().equals("conflict");
-    String words = twoPlaces || finding.origin().text() == null ? "" : finding.origin().text();
+    boolean quotes = !twoPlaces && !finding.found().isEmpty() && finding.origin().text() != null;
+    String words = quotes ? finding.origin().text() : "";
     String found = twoPlaces ? "" : finding.found();
     return String.join(
         "|",
