@@ -33,8 +33,8 @@ final class Subjects {
   String ofTileWork() {
     return project.sections().stream()
         .filter(Section::article)
+        .min(Comparator.comparing((Section s) -> s.number().isEmpty()).thenComparing(Section::name))
         .map(Section::name)
-        .min(Comparator.naturalOrder())
         .orElse("set");
   }
 
@@ -46,7 +46,8 @@ final class Subjects {
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
         if (!clause.origin().equals(origin)) continue;
-        if (!clause.limits().tags().isEmpty()) return tags(clause.limits().tags());
+        List<String> named = entriesNamed(clause);
+        if (!named.isEmpty()) return tags(named);
         if (entries.stream().allMatch(entry -> isOfEntry(entry, origin))) break;
         // Of two clauses of a section, what they say tells them apart; their numbers change.
         return (section.notes() ? "notes" : section.name()) + " " + failed.found();
@@ -56,6 +57,13 @@ final class Subjects {
       return tags(entries.stream().map(Entry::tag).toList());
     }
     return document(origin) + " " + failed.found();
+  }
+
+  /** A clause names sealants and mortars by tags, too. */
+  private List<String> entriesNamed(Clause clause) {
+    return clause.limits().tags().stream()
+        .filter(tag -> project.tags().contains(Tags.key(tag)))
+        .toList();
   }
 
   private static boolean isOfEntry(Entry entry, Origin origin) {

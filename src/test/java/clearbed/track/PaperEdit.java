@@ -16,14 +16,14 @@ enum PaperEdit {
   INSERT_ROW_OF_OTHER_TILE {
     @Override
     Papers on(Papers papers, Random random) {
-      return insertRow(papers, random, row -> !glass(row), "CT-");
+      return insertRow(papers, random, false, "CT-");
     }
   },
   /** A row of glass tile under a tag of its own. */
   INSERT_ROW_OF_GLASS_TILE {
     @Override
     Papers on(Papers papers, Random random) {
-      return insertRow(papers, random, PaperEdit::glass, ADDED);
+      return insertRow(papers, random, true, ADDED);
     }
   },
   DELETE_ROW_OF_OTHER_TILE {
@@ -34,7 +34,7 @@ enum PaperEdit {
           random,
           schedule -> {
             List<List<String>> rows = new ArrayList<>(schedule.rows());
-            List<Integer> other = rowsOf(schedule, row -> !glass(row));
+            List<Integer> other = rowsOf(schedule, row -> !glass(schedule, row));
             if (other.size() < 2) return schedule;
             rows.remove((int) pick(other, random));
             return schedule.withRows(rows);
@@ -105,7 +105,11 @@ enum PaperEdit {
   EXPORT_SCHEDULE_ANEW {
     @Override
     Papers on(Papers papers, Random random) {
-      return export(papers, pick(tables(papers), random), random, TABLE_FORMATS);
+      int index = pick(tables(papers), random);
+      boolean grouped = ((Papers.Table) papers.papers().get(index)).schedule().hasGroups();
+      // The writer of OpenDocument sheets here has one line of header only.
+      List<String> formats = grouped ? TABLE_FORMATS.subList(0, 4) : TABLE_FORMATS;
+      return export(papers, index, random, formats);
     }
   },
   EXPORT_SECTION_ANEW {
@@ -148,11 +152,11 @@ enum PaperEdit {
 
   private static final List<String> NEUTRAL =
       List.of(
-          "Coordinate deliveries with the work of other trades.",
+          "Coordinate deliveries with other trades.",
           "Keep access ways free at all times.",
           "Remove packaging from the site every week.");
 
-  private static final List<String> TABLE_FORMATS = List.of("xlsx", "csv", "xls", "ods", "tsv");
+  private static final List<String> TABLE_FORMATS = List.of("xlsx", "csv", "xls", "tsv", "ods");
   private static final List<String> SECTION_FORMATS = List.of("docx", "txt", "html", "rtf", "odt");
 
   /** True for the tag of a row of glass tile that an edit added. */
@@ -180,8 +184,9 @@ enum PaperEdit {
         .toList();
   }
 
-  private static boolean glass(List<String> row) {
-    return row.size() > 1 && row.get(1).contains("glass") && !row.get(1).contains("block");
+  private static boolean glass(Schedule schedule, List<String> row) {
+    String material = row.get(schedule.column("tile.description"));
+    return material.contains("glass") && !material.contains("block");
   }
 
   /** Rows of tile by their index; sub-headings are none. */
@@ -204,16 +209,13 @@ enum PaperEdit {
     return papers.replaced(index, table.with(edit.apply(table.schedule())));
   }
 
-  private static Papers insertRow(
-      Papers papers, Random random, Predicate<List<String>> like, String prefix) {
+  private static Papers insertRow(Papers papers, Random random, boolean glass, String prefix) {
     return onSchedule(
         papers,
         random,
         schedule -> {
           int tag = schedule.column("tile.tag");
-          int material = schedule.column("tile.description");
-          List<Integer> likes =
-              rowsOf(schedule, row -> like.test(List.of(row.get(tag), row.get(material))));
+          List<Integer> likes = rowsOf(schedule, row -> glass(schedule, row) == glass);
           int index = pick(likes, random);
           List<String> cells = new ArrayList<>(schedule.rows().get(index));
           cells.set(tag, prefix + (10 + random.nextInt(89)));
