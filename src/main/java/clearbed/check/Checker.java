@@ -10,9 +10,13 @@ import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Runs every rule of a set over every glass entry and over the set as a whole. */
 public final class Checker {
@@ -77,15 +81,26 @@ public final class Checker {
     return out;
   }
 
-  /** Ids stay unique: a second finding of the same id carries a number. */
+  /** Ids stay unique: findings that would share one are told apart by what they say. */
   private static List<Finding> unique(List<Finding> findings) {
+    Map<String, Long> shared =
+        findings.stream().collect(Collectors.groupingBy(Finding::id, Collectors.counting()));
+    Map<String, Integer> seen = new HashMap<>();
     List<Finding> out = new ArrayList<>();
-    java.util.Map<String, Integer> seen = new java.util.HashMap<>();
     for (Finding f : findings) {
-      int n = seen.merge(f.id(), 1, Integer::sum);
-      out.add(n == 1 ? f : f.withId(f.id() + "/" + n));
+      String id = shared.get(f.id()) == 1 ? f.id() : f.id() + "/" + print(f);
+      int n = seen.merge(id, 1, Integer::sum);
+      out.add(f.withId(n == 1 ? id : id + "/" + n));
     }
     return out;
+  }
+
+  /** Of what stays when its document is moved, renumbered or exported. */
+  private static String print(Finding f) {
+    String words = f.origin().text() == null ? "" : f.origin().text();
+    String all = f.found() + "|" + words + "|" + Subjects.document(f.origin());
+    String plain = all.replaceAll("[^\\p{L}\\p{N}]+", " ").strip().toLowerCase(Locale.ROOT);
+    return Integer.toHexString(plain.hashCode());
   }
 
   private Finding suppressed(Finding finding) {

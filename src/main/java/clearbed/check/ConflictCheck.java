@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Two places that give one attribute of one entry different values. */
 final class ConflictCheck implements SetComputation {
@@ -37,6 +39,12 @@ final class ConflictCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     pairs.forEach((key, pair) -> out.add(finding(rule, scene, pair, tags.get(key))));
     return out;
+  }
+
+  /** One of the two places is the entry's own. */
+  private static boolean ofEntry(Pair pair) {
+    return Stream.concat(pair.a().stream(), pair.b().stream())
+        .anyMatch(value -> value.scope() == Scope.ENTRY);
   }
 
   private record Pair(Attribute attribute, List<Value> a, List<Value> b) {}
@@ -137,9 +145,12 @@ final class ConflictCheck implements SetComputation {
             + b.origin().place()
             + ")";
     String subject =
-        tags.size() == 1
-            ? tags.get(0)
-            : pair.attribute().id() + " " + Judge.found(pair.a()) + " " + Judge.found(pair.b());
+        tags.size() == 1 && ofEntry(pair)
+            ? Subjects.tags(tags)
+            // Which of the two comes first hangs on the names of their folders.
+            : Stream.of(Judge.found(pair.a()), Judge.found(pair.b()))
+                .sorted()
+                .collect(Collectors.joining(" "));
     String message =
         pair.attribute().label()
             + " of {tag} is given twice: "

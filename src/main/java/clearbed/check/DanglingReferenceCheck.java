@@ -43,21 +43,27 @@ final class DanglingReferenceCheck implements SetComputation {
           String number = m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3");
           if (!numbers.contains(number))
             out.putIfAbsent(
-                number, finding(rule, scene, section, "section " + number, clause.origin()));
+                number, finding(rule, scene, "", section, "section " + number, clause.origin()));
         }
         m = DETAIL.matcher(clause.text());
         while (m.find()) {
           String sheet = m.group(2).toUpperCase(java.util.Locale.ROOT);
           if (!onSheet(scene, sheet))
             out.putIfAbsent(
-                m.group(), finding(rule, scene, section, m.group().trim(), clause.origin()));
+                m.group(), finding(rule, scene, "", section, m.group().trim(), clause.origin()));
         }
         m = ARTICLE.matcher(clause.text());
         while (m.find()) {
           if (!articles.contains(m.group(1)) && articles.size() > 3)
             out.putIfAbsent(
-                m.group(1),
-                finding(rule, scene, section, "article " + m.group(1), clause.origin()));
+                section.name() + m.group(1),
+                finding(
+                    rule,
+                    scene,
+                    section.name(),
+                    section,
+                    "article " + m.group(1),
+                    clause.origin()));
         }
       }
     }
@@ -89,15 +95,18 @@ final class DanglingReferenceCheck implements SetComputation {
                                     && named.matcher(p.text()).find()));
   }
 
+  /**
+   * @param whose section an article belongs to; empty for a section, which several may refer to
+   */
   private static Finding finding(
-      Rule rule, Scene scene, Section section, String what, Origin origin) {
+      Rule rule, Scene scene, String whose, Section section, String what, Origin origin) {
     String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
     return scene
         .writer()
         .write(
             rule,
             new FindingWriter.Case(
-                section.name() + " " + what,
+                whose + " " + what,
                 "",
                 Kind.MISSING,
                 rule.level(),

@@ -29,6 +29,7 @@ final class RuleRun {
   private final FindingWriter writer;
   private final Applicability applicability;
   private final Judge judge;
+  private final Subjects subjects;
 
   RuleRun(Rule rule, Project project, Vocabulary vocabulary, RuleSet rules, FindingWriter writer) {
     this.rule = rule;
@@ -38,6 +39,7 @@ final class RuleRun {
     this.writer = writer;
     this.applicability = new Applicability(vocabulary);
     this.judge = new Judge(vocabulary);
+    this.subjects = new Subjects(project);
   }
 
   void run(List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {
@@ -121,12 +123,12 @@ final class RuleRun {
     if (!together) {
       for (Entry entry : entries) {
         Origin place = entry.blanks().getOrDefault(rule.attribute(), entry.origin());
-        findings.add(missing(List.of(entry), entry.tag(), place));
+        findings.add(missing(List.of(entry), subjects.of(entry), place));
       }
       return;
     }
     Section section = project.tileSection();
-    String subject = section == null ? "set" : section.name();
+    String subject = subjects.ofTileWork();
     Origin origin = section == null ? entries.get(0).origin() : placeIn(section);
     findings.add(missing(entries, subject, origin));
   }
@@ -156,12 +158,11 @@ final class RuleRun {
         own.isEmpty()
             ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
             : own;
-    String subject = entries.size() == 1 ? entries.get(0).tag() : clauseName(f.origin());
     // A verdict that waits for a figure is a question, not an accusation.
     Level level = f.kind() == Kind.UNRESOLVED ? Level.NOTE : rule.level();
     return write(
         entries,
-        subject,
+        subjects.of(f, entries),
         f.kind(),
         level,
         f.origin(),
@@ -201,17 +202,6 @@ final class RuleRun {
             expected,
             steps,
             question));
-  }
-
-  /**
-   * A clause by section or document: its number may change, so only the section's stays in the id.
-   */
-  private String clauseName(Origin origin) {
-    for (Section section : project.sections()) {
-      boolean here = section.clauses().stream().anyMatch(c -> c.origin().equals(origin));
-      if (here) return section.notes() ? "notes" : section.name();
-    }
-    return origin.document().replaceAll(".*/|\\.[A-Za-z]+$", "");
   }
 
   /** The place in the section where the missing words would stand, else its beginning. */

@@ -6,6 +6,7 @@ import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Limits;
 import clearbed.recognise.Section;
+import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +18,18 @@ import java.util.Map;
  */
 final class SetText {
 
-  /** Some words and where they stand. */
-  record Piece(String text, Origin origin, boolean reference) {}
+  /**
+   * Some words and where they stand.
+   *
+   * @param tag of the entry in whose row they stand; empty for a clause
+   */
+  record Piece(String text, Origin origin, String tag) {
+
+    /** What the words belong to, for an id. */
+    String subject() {
+      return tag.isEmpty() ? Subjects.document(origin) : tag;
+    }
+  }
 
   private SetText() {}
 
@@ -32,13 +43,14 @@ final class SetText {
                 && !clause.limits().otherTileOnly()
                 && !otherOnly(clause);
         if (bears)
-          out.putIfAbsent(key(clause.origin()), new Piece(clause.text(), clause.origin(), false));
+          out.putIfAbsent(key(clause.origin()), new Piece(clause.text(), clause.origin(), ""));
       }
     }
     for (Entry entry : project.glass()) {
       for (Value v : entry.values()) {
         if (v.origin().cell() != null && v.origin().text() != null)
-          out.putIfAbsent(key(v.origin()), new Piece(v.origin().text(), v.origin(), false));
+          out.putIfAbsent(
+              key(v.origin()), new Piece(v.origin().text(), v.origin(), Tags.key(entry.tag())));
       }
     }
     return List.copyOf(out.values());

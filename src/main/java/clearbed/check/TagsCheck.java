@@ -65,7 +65,7 @@ final class TagsCheck implements SetComputation {
                     .write(
                         rule,
                         new FindingWriter.Case(
-                            tag,
+                            Tags.key(tag),
                             "",
                             Kind.MISSING,
                             rule.level(),
@@ -136,7 +136,7 @@ final class TagsCheck implements SetComputation {
               .write(
                   rule,
                   new FindingWriter.Case(
-                      e.tag(),
+                      Tags.key(e.tag()),
                       "",
                       Kind.MISSING,
                       rule.level(),

@@ -76,7 +76,7 @@ final class UnitSlipCheck implements SetComputation {
         .write(
             rule,
             new FindingWriter.Case(
-                found,
+                piece.subject() + " " + found,
                 "",
                 Kind.CONFLICTING,
                 rule.level(),

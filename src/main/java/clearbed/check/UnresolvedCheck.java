@@ -63,12 +63,8 @@ final class UnresolvedCheck implements SetComputation {
     boolean row = o.origin().cell() != null && o.tags().size() == 1;
     String subject =
         row
-            ? o.tags().get(0)
-            : o.origin().document().replaceAll(".*/|\\.[A-Za-z]+$", "")
-                + " "
-                + o.words()
-                + " "
-                + clause(o.origin());
+            ? Subjects.tags(o.tags())
+            : Subjects.document(o.origin()) + " " + o.words() + " " + clause(o.origin());
     String label =
         o.attribute().isEmpty() ? "A requirement" : scene.vocabulary().label(o.attribute());
     String whom = o.tags().isEmpty() ? "" : " of {tag}";

@@ -68,7 +68,7 @@ final class VagueCheck implements SetComputation {
         .write(
             rule,
             new FindingWriter.Case(
-                piece.text(),
+                piece.tag().isEmpty() ? piece.text() : piece.tag() + " " + piece.text(),
                 "",
                 Kind.INADEQUATE,
                 rule.level(),

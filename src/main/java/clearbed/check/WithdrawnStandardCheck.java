@@ -33,9 +33,7 @@ final class WithdrawnStandardCheck implements SetComputation {
               .write(
                   rule,
                   new FindingWriter.Case(
-                      c.standard().designation()
-                          + " "
-                          + c.origin().document().replaceAll(".*/|\\.[A-Za-z]+$", ""),
+                      c.standard().designation() + " " + Subjects.document(c.origin()),
                       "",
                       Kind.INADEQUATE,
                       rule.level(),

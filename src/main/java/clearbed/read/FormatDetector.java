@@ -47,10 +47,14 @@ final class FormatDetector {
 
   static Detection detect(Source source) throws IOException {
     if (Files.size(source.file()) == 0) {
-      return isReadName(source) ? Detection.refuse("empty file") : notRead(source);
+      return isReadName(source) || isArchiveName(source)
+          ? Detection.refuse("empty file")
+          : notRead(source);
     }
     byte[] head = head(source);
     if (starts(head, "PK\3\4") || starts(head, "PK\5\6")) return ofZip(source);
+    if (isArchiveName(source))
+      return Detection.refuse("damaged, or no zip archive at all; pack it again");
     if (starts(head, OLE2)) return CompoundFile.detect(source, notRead(source));
     if (hasPdfMark(head)) return Detection.as(Format.PDF);
     if (starts(head, "{\\rtf")) return Detection.as(Format.RTF);
@@ -140,6 +144,10 @@ final class FormatDetector {
 
   private static String kindOfName(Source source) {
     return source.extension().isEmpty() ? "no extension" : "." + source.extension();
+  }
+
+  private static boolean isArchiveName(Source source) {
+    return source.extension().equals("zip");
   }
 
   private static boolean isReadName(Source source) {

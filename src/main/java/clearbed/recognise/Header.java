@@ -107,8 +107,11 @@ record Header(Map<Integer, Column> columns, int rows) {
                 if (!c.text().isBlank() && !indexes.contains(c.column())) indexes.add(c.column());
               });
     }
+    indexes.sort(Comparator.naturalOrder());
+    String group = "";
     for (int index : indexes) {
       String top = textAt(row, index);
+      if (!top.isEmpty()) group = top;
       String bottom = next == null ? "" : textAt(next, index);
       // A merged heading over several columns starts none of them by itself when a second line
       // names each.
@@ -120,9 +123,18 @@ record Header(Map<Integer, Column> columns, int rows) {
       Column column =
           seen.computeIfAbsent(
               upper + "\n" + bottom, words -> column(vocabulary, index, upper, bottom));
-      out.put(index, column.at(index));
+      boolean bare = column.role() == Role.OTHER && top.isEmpty() && !bottom.isEmpty();
+      Column placed = column.at(index);
+      out.put(index, bare ? underGroup(vocabulary, placed, group) : placed);
     }
     return out;
+  }
+
+  /** Saved as text, a heading merged over several columns stands over the first of them alone. */
+  private static Column underGroup(Vocabulary vocabulary, Column column, String group) {
+    boolean own = group.isEmpty() || onlyFiller(vocabulary, clean(column.text()));
+    Column joined = own ? column : column(vocabulary, column.index(), group, column.text());
+    return joined.role() == Role.ATTRIBUTE ? joined : column;
   }
 
   private static String textAt(Table.Row row, int index) {

@@ -5,7 +5,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -15,6 +19,8 @@ import java.util.UUID;
 
 /** Writes a file whole or not at all: readers see the old one until the new one is complete. */
 public final class AtomicFile {
+  private static final int UUID_LENGTH = 36;
+
   private AtomicFile() {}
 
   /** Puts the content of the file onto the stream. */
@@ -34,6 +40,7 @@ public final class AtomicFile {
     Path folder = target.toAbsolutePath().getParent();
     if (Files.isDirectory(target)) throw failure(file, "it is a folder; name a file");
     if (!Files.isDirectory(folder)) throw failure(file, "the folder " + folder + " is not there");
+    sweep(folder, target.getFileName().toString());
     Path part = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     try {
       fill(part, body);
@@ -48,10 +55,52 @@ public final class AtomicFile {
   private static void fill(Path part, Body body) throws IOException {
     try (FileChannel channel =
         FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      hold(channel);
       OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
       body.writeTo(out);
       out.flush();
       channel.force(true);
+    }
+  }
+
+  /** As long as this process lives, nobody sweeps the file away; where locks fail, none do. */
+  private static void hold(FileChannel channel) {
+    try {
+      channel.tryLock();
+    } catch (IOException | OverlappingFileLockException unsupported) {
+      // The file is written without.
+    }
+  }
+
+  /** Takes away what a process that was killed left of the same file. */
+  private static void sweep(Path folder, String name) {
+    try (DirectoryStream<Path> parts =
+        Files.newDirectoryStream(folder, each -> isPart(each.getFileName().toString(), name))) {
+      for (Path part : parts) sweep(part);
+    } catch (IOException | DirectoryIteratorException unlisted) {
+      // What is left over is hidden and passed over as a document.
+    }
+  }
+
+  private static boolean isPart(String file, String name) {
+    String start = "." + name + ".";
+    return file.startsWith(start)
+        && file.endsWith(".part")
+        && file.length() == start.length() + UUID_LENGTH + ".part".length();
+  }
+
+  private static void sweep(Path part) {
+    try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+      FileLock lock = channel.tryLock();
+      if (lock == null) return;
+      lock.release();
+    } catch (IOException | OverlappingFileLockException inUse) {
+      return;
+    }
+    try {
+      Files.deleteIfExists(part);
+    } catch (IOException inUse) {
+      // Somebody else has it.
     }
   }
 

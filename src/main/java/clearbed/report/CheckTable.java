@@ -81,6 +81,7 @@ final class CheckTable {
     int column = 2;
     for (Level level : Level.values()) pen.count(row, column++, line.of(level));
     pen.count(row, column, line.all());
+    Heights.fit(row, sheet);
   }
 
   private static List<Line> lines(List<Finding> findings) {

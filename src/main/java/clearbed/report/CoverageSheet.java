@@ -1,12 +1,18 @@
 package clearbed.report;
 
 import clearbed.model.Entry;
+import clearbed.model.Finding;
 import clearbed.model.Report;
+import clearbed.model.State;
 import clearbed.model.Verdict;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -17,7 +23,10 @@ final class CoverageSheet {
   private static final List<String> FIRST =
       List.of("Tag", "Taken for glass because of", "Place", "Link");
   private static final int[] WIDTHS = {11, 24, 26, 6};
-  private static final int CHECK_WIDTH = 17;
+  private static final int CHECK_WIDTH = 18;
+
+  /** Of a value that is a whole clause, its beginning tells enough; the JSON file has all of it. */
+  private static final int LONGEST = 72;
 
   /** Excel has 16,384 columns (Excel specifications and limits). */
   private static final int MOST_CHECKS = 16_000;
@@ -47,12 +56,46 @@ final class CoverageSheet {
       }
       entry(rows.createRow(at++), entry, checks, verdicts.getOrDefault(entry.tag(), Map.of()));
     }
+    at = strangers(rows, at, report, checks);
     int width = FIRST.size() + checks.size() - 1;
     sheet.createFreezePane(1, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, width));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     if (!checks.isEmpty()) SheetSetup.tint(sheet, 1, FIRST.size(), width, SheetSetup.OUTCOMES);
+  }
+
+  /** Tags that findings name and no schedule lists: they have no values, only findings. */
+  private int strangers(Sheet rows, int from, Report report, List<String> checks) {
+    Set<String> known = report.entries().stream().map(Entry::tag).collect(Collectors.toSet());
+    Map<String, List<Finding>> strangers = new LinkedHashMap<>();
+    for (Finding finding : report.findings()) {
+      if (!finding.suppressed().isEmpty() || finding.state() == State.RESOLVED) continue;
+      for (String tag : finding.tags()) {
+        if (!known.contains(tag)) {
+          strangers.computeIfAbsent(tag, any -> new ArrayList<>()).add(finding);
+        }
+      }
+    }
+    int at = from;
+    for (Map.Entry<String, List<Finding>> stranger : strangers.entrySet()) {
+      if (at >= SheetSetup.LAST_ROW) break;
+      stranger(rows.createRow(at++), stranger.getKey(), stranger.getValue(), checks);
+    }
+    return at;
+  }
+
+  private void stranger(Row row, String tag, List<Finding> findings, List<String> checks) {
+    pen.text(row, 0, tag, Styles.Look.STRONG);
+    pen.text(row, 1, "no entry: named by findings alone", Styles.Look.TEXT);
+    pen.text(row, 2, findings.get(0).origin().place(), Styles.Look.TEXT);
+    pen.put(row, 3, places.link(findings.get(0).origin()), Styles.Look.LINK);
+    for (int column = 0; column < checks.size(); column++) {
+      String check = checks.get(column);
+      boolean found = findings.stream().anyMatch(f -> f.check().equals(check));
+      pen.text(row, FIRST.size() + column, found ? "finding" : "", Styles.Look.TEXT);
+    }
+    Heights.fit(row, sheet);
   }
 
   /** Pages side by side that keep the words legible. */
@@ -90,7 +133,14 @@ final class CoverageSheet {
     if (verdict == null) return "";
     String outcome = verdict.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     boolean more = verdict.found() != null && !verdict.found().isBlank();
-    return more ? outcome + ": " + verdict.found() : outcome;
+    return more ? outcome + ": " + shortened(verdict.found()) : outcome;
+  }
+
+  private static String shortened(String found) {
+    String line = found.strip().replaceAll("\\s+", " ");
+    if (line.length() <= LONGEST) return line;
+    int space = line.lastIndexOf(' ', LONGEST - 2);
+    return line.substring(0, space > LONGEST / 2 ? space : LONGEST - 2) + " …";
   }
 
   private static List<String> checks(Report report) {

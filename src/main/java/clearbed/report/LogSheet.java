@@ -63,7 +63,7 @@ final class LogSheet {
       Kept kept,
       List<QuestionLog.Line> lines) {
     pen.turnTo(sheet);
-    SheetLayout layout = SheetLayout.of(sheet, headers(), log.lines().keySet());
+    SheetLayout layout = SheetLayout.of(sheet, headers(), log);
     kept.takeStrays(sheet, layout);
     addMissing(layout);
     int next = lastRow(layout) + 1;

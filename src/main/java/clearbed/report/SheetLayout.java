@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.QuestionLog;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,6 +14,8 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.usermodel.Workbook;
 
 /**
  * Where columns and rows stand in a sheet after people have moved them about.
@@ -24,6 +27,11 @@ public final class SheetLayout {
   private static final int DEEPEST_HEADER = 50;
 
   private static final int ENOUGH_HEADERS = 3;
+
+  /** Columns that a sheet with a name of its own may lack and still be known. */
+  private static final int MOST_GONE = 3;
+
+  private static final SheetVisibility VISIBLE = SheetVisibility.VISIBLE;
 
   private final Row header;
   private final Map<String, Integer> columns;
@@ -48,11 +56,52 @@ public final class SheetLayout {
    * @return null when the sheet has no header row of ours
    */
   public static SheetLayout of(Sheet sheet, List<String> headers, Set<String> known) {
+    return of(sheet, headers, known, Map.of());
+  }
+
+  /**
+   * Reads the layout of a sheet, and where its column of ids is gone, knows rows by the number of
+   * their question.
+   */
+  public static SheetLayout of(Sheet sheet, List<String> headers, QuestionLog log) {
+    Map<String, String> byNumber = new HashMap<>();
+    for (QuestionLog.Line line : log.lines().values()) {
+      if (line.number() > 0) {
+        byNumber.put(Integer.toString(line.number()), line.finding().id());
+      }
+    }
+    return of(sheet, headers, log.lines().keySet(), byNumber);
+  }
+
+  private static SheetLayout of(
+      Sheet sheet, List<String> headers, Set<String> known, Map<String, String> byNumber) {
     Row header = headerRow(sheet, headers);
     if (header == null) return null;
     SheetLayout layout = new SheetLayout(header, headers);
-    layout.sortRows(sheet, known);
+    layout.sortRows(sheet, known, byNumber);
     return layout;
+  }
+
+  /**
+   * The sheet of that name, or the one that has its columns under a name that people gave it.
+   *
+   * @return null when there is none, or more than one that could be it
+   */
+  public static Sheet find(Workbook book, String name) {
+    Sheet named = book.getSheet(name);
+    if (named != null) return named;
+    List<String> headers = Headers.of(name);
+    Sheet found = null;
+    for (Sheet sheet : book) {
+      Row header = headerRow(sheet, headers);
+      if (header == null || book.getSheetVisibility(book.getSheetIndex(sheet)) != VISIBLE) continue;
+      Map<String, Integer> there = positions(header);
+      long own = headers.stream().filter(each -> there.containsKey(key(each))).count();
+      if (own < headers.size() - MOST_GONE) continue;
+      if (found != null) return null;
+      found = sheet;
+    }
+    return found;
   }
 
   /** Text of a cell as people see it, dates as ISO 8601, a formula by its result. */
@@ -117,10 +166,14 @@ public final class SheetLayout {
     return column;
   }
 
-  private void sortRows(Sheet sheet, Set<String> known) {
+  private void sortRows(Sheet sheet, Set<String> known, Map<String, String> byNumber) {
+    boolean numbered = column(Headers.ID) < 0 && column(Headers.NUMBER) >= 0;
     for (Row row : sheet) {
       if (row.getRowNum() <= header.getRowNum() || isBlank(row)) continue;
-      String id = text(row, Headers.ID).strip();
+      String id =
+          numbered
+              ? byNumber.getOrDefault(text(row, Headers.NUMBER).strip(), "")
+              : text(row, Headers.ID).strip();
       String reason = strayReason(id, known);
       if (reason.isEmpty()) rows.put(id, row);
       else strays.add(new Stray(row, reason));

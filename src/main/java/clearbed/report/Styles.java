@@ -107,6 +107,7 @@ final class Styles {
       case HEADER_COUNT -> {
         header(style, BAND, "FFFFFF");
         style.setAlignment(HorizontalAlignment.RIGHT);
+        style.setIndention((short) 1);
       }
       case TEXT -> box(style);
       case STRONG -> {
@@ -120,7 +121,10 @@ final class Styles {
       }
       case LINK -> link(style);
       case NUMBER -> number(style, "0.######");
-      case COUNT -> number(style, "0");
+      case COUNT -> {
+        number(style, "0");
+        style.setIndention((short) 1);
+      }
       case DATE -> {
         box(style);
         date(style);

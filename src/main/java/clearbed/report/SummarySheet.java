@@ -95,6 +95,7 @@ final class SummarySheet {
       pen.count(row, 2 + i, (int) these.stream().filter(f -> f.state() == state).count());
     }
     pen.count(row, 7, these.size());
+    Heights.fit(row, sheet);
   }
 
   private static String meaning(Level level) {

@@ -14,7 +14,7 @@ final class Words {
 
   /** Lines that a text takes in a width of characters, at least 1. */
   static int lines(String text, int width) {
-    int usable = Math.max(4, width * 88 / 100);
+    int usable = Math.max(4, width < 20 ? width - 1 : width);
     return Math.max(1, text.lines().mapToInt(line -> wrapped(line, usable)).sum());
   }
 

@@ -179,7 +179,10 @@ final class WorkbookBody {
 
   /** The sheet that people work in; one whose header is lost is set aside under another name. */
   private void prepare(String name) {
-    XSSFSheet sheet = book.getSheet(name);
+    XSSFSheet sheet = (XSSFSheet) SheetLayout.find(book, name);
+    if (sheet != null && !sheet.getSheetName().equals(name)) {
+      book.setSheetName(book.getSheetIndex(sheet), name);
+    }
     if (sheet != null && SheetLayout.of(sheet, Headers.of(name), log.lines().keySet()) == null) {
       book.setSheetName(book.getSheetIndex(sheet), freeName(name + " (set aside)"));
       sheet = null;

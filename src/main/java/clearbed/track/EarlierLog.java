@@ -73,7 +73,7 @@ public final class EarlierLog {
                 + " what differs from our words was set aside on the sheet Kept.");
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
-      oddities(Headers.FINDINGS, lines.keySet());
+      oddities(Headers.FINDINGS, lines);
       return new QuestionLog(name, Ledger.date(book), bytes, replied, remarks);
     }
 
@@ -85,13 +85,10 @@ public final class EarlierLog {
       return replied;
     }
 
-    private static Set<String> asking(Map<String, QuestionLog.Line> lines) {
-      Set<String> ids = new java.util.LinkedHashSet<>();
-      lines.forEach(
-          (id, line) -> {
-            if (line.number() > 0) ids.add(id);
-          });
-      return ids;
+    private static Map<String, QuestionLog.Line> asking(Map<String, QuestionLog.Line> lines) {
+      Map<String, QuestionLog.Line> asking = new LinkedHashMap<>(lines);
+      asking.values().removeIf(line -> line.number() == 0);
+      return asking;
     }
 
     private static java.util.function.BiFunction<String, QuestionLog.Line, QuestionLog.Line> reply(
@@ -115,9 +112,18 @@ public final class EarlierLog {
     }
 
     /** Says what people did to a sheet that it was not made for. */
-    private SheetLayout oddities(String name, Set<String> ids) {
-      Sheet sheet = book.getSheet(name);
-      SheetLayout layout = sheet == null ? null : SheetLayout.of(sheet, Headers.of(name), ids);
+    private SheetLayout oddities(String name, Map<String, QuestionLog.Line> lines) {
+      Set<String> ids = lines.keySet();
+      Sheet sheet = SheetLayout.find(book, name);
+      SheetLayout layout =
+          sheet == null
+              ? null
+              : SheetLayout.of(
+                  sheet, Headers.of(name), new QuestionLog("", "", null, lines, List.of()));
+      if (layout != null && !sheet.getSheetName().equals(name)) {
+        remarks.add(
+            "The sheet \"" + sheet.getSheetName() + "\" was " + name + " and is called so again.");
+      }
       if (layout == null) {
         String what = sheet == null ? "was gone" : "had lost its header row and was set aside";
         remarks.add("The sheet " + name + " " + what + "; it was written anew.");

@@ -40,9 +40,9 @@ public final class OpenQuestions {
 
   private static List<Letter.Question> questions(XSSFWorkbook book, QuestionLog log, boolean all) {
     List<Letter.Question> questions = new ArrayList<>();
-    Sheet sheet = book.getSheet(Headers.QUESTIONS);
+    Sheet sheet = SheetLayout.find(book, Headers.QUESTIONS);
     if (sheet == null) return questions;
-    SheetLayout layout = SheetLayout.of(sheet, Headers.of(Headers.QUESTIONS), log.lines().keySet());
+    SheetLayout layout = SheetLayout.of(sheet, Headers.of(Headers.QUESTIONS), log);
     if (layout == null) return questions;
     layout
         .rows()

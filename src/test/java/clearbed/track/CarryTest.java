@@ -277,6 +277,51 @@ class CarryTest {
   }
 
   @Test
+  void without_the_column_of_ids_a_question_is_known_by_its_number() throws Exception {
+    people();
+    Desk.edit(file, book -> empty(book.getSheet(Headers.QUESTIONS), Headers.ID));
+    Carry april = issue(DemoReport.report(APRIL, finding -> true));
+    assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
+    assertThat(april.log().remarks()).anyMatch(remark -> remark.contains("added again: Id"));
+    assertPeoplesWork("=ring them");
+    try (XSSFWorkbook book = Desk.open(file)) {
+      assertThat(book.getSheet("Kept")).isNull();
+    }
+  }
+
+  @Test
+  void without_the_column_of_ids_what_was_typed_among_the_findings_is_set_aside_and_that_is_said()
+      throws Exception {
+    people();
+    Desk.edit(file, book -> empty(book.getSheet(Headers.FINDINGS), Headers.ID));
+    Carry april = issue(DemoReport.report(APRIL, finding -> true));
+    assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
+    assertThat(april.log().remarks())
+        .anyMatch(remark -> remark.contains("added again: Id"))
+        .anyMatch(remark -> remark.contains("the row has no id"));
+    try (XSSFWorkbook book = Desk.open(file)) {
+      assertThat(texts(book.getSheet("Kept"), 3)).contains("tiling, lot 7", "ask Wren about this");
+      assertThat(Desk.row(book, Headers.FINDINGS, GONE)).isNotNull();
+    }
+  }
+
+  private static void empty(XSSFSheet sheet, String header) {
+    int column = Desk.layout(sheet.getWorkbook(), sheet.getSheetName()).column(header);
+    for (Row row : sheet) row.removeCell(row.getCell(column));
+  }
+
+  @Test
+  void a_sheet_that_people_renamed_is_found_by_its_columns_and_named_as_before() throws Exception {
+    people();
+    Desk.edit(file, book -> book.setSheetName(book.getSheetIndex(Headers.QUESTIONS), "RFI log"));
+    Carry april = issue(DemoReport.report(APRIL, finding -> true));
+    assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
+    assertThat(april.log().remarks())
+        .contains("The sheet \"RFI log\" was Questions and is called so again.");
+    assertPeoplesWork("=ring them");
+  }
+
+  @Test
   void text_typed_over_ours_is_set_aside_before_it_is_written_anew() throws Exception {
     Desk.edit(
         file, book -> Desk.type(book, Headers.FINDINGS, ASKED, Headers.FOUND, "they told me 450"));

@@ -8,6 +8,8 @@ import clearbed.report.SafeText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What is to be written at one place of one document.
@@ -19,6 +21,8 @@ record Note(Finding finding, Origin place) {
   static final String AUTHOR = "Clearbed";
 
   private static final int OTHER_PLACES_NAMED = 4;
+  private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{1,2}[0-9]+(?:\\.[0-9]+)?");
+  private static final Pattern FIGURE = Pattern.compile("[0-9]+(?:\\.[0-9]+)?");
 
   Level level() {
     return finding.level();
@@ -41,6 +45,30 @@ record Note(Finding finding, Origin place) {
     String elsewhere = otherPlaces();
     if (!elsewhere.isEmpty()) lines.add("See also: " + elsewhere);
     return lines.stream().map(SafeText::xml).toList();
+  }
+
+  /**
+   * The words that it is about, the narrowest known first: what was found, its figure with the word
+   * before or after, the words of the place.
+   */
+  List<String> words() {
+    List<String> words = new ArrayList<>();
+    boolean main = place.equals(finding.origin());
+    if (main && !finding.found().isBlank()) {
+      words.add(finding.found());
+      Matcher standard = DESIGNATION.matcher(finding.found());
+      if (standard.find()) words.add(standard.group());
+      Matcher figure = FIGURE.matcher(finding.found());
+      if (figure.find() && place.text() != null) {
+        Matcher there =
+            Pattern.compile(
+                    "(?<![\\d.])" + Pattern.quote(figure.group()) + "(?![\\d])[\\s-]*[\\p{L}%]*")
+                .matcher(place.text());
+        if (there.find()) words.add(there.group());
+      }
+    }
+    if (place.text() != null) words.add(place.text());
+    return words;
   }
 
   /** Heading and body, a line each. */

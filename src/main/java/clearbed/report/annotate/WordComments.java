@@ -32,7 +32,7 @@ final class WordComments {
     }
   }
 
-  /** Puts a comment over all words of the paragraph. */
+  /** Puts a comment over the words of the note, or over the paragraph that they make up. */
   void add(XWPFParagraph paragraph, Note note) {
     XWPFComment comment = comments.createComment(next);
     comment.setAuthor(Note.AUTHOR);
@@ -40,7 +40,7 @@ final class WordComments {
     comment.setDate(date);
     line(comment, note.heading(), true);
     for (String words : note.body()) line(comment, words, false);
-    anchor((Element) paragraph.getCTP().getDomNode(), next.toString());
+    anchor((Element) paragraph.getCTP().getDomNode(), next.toString(), note);
     next = next.add(BigInteger.ONE);
   }
 
@@ -54,15 +54,33 @@ final class WordComments {
     }
   }
 
-  /** Nothing of the paragraph is moved: the range opens after its properties, closes at its end. */
-  private static void anchor(Element paragraph, String id) {
-    Node first = paragraph.getFirstChild();
-    while (first != null && !isContent(first)) first = first.getNextSibling();
+  /**
+   * The range lies over the words where they are a part of the paragraph, else over all of it.
+   * Nothing is moved.
+   */
+  private static void anchor(Element paragraph, String id, Note note) {
+    ParagraphWords.Span span = span(paragraph, note);
+    Node first = span == null ? firstContent(paragraph) : span.first();
+    Node after = span == null ? null : span.last().getNextSibling();
     paragraph.insertBefore(made(paragraph, "commentRangeStart", id), first);
-    paragraph.appendChild(made(paragraph, "commentRangeEnd", id));
+    paragraph.insertBefore(made(paragraph, "commentRangeEnd", id), after);
     Element run = made(paragraph, "r", null);
     run.appendChild(made(paragraph, "commentReference", id));
-    paragraph.appendChild(run);
+    paragraph.insertBefore(run, after);
+  }
+
+  private static ParagraphWords.Span span(Element paragraph, Note note) {
+    for (String words : note.words()) {
+      ParagraphWords.Span span = new ParagraphWords(paragraph).find(words);
+      if (span != null) return span;
+    }
+    return null;
+  }
+
+  private static Node firstContent(Element paragraph) {
+    Node first = paragraph.getFirstChild();
+    while (first != null && !isContent(first)) first = first.getNextSibling();
+    return first;
   }
 
   private static boolean isContent(Node node) {

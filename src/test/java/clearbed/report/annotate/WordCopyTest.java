@@ -2,9 +2,11 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.math.BigInteger;
 import java.nio.file.Files;
@@ -31,7 +33,7 @@ class WordCopyTest {
   }
 
   @Test
-  void the_comment_spans_the_words_of_its_paragraph() throws Exception {
+  void the_comment_spans_the_words_of_the_finding() throws Exception {
     write(false);
     var result =
         desk.annotate(
@@ -50,7 +52,7 @@ class WordCopyTest {
                 + "The mortar of GT-1 is not stated."
                 + "Question: Which mortar has GT-1?");
     assertThat(attribute(comments.get(0), "author")).isEqualTo("Clearbed");
-    assertThat(covered(copy, attribute(comments.get(0), "id"))).isEqualTo("White mortar for glass");
+    assertThat(covered(copy, attribute(comments.get(0), "id"))).isEqualTo("White mortar");
     assertThat(Desk.elements(copy, "word/document.xml", "commentReference")).hasSize(1);
   }
 
@@ -62,6 +64,63 @@ class WordCopyTest {
         desk.annotate(Desk.report("s.docx", "docx", Desk.finding("mortar", Level.NOTE, cell)));
     assertThat(result.shortfalls()).isEmpty();
     assertThat(covered(desk.copies().resolve("s.docx"), "0")).isEqualTo("A118.4");
+  }
+
+  @Test
+  void words_within_a_paragraph_are_covered_alone_and_the_paragraph_reads_and_looks_as_before()
+      throws Exception {
+    try (XWPFDocument word = new XWPFDocument();
+        OutputStream out = Files.newOutputStream(desk.sources().resolve("s.docx"))) {
+      XWPFParagraph paragraph = word.createParagraph();
+      paragraph.createRun().setText("GT-4: mortar ");
+      var bold = paragraph.createRun();
+      bold.setBold(true);
+      bold.setText("coverage 85 percent minimum, ");
+      paragraph.createRun().setText("evenly spread.");
+      word.write(out);
+    }
+    Path copy = desk.copies().resolve("s.docx");
+    String clause = "GT-4: mortar coverage 85 percent minimum, evenly spread.";
+    Origin whole = Desk.paragraph("s.docx", 1, clause);
+    Origin across = Desk.paragraph("s.docx", 1, "minimum, evenly");
+    desk.annotate(
+        Desk.report(
+            "s.docx",
+            "docx",
+            found(Desk.finding("coverage", Level.ERROR, whole), "at least 85 %"),
+            Desk.finding("vague", Level.NOTE, across),
+            Desk.finding("mockup", Level.NOTE, whole)));
+    assertThat(covered(copy, "0")).isEqualTo("85 percent");
+    assertThat(covered(copy, "1")).isEqualTo("minimum, evenly");
+    assertThat(covered(copy, "2")).isEqualTo(clause);
+    assertThat(String.join("", words(copy))).isEqualTo(clause);
+    try (InputStream in = Files.newInputStream(copy);
+        XWPFDocument word = new XWPFDocument(in)) {
+      StringBuilder bold = new StringBuilder();
+      for (var run : word.getParagraphArray(0).getRuns()) if (run.isBold()) bold.append(run.text());
+      assertThat(bold).hasToString("coverage 85 percent minimum, ");
+    }
+  }
+
+  private static Finding found(Finding f, String found) {
+    return new Finding(
+        f.id(),
+        f.check(),
+        f.kind(),
+        f.level(),
+        f.state(),
+        f.tags(),
+        f.attribute(),
+        f.origin(),
+        f.places(),
+        f.message(),
+        found,
+        f.expected(),
+        f.steps(),
+        f.question(),
+        f.clause(),
+        f.source(),
+        f.suppressed());
   }
 
   @Test
