@@ -60,8 +60,16 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   /** Findings of a check that people get to see. */
   public List<Finding> findings(String check) {
     return outcome.findings().stream()
-        .filter(f -> f.check().equals(check) && f.suppressed().isEmpty())
+        .filter(f -> of(check, f) && f.suppressed().isEmpty())
         .toList();
+  }
+
+  /** Reported under its id; what is part of another check is known by its attribute. */
+  private static boolean of(String check, Finding f) {
+    boolean confirmation = f.attribute().equals("membrane.confirmation");
+    return check.equals("membrane-confirmation")
+        ? confirmation
+        : f.check().equals(check) && !confirmation;
   }
 
   public List<Verdict> verdicts(String check) {

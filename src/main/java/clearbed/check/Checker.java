@@ -113,11 +113,21 @@ public final class Checker {
     return finding;
   }
 
-  private static List<Verdict> mark(List<Verdict> verdicts, List<Finding> findings) {
+  /** The check it is reported under, and the one that is part of that and found it. */
+  private List<String> checks(Finding f) {
+    List<String> out = new ArrayList<>(List.of(f.check()));
+    rules.rules().stream()
+        .filter(r -> r.partOf().equals(f.check()) && r.attribute().equals(f.attribute()))
+        .forEach(r -> out.add(r.id()));
+    return out;
+  }
+
+  private List<Verdict> mark(List<Verdict> verdicts, List<Finding> findings) {
     // Looked up, not searched for: a long schedule has as many findings as it has verdicts.
     Set<List<String>> shown = new HashSet<>();
     for (Finding f : findings) {
-      if (f.suppressed().isEmpty()) f.tags().forEach(tag -> shown.add(List.of(f.check(), tag)));
+      if (!f.suppressed().isEmpty()) continue;
+      for (String check : checks(f)) f.tags().forEach(tag -> shown.add(List.of(check, tag)));
     }
     return verdicts.stream()
         .map(

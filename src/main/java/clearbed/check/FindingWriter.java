@@ -58,7 +58,7 @@ final class FindingWriter {
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
     return new Finding(
         id(rule, c),
-        rule.id(),
+        rule.reportedAs(),
         c.kind(),
         c.level(),
         State.NEW,
@@ -77,8 +77,9 @@ final class FindingWriter {
   }
 
   private static String id(Rule rule, Case c) {
-    String id = rule.id() + "/" + slug(c.subject());
-    return c.attribute().isEmpty() || c.attribute().equals(rule.attribute())
+    String id = rule.reportedAs() + "/" + slug(c.subject());
+    return c.attribute().isEmpty()
+            || c.attribute().equals(rule.attribute()) && rule.partOf().isEmpty()
         ? id
         : id + "/" + c.attribute();
   }

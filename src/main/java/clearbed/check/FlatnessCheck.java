@@ -14,9 +14,26 @@ import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Flatness by the longest side: 15 in is where ANSI A108.02 (from memory) tightens. */
 final class FlatnessCheck implements Computation {
+  private static final String FIFTEEN = "(?:15|fifteen|380|381)";
+  private static final Pattern SMALLER_ONLY =
+      Pattern.compile(
+          "\\b(?:less than|under|below|smaller than|shorter than|not exceeding|up to) "
+              + FIFTEEN
+              + "\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern LARGER_ONLY =
+      Pattern.compile(
+          "\\b"
+              + FIFTEEN
+              + "\\b[^.;:,\\d]{0,16}\\b(?:or|and) (?:more|longer|larger|greater|over|above|up)\\b"
+              + "|\\b(?:over|exceeding|exceeds|larger than|longer than|greater than|at least|from) "
+              + FIFTEEN
+              + "\\b",
+          Pattern.CASE_INSENSITIVE);
   private static final Given ANY_SIZE =
       Given.assumed(
           new Interval(Quantity.of(1, Unit.INCH), Quantity.of(48, Unit.INCH)),
@@ -27,6 +44,7 @@ final class FlatnessCheck implements Computation {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
     Given edge = longestEdge(entry).orElse(ANY_SIZE);
+    values = forSize(values, edge);
     Flatness flatness =
         Flatness.of(new Subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
     Value first = values.get(0);
@@ -45,6 +63,16 @@ final class FlatnessCheck implements Computation {
         List.of(),
         Steps.of(flatness.calculation()),
         List.of(flatness.calculation()));
+  }
+
+  /** What is said for tile over 15 in does not hold for tile under it, nor the other way round. */
+  private static List<Value> forSize(List<Value> values, Given edge) {
+    if (edge.assumed()) return values;
+    boolean large = edge.high().compareTo(Flatness.LONG_EDGE) >= 0;
+    Pattern others = large ? SMALLER_ONLY : LARGER_ONLY;
+    List<Value> fitting =
+        values.stream().filter(v -> !others.matcher(v.asWritten()).find()).toList();
+    return fitting.isEmpty() ? values : fitting;
   }
 
   /** Of several clauses any may hold for this size. */

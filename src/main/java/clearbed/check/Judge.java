@@ -6,6 +6,7 @@ import clearbed.model.Entry;
 import clearbed.model.Kind;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
+import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
@@ -29,6 +30,11 @@ final class Judge {
   Judgement judge(Rule rule, Entry entry) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return unsaid(rule, entry);
+    boolean emptyCell = entry.blanks().containsKey(rule.attribute());
+    if (rule.emptyCellIsMissing()
+        && emptyCell
+        && values.stream().noneMatch(v -> v.scope() == Scope.ENTRY || v.scope() == Scope.PROJECT))
+      return new Judgement.Missing();
     if (rule.everywhere()) values = everywhere(values, entry, rule.attribute());
     Expectation expected = rule.expectation();
     if (expected instanceof Expectation.AnyOf e)

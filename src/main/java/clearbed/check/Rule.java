@@ -15,6 +15,9 @@ import java.util.Map;
  * @param level of what is inadequate
  * @param missingLevel of what is missing
  * @param everywhere true when whatever is said of the entry counts, not only what governs
+ * @param emptyCellIsMissing true when an empty cell under its header is a gap, whatever sections
+ *     list
+ * @param partOf the check that its findings are reported under; empty for its own id
  * @param bySection true when the section is where the words belong, so that one gap serves all
  *     entries
  */
@@ -35,6 +38,8 @@ public record Rule(
     boolean bySection,
     boolean silentWhenMissing,
     boolean everywhere,
+    boolean emptyCellIsMissing,
+    String partOf,
     Wording wording) {
 
   /** A figure that is often given in place of the right one. */
@@ -51,6 +56,11 @@ public record Rule(
       String question,
       String clause,
       String answer) {}
+
+  /** The id that findings carry. */
+  public String reportedAs() {
+    return partOf.isEmpty() ? id : partOf;
+  }
 
   /** The source with its mark, as findings carry it. */
   public String sourceWithMark() {

@@ -275,6 +275,8 @@ public final class RuleSets {
         bySection,
         n.path("silentWhenMissing").asBoolean(),
         n.path("everywhere").asBoolean(),
+        n.path("emptyCellIsMissing").asBoolean(),
+        text(n, "partOf"),
         wording(n));
   }
 

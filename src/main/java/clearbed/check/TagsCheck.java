@@ -49,7 +49,11 @@ final class TagsCheck implements SetComputation {
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
-        if (!section.article() && !clause.limits().glass()) continue;
+        boolean speaks =
+            section.article()
+                || clause.limits().glass()
+                || scene.vocabulary().speaksOfGlassTile(clause.text());
+        if (!speaks) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
         for (String tag : Tags.inOpening(clause.text()))

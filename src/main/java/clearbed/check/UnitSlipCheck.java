@@ -23,13 +23,24 @@ final class UnitSlipCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     for (SetText.Piece piece : SetText.of(scene.project())) {
       Quantities.Found before = null;
+      Quantities.Found earlier = null;
       for (Quantities.Found f : Quantities.find(piece.text())) {
-        if (f.restates() && before != null && slips(before.content(), f.content()))
+        boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
+        // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
+        if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
           out.add(finding(rule, scene, piece, before, f));
+        earlier = before;
         before = f;
       }
     }
     return out;
+  }
+
+  private static boolean kin(Quantities.Found a, Quantities.Found b) {
+    return a.content() instanceof Content.Amount x
+        && b.content() instanceof Content.Amount y
+        && x.low().unit().dimension() == y.low().unit().dimension()
+        && x.low().unit() != y.low().unit();
   }
 
   private static boolean slips(Content a, Content b) {

@@ -19,11 +19,16 @@ final class TextBlocks {
   private static final Pattern RULE = Pattern.compile("^\\s*([-=_*~])(\\s*\\1){3,}\\s*$");
   private static final Pattern EMPHASIS = Pattern.compile("(\\*\\*|__|`)(?=\\S)(.+?)(?<=\\S)\\1");
 
+  // Columns that programs and people wrap plain text at.
+  private static final int NARROWEST = 55;
+  private static final int WIDEST = 110;
+
   private final String document;
   private final boolean markdown;
   private final List<Block> blocks = new ArrayList<>();
   private final List<String> pending = new ArrayList<>();
   private int ordinal;
+  private int width;
 
   TextBlocks(String document, boolean markdown) {
     this.document = document;
@@ -35,6 +40,7 @@ final class TextBlocks {
   }
 
   void add(List<String> lines) {
+    width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     for (int i = 0; i < lines.size(); i++) {
       int end = DrawnTable.end(lines, i);
       if (end > i) {
@@ -72,9 +78,22 @@ final class TextBlocks {
     if (pending.isEmpty()) return false;
     String last = pending.get(pending.size() - 1);
     if (LineKind.opensItem(line) || LineKind.isCapitals(last)) return true;
+    if (endsShort(last, line)) return true;
     // Line after line of "Colour: white" are separate statements, not a wrapped sentence.
     boolean hangs = indent(line) > indent(pending.get(0));
     return LineKind.isKeyed(line) && !hangs && (LineKind.isKeyed(last) || last.length() < 60);
+  }
+
+  /**
+   * A sentence that ends where the next word still had room on its line ends a paragraph of text
+   * that was wrapped by a program.
+   */
+  private boolean endsShort(String last, String next) {
+    if (markdown || width < NARROWEST || width > WIDEST) return false;
+    String end = last.stripTrailing();
+    boolean sentence = end.endsWith(".") || end.endsWith(":") || end.endsWith(";");
+    String word = next.strip().split("\\s+", 2)[0];
+    return sentence && end.length() + 1 + word.length() < width;
   }
 
   private static int indent(String line) {

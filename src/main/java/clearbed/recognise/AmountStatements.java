@@ -14,6 +14,10 @@ final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
           "(?<![\\d./-])([01]?\\.\\d{1,2})(?!\\d|\\.\\d|\\s*(?:in\\b|mm|\"|%|percent))");
+  private static final Pattern SIZE_OF_TAG =
+      Pattern.compile(
+          "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
+          Pattern.CASE_INSENSITIVE);
   private static final int NEAR = 90;
 
   private final Vocabulary vocabulary;
@@ -79,6 +83,11 @@ final class AmountStatements {
         false);
   }
 
+  /** "GT-1: nominal size 7 in x 9 in" gives a tile's size wherever it stands. */
+  private static boolean sizeOfATag(Passage p) {
+    return SIZE_OF_TAG.matcher(p.whole).find();
+  }
+
   /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
   private Attribute unnamed(Passage p, Content.Amount amount) {
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
@@ -133,7 +142,7 @@ final class AmountStatements {
 
   void addSize(List<Statement> out, Passage p, List<int[]> taken) {
     Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
-    if (attribute == null || !p.context.describesTile()) return;
+    if (attribute == null || !(p.context.describesTile() || sizeOfATag(p))) return;
     boolean column = p.context.attribute().equals(attribute.id());
     String family = p.context.family();
     for (Quantities.Found found : Quantities.find(p.text)) {

@@ -21,12 +21,28 @@ final class FlatnessStatements {
               + Numbers.PATTERN
               + "\\s*"
               + UnitWords.PATTERN
-              + ")\\s*(?:\\([^)]*\\)\\s*|\\[[^\\]]*\\]\\s*)?(?:in|per|over|within|under|beneath|along|at|from|below)\\s+(?:a\\s+|any\\s+)?("
+              + ")\\s*(?:\\([^)]*\\)\\s*|\\[[^\\]]*\\]\\s*)?(?:(?:gap|out of (?:plane|true|level|flat)|deviation|departure|variation|maximum|max\\.?|or less)\\s+){0,2}(?:in|per|over|within|under|beneath|along|at|from|below)\\s+(?:a\\s+|any\\s+)?("
               + Numbers.PATTERN
               + "[ -]*"
               + UnitWords.PATTERN
               + ")(?!\\s*(?:wide|thick|c))",
           Pattern.CASE_INSENSITIVE);
+
+  // "gap under a 2 m straightedge not more than 3 mm"
+  private static final Pattern UNDER_AN_EDGE =
+      Pattern.compile(
+          "\\b(?:under|over|below|along|beneath) (?:a |any |the )?("
+              + Numbers.PATTERN
+              + "[ -]*"
+              + UnitWords.PATTERN
+              + ")[ -]*(?:long )?(?:straight ?-?edge|rule|level)\\b[^.;\\d]{0,40}("
+              + Numbers.PATTERN
+              + "\\s*"
+              + UnitWords.PATTERN
+              + ")",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern SLOPE =
+      Pattern.compile("\\b(?:slope|fall|drain|pitch|rise|grade)\\w*\\b", Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -43,6 +59,7 @@ final class FlatnessStatements {
     boolean spoken =
         attribute.words().cues().in(p.text)
             || p.carried.flatness
+            || !SLOPE.matcher(p.whole).find()
             || p.origin().text().matches("(?is).*\\bflat.*");
     if (!column && (!spoken || !p.text.matches(".*\\d.*"))) return taken;
     List<Content.Deviation> deviations = new ArrayList<>();
@@ -57,6 +74,14 @@ final class FlatnessStatements {
       if (m.group(0).contains("[")
           || p.text.substring(0, m.start()).endsWith("(")
           || p.text.substring(0, m.start()).endsWith("[")) continue;
+      deviations.add(new Content.Deviation(deviation, over));
+    }
+    Matcher under = UNDER_AN_EDGE.matcher(p.text);
+    while (under.find()) {
+      Quantity over = length(under.group(1));
+      Quantity deviation = length(under.group(2));
+      if (deviation == null || over == null || deviation.compareTo(over.times(0.1)) > 0) continue;
+      taken.add(new int[] {under.start(), under.end()});
       deviations.add(new Content.Deviation(deviation, over));
     }
     if (!deviations.isEmpty()) {

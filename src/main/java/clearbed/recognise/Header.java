@@ -45,6 +45,25 @@ record Header(Map<Integer, Column> columns, int rows) {
     }
   }
 
+  /** With this unit for every column of lengths that names none. */
+  Header withDefault(Unit noted) {
+    Map<Integer, Column> out = new LinkedHashMap<>();
+    columns.forEach(
+        (index, c) -> {
+          boolean length =
+              c.unit() == null
+                  && c.attribute() != null
+                  && (c.attribute().kind() == Attribute.Kind.SIZE
+                      || c.attribute().dimension() == noted.dimension());
+          out.put(
+              index,
+              length
+                  ? new Column(c.index(), c.text(), c.role(), c.attribute(), c.surface(), noted)
+                  : c);
+        });
+    return new Header(out, rows);
+  }
+
   boolean has(Role role) {
     return columns.values().stream().anyMatch(c -> c.role() == role);
   }
@@ -156,7 +175,19 @@ record Header(Map<Integer, Column> columns, int rows) {
         return new Column(index, text, Role.ATTRIBUTE, fitting(vocabulary, loose, unit), "", unit);
       }
     }
-    return new Column(index, text, Role.OTHER, null, "", unit);
+    Column half = eitherHalf(vocabulary, index, text, full, unit);
+    return half != null ? half : new Column(index, text, Role.OTHER, null, "", unit);
+  }
+
+  /** "Chip or tile size" is a size when either half of it is. */
+  private static Column eitherHalf(
+      Vocabulary vocabulary, int index, String text, String name, Unit unit) {
+    for (String half : name.split("\\s+(?:or|and|/)\\s+")) {
+      if (half.equals(name)) return null;
+      Column column = exact(vocabulary, index, text, half.trim(), unit);
+      if (column != null && column.role() == Role.ATTRIBUTE) return column;
+    }
+    return null;
   }
 
   private static Column exact(

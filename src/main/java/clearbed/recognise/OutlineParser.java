@@ -216,8 +216,7 @@ final class OutlineParser {
      * TILE WORK}.
      */
     private boolean titledAsTileWork() {
-      String opening =
-          pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
+      String opening = opening();
       boolean titled =
           opening.length() < 160
               && opening.matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*")
@@ -225,6 +224,10 @@ final class OutlineParser {
       boolean asNotes =
           opening.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*");
       return titled && !asNotes && pending.size() >= 6;
+    }
+
+    private String opening() {
+      return pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
     }
 
     private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
@@ -279,7 +282,9 @@ final class OutlineParser {
               + " "
               + String.join(" ", p.path().stream().map(Node::text).toList())
               + " "
-              + title;
+              + title
+              + " "
+              + opening();
       boolean tagged = !limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty();
       return !tagged
           && !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");

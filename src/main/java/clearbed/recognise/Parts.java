@@ -22,7 +22,7 @@ final class Parts {
 
   private static final Pattern SENTENCE =
       Pattern.compile(
-          "(?<=[^\\s]{2}[.])(?<!\\b(?:min|max|approx|no|nos|vs|etc|incl|ft|dim|thk|nom|fig|ref|e\\.g|i\\.e|o\\.c)\\.)\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
+          "(?<=[^\\s]{2}[.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
   private static final Pattern BUT =
@@ -30,7 +30,8 @@ final class Parts {
   // "100 percent behind clear tile, and not less than 95 percent elsewhere" says two things.
   private static final Pattern AND_PERCENT =
       Pattern.compile(
-          ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))",
+          ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))"
+              + "|(?<=(?:percent|%)(?: minimum| min\\.)?),?\\s+and\\s+(?=(?:(?-i:[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?)(?:,? and |, | )){1,6}(?:with|at)\\b)",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern LEAD = Pattern.compile("^([^:]{2,90}):(?=\\s|$)");
 

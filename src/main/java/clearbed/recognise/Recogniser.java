@@ -12,9 +12,10 @@ import java.util.List;
 public final class Recogniser {
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
+  private final StatementFinder finder;
 
   public Recogniser(Vocabulary vocabulary) {
-    StatementFinder finder = new StatementFinder(vocabulary);
+    this.finder = new StatementFinder(vocabulary);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder);
   }
@@ -38,20 +39,54 @@ public final class Recogniser {
 
   private void table(Collected c, Table t, List<Paragraph> running) {
     ScheduleFinder.Result found = scheduleFinder.find(t);
+    if (products(found, t, running)) {
+      Table.Row names = names(t);
+      for (Table.Row row : t.rows()) asText(t, row, names, running);
+      return;
+    }
     c.rows.addAll(found.rows());
     c.rooms.addAll(found.rooms());
     c.gaps.addAll(found.gaps());
     if (!found.schedule()) {
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
-      for (Table.Row row : t.rows()) asText(t, row, running);
+      Table.Row names = names(t);
+      for (Table.Row row : t.rows()) asText(t, row, names, running);
     } else if (!found.notes().isEmpty()) {
       Section notes = outlineParser.notes(found.notes(), t.origin());
       if (notes != null) c.sections.add(notes);
     }
   }
 
-  private static void asText(Table t, Table.Row row, List<Paragraph> running) {
+  /**
+   * A table of mortars or sealants in a section has marks and standards too, but no tile: its rows
+   * are clauses.
+   */
+  private boolean products(ScheduleFinder.Result found, Table t, List<Paragraph> running) {
+    if (running.isEmpty() || t.rows().isEmpty() || t.rows().get(0).cells().isEmpty()) return false;
+    String head = PlainText.of(t.rows().get(0).cells().get(0).text());
+    String family = finder.familyIn(head);
+    return !family.isEmpty()
+        && !family.equals("tile")
+        && found.rooms().isEmpty()
+        && found.rows().stream().noneMatch(ScheduleRow::glass);
+  }
+
+  /** A first row of names without figures heads the columns; null when there is none. */
+  private static Table.Row names(Table t) {
+    if (t.rows().size() < 2 || t.rows().get(0).cells().size() < 3) return null;
+    Table.Row first = t.rows().get(0);
+    boolean heads =
+        first.cells().stream()
+            .allMatch(c -> !c.text().matches(".*\\d.*") && c.text().trim().length() < 30);
+    return heads ? first : null;
+  }
+
+  private static void asText(Table t, Table.Row row, Table.Row names, List<Paragraph> running) {
+    if (names != null && row != names) {
+      named(t, row, names, running);
+      return;
+    }
     List<String> texts =
         row.cells().stream()
             .filter(x -> !x.continued() && !x.text().isBlank())
@@ -67,6 +102,22 @@ public final class Recogniser {
     Table.Cell first =
         row.cells().stream().filter(x -> !x.text().isBlank()).findFirst().orElseThrow();
     running.add(Paragraph.body(t.origin(first).withText(text), text));
+  }
+
+  /** "Standard: ANSI A118.15; Colour: white; Used for: GT-1", under the name of the row. */
+  private static void named(Table t, Table.Row row, Table.Row names, List<Paragraph> running) {
+    List<Table.Cell> filled =
+        row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
+    if (filled.isEmpty()) return;
+    StringBuilder text = new StringBuilder(filled.get(0).text().trim().replaceAll(":$", ""));
+    String separator = ": ";
+    for (Table.Cell cell : filled.subList(1, filled.size())) {
+      Table.Cell head = names.at(cell.column());
+      String name = head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
+      text.append(separator).append(name).append(cell.text().trim());
+      separator = "; ";
+    }
+    running.add(Paragraph.body(t.origin(filled.get(0)).withText(text.toString()), text.toString()));
   }
 
   private static List<Citation> citations(Document document, List<Section> sections) {

@@ -4,9 +4,11 @@ import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
@@ -48,6 +50,11 @@ final class ScheduleFinder {
     return other.rows().isEmpty() ? result : other;
   }
 
+  private static final Pattern UNIT_NOTED =
+      Pattern.compile(
+          "\\b(?:dimensions|sizes|measurements)\\b[^.;]{0,20}\\b(?:in|are)\\s+(millimetres|millimeters|mm|inches)\\b",
+          Pattern.CASE_INSENSITIVE);
+
   /** One pass down the rows of a grid. */
   private final class Walk {
     private final Table table;
@@ -64,6 +71,7 @@ final class ScheduleFinder {
     private String title = "";
     private int lastRow;
     private Table.Row previous;
+    private Unit noted;
     private boolean schedule;
 
     Walk(Table table) {
@@ -96,7 +104,7 @@ final class ScheduleFinder {
     }
 
     private void start(Header found, List<Table.Row> all, int at) {
-      header = found;
+      header = noted == null ? found : found.withDefault(noted);
       memo = new CellMemo();
       group = "";
       previous = null;
@@ -174,6 +182,7 @@ final class ScheduleFinder {
     }
 
     private void title(List<Table.Cell> filled) {
+      filled.forEach(cell -> noteUnit(cell.text()));
       for (Table.Cell cell : filled) {
         if (cell.text().length() > 50 || NOTE.matcher(cell.text().trim()).matches()) note(cell);
         else title = (title + " " + cell.text()).trim();
@@ -191,7 +200,18 @@ final class ScheduleFinder {
       else group = text;
     }
 
+    /** "Dimensions in millimetres unless noted" gives the unit of columns that name none. */
+    private void noteUnit(String text) {
+      Matcher m = UNIT_NOTED.matcher(PlainText.of(text));
+      if (m.find())
+        noted =
+            m.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m")
+                ? Unit.MILLIMETRE
+                : Unit.INCH;
+    }
+
     private void note(Table.Cell cell) {
+      noteUnit(cell.text());
       notes.add(Paragraph.body(table.origin(cell), cell.text()));
     }
 

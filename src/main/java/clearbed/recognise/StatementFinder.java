@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 final class StatementFinder {
   private static final Pattern USES =
       Pattern.compile(
-          "^(?:(?i:use[ds]?|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
-              + "(?:for|of|at|in|on|:)\\s+(?:tags? )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
+          "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
+              + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;

@@ -6,9 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The terms that a text uses of attributes that have terms. */
 final class TermStatements {
+  private static final Pattern SEALANT =
+      Pattern.compile("\\b(?:C\\s?-?920|11600)\\b", Pattern.CASE_INSENSITIVE);
+
   private final Vocabulary vocabulary;
 
   TermStatements(Vocabulary vocabulary) {
@@ -87,6 +91,8 @@ final class TermStatements {
 
   private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
     if (family.equals("tile")) return true;
+    // ASTM C920 and ISO 11600 are of sealants alone, whatever the heading.
+    if (family.equals("sealant") && SEALANT.matcher(p.whole).find()) return true;
     String near = p.familyNear(hit.start(), hit.end());
     if (near.equals(family)) return true;
     return near.isEmpty() && p.context.family().equals(family)

@@ -321,7 +321,7 @@ public final class Resolver {
   }
 
   private static Entry entry(Draft d) {
-    List<Value> values = new ArrayList<>(d.values);
+    List<Value> values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
     values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
     return new Entry(
         d.tag,

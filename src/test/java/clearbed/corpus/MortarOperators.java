@@ -6,6 +6,7 @@ import static clearbed.corpus.Operators.rewrite;
 import static clearbed.corpus.Operators.swap;
 
 import java.util.List;
+import java.util.Set;
 
 /** Defects of the mortar: its class, bond, colour, bed and membrane. */
 final class MortarOperators {
@@ -70,9 +71,15 @@ final class MortarOperators {
                     .rewrite(
                         "mortar.organic",
                         "Organic adhesive, ANSI A136.1, may be used for glass tile on walls.")
-                    .expectAmong("organic-adhesive", Needs.wetOrSeeThrough(set))
+                    .expectAmong("organic-adhesive", wallsThatMind(set))
                     .aside("conflict", "mortar-class", "bond-strength", "mortar-colour")),
         delete("mortar-membrane-deleted", "mortar.membrane", "mortar-membrane"));
+  }
+
+  private static Set<String> wallsThatMind(DraftSet set) {
+    Set<String> tags = Needs.wetOrSeeThrough(set);
+    tags.retainAll(Needs.onWalls(set));
+    return tags;
   }
 
   private static Operator organic() {

@@ -9,6 +9,8 @@ final class Needs {
   private static final Pattern SEE_THROUGH = Pattern.compile("(?i)\\b(translucent|transparent)\\b");
   private static final Pattern WET =
       Pattern.compile("(?i)\\b(wet|steam|submerged|exterior|freez\\w*)\\b");
+  private static final Pattern WET_INSIDE =
+      Pattern.compile("(?i)\\b(wet|steam|submerged|immersed)\\b");
   private static final Pattern CEMENT = Pattern.compile("A118\\.(15|4)\\b|\\bC2");
 
   private Needs() {}
@@ -24,6 +26,19 @@ final class Needs {
     Set<String> tags = where(set, "location.exposure", WET);
     tags.addAll(set.tags("membrane.standard"));
     return tags;
+  }
+
+  /** Wet, steamed or submerged; where no schedule says so, what the membrane clause names. */
+  static Set<String> wetInside(DraftSet set) {
+    Set<String> tags = where(set, "location.exposure", WET_INSIDE);
+    return set.statements("location.exposure").isEmpty() ? set.tags("membrane.standard") : tags;
+  }
+
+  /** On walls, where the set says which surface a tile is on. */
+  static Set<String> onWalls(DraftSet set) {
+    return set.statements("location.surface").isEmpty()
+        ? set.glass()
+        : where(set, "location.surface", Pattern.compile("(?i)wall|front|facade|column|panel"));
   }
 
   static Set<String> wetOrSeeThrough(DraftSet set) {

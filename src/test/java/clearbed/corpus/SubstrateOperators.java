@@ -42,7 +42,15 @@ final class SubstrateOperators {
             "sub.patch",
             "Fill low spots behind translucent and transparent tile with patching compound.",
             "patch-whole-area"),
-        delete("membrane-deleted", "membrane.standard", "membrane", "unresolved"),
+        // The check asks for a membrane where it is wet inside; outside is the wall's own affair.
+        of(
+            "membrane-deleted",
+            "delete the waterproof membrane",
+            set ->
+                Defect.in(set)
+                    .delete("membrane.standard")
+                    .expectAmong("membrane", Needs.wetInside(set))
+                    .aside("unresolved", "mortar-membrane")),
         delete("membrane-letter-deleted", "membrane.letter", "membrane", "suitability"),
         delete("crack-isolation-deleted", "membrane.crack", "crack-isolation"));
   }

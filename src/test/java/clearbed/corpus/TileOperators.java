@@ -18,7 +18,7 @@ final class TileOperators {
         // it.
         when(
             delete("tile-standard-deleted", "tile.standard", "tile-standard", "suitability"),
-            set -> !set.rules().equals("iso-en") || set.statements("tile.suitability").isEmpty()),
+            TileOperators::wantsStandard),
         swap(
             "tile-standard-ceramic",
             "tile.standard",
@@ -26,14 +26,16 @@ final class TileOperators {
             "A137.1",
             "tile-standard",
             "suitability"),
-        swap(
-            "tile-standard-mistyped",
-            "tile.standard",
-            "A137\\.2",
-            "A173.2",
-            "tile-standard",
-            "suitability",
-            "withdrawn-standard"),
+        when(
+            swap(
+                "tile-standard-mistyped",
+                "tile.standard",
+                "A137\\.2",
+                "A173.2",
+                "tile-standard",
+                "suitability",
+                "withdrawn-standard"),
+            TileOperators::wantsStandard),
         when(
             of(
                 "tile-standard-and-letter-deleted",
@@ -66,6 +68,10 @@ final class TileOperators {
         meshWater(),
         delete("mounting-compatibility-deleted", "mount.mortar", "mesh-mortar"),
         delete("face-mounting-standard-deleted", "mount.face", "paper-face"));
+  }
+
+  private static boolean wantsStandard(DraftSet set) {
+    return !set.rules().equals("iso-en") || set.statements("tile.suitability").isEmpty();
   }
 
   private static Operator metallicWet() {

@@ -41,7 +41,9 @@ class IsolationTest {
     assertGood(read);
     assertThat(read.get("hang.txt").reason()).startsWith("not read within 2 s");
     assertThat(read.get("sleep.txt").reason()).startsWith("not read within 2 s");
-    assertThat(read.get("stack.txt").reason()).startsWith("nested too deeply");
+    // A slow machine may meet the time limit before the end of the stack.
+    assertThat(read.get("stack.txt").reason())
+        .matches("(?s)(?:nested too deeply|not read within 2 s).*");
     assertThat(read.get("class.txt").reason()).startsWith("damaged or truncated text file (was");
     assertThat(read.get("error.txt").reason())
         .startsWith("damaged or truncated text file (a b")
