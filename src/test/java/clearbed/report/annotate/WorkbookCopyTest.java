@@ -2,13 +2,17 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Report;
+import clearbed.read.DocumentReader;
+import clearbed.read.ReadOptions;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
@@ -29,6 +33,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WorkbookCopyTest {
   @TempDir Path folder;
@@ -37,6 +43,20 @@ class WorkbookCopyTest {
   @BeforeEach
   void desk() throws IOException {
     desk = Desk.in(folder);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"s.xlsx", "s.xls"})
+  void a_later_run_knows_the_copy_from_its_source(String name) throws Exception {
+    write(name.endsWith("s") ? new HSSFWorkbook() : new XSSFWorkbook(), name);
+    String format = name.substring(2);
+    desk.annotate(
+        Desk.report(
+            name, format, Desk.finding("mortar", Level.ERROR, Desk.cell(name, "Tile", "B3"))));
+    assertThat(
+            new DocumentReader(ReadOptions.defaults()).read(List.of(desk.sources(), desk.copies())))
+        .extracting(Document::status)
+        .containsExactly(Document.Status.READ, Document.Status.IGNORED);
   }
 
   @Test
