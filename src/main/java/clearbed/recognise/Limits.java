@@ -46,6 +46,27 @@ public record Limits(
     return !glass && !otherTile.isEmpty();
   }
 
+  Limits withTags(Set<String> now) {
+    return new Limits(now, glass, otherTile, exposures, except, surfaces, with);
+  }
+
+  Limits withExposures(Set<String> now) {
+    return new Limits(tags, glass, otherTile, now, except, surfaces, with);
+  }
+
+  Limits withExcept(Set<String> now) {
+    return new Limits(tags, glass, otherTile, exposures, now, surfaces, with);
+  }
+
+  Limits supposing(Map<String, Set<String>> now) {
+    return new Limits(tags, glass, otherTile, exposures, except, surfaces, now);
+  }
+
+  /** The same tiles wherever they are. */
+  Limits anywhere() {
+    return new Limits(tags, glass, otherTile, Set.of(), Set.of(), Set.of(), Map.of());
+  }
+
   private static Set<String> union(Set<String> a, Set<String> b) {
     Set<String> out = new TreeSet<>(a);
     out.addAll(b);

@@ -18,6 +18,10 @@ public record Statement(
     Origin origin,
     Limits limits) {
   Statement within(Limits outer) {
-    return new Statement(attribute, content, excluded, asWritten, origin, limits.within(outer));
+    return withLimits(limits.within(outer));
+  }
+
+  Statement withLimits(Limits now) {
+    return new Statement(attribute, content, excluded, asWritten, origin, now);
   }
 }

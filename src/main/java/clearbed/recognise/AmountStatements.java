@@ -1,0 +1,138 @@
+package clearbed.recognise;
+
+import clearbed.model.Bound;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Figures with a unit, each taken for the attribute whose words stand nearest, and sizes. */
+final class AmountStatements {
+  private static final Pattern PLAIN_RATIO =
+      Pattern.compile(
+          "(?<![\\d./-])([01]?\\.\\d{1,2})(?!\\d|\\.\\d|\\s*(?:in\\b|mm|\"|%|percent))");
+  private static final int NEAR = 90;
+
+  private final Vocabulary vocabulary;
+
+  AmountStatements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(List<Statement> out, Passage p, List<int[]> taken) {
+    for (Quantities.Found found : Quantities.find(p.text)) {
+      if (found.restates() || inside(taken, found)) continue;
+      if (found.content() instanceof Content.Amount amount)
+        amount(p, out, amount, found.start(), found.end());
+    }
+    Matcher m = PLAIN_RATIO.matcher(p.text);
+    while (m.find()) {
+      Content.Amount amount =
+          Content.Amount.exact(Quantity.of(Double.parseDouble(m.group(1)), Unit.ONE));
+      Bound bound = Quantities.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
+      amount(p, out, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
+    }
+    if (p.context.attribute().isEmpty()) return;
+    bareNumber(p, out);
+  }
+
+  /** A cell that holds a number only; its header gave the unit. */
+  private void bareNumber(Passage p, List<Statement> out) {
+    Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
+    if (column == null
+        || column.kind() != Attribute.Kind.AMOUNT
+        || column.dimension() != Dimension.RATIO) return;
+    Quantities.parse(p.text, Dimension.RATIO).ifPresent(a -> p.add(out, column, a, false));
+  }
+
+  private void amount(Passage p, List<Statement> out, Content.Amount amount, int start, int end) {
+    Attribute best = null;
+    Content.Amount meant = null;
+    int distance = Integer.MAX_VALUE;
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
+      Content.Amount as = Quantities.as(amount, a.dimension()).orElse(null);
+      if (as == null || !a.accepts(as) || a.id().equals("substrate.deflection")) continue;
+      boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
+      int d = column ? -1000 : distance(p, a, start, end);
+      if (d < distance) {
+        distance = d;
+        best = a;
+        meant = as;
+      }
+    }
+    if (best == null || distance > NEAR) {
+      best = p.carried.amount;
+      meant =
+          best == null
+              ? null
+              : Quantities.as(amount, best.dimension()).filter(best::accepts).orElse(null);
+      if (meant == null) return;
+    }
+    p.carried.amount = best;
+    p.add(
+        out,
+        best,
+        best.id().equals("location.temperatureRange")
+            ? asRange(meant)
+            : negatedBound(p, meant, start),
+        false);
+  }
+
+  /** "-10 to 150 °F" at a surface is a range of 160 °F. */
+  private static Content.Amount asRange(Content.Amount ends) {
+    if (ends.low().equals(ends.high())) return ends;
+    return new Content.Amount(
+        ends.high().minus(ends.low()), ends.high().minus(ends.low()), ends.bound());
+  }
+
+  /** "Do not use ... below 400 psi" asks for 400 psi at least. */
+  private Content.Amount negatedBound(Passage p, Content.Amount amount, int start) {
+    if (amount.bound() == Bound.BELOW
+        && vocabulary.list("negation.before").in(p.text.substring(0, start))) {
+      return new Content.Amount(amount.low(), amount.high(), Bound.AT_LEAST);
+    }
+    return amount;
+  }
+
+  private int distance(Passage p, Attribute a, int start, int end) {
+    int best = Integer.MAX_VALUE;
+    List<Phrases.Hit> not = a.words().not().all(p.whole);
+    for (Phrases.Hit hit : a.words().cues().all(p.whole)) {
+      // "Tensile bond strength" is no bond strength, however near the figure stands.
+      boolean turned =
+          not.stream().anyMatch(n -> n.end() <= hit.start() && hit.start() - n.end() <= 1);
+      if (!turned) best = Math.min(best, hit.distanceTo(start, end));
+    }
+    if (best == Integer.MAX_VALUE) return best;
+    for (Phrases.Hit hit : not) {
+      if (hit.distanceTo(start, end) <= best) return Integer.MAX_VALUE;
+    }
+    return best + p.familyPenalty(a, start, end);
+  }
+
+  private static boolean inside(List<int[]> taken, Quantities.Found found) {
+    return taken.stream().anyMatch(t -> found.start() < t[1] && t[0] < found.end());
+  }
+
+  void addSize(List<Statement> out, Passage p, List<int[]> taken) {
+    Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
+    if (attribute == null || !p.context.describesTile()) return;
+    boolean column = p.context.attribute().equals(attribute.id());
+    String family = p.context.family();
+    for (Quantities.Found found : Quantities.find(p.text)) {
+      if (!(found.content() instanceof Content.Size size) || inside(taken, found)) continue;
+      boolean tile =
+          column
+              || ((family.isEmpty() || family.equals("tile"))
+                  && !attribute.words().not().in(p.whole));
+      if (tile) {
+        p.add(out, attribute, size, false);
+        return;
+      }
+    }
+  }
+}

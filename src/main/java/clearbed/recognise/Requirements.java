@@ -1,0 +1,37 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import java.util.List;
+
+/** Attributes that a text requires without naming a value. */
+final class Requirements {
+  private final Vocabulary vocabulary;
+
+  Requirements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(List<Statement> out, Passage p) {
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
+      boolean column = a.id().equals(p.context.attribute());
+      if (column) {
+        columnRequirement(p, out, a);
+        continue;
+      }
+      if (a.words().cues().in(p.text) && !a.words().not().in(p.text)) {
+        p.add(
+            out,
+            a,
+            new Content.Required(),
+            vocabulary.list("negation.notRequired").in(p.text) && !a.id().startsWith("process.c"));
+      }
+    }
+  }
+
+  private void columnRequirement(Passage p, List<Statement> out, Attribute a) {
+    if (p.text.isBlank() || vocabulary.list("empty").matches(p.text.trim())) return;
+    boolean no = p.text.trim().matches("(?i)(?:no|none|not required|n)\\b.*");
+    p.add(out, a, new Content.Required(), no);
+  }
+}

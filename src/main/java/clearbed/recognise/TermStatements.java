@@ -1,0 +1,94 @@
+package clearbed.recognise;
+
+import clearbed.model.Content;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The terms that a text uses of attributes that have terms. */
+final class TermStatements {
+  private final Vocabulary vocabulary;
+
+  TermStatements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(List<Statement> out, Passage p) {
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
+      boolean column = a.id().equals(p.context.attribute());
+      if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
+      for (Map.Entry<Phrases.Hit, String> hit : termHits(p, a).entrySet()) {
+        if (!column && a.needsFamily() && !speaksOf(p, a.family(), hit.getKey())) continue;
+        boolean negated =
+            p.negated(hit.getKey().start(), hit.getKey().end()) && !hit.getValue().equals("none");
+        p.add(out, a, new Content.Term(hit.getValue()), negated);
+      }
+    }
+  }
+
+  /**
+   * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting.
+   */
+  private boolean ofAnotherColumn(Passage p, Attribute a) {
+    Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
+    return column != null
+        && column.kind() == Attribute.Kind.TERM
+        && column.family().equals(a.family());
+  }
+
+  private boolean termsAllowed(Passage p, Attribute a) {
+    if (a.family().equals("location")) return false;
+    if (a.id().equals("tile.backing") || a.id().equals("tile.mounting")) {
+      return p.context.describesTile()
+          && !p.whole.matches("(?i).*\\bset(?:ting)?\\b.*mortar.*")
+          && namesAspect(p, a);
+    }
+    return !a.family().equals("tile")
+        || (p.context.describesTile()
+            && !List.of("mortar", "grout", "sealant", "movement").contains(p.context.family()));
+  }
+
+  /** "None" is a backing only where backing is spoken of. */
+  private boolean namesAspect(Passage p, Attribute a) {
+    return a.id().equals("tile.backing")
+        ? p.whole.matches("(?is).*(?:back|leaf|foil|film|metalli|uncoated).*")
+        : p.whole.matches("(?is).*(?:mount|mesh|faced?|loose|dots?|individual).*");
+  }
+
+  private Map<Phrases.Hit, String> termHits(Passage p, Attribute a) {
+    Map<Phrases.Hit, String> all = new LinkedHashMap<>();
+    List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
+    a.words()
+        .terms()
+        .forEach((term, phrases) -> phrases.all(p.text).forEach(h -> hits.add(Map.entry(h, term))));
+    hits.sort(
+        (x, y) ->
+            (y.getKey().end() - y.getKey().start()) - (x.getKey().end() - x.getKey().start()));
+    for (Map.Entry<Phrases.Hit, String> hit : hits) {
+      Phrases.Hit h = hit.getKey();
+      boolean overlapped =
+          all.keySet().stream()
+              .anyMatch(
+                  k ->
+                      h.start() < k.end()
+                          && k.start() < h.end()
+                          && !all.get(k).equals(hit.getValue()));
+      if (!overlapped || a.id().equals("sealant.use")) all.put(h, hit.getValue());
+    }
+    return all;
+  }
+
+  private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
+    if (family.equals("tile")) return true;
+    String near = p.familyNear(hit.start(), hit.end());
+    if (near.equals(family)) return true;
+    return near.isEmpty() && p.context.family().equals(family)
+        || (family.equals("sealant") && near.equals("movement"))
+            && p.whole.matches("(?is).*\\b(?:C\\s?-?920|11600|sealant)\\b.*")
+        || (family.equals("movement")
+            && Set.of("sealant", "movement").contains(p.context.family()));
+  }
+}
