@@ -2,7 +2,11 @@ package clearbed.read;
 
 import clearbed.model.Document;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.tika.exception.TikaException;
 import org.apache.tika.extractor.EmbeddedDocumentExtractor;
@@ -27,6 +31,10 @@ import org.xml.sax.SAXException;
  * that they refer to.
  */
 final class MarkupReader implements FormatReader {
+  private static final int PROLOG = 1 << 16;
+  private static final Pattern DECLARES =
+      Pattern.compile("<!ENTITY|<!DOCTYPE[^>\\[]{0,200}\\bSYSTEM\\b", Pattern.CASE_INSENSITIVE);
+
   private final String kind;
 
   MarkupReader(String kind) {
@@ -36,6 +44,11 @@ final class MarkupReader implements FormatReader {
   @Override
   public Document read(Source source) throws IOException, SAXException, TikaException, Unreadable {
     if (kind.equals("odt")) requireSound(source);
+    if (kind.endsWith("-xml")) {
+      try (InputStream in = Files.newInputStream(source.file())) {
+        requireNoEntities(in);
+      }
+    }
     MarkupBlocks blocks = new MarkupBlocks(source.path(), kind.equals("spreadsheet-xml"));
     Metadata metadata = new Metadata();
     metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, source.name());
@@ -57,9 +70,21 @@ final class MarkupReader implements FormatReader {
         : TikaInputStream.get(source.file());
   }
 
+  /** The parser passes entities over in silence; what stood there would be missed. */
+  private static void requireNoEntities(InputStream in) throws IOException, Unreadable {
+    String head = new String(in.readNBytes(PROLOG), StandardCharsets.ISO_8859_1);
+    if (DECLARES.matcher(head).find())
+      throw new Unreadable("declares its own entities; not read for safety");
+  }
+
   private static void requireSound(Source source) throws IOException, Unreadable {
     try (ZipFile zip = new ZipFile(source.file().toFile())) {
       OdsReader.requireSound(zip);
+      ZipEntry content = zip.getEntry("content.xml");
+      if (content == null) return;
+      try (InputStream in = zip.getInputStream(content)) {
+        requireNoEntities(in);
+      }
     }
   }
 
