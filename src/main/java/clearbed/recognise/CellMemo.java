@@ -23,16 +23,6 @@ final class CellMemo {
       said.put(text, read);
       return read;
     }
-    return before.stream().map(s -> at(s, origin)).toList();
-  }
-
-  private static Statement at(Statement s, Origin origin) {
-    return new Statement(
-        s.attribute(),
-        s.content(),
-        s.excluded(),
-        s.asWritten(),
-        origin.withText(s.origin().text()),
-        s.limits());
+    return before.stream().map(s -> s.at(origin)).toList();
   }
 }

@@ -311,21 +311,7 @@ final class OutlineParser {
               limitFinder
                   .of(PlainText.of(p.text()), false)
                   .within(p.path().get(p.path().size() - 1).limits());
-          out.add(
-              new Statement(
-                  id,
-                  new Content.Required(),
-                  false,
-                  p.text(),
-                  at,
-                  new Limits(
-                      own.tags(),
-                      own.glass(),
-                      own.otherTile(),
-                      Set.of(),
-                      Set.of(),
-                      Set.of(),
-                      java.util.Map.of())));
+          out.add(new Statement(id, new Content.Required(), false, p.text(), at, own.anywhere()));
         }
       }
     }

@@ -1,7 +1,6 @@
 package clearbed.recognise;
 
 import clearbed.model.Origin;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -25,25 +24,10 @@ final class Remembered {
     if (text.length() > LONGEST_TEXT) return find.get();
     Key key = new Key(text, context);
     List<Statement> before = known.get(key);
-    if (before != null) return at(origin, before);
+    if (before != null) return before.stream().map(s -> s.at(origin)).toList();
     List<Statement> found = find.get();
     if (known.size() >= MOST_TEXTS) known.clear();
     known.put(key, List.copyOf(found));
     return found;
-  }
-
-  private static List<Statement> at(Origin origin, List<Statement> statements) {
-    List<Statement> out = new ArrayList<>();
-    for (Statement s : statements) {
-      out.add(
-          new Statement(
-              s.attribute(),
-              s.content(),
-              s.excluded(),
-              s.asWritten(),
-              origin.withText(s.origin().text()),
-              s.limits()));
-    }
-    return out;
   }
 }

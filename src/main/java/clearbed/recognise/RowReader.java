@@ -226,17 +226,7 @@ final class RowReader {
 
   /** A row is about its own tile: places and kinds named in its cells limit nothing. */
   private static List<Statement> free(List<Statement> statements) {
-    return statements.stream()
-        .map(
-            s ->
-                new Statement(
-                    s.attribute(),
-                    s.content(),
-                    s.excluded(),
-                    s.asWritten(),
-                    s.origin(),
-                    Limits.NONE))
-        .toList();
+    return statements.stream().map(s -> s.withLimits(Limits.NONE)).toList();
   }
 
   private static String withUnit(String text, String unit) {

@@ -21,6 +21,12 @@ public record Statement(
     return withLimits(limits.within(outer));
   }
 
+  /** The same said elsewhere; the words stay those that were read. */
+  Statement at(Origin place) {
+    return new Statement(
+        attribute, content, excluded, asWritten, place.withText(origin.text()), limits);
+  }
+
   Statement withLimits(Limits now) {
     return new Statement(attribute, content, excluded, asWritten, origin, now);
   }
