@@ -6,14 +6,13 @@ import java.util.List;
 
 /** Joins the lines of running text into paragraphs. */
 final class PdfParagraphs {
-  private final double right;
+  private final List<Line> stream;
   private final double pitch;
   private final List<Line> open = new ArrayList<>();
 
-  /** What the stream looks like as a whole: its right edge and its usual line pitch. */
+  /** Takes the usual line pitch from the stream as a whole. */
   PdfParagraphs(List<Line> stream) {
-    double[] ends = stream.stream().mapToDouble(Line::x1).sorted().toArray();
-    right = ends.length == 0 ? 0 : ends[(int) (0.9 * (ends.length - 1))];
+    this.stream = stream;
     double[] gaps = new double[Math.max(0, stream.size() - 1)];
     int n = 0;
     for (int i = 1; i < stream.size(); i++) {
@@ -75,6 +74,17 @@ final class PdfParagraphs {
     int blank = text.indexOf(' ');
     double share = blank < 0 ? 1 : blank / (double) text.length();
     double word = share * (line.x1() - line.x0());
-    return right - last.x1() > word + 1.5 * line.size();
+    return rightOf(last) - last.x1() > word + 1.5 * line.size();
+  }
+
+  /** The right edge of the lines above and below; those beside it are another column or a box. */
+  private double rightOf(Line line) {
+    double[] ends =
+        stream.stream()
+            .filter(other -> other.x0() < line.x1() && other.x1() > line.x0())
+            .mapToDouble(Line::x1)
+            .sorted()
+            .toArray();
+    return ends.length == 0 ? line.x1() : ends[(int) (0.9 * (ends.length - 1))];
   }
 }

@@ -3,8 +3,9 @@ package clearbed.read;
 import clearbed.read.Line.Segment;
 import clearbed.read.PdfTable.Piece;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 
@@ -16,7 +17,9 @@ final class RuledTables {
   private final int page;
   private final List<PdfTable> tables = new ArrayList<>();
   private final List<List<Line>> boxes = new ArrayList<>();
-  private final Set<Segment> taken = new HashSet<>();
+
+  /** By identity: two tables of a page may have the same word at the same place across it. */
+  private final Set<Segment> taken = Collections.newSetFromMap(new IdentityHashMap<>());
 
   RuledTables(PdfPage page, List<Line> lines) {
     this.page = page.number();

@@ -229,6 +229,44 @@ class PdfReaderTest {
   }
 
   @Test
+  void tablesWithTheSameWordsInTheFirstColumnKeepThemBoth() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              for (int y : new int[] {100, 300}) {
+                pdf.grid(new float[] {72, 150, 300}, new float[] {y, y + 20, y + 40})
+                    .text(75, y + 13, "Mark")
+                    .text(155, y + 13, y == 100 ? "Tile" : "Backing")
+                    .text(75, y + 33, "GT-1")
+                    .text(155, y + 33, y == 100 ? "Cast glass" : "None");
+              }
+            });
+
+    assertThat(document.blocks()).hasSize(2);
+    assertThat(rows((Table) document.blocks().get(0)))
+        .containsExactly("Mark|Tile", "GT-1|Cast glass");
+    assertThat(rows((Table) document.blocks().get(1))).containsExactly("Mark|Backing", "GT-1|None");
+  }
+
+  @Test
+  void aColumnFurtherRightDoesNotCutTheLinesOfNotes() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              for (int i = 0; i < 6; i++) {
+                pdf.text(40, 100 + 40 * i, i + 1 + ". SUBMIT THE TILE MAKER'S WRITTEN")
+                    .text(56, 112 + 40 * i, "ACCEPTANCE OF THE MEMBRANE.")
+                    .text(480, 500 + 20 * i, "SHEET A-65" + i);
+              }
+            });
+
+    assertThat(texts(document))
+        .contains("3. SUBMIT THE TILE MAKER'S WRITTEN ACCEPTANCE OF THE MEMBRANE.");
+  }
+
+  @Test
   void aTableThatGoesOnOverThePageIsOneTable() throws IOException {
     Document document =
         read(
