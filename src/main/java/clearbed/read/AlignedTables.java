@@ -61,7 +61,8 @@ final class AlignedTables {
     double size = Math.max(label.size(), words.size());
     boolean bold = label.bold() && words.bold();
     return new Line(
-        List.of(new Segment(text, label.x0(), words.x1(), size, bold)), line.baseline());
+        List.of(new Segment(text, label.x0(), words.x1(), line.baseline(), size, bold)),
+        line.baseline());
   }
 
   private boolean isSeveral(int i) {

@@ -10,8 +10,12 @@ import java.util.List;
  */
 record Line(List<Segment> segments, double baseline) {
 
-  /** A stretch of words; points. */
-  record Segment(String text, double x0, double x1, double size, boolean bold) {
+  /**
+   * A stretch of words; points.
+   *
+   * @param baseline its own: words beside each other in two columns need not stand quite level
+   */
+  record Segment(String text, double x0, double x1, double baseline, double size, boolean bold) {
     double middle() {
       return (x0 + x1) / 2;
     }
@@ -19,6 +23,13 @@ record Line(List<Segment> segments, double baseline) {
 
   Line {
     segments = List.copyOf(segments);
+  }
+
+  /** A line of these words alone, taken out of a line across the page. */
+  static Line apart(List<Segment> segments) {
+    Segment largest = segments.get(0);
+    for (Segment s : segments) if (s.size() > largest.size()) largest = s;
+    return new Line(segments, largest.baseline());
   }
 
   double x0() {

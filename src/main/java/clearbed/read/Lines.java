@@ -146,6 +146,7 @@ final class Lines {
             CleanText.line(text.toString()),
             run.get(0).x0(),
             run.get(run.size() - 1).x1(),
+            largest(run).baseline(),
             size,
             bold);
     run.clear();

@@ -89,7 +89,7 @@ final class PageColumns {
     for (Line line : run) {
       List<Segment> s =
           line.segments().stream().filter(segment -> segment.middle() < x == left).toList();
-      if (!s.isEmpty()) side.add(new Line(s, line.baseline()));
+      if (!s.isEmpty()) side.add(Line.apart(s));
     }
     return side;
   }

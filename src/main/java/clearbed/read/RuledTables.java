@@ -47,7 +47,7 @@ final class RuledTables {
     for (Line line : lines) {
       List<Segment> left = line.segments().stream().filter(s -> !taken.contains(s)).toList();
       if (left.size() == line.segments().size()) rest.add(line);
-      else if (!left.isEmpty()) rest.add(new Line(left, line.baseline()));
+      else if (!left.isEmpty()) rest.add(Line.apart(left));
     }
     return rest;
   }

@@ -37,12 +37,20 @@ public record Attribute(
   }
 
   /** The phrases it is recognised by; terms in the order of the vocabulary file. */
-  record Words(Phrases headers, Phrases cues, Phrases not, Map<String, Phrases> terms) {}
+  record Words(
+      Phrases headers, Phrases cues, Together together, Phrases not, Map<String, Phrases> terms) {
+
+    /** True when a sentence requires it; for {@link Kind#REQUIRED}. */
+    boolean requiredIn(String sentence) {
+      return (cues.in(sentence) && !not.in(sentence)) || together.in(sentence);
+    }
+  }
 
   /** True when a text uses the words that the vocabulary has for it. */
   public boolean namedIn(String text) {
     String plain = PlainText.of(text);
-    return words.headers().in(plain) || (kind == Kind.REQUIRED && words.cues().in(plain));
+    return words.headers().in(plain)
+        || (kind == Kind.REQUIRED && (words.cues().in(plain) || words.together().in(plain)));
   }
 
   /** True when the vocabulary has that term for it. */

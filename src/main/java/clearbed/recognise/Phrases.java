@@ -29,7 +29,8 @@ final class Phrases {
   private final List<Phrase> phrases;
 
   /**
-   * @param written words, or regular expressions between slashes
+   * @param written words, beginnings of words with a star behind them, or regular expressions
+   *     between slashes
    */
   Phrases(List<String> written) {
     List<Phrase> compiled = new ArrayList<>();
@@ -102,7 +103,9 @@ final class Phrases {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
       return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", "", 40);
     }
-    String[] words = PlainText.of(phrase).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");
+    boolean stem = phrase.endsWith("*");
+    String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
+    String[] words = PlainText.of(whole).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");
     StringBuilder regex = new StringBuilder("(?<![A-Za-z0-9])");
     String longest = "";
     for (int i = 0; i < words.length; i++) {
@@ -111,8 +114,9 @@ final class Phrases {
       if (i < words.length - 1 && words[i].length() > 2) regex.append("s?");
       if (words[i].length() > longest.length()) longest = words[i];
     }
-    boolean word = Character.isLetterOrDigit(phrase.charAt(phrase.length() - 1));
-    if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
+    boolean word = Character.isLetterOrDigit(whole.charAt(whole.length() - 1));
+    if (stem) regex.append("\\w*");
+    else if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
     return new Phrase(
         Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
         longest,

@@ -19,7 +19,7 @@ final class Requirements {
         columnRequirement(p, out, a);
         continue;
       }
-      if (a.words().cues().in(p.text) && !a.words().not().in(p.text)) {
+      if (a.words().requiredIn(p.text)) {
         p.add(
             out,
             a,

@@ -53,7 +53,7 @@ public final class Vocabulary {
       JsonNode standards,
       JsonNode language,
       JsonNode schedules) {
-    this.attributes = attributes(attributes.get("attributes"));
+    this.attributes = attributes(attributes.get("attributes"), language.get("groups"));
     this.attributes.forEach(a -> byId.put(a.id(), a));
     families
         .get("families")
@@ -237,7 +237,7 @@ public final class Vocabulary {
         .orElse("");
   }
 
-  private static List<Attribute> attributes(JsonNode nodes) {
+  private static List<Attribute> attributes(JsonNode nodes, JsonNode groups) {
     List<Attribute> out = new ArrayList<>();
     for (JsonNode n : nodes) {
       Map<String, Phrases> terms = new LinkedHashMap<>();
@@ -261,10 +261,34 @@ public final class Vocabulary {
               new Attribute.Words(
                   phrases(n.get("headers")),
                   phrases(n.get("cues")),
+                  together(n.path("together"), groups),
                   phrases(n.get("not")),
                   terms)));
     }
     return List.copyOf(out);
+  }
+
+  /** Each a map of groups: words, or the name of a group of {@code language.yaml}. */
+  private static Together together(JsonNode nodes, JsonNode shared) {
+    List<Together.Set> sets = new ArrayList<>();
+    for (JsonNode set : nodes) {
+      List<Phrases> groups = new ArrayList<>();
+      Phrases without = new Phrases(List.of());
+      for (Map.Entry<String, JsonNode> group : set.properties()) {
+        Phrases words = group(group.getValue(), shared);
+        if (group.getKey().equals("without")) without = words;
+        else groups.add(words);
+      }
+      sets.add(new Together.Set(groups, without));
+    }
+    return new Together(sets);
+  }
+
+  private static Phrases group(JsonNode node, JsonNode shared) {
+    if (!node.isTextual()) return phrases(node);
+    JsonNode named = shared.get(node.asText());
+    if (named == null) throw new IllegalArgumentException("no group " + node.asText());
+    return phrases(named);
   }
 
   private static Content.Amount plausible(JsonNode node, Dimension dimension) {
