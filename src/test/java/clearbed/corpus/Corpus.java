@@ -51,7 +51,15 @@ final class Corpus {
           "umberlow-exchange");
 
   /** Sets written after the figures of the unseen ones were read, by one who saw no rules. */
-  private static final List<String> FRESH = List.of("vellanby-natatorium", "wickenholt-taproom", "yarrowick-concourse", "zennerby-residence", "arkenholme-lido", "cobblewyke-academy", "drossmoor-clinic");
+  private static final List<String> FRESH =
+      List.of(
+          "vellanby-natatorium",
+          "wickenholt-taproom",
+          "yarrowick-concourse",
+          "zennerby-residence",
+          "arkenholme-lido",
+          "cobblewyke-academy",
+          "drossmoor-clinic");
 
   private Corpus() {}
 
