@@ -21,7 +21,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,]+");
   private static final Pattern UNIT_BEHIND =
-      Pattern.compile(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.)\\s*$");
+      Pattern.compile(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|°?\\s?[cf]|deg\\.? ?[cf])\\s*$");
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
@@ -45,8 +45,13 @@ record Header(Map<Integer, Column> columns, int rows) {
     }
   }
 
-  /** With this unit for every column of lengths that names none. */
-  Header withDefault(Unit noted) {
+  /**
+   * With these units for every column of lengths that names none.
+   *
+   * @param noted for sizes and widths
+   * @param centres for spacings
+   */
+  Header withDefault(Unit noted, Unit centres) {
     Map<Integer, Column> out = new LinkedHashMap<>();
     columns.forEach(
         (index, c) -> {
@@ -55,10 +60,12 @@ record Header(Map<Integer, Column> columns, int rows) {
                   && c.attribute() != null
                   && (c.attribute().kind() == Attribute.Kind.SIZE
                       || c.attribute().dimension() == noted.dimension());
+          boolean spacing = length && c.attribute().id().endsWith(".spacing");
+          Unit unit = spacing ? centres : noted;
           out.put(
               index,
               length
-                  ? new Column(c.index(), c.text(), c.role(), c.attribute(), c.surface(), noted)
+                  ? new Column(c.index(), c.text(), c.role(), c.attribute(), c.surface(), unit)
                   : c);
         });
     return new Header(out, rows);
@@ -151,7 +158,7 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   /** Saved as text, a heading merged over several columns stands over the first of them alone. */
   private static Column underGroup(Vocabulary vocabulary, Column column, String group) {
-    boolean own = group.isEmpty() || onlyFiller(vocabulary, clean(column.text()));
+    boolean own = group.isEmpty() || onlyFiller(vocabulary, clean(vocabulary, column.text()));
     Column joined = own ? column : column(vocabulary, column.index(), group, column.text());
     return joined.role() == Role.ATTRIBUTE ? joined : column;
   }
@@ -164,17 +171,22 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static Column column(Vocabulary vocabulary, int index, String top, String bottom) {
     String text = (top + " " + bottom).trim();
     Unit unit = Quantities.unitOfHeader(text);
-    String full = clean(text);
-    for (String candidate : bottom.isEmpty() ? List.of(full) : List.of(full, clean(bottom))) {
+    String full = clean(vocabulary, text);
+    for (String candidate :
+        bottom.isEmpty() ? List.of(full) : List.of(full, clean(vocabulary, bottom))) {
       Column column = exact(vocabulary, index, text, candidate, unit);
       if (column != null) return column;
     }
-    for (String candidate : bottom.isEmpty() ? List.of(full) : List.of(full, clean(bottom))) {
+    for (String candidate :
+        bottom.isEmpty() ? List.of(full) : List.of(full, clean(vocabulary, bottom))) {
       Attribute loose = loose(vocabulary, candidate);
       if (loose != null) {
         return new Column(index, text, Role.ATTRIBUTE, fitting(vocabulary, loose, unit), "", unit);
       }
     }
+    Attribute any = vocabulary.headerWords().inAnyOrder(full, vocabulary.list("schedule.filler"));
+    if (any != null)
+      return new Column(index, text, Role.ATTRIBUTE, fitting(vocabulary, any, unit), "", unit);
     Column half = eitherHalf(vocabulary, index, text, full, unit);
     return half != null ? half : new Column(index, text, Role.OTHER, null, "", unit);
   }
@@ -249,11 +261,11 @@ record Header(Map<Integer, Column> columns, int rows) {
     return true;
   }
 
-  /** Lower case, without units, brackets, full stops and line breaks. */
-  private static String clean(String text) {
+  /** Lower case, short forms spelt out, without units, brackets, full stops and line breaks. */
+  private static String clean(Vocabulary vocabulary, String text) {
     String out = BRACKETS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
     out = UNIT_BEHIND.matcher(out).replaceAll(" ");
     out = STOPS.matcher(out).replaceAll(" ");
-    return BLANKS.matcher(out).replaceAll(" ").trim();
+    return vocabulary.headerWords().spelt(BLANKS.matcher(out).replaceAll(" ").trim());
   }
 }

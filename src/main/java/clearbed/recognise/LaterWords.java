@@ -8,15 +8,22 @@ import java.util.TreeSet;
 final class LaterWords {
   private LaterWords() {}
 
-  /** "Epoxy grout: ANSI A118.3. Use for GT-2." says afterwards for which tile the standard is. */
-  static Set<String> spreadBack(List<Statement> out, int before, Set<String> earlier, Limits said) {
+  /**
+   * "Epoxy grout: ANSI A118.3. Use for GT-2." says afterwards for which tile the standard is.
+   *
+   * @param lead tags of the lead-in, which may be the mark of the mortar itself
+   */
+  static Set<String> spreadBack(
+      List<Statement> out, int before, Set<String> earlier, Set<String> lead, Limits said) {
     if (said.tags().isEmpty()) return earlier;
     Set<String> all = new TreeSet<>(earlier);
     all.addAll(said.tags());
+    all.addAll(lead);
     for (int i = 0; i < before; i++) {
       Statement s = out.get(i);
       Limits l = s.limits();
-      if (!l.tags().isEmpty() && !l.tags().equals(earlier)) continue;
+      boolean others = !l.tags().equals(earlier) && !l.tags().equals(lead);
+      if (!l.tags().isEmpty() && others) continue;
       out.set(i, s.withLimits(l.withTags(all)));
     }
     return all;

@@ -14,7 +14,7 @@ final class LimitFinder {
   private static final Pattern TAG_PARTS = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
   private static final Pattern TAG =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
+          "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
   private static final Pattern THROUGH =
       Pattern.compile(
           "(?<![A-Za-z0-9.-])([A-Z]{1,5})[-.]?(\\d{1,3})(?:\\s*(?:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");

@@ -101,6 +101,16 @@ public final class Quantities {
           "^[\\s,(]*(?:(minimum|min\\b|or (?:more|greater|better|higher|stiffer|above)|and above)|(maximum|max\\b|or (?:less|below|flatter|fewer)))",
           FLAGS);
 
+  // "Neither may have a bond of less than 400 psi", "reset any tile with less than 95 percent".
+  private static final Pattern DENIED =
+      Pattern.compile(
+          "\\b(?:not|no|never|neither|nor|none|cannot|reject\\w*|reset|redo|replace|remove|refuse)\\b"
+              + "(?:(?!\\b(?:until|unless|before|when|if|after|because)\\b)[^.;:]){0,70}$",
+          FLAGS);
+
+  /** Letters before a figure among which the words that bound it are looked for. */
+  private static final int REACH = 100;
+
   private Quantities() {}
 
   /**
@@ -296,7 +306,7 @@ public final class Quantities {
   private static Content.Amount bounded(String s, int start, int end, Content.Amount amount) {
     Bound bound =
         bound(
-            s.substring(Math.max(0, start - 30), start),
+            s.substring(Math.max(0, start - REACH), start),
             s.substring(end, Math.min(s.length(), end + 30)));
     return new Content.Amount(amount.low(), amount.high(), bound);
   }
@@ -307,7 +317,9 @@ public final class Quantities {
     if (m.find()) {
       if (m.group(1) != null) return Bound.AT_LEAST;
       if (m.group(2) != null) return Bound.AT_MOST;
-      return m.group(3) != null ? Bound.ABOVE : Bound.BELOW;
+      boolean denied = DENIED.matcher(before.substring(0, m.start())).find();
+      if (m.group(3) != null) return denied ? Bound.AT_MOST : Bound.ABOVE;
+      return denied ? Bound.AT_LEAST : Bound.BELOW;
     }
     m = AFTER.matcher(after);
     if (m.find()) return m.group(1) != null ? Bound.AT_LEAST : Bound.AT_MOST;

@@ -43,16 +43,29 @@ final class ScheduleFinder {
 
   Result find(Table table) {
     Result result = new Walk(table).run();
-    if (result.schedule() || table.rows().size() < 4) return result;
+    boolean tagged =
+        result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
+    if (tagged || table.rows().size() < 4) return result;
     Table turned = Transposed.of(table);
     if (turned == null) return result;
     Result other = new Walk(turned).run();
-    return other.rows().isEmpty() ? result : other;
+    boolean better = result.schedule() ? tagsAcross(other) : !other.rows().isEmpty();
+    return better ? other : result;
+  }
+
+  /** Some line of a grid looks like a heading by chance; tags in the other direction do not. */
+  private static boolean tagsAcross(Result turned) {
+    return turned.rows().stream().filter(r -> r.tagged() && looksLikeTag(r.tag())).count() >= 2;
   }
 
   private static final Pattern UNIT_NOTED =
       Pattern.compile(
           "\\b(?:dimensions|sizes|measurements)\\b[^.;]{0,20}\\b(?:in|are)\\s+(millimetres|millimeters|mm|inches)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern CENTRES_NOTED =
+      Pattern.compile(
+          "\\b(?:centres|centers|spacings?)\\b[^.;]{0,20}\\b(?:in|are)\\s+(metres|meters|feet|foot)\\b",
           Pattern.CASE_INSENSITIVE);
 
   /** One pass down the rows of a grid. */
@@ -72,6 +85,7 @@ final class ScheduleFinder {
     private int lastRow;
     private Table.Row previous;
     private Unit noted;
+    private Unit notedCentres;
     private boolean schedule;
 
     Walk(Table table) {
@@ -104,7 +118,10 @@ final class ScheduleFinder {
     }
 
     private void start(Header found, List<Table.Row> all, int at) {
-      header = noted == null ? found : found.withDefault(noted);
+      header =
+          noted == null
+              ? found
+              : found.withDefault(noted, notedCentres == null ? noted : notedCentres);
       memo = new CellMemo();
       group = "";
       previous = null;
@@ -202,6 +219,10 @@ final class ScheduleFinder {
 
     /** "Dimensions in millimetres unless noted" gives the unit of columns that name none. */
     private void noteUnit(String text) {
+      Matcher c = CENTRES_NOTED.matcher(PlainText.of(text));
+      if (c.find())
+        notedCentres =
+            c.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
       Matcher m = UNIT_NOTED.matcher(PlainText.of(text));
       if (m.find())
         noted =

@@ -43,6 +43,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> surfacePlaces = new LinkedHashMap<>();
   private final Map<String, Phrases> language = new LinkedHashMap<>();
   private final Map<String, Phrases> surfaceHeaders = new LinkedHashMap<>();
+  private final HeaderWords headerWords;
   private final String placeLead;
 
   private Vocabulary(
@@ -91,6 +92,8 @@ public final class Vocabulary {
         .get("surfaces")
         .properties()
         .forEach(e -> surfaceHeaders.put(e.getKey(), phrases(e.getValue())));
+    headerWords =
+        new HeaderWords(schedules.get("abbreviations"), attributes.get("attributes"), byId);
     JsonNode places = language.get("places");
     placeLead = places.get("lead").asText();
     places
@@ -205,6 +208,10 @@ public final class Vocabulary {
 
   Map<String, Phrases> surfaceHeaders() {
     return surfaceHeaders;
+  }
+
+  HeaderWords headerWords() {
+    return headerWords;
   }
 
   String placeLead() {

@@ -1,0 +1,60 @@
+package clearbed.recognise;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/** The words of column headings: short forms spelt out, and headings known in any word order. */
+final class HeaderWords {
+  private static final Pattern BETWEEN = Pattern.compile("[\\s/-]+");
+
+  private final Map<String, String> longForms = new LinkedHashMap<>();
+  private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
+
+  /**
+   * @param abbreviations short form to long form
+   * @param attributes with their headings as written
+   */
+  HeaderWords(JsonNode abbreviations, JsonNode attributes, Map<String, Attribute> byId) {
+    abbreviations.properties().forEach(e -> longForms.put(e.getKey(), e.getValue().asText()));
+    for (JsonNode attribute : attributes) {
+      for (JsonNode heading : attribute.path("headers")) {
+        Set<String> words = words(heading.asText());
+        // One word says too little out of its place.
+        if (words.size() >= 2) byWords.putIfAbsent(words, byId.get(attribute.get("id").asText()));
+      }
+    }
+  }
+
+  /**
+   * @param name lower case, without full stops
+   */
+  String spelt(String name) {
+    String out = " " + name + " ";
+    for (Map.Entry<String, String> form : longForms.entrySet()) {
+      String part = " " + form.getKey() + " ";
+      if (out.contains(part)) out = out.replace(part, " " + form.getValue() + " ");
+    }
+    return out.trim();
+  }
+
+  /** The attribute with a heading of exactly these words in any order, or null. */
+  Attribute inAnyOrder(String name, Phrases filler) {
+    Set<String> words = words(name);
+    Attribute exact = byWords.get(words);
+    if (exact != null) return exact;
+    words.removeIf(filler::matches);
+    return byWords.get(words);
+  }
+
+  private static Set<String> words(String heading) {
+    Set<String> words = new TreeSet<>();
+    for (String word : BETWEEN.split(heading.toLowerCase(java.util.Locale.ROOT).trim())) {
+      if (!word.isEmpty() && !word.equals("of")) words.add(word.replaceAll("(?<=\\w{3})s$", ""));
+    }
+    return words;
+  }
+}
