@@ -15,12 +15,14 @@ final class LineKind {
           "^\\s*(\\(?(?:[A-Za-z]|\\d{1,3}|[ivxIVX]{1,5})[.)]|\\((?:[A-Za-z]|\\d{1,2})\\))\\s+\\S.*");
 
   /**
-   * {@code 2.1}, {@code 1.02.3} before a word that a figure's unit would not be: capital letters or
-   * a capitalised word of four letters or more ({@code 2.76 MPa} is no article).
+   * {@code 2.1}, {@code 1.02.3} before a word that a figure's unit would not be: capital letters, a
+   * capitalised word of four letters or more, a short one before a small letter ({@code 2.76 MPa}
+   * is no article); any capital letter after three numbers or more.
    */
   private static final Pattern DECIMAL =
       Pattern.compile(
-          "^\\s*\\d{1,2}(\\.\\d{1,3}){1,4}\\.?\\s+(\\p{Lu}{3,}|\\p{Lu}\\p{Ll}{3,}|\\[).*");
+          "^\\s*(?:\\d{1,2}(\\.\\d{1,3}){1,4}\\.?\\s+(\\p{Lu}{3,}|\\p{Lu}\\p{Ll}{3,}|\\[|\\p{Lu}\\p{Ll}{0,2} \\p{Ll}{2,})"
+              + "|\\d{1,2}(\\.\\d{1,3}){2,4}\\.?\\s+\\p{Lu}).*");
 
   private static final Pattern KEYED =
       Pattern.compile("^\\s*\\p{Lu}[\\p{L}\\d /&(),-]{1,40}:(\\s.*)?$");

@@ -59,7 +59,8 @@ record Header(Map<Integer, Column> columns, int rows) {
               c.unit() == null
                   && c.attribute() != null
                   && (c.attribute().kind() == Attribute.Kind.SIZE
-                      || c.attribute().dimension() == noted.dimension());
+                      || c.attribute().dimension() == noted.dimension()
+                      || c.attribute().id().equals("movement.guideline"));
           boolean spacing = length && c.attribute().id().endsWith(".spacing");
           Unit unit = spacing ? centres : noted;
           out.put(
@@ -166,6 +167,12 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static String textAt(Table.Row row, int index) {
     Table.Cell cell = row.at(index);
     return cell == null ? "" : BLANKS.matcher(PlainText.of(cell.text())).replaceAll(" ").trim();
+  }
+
+  /** The column of an attribute that these words would head, or null. */
+  static Column named(Vocabulary vocabulary, String words) {
+    Column column = column(vocabulary, 0, "", words.trim());
+    return column.role() == Role.ATTRIBUTE ? column : null;
   }
 
   private static Column column(Vocabulary vocabulary, int index, String top, String bottom) {

@@ -17,7 +17,7 @@ final class LimitFinder {
           "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
   private static final Pattern THROUGH =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])([A-Z]{1,5})[-.]?(\\d{1,3})(?:\\s*(?:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
+          "(?<![A-Za-z0-9.-])([A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})([-.]?)(\\d{1,3})(?:\\s*(?:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
@@ -70,10 +70,11 @@ final class LimitFinder {
     Set<String> tags = new TreeSet<>();
     Matcher m = THROUGH.matcher(text);
     while (m.find()) {
-      int from = Integer.parseInt(m.group(2));
-      int to = Integer.parseInt(m.group(3));
+      int from = Integer.parseInt(m.group(3));
+      int to = Integer.parseInt(m.group(4));
+      String between = m.group(1).contains("-") ? m.group(2) : "-";
       for (int i = from; i <= to && i - from < 100; i++) {
-        tags.add(m.group(1) + "-" + padded(i, m.group(2).length()));
+        tags.add(m.group(1) + between + padded(i, m.group(3).length()));
       }
     }
     m = TAG.matcher(text);

@@ -29,14 +29,18 @@ final class OutlineParser {
   private static final Pattern FILE_NUMBER =
       Pattern.compile("(?:^|[^0-9])(\\d{2})[ _.-]?(\\d{2})[ _.-]?(\\d{2})(?:\\.\\d{2})?(?![0-9])");
 
+  private static final int LONGEST_VALUE = 60;
+
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
+  private final RowReader rowReader;
 
   OutlineParser(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.limitFinder = new LimitFinder(vocabulary);
+    this.rowReader = new RowReader(vocabulary, finder);
   }
 
   /**
@@ -183,7 +187,7 @@ final class OutlineParser {
       if (pending.isEmpty()) return;
       if (!section && !scheduleNotes && titledAsTileWork()) {
         section = true;
-        title = pending.get(0).text();
+        title = titleOfTileWork();
       }
       if (number.isEmpty() && section) number = numberOfFile();
       if (title.isEmpty() && section) title = titleOfFile();
@@ -226,6 +230,15 @@ final class OutlineParser {
       return titled && !asNotes && pending.size() >= 6;
     }
 
+    private String titleOfTileWork() {
+      return pending.stream()
+          .limit(2)
+          .map(Pending::text)
+          .filter(t -> t.matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*"))
+          .findFirst()
+          .orElse(pending.get(0).text());
+    }
+
     private String opening() {
       return pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
     }
@@ -250,7 +263,8 @@ final class OutlineParser {
       if (unknown
           && !own.limits().glass()
           && own.limits().tags().isEmpty()
-          && statements.stream().noneMatch(s -> s.limits().glass())) statements.clear();
+          && statements.stream().noneMatch(s -> s.limits().glass() || !s.limits().tags().isEmpty()))
+        statements.clear();
       if (role != null && !role.only().isEmpty())
         statements.removeIf(s -> !role.only().contains(s.attribute()));
       if (role != null && role.number().startsWith("07 9")
@@ -268,10 +282,24 @@ final class OutlineParser {
       Context context = Context.running(inheritedFamily(p), families, describes);
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
+      if (!own.limits().tags().isEmpty()) property(p, own, at, out);
       headed(p, at, out);
       if (noteOffTopic(p) && own.limits().tags().isEmpty())
         out.removeIf(s -> s.attribute().startsWith("process."));
       return out;
+    }
+
+    /** "Face size: 2 by 6 inches" in a list under a tag is read as under that column heading. */
+    private void property(Pending p, Node own, Origin at, List<Statement> out) {
+      String lead = Parts.lead(p.text());
+      String value = lead.isEmpty() ? "" : p.text().substring(lead.length() + 1).trim();
+      if (value.isEmpty() || value.length() > LONGEST_VALUE) return;
+      Header.Column column = Header.named(vocabulary, lead);
+      if (column == null) return;
+      for (Statement s : rowReader.property(column, value.replaceFirst("\\.$", ""), at)) {
+        boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
+        if (!said) out.add(s.within(own.limits()));
+      }
     }
 
     /** In notes, site rules count only where the note speaks of tile. */

@@ -113,8 +113,18 @@ final class Passage {
     return kin ? 5 : 30;
   }
 
+  // "No change of plane shall be without a joint", "no colour other than white".
+  private static final java.util.regex.Pattern TWICE_NEGATED =
+      java.util.regex.Pattern.compile(
+          "(?i)\\b(?:no|none|neither|not)\\b[^.;]{0,140}\\b(?:without|lacking|lack|omit(?:ted)?)\\b");
+
+  private static final java.util.regex.Pattern OTHER_THAN =
+      java.util.regex.Pattern.compile(
+          "(?i)\\b(?:no|not|nothing|none)\\b[^.;]{0,60}\\b(?:other than|but|except)\\s+(?:\\w+\\s+){0,2}$");
+
   boolean negated(int start, int end) {
     String before = text.substring(0, start);
+    if (TWICE_NEGATED.matcher(text).find() || OTHER_THAN.matcher(before).find()) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null

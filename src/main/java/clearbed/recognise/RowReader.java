@@ -11,9 +11,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads the cells of one row of a schedule under its header. */
 final class RowReader {
+  /** Type, grade, class or use in the words of ASTM C920, whatever the column is called. */
+  private static final Pattern DESIGNATION =
+      Pattern.compile(
+          "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
+          Pattern.CASE_INSENSITIVE);
+
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
 
@@ -163,11 +170,26 @@ final class RowReader {
     return out;
   }
 
+  /** What a list item says of an attribute that its lead-in names. */
+  List<Statement> property(Header.Column column, String value, Origin origin) {
+    List<Statement> out = new ArrayList<>();
+    String text = PlainText.of(value).trim();
+    if (empty(column.attribute(), text)) return out;
+    attribute(out, origin, text, column);
+    out.removeIf(
+        s ->
+            s.content() instanceof Content.Words
+                && column.attribute().kind() != Attribute.Kind.WORDS);
+    return out;
+  }
+
   private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
     List<Statement> out = new ArrayList<>();
     String text = PlainText.of(cell.text()).trim();
     Attribute attribute = column.attribute();
-    if (attribute == null) {
+    if (DESIGNATION.matcher(text).matches()) {
+      out.addAll(free(finder.find(text, origin, Context.running("sealant", Set.of(), false))));
+    } else if (attribute == null) {
       boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
       String family = material ? "tile" : finder.familyIn(column.text());
       out.addAll(free(finder.find(text, origin, Context.running(family, Set.of(), material))));
@@ -188,10 +210,10 @@ final class RowReader {
   }
 
   private void attribute(List<Statement> out, Origin origin, String text, Header.Column column) {
-    Attribute attribute = measured(column.attribute(), text);
     String unit = unitSpelling(column.unit());
     boolean bare = !unit.isEmpty() && Quantities.find(text).isEmpty() && text.matches(".*\\d.*");
     String read = bare ? withUnit(text, unit) : text;
+    Attribute attribute = measured(column.attribute(), read);
     List<Statement> found = new ArrayList<>();
     if (attribute.kind() == Attribute.Kind.SIZE) {
       Quantities.size(text, column.unit())
