@@ -252,7 +252,8 @@ record Header(Map<Integer, Column> columns, int rows) {
       for (Phrases.Hit hit : a.words().headers().all(name)) {
         String rest = name.substring(0, hit.start()) + " " + name.substring(hit.end());
         int length = hit.end() - hit.start();
-        if (length > longest && onlyFiller(vocabulary, rest)) {
+        boolean again = a.words().headers().matches(rest.trim());
+        if (length > longest && (again || onlyFiller(vocabulary, rest))) {
           best = a;
           longest = length;
         }

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 final class HeaderWords {
   private static final Pattern BETWEEN = Pattern.compile("[\\s/-]+");
 
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
   private final Map<String, String> longForms = new LinkedHashMap<>();
   private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
 
@@ -38,7 +40,7 @@ final class HeaderWords {
       String part = " " + form.getKey() + " ";
       if (out.contains(part)) out = out.replace(part, " " + form.getValue() + " ");
     }
-    return out.trim();
+    return BLANKS.matcher(out).replaceAll(" ").trim();
   }
 
   /** The attribute with a heading of exactly these words in any order, or null. */

@@ -11,16 +11,24 @@ final class LaterWords {
   /**
    * "Epoxy grout: ANSI A118.3. Use for GT-2." says afterwards for which tile the standard is.
    *
+   * @param family part of the work that the later words name, or empty: "Let mortar cure. Epoxy
+   *     grout at GT-2: ..." says nothing of the mortar
    * @param lead tags of the lead-in, which may be the mark of the mortar itself
    */
   static Set<String> spreadBack(
-      List<Statement> out, int before, Set<String> earlier, Set<String> lead, Limits said) {
+      List<Statement> out,
+      int before,
+      Set<String> earlier,
+      Set<String> lead,
+      String family,
+      Limits said) {
     if (said.tags().isEmpty()) return earlier;
     Set<String> all = new TreeSet<>(earlier);
     all.addAll(said.tags());
     all.addAll(lead);
     for (int i = 0; i < before; i++) {
       Statement s = out.get(i);
+      if (!family.isEmpty() && !s.attribute().startsWith(family + ".")) continue;
       Limits l = s.limits();
       boolean others = !l.tags().equals(earlier) && !l.tags().equals(lead);
       if (!l.tags().isEmpty() && others) continue;

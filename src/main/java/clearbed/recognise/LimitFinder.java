@@ -17,7 +17,7 @@ final class LimitFinder {
           "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
   private static final Pattern THROUGH =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])([A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})([-.]?)(\\d{1,3})(?:\\s*(?:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
+          "(?<![A-Za-z0-9.-])([A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})([-.]?)(\\d{1,3})(?:\\s*(?i:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");

@@ -29,6 +29,8 @@ final class OutlineParser {
   private static final Pattern FILE_NUMBER =
       Pattern.compile("(?:^|[^0-9])(\\d{2})[ _.-]?(\\d{2})[ _.-]?(\\d{2})(?:\\.\\d{2})?(?![0-9])");
 
+  private static final Pattern TAG_WITH_PLACE =
+      Pattern.compile("^([A-Z]{1,5}[-. ]?[A-Z0-9]{1,4}),? (?:at|in|on|for) .*$");
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -157,7 +159,9 @@ final class OutlineParser {
       String lead = heading ? words : leadOf(words);
       Limits limits = limitFinder.of(lead.isEmpty() ? "" : lead, true);
       if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
-      String family = lead.isEmpty() ? "" : finder.familyIn(lead);
+      // "GT-3, at shower walls and base:" is about the tile, not about bases.
+      String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");
+      String family = lead.isEmpty() ? "" : finder.familyIn(subject);
       if (family.isEmpty()
           || family.equals("tile")
               && !path.isEmpty()

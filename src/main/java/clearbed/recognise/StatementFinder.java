@@ -80,7 +80,7 @@ final class StatementFinder {
               limits,
               carried));
       if (USES.matcher(part.text()).find()) {
-        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), limits);
+        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), own, limits);
       }
       if (!own.isEmpty()) spoken = own;
       if (!part.exception()) previous = limits;

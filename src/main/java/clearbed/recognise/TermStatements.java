@@ -13,6 +13,9 @@ final class TermStatements {
   private static final Pattern SEALANT =
       Pattern.compile("\\b(?:C\\s?-?920|11600)\\b", Pattern.CASE_INSENSITIVE);
 
+  /** Perimeters, changes of plane and structural joints together are those of movement joints. */
+  private static final int PLACES_LISTED = 3;
+
   private final Vocabulary vocabulary;
 
   TermStatements(Vocabulary vocabulary) {
@@ -24,8 +27,12 @@ final class TermStatements {
       if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
       if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
-      for (Map.Entry<Phrases.Hit, String> hit : termHits(p, a).entrySet()) {
-        if (!column && a.needsFamily() && !speaksOf(p, a.family(), hit.getKey())) continue;
+      Map<Phrases.Hit, String> hits = termHits(p, a);
+      boolean listed =
+          a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
+      for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
+        boolean spoken = listed || speaksOf(p, a.family(), hit.getKey());
+        if (!column && a.needsFamily() && !spoken) continue;
         boolean negated =
             p.negated(hit.getKey().start(), hit.getKey().end()) && !hit.getValue().equals("none");
         p.add(out, a, new Content.Term(hit.getValue()), negated);
