@@ -63,21 +63,24 @@ final class Lines {
     return rows.stream().anyMatch(r -> r == row);
   }
 
+  /** Each small letter stands beside a larger one, not beside small letters of its own kind. */
   private static boolean isRaised(List<Glyph> small, List<Glyph> host) {
-    Glyph s = small.get(0);
-    Glyph h = largest(host);
-    double dy = Math.abs(s.baseline() - h.baseline());
-    if (dy > h.size() * 0.6) return false;
+    double most = largest(host).size() * 0.6;
+    if (Math.abs(small.get(0).baseline() - host.get(0).baseline()) > 2 * most) return false;
     for (Glyph g : small) {
       if (g.isBlank()) continue;
-      if (g.size() > h.size() * 0.8) return false;
-      boolean touches =
-          host.stream()
-              .anyMatch(
-                  o -> !o.isBlank() && g.x0() - o.x1() < h.size() && o.x0() - g.x1() < h.size());
-      if (!touches) return false;
+      if (host.stream().noneMatch(o -> carries(o, g))) return false;
     }
     return true;
+  }
+
+  private static boolean carries(Glyph large, Glyph g) {
+    double size = large.size();
+    return !large.isBlank()
+        && g.size() <= size * 0.8
+        && Math.abs(g.baseline() - large.baseline()) <= size * 0.6
+        && g.x0() - large.x1() < size
+        && large.x0() - g.x1() < size;
   }
 
   private Line line(List<Glyph> row) {

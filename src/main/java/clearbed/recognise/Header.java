@@ -119,7 +119,12 @@ record Header(Map<Integer, Column> columns, int rows) {
     long known = understood();
     long all = columns.size();
     boolean surfaces = columns.values().stream().filter(c -> c.role() == Role.SURFACE).count() >= 2;
-    boolean enough = known >= 3 || (known >= 2 && (has(Role.TAG) || has(Role.MATERIAL)));
+    // "No. | Note" heads numbered notes.
+    boolean notesAlone =
+        known == 2
+            && all(Role.ATTRIBUTE).stream().anyMatch(c -> c.attribute().id().equals("notes"));
+    boolean enough =
+        known >= 3 || (known >= 2 && !notesAlone && (has(Role.TAG) || has(Role.MATERIAL)));
     return (enough && known * 2 >= all) || surfaces && known >= 3;
   }
 

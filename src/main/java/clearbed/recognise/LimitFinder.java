@@ -21,6 +21,10 @@ final class LimitFinder {
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
+  // In capitals "AT 16 FT" looks like a mark.
+  private static final Pattern NO_MARK =
+      Pattern.compile(
+          "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
   private static final int LIST_GAP = 30;
   private static final Pattern STOP =
       Pattern.compile(
@@ -79,8 +83,9 @@ final class LimitFinder {
     }
     m = TAG.matcher(text);
     while (m.find()) {
-      if (!text.substring(Math.max(0, m.start() - 6), m.start())
-          .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
+      if (!NO_MARK.matcher(m.group()).matches()
+          && !text.substring(Math.max(0, m.start() - 6), m.start())
+              .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
         tags.add(tag(m.group()));
       }
     }

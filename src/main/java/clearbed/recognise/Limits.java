@@ -59,6 +59,12 @@ public record Limits(
     return new Limits(tags, glass, otherTile, exposures, now, surfaces, with);
   }
 
+  /** About what these marks stand for and nothing else, should no schedule know them. */
+  Limits ofMarksAlone() {
+    Set<String> other = union(otherTile, Set.of("another mark"));
+    return new Limits(tags, glass, other, exposures, except, surfaces, with);
+  }
+
   Limits supposing(Map<String, Set<String>> now) {
     return new Limits(tags, glass, otherTile, exposures, except, surfaces, now);
   }

@@ -259,7 +259,7 @@ final class OutlineParser {
           p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
-          silent
+          silent && limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty()
               || references
               || p.heading()
               || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());

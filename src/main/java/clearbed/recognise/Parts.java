@@ -33,7 +33,8 @@ final class Parts {
           ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))"
               + "|(?<=(?:percent|%)(?: minimum| min\\.)?),?\\s+and\\s+(?=(?:(?-i:[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?)(?:,? and |, | )){1,6}(?:with|at)\\b)",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern LEAD = Pattern.compile("^([^:]{2,90}):(?=\\s|$)");
+  private static final Pattern LEAD =
+      Pattern.compile("^((?:(?!\\.\\s+[A-Z])[^:]){2,90}):(?=\\s|$)");
 
   private Parts() {}
 

@@ -16,6 +16,9 @@ final class StatementFinder {
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
               + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
+  private static final Pattern MARKS =
+      Pattern.compile("(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?(?:,? and |, ?| & |$))+");
+
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
   private final Remembered remembered = new Remembered();
@@ -59,7 +62,7 @@ final class StatementFinder {
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
         family = leadFamily;
-      if (!part.lead().isEmpty()) leadLimits = limitFinder.of(part.lead(), true);
+      if (!part.lead().isEmpty()) leadLimits = leadLimits(part.lead(), family);
       Limits limits = limits(part, context).within(leadLimits);
       if (part.sentence()) limits = LaterWords.sameSubject(limits, previous, leadFamily.isEmpty());
       if (part.exception()) {
@@ -115,6 +118,13 @@ final class StatementFinder {
       }
     }
     return best;
+  }
+
+  /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */
+  private Limits leadLimits(String lead, String family) {
+    Limits limits = limitFinder.of(lead, true);
+    boolean tile = family.isEmpty() || family.equals("tile");
+    return tile && MARKS.matcher(lead).matches() ? limits.ofMarksAlone() : limits;
   }
 
   private Limits limits(Parts.Part part, Context context) {
