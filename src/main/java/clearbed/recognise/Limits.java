@@ -35,7 +35,7 @@ public record Limits(
         tags.isEmpty() && !otherTileOnly() ? outer.tags : tags,
         kindSaid ? glass : outer.glass,
         // GT-1 under an article on ceramic tile is no ceramic tile for that.
-        kindSaid || !tags.isEmpty() ? otherTile : outer.otherTile,
+        kindSaid || !tags.isEmpty() && !tags.equals(outer.tags) ? otherTile : outer.otherTile,
         exposures.isEmpty() ? outer.exposures : exposures,
         union(except, outer.except),
         surfaces.isEmpty() ? outer.surfaces : surfaces,

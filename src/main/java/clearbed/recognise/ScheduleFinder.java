@@ -211,6 +211,7 @@ final class ScheduleFinder {
       String text = cell.text().trim();
       boolean noteLike =
           text.length() > 45
+              || text.endsWith(".")
               || NOTE.matcher(text).matches()
               || (row.number() > lastRow + 1 && text.length() > 25);
       if (noteLike) note(cell);
