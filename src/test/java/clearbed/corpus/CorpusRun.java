@@ -42,6 +42,9 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--unseen-only", description = "only the unseen sets, with every operator")
   private boolean unseenOnly;
 
+  @Option(names = "--last-only", description = "only the unseen sets written last")
+  private boolean lastOnly;
+
   @Option(names = "--json", description = "write the figures here too")
   private Path json;
 
@@ -134,8 +137,9 @@ public final class CorpusRun implements Callable<Integer> {
   private int measure(Checker checker) throws IOException {
     List<String> lines = new ArrayList<>();
     Trial.Result result = new Trial(checker, chosenSets(), chosenOperators(), lines::add).run();
-    if (!unseenOnly) print("tuned", result.tuned());
-    if (!tunedOnly && !unseenOnly) print("held back", result.heldBack());
+    boolean apart = unseenOnly || lastOnly;
+    if (!apart) print("tuned", result.tuned());
+    if (!tunedOnly && !apart) print("held back", result.heldBack());
     if (!tunedOnly) print("unseen", result.unseen());
     System.out.println(result.mutants() + " sets with one defect");
     result.entries().forEach(System.out::println);
@@ -158,6 +162,7 @@ public final class CorpusRun implements Callable<Integer> {
         .filter(set -> sets.isEmpty() || sets.contains(set.name()))
         .filter(set -> !tunedOnly || !(set.heldBack() || set.unseen()))
         .filter(set -> !unseenOnly || set.unseen())
+        .filter(set -> !lastOnly || Corpus.last(set.name()))
         .toList();
   }
 
