@@ -39,6 +39,17 @@ final class Corpus {
           "mossbridge-library",
           "nettlecombe-lido");
 
+  /** Unseen sets written last of all, by somebody who had not read the rules. */
+  private static final List<String> LAST =
+      List.of(
+          "brindlecot-cannery",
+          "cawdlow-observatory",
+          "dunlarrow-creamery",
+          "eddershaw-hospice",
+          "fallowmere-natatorium",
+          "gorsewick-winery",
+          "hazelmarch-firehouse");
+
   /** Sets written apart from the tool, for one measurement at the end; see {@link HeldBack}. */
   private static final List<String> UNSEEN =
       List.of(
@@ -64,16 +75,22 @@ final class Corpus {
   private Corpus() {}
 
   static List<DraftSet> sets() {
-    return Stream.of(NAMES, UNSEEN, FRESH).flatMap(List::stream).map(Corpus::set).toList();
+    return Stream.of(NAMES, UNSEEN, FRESH, LAST).flatMap(List::stream).map(Corpus::set).toList();
   }
 
   static boolean unseen(String name) {
-    return UNSEEN.contains(name) || fresh(name);
+    return UNSEEN.contains(name) || fresh(name) || last(name);
   }
 
-  /** True for the unseen sets that were written last. */
+  /** True for the second seven of the unseen sets. */
   static boolean fresh(String name) {
     return FRESH.contains(name);
+  }
+
+  /** True for the unseen sets that were written last, and opened last. */
+  static boolean last(String name) {
+    return LAST.contains(name);
+  }
   }
 
   static DraftSet set(String name) {

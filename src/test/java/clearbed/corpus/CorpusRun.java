@@ -42,8 +42,11 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--unseen-only", description = "only the unseen sets, with every operator")
   private boolean unseenOnly;
 
-  @Option(names = "--fresh-only", description = "only the unseen sets that were written last")
+  @Option(names = "--fresh-only", description = "only the unseen sets of the second seven")
   private boolean freshOnly;
+
+  @Option(names = "--last-only", description = "only the unseen sets written last")
+  private boolean lastOnly;
 
   @Option(names = "--json", description = "write the figures here too")
   private Path json;
@@ -137,7 +140,7 @@ public final class CorpusRun implements Callable<Integer> {
   private int measure(Checker checker) throws IOException {
     List<String> lines = new ArrayList<>();
     Trial.Result result = new Trial(checker, chosenSets(), chosenOperators(), lines::add).run();
-    boolean apart = unseenOnly || freshOnly;
+    boolean apart = unseenOnly || freshOnly || lastOnly;
     if (!apart) print("tuned", result.tuned());
     if (!tunedOnly && !apart) print("held back", result.heldBack());
     if (!tunedOnly) print("unseen", result.unseen());
@@ -163,6 +166,7 @@ public final class CorpusRun implements Callable<Integer> {
         .filter(set -> !tunedOnly || !(set.heldBack() || set.unseen()))
         .filter(set -> !unseenOnly || set.unseen())
         .filter(set -> !freshOnly || Corpus.fresh(set.name()))
+        .filter(set -> !lastOnly || Corpus.last(set.name()))
         .toList();
   }
 
