@@ -91,7 +91,6 @@ final class Corpus {
   static boolean last(String name) {
     return LAST.contains(name);
   }
-  }
 
   static DraftSet set(String name) {
     String source = new String(bytes(name + ".set"), StandardCharsets.UTF_8);
