@@ -10,6 +10,7 @@ import clearbed.model.State;
 import clearbed.report.DemoReport;
 import clearbed.report.FindingsWorkbook;
 import clearbed.report.Headers;
+import clearbed.report.OfficeProgram;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -144,10 +145,10 @@ class CarryTest {
   @Test
   void what_people_typed_outlives_a_save_in_another_spreadsheet_program() throws Exception {
     people();
-    Assumptions.assumeTrue(Desk.throughLibreOffice(file), "LibreOffice is not installed");
+    Assumptions.assumeTrue(OfficeProgram.openAndSave(file), "LibreOffice is not installed");
     Carry april = issue(DemoReport.report(APRIL, without(GONE)));
     assertThat(april.log().remarks()).isEmpty();
-    Assumptions.assumeTrue(Desk.throughLibreOffice(file), "LibreOffice is not installed");
+    Assumptions.assumeTrue(OfficeProgram.openAndSave(file), "LibreOffice is not installed");
     Carry may = issue(DemoReport.report(MAY, finding -> true));
     assertThat(state(may, ASKED)).isEqualTo(State.ANSWERED);
     assertThat(state(may, GONE)).isEqualTo(State.REOPENED);

@@ -94,6 +94,20 @@ class PdfCopyTest {
   }
 
   @Test
+  void many_findings_at_the_same_words_share_one_note() throws Exception {
+    write(0, false);
+    Finding[] many = new Finding[25];
+    for (int i = 0; i < many.length; i++) {
+      many[i] = Desk.finding("check-" + i, Level.NOTE, Desk.page("s.pdf", 1, "GT-2"));
+    }
+    annotate(many);
+    assertThat(marks()).hasSize(2);
+    PDAnnotationText note = (PDAnnotationText) marks().get(1);
+    assertThat(note.getSubject()).isEqualTo("25 findings");
+    for (Finding finding : many) assertThat(note.getContents()).contains(finding.question());
+  }
+
+  @Test
   void words_inside_a_longer_word_are_not_taken_for_them() throws Exception {
     write(0, false);
     annotate(finding(Desk.page("s.pdf", 1, "GT-2")));
