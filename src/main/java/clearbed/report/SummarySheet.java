@@ -40,7 +40,7 @@ final class SummarySheet {
         report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList();
     title(report);
     byLevel(findings);
-    if (log.carries()) new ChangeTable(this).fill(findings, log);
+    if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date());
     next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
     documents(report.documents());
     rules(report.run());
