@@ -420,8 +420,13 @@ class CarryTest {
     people();
     Desk.edit(
         file,
-        book ->
-            Desk.type(book, Headers.QUESTIONS, "bond-strength/GT-3", Headers.ASKED_OF, "Engineer"));
+        book -> {
+          String late = "bond-strength/GT-3";
+          Desk.type(book, Headers.QUESTIONS, late, Headers.ASKED_OF, "Engineer");
+          Desk.row(book, Headers.QUESTIONS, late)
+              .getCell(Desk.layout(book, Headers.QUESTIONS).column(Headers.DUE))
+              .setCellValue(java.time.LocalDate.parse("2026-03-20"));
+        });
     issue(DemoReport.report(APRIL, without(GONE)));
     Files.createDirectories(Path.of("target/demo"));
     Files.copy(
@@ -437,6 +442,7 @@ class CarryTest {
           .contains("What changed since the issue of " + MARCH)
           .contains("resolved 1 ")
           .contains("with Engineer 1 open")
+          .contains("past due 1 open (due before " + APRIL + ")")
           .contains("asked of nobody yet");
     }
   }
