@@ -1,12 +1,5 @@
 package clearbed.check;
 
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.recognise.Attribute;
-import clearbed.recognise.Quantities;
 import clearbed.recognise.StandardFiles;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.ProjectFact;
@@ -23,15 +16,16 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Loads a standard rule set and lays rule files over it. */
 public final class RuleSets {
-  private final Vocabulary vocabulary;
+  private final RuleReader ruleReader;
+  private final FactReader factReader;
 
   public RuleSets(Vocabulary vocabulary) {
-    this.vocabulary = vocabulary;
+    this.ruleReader = new RuleReader(vocabulary);
+    this.factReader = new FactReader(vocabulary);
   }
 
   /**
@@ -96,7 +90,7 @@ public final class RuleSets {
 
   private RuleSet merge(List<RuleFile> files) throws RuleFileException {
     Map<String, ObjectNode> checks = new LinkedHashMap<>();
-    Map<String, Place> places = new LinkedHashMap<>();
+    Map<String, RuleReader.Place> places = new LinkedHashMap<>();
     List<RuleSet.Suppression> suppressions = new ArrayList<>();
     List<ProjectFact> facts = new ArrayList<>();
     List<ProjectFact> assumptions = new ArrayList<>();
@@ -105,7 +99,7 @@ public final class RuleSets {
       int i = 0;
       for (JsonNode check : file.tree().path("checks")) {
         String id = check.get("id").asText();
-        Place place = new Place(file, "/checks/" + i++);
+        RuleReader.Place place = new RuleReader.Place(file, "/checks/" + i++);
         boolean twice = places.containsKey(id) && places.get(id).file() == file;
         if (twice) throw file.fault(place.pointer(), "check " + id + " stands twice in this file");
         if (checks.containsKey(id)) checks.get(id).setAll((ObjectNode) check);
@@ -113,13 +107,13 @@ public final class RuleSets {
         places.put(id, place);
       }
       suppressions(file, suppressions);
-      facts(file, "facts", facts);
-      facts(file, "assumptions", assumptions);
+      facts.addAll(factReader.read(file, "facts"));
+      assumptions.addAll(factReader.read(file, "assumptions"));
       if (file.tree().has("guideline")) guideline = file.tree().get("guideline").asText();
     }
     List<Rule> rules = new ArrayList<>();
     for (Map.Entry<String, ObjectNode> e : checks.entrySet())
-      rules.add(rule(e.getValue(), places.get(e.getKey())));
+      rules.add(ruleReader.read(e.getValue(), places.get(e.getKey())));
     known(suppressions, checks, files);
     JsonNode base =
         files.stream()
@@ -142,12 +136,6 @@ public final class RuleSets {
         facts,
         assumptions,
         Guidelines.load(guideline));
-  }
-
-  private record Place(RuleFile file, String pointer) {
-    RuleFileException fault(String key, String reason) {
-      return file.fault(pointer + "/" + key, reason);
-    }
   }
 
   private static void known(
@@ -174,222 +162,6 @@ public final class RuleSets {
               s.get("reason").asText(),
               file.name()));
     }
-  }
-
-  private void facts(RuleFile file, String list, List<ProjectFact> out) throws RuleFileException {
-    int i = 0;
-    for (JsonNode f : file.tree().path(list)) {
-      String pointer = "/" + list + "/" + i++;
-      String id = f.get("attribute").asText();
-      Attribute attribute =
-          vocabulary
-              .attribute(id)
-              .orElseThrow(() -> file.fault(pointer + "/attribute", "no attribute named " + id));
-      if (list.equals("assumptions") && !Assumptions.ATTRIBUTES.contains(id))
-        throw file.fault(
-            pointer + "/attribute",
-            id
-                + " cannot be assumed, only stated; what can be is "
-                + String.join(", ", new java.util.TreeSet<>(Assumptions.ATTRIBUTES)));
-      String written = f.get("value").asText();
-      Content content = content(attribute, written);
-      if (content == null)
-        throw file.fault(
-            pointer + "/value",
-            "'" + written + "' is not a value of " + id + ": " + form(attribute));
-      String words = vocabulary.label(id) + " " + written + ": " + f.get("reason").asText();
-      out.add(
-          new ProjectFact(
-              id,
-              content,
-              strings(f.get("tag")),
-              strings(f.get("room")),
-              strings(f.get("exposure")),
-              words,
-              file.name()));
-    }
-  }
-
-  private static String form(Attribute attribute) {
-    return switch (attribute.kind()) {
-      case AMOUNT -> "a figure with a unit is wanted, such as 400 psi";
-      case TERM -> "not one of its terms";
-      default -> "not understood";
-    };
-  }
-
-  private static Content content(Attribute attribute, String written) {
-    return switch (attribute.kind()) {
-      case AMOUNT -> Quantities.parse(written, attribute.dimension()).orElse(null);
-      case TERM -> attribute.hasTerm(written) ? new Content.Term(written) : null;
-      case STANDARD -> new Content.Standard(written, "");
-      case REQUIRED -> new Content.Required();
-      default -> new Content.Words(written);
-    };
-  }
-
-  private Rule rule(ObjectNode n, Place place) throws RuleFileException {
-    String attribute = n.path("attribute").asText("");
-    if (!attribute.isEmpty() && vocabulary.attribute(attribute).isEmpty())
-      throw place.fault("attribute", "no attribute named " + attribute);
-    for (String needed : List.of("title", "group", "expect", "level", "why", "mark")) {
-      if (!n.has(needed))
-        throw place.fault("id", "check " + n.get("id").asText() + " lacks '" + needed + "'");
-    }
-    for (String list : List.of("instead")) {
-      for (String id : strings(n.get(list))) {
-        if (vocabulary.attribute(id).isEmpty()) throw place.fault(list, "no attribute named " + id);
-      }
-    }
-    Level level = level(n.get("level").asText());
-    Level missing = n.has("missingLevel") ? level(n.get("missingLevel").asText()) : level;
-    Kind kind =
-        n.has("kind")
-            ? Kind.valueOf(n.get("kind").asText().toUpperCase(Locale.ROOT))
-            : Kind.INADEQUATE;
-    String family = vocabulary.attribute(attribute).map(Attribute::family).orElse("");
-    boolean bySection =
-        n.has("statedIn")
-            ? n.get("statedIn").asText().equals("section")
-            : !List.of("tile", "location").contains(family);
-    Rule.Mistaken mistaken =
-        n.has("mistaken")
-            ? new Rule.Mistaken(
-                n.get("mistaken").get("attribute").asText(),
-                n.get("mistaken").get("message").asText())
-            : null;
-    return new Rule(
-        n.get("id").asText(),
-        n.path("off").asBoolean(),
-        text(n, "title"),
-        text(n, "group"),
-        attribute,
-        conditions(n.get("when"), place, "when"),
-        conditions(n.get("unless"), place, "unless"),
-        expectation(n.get("expect"), attribute, place),
-        strings(n.get("instead")),
-        mistaken,
-        level,
-        missing,
-        kind,
-        bySection,
-        n.path("silentWhenMissing").asBoolean(),
-        n.path("everywhere").asBoolean(),
-        n.path("emptyCellIsMissing").asBoolean(),
-        text(n, "partOf"),
-        wording(n));
-  }
-
-  private static Rule.Wording wording(ObjectNode n) {
-    return new Rule.Wording(
-        text(n, "missing"),
-        text(n, "inadequate"),
-        text(n, "expected"),
-        text(n, "why"),
-        text(n, "source"),
-        text(n, "mark"),
-        text(n, "question"),
-        text(n, "clause"),
-        text(n, "answer"));
-  }
-
-  private List<Map<String, List<String>>> conditions(JsonNode node, Place place, String key)
-      throws RuleFileException {
-    List<Map<String, List<String>>> out = new ArrayList<>();
-    if (node == null) return out;
-    for (JsonNode one : node.isArray() ? node : List.of(node)) {
-      Map<String, List<String>> condition = new LinkedHashMap<>();
-      for (Map.Entry<String, JsonNode> e : one.properties()) {
-        Attribute attribute = vocabulary.attribute(e.getKey()).orElse(null);
-        if (attribute == null) throw place.fault(key, "no attribute named " + e.getKey());
-        List<String> terms = strings(e.getValue());
-        for (String term : terms) {
-          if (attribute.kind() == Attribute.Kind.TERM
-              && !attribute.hasTerm(term)
-              && !term.equals("stated"))
-            throw place.fault(key, "'" + term + "' is not a term of " + e.getKey());
-        }
-        condition.put(e.getKey(), terms);
-      }
-      out.add(condition);
-    }
-    return out;
-  }
-
-  private Expectation expectation(JsonNode n, String id, Place place) throws RuleFileException {
-    Map.Entry<String, JsonNode> e = n.properties().iterator().next();
-    Attribute attribute = vocabulary.attribute(id).orElse(null);
-    return switch (e.getKey()) {
-      case "stated" -> new Expectation.Stated();
-      case "anyOf" -> new Expectation.AnyOf(accepted(attribute, e.getValue(), place));
-      case "allOf" -> new Expectation.AllOf(accepted(attribute, e.getValue(), place));
-      case "noneOf" -> new Expectation.NoneOf(accepted(attribute, e.getValue(), place));
-      case "above" ->
-          new Expectation.Limit(amount(attribute, e.getValue().asText(), Bound.ABOVE, place));
-      case "atLeast" ->
-          new Expectation.Limit(amount(attribute, e.getValue().asText(), Bound.AT_LEAST, place));
-      case "atMost" ->
-          new Expectation.Limit(amount(attribute, e.getValue().asText(), Bound.AT_MOST, place));
-      case "within" ->
-          new Expectation.Within(amount(attribute, e.getValue().asText(), Bound.EXACT, place));
-      case "agreesWith" -> new Expectation.AgreesWith(e.getValue().asText());
-      default -> computed(e.getValue().asText(), place);
-    };
-  }
-
-  private static Expectation computed(String name, Place place) throws RuleFileException {
-    if (!Computations.names().contains(name))
-      throw place.fault(
-          "expect",
-          "nothing is computed under the name "
-              + name
-              + "; there are "
-              + String.join(", ", Computations.names()));
-    return new Expectation.Computed(name);
-  }
-
-  private static List<String> accepted(Attribute attribute, JsonNode node, Place place)
-      throws RuleFileException {
-    List<String> values = strings(node);
-    if (attribute != null && attribute.kind() == Attribute.Kind.TERM) {
-      for (String v : values) {
-        if (!attribute.hasTerm(v))
-          throw place.fault("expect", "'" + v + "' is not a term of " + attribute.id());
-      }
-    }
-    return values;
-  }
-
-  private static Content.Amount amount(
-      Attribute attribute, String written, Bound bound, Place place) throws RuleFileException {
-    Dimension dimension = attribute == null ? null : attribute.dimension();
-    Content.Amount amount =
-        dimension == null ? null : Quantities.parse(written, dimension).orElse(null);
-    if (amount == null)
-      throw place.fault(
-          "expect",
-          "'"
-              + written
-              + "' is not a figure for "
-              + (attribute == null ? "this check" : attribute.id())
-              + "; write number and unit, such as 400 psi");
-    return new Content.Amount(amount.low(), amount.high(), bound);
-  }
-
-  private static Level level(String word) {
-    return Level.valueOf(word.toUpperCase(Locale.ROOT));
-  }
-
-  private static String text(JsonNode n, String key) {
-    return n.path(key).asText("").trim().replaceAll("\\s+", " ");
-  }
-
-  private static List<String> strings(JsonNode node) {
-    List<String> out = new ArrayList<>();
-    if (node == null) return out;
-    if (node.isArray()) node.forEach(i -> out.add(i.asText()));
-    else out.add(node.asText());
-    return out;
   }
 
   private static String digest(List<RuleFile> files) {

@@ -6,6 +6,7 @@ import clearbed.check.RuleSet;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
@@ -152,7 +153,7 @@ final class CheckCommand implements Callable<Integer> {
     if (!quiet) summary(report, written);
     for (Document d : understanding.documents()) {
       if (d.status() == Document.Status.UNREADABLE)
-        err().println("clearbed: " + d.path() + ": " + d.reason());
+        err().println("clearbed: " + OneLine.path(d.path()) + ": " + OneLine.of(d.reason()));
     }
     err().flush();
     if (!written || understanding.anyUnreadable()) return ExitCode.FAULT;
@@ -245,7 +246,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private boolean annotated(Report report, Sources sources) {
     AnnotatedCopies.Result result = AnnotatedCopies.write(report, sources::of, annotate);
-    result.failures().forEach(f -> err().println("clearbed: " + f));
+    result.failures().forEach(f -> err().println("clearbed: " + OneLine.of(f)));
     return result.failures().isEmpty();
   }
 

@@ -1,7 +1,9 @@
 package clearbed.cli;
 
+import clearbed.model.OneLine;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.stream.Collectors;
 
 /** Turns exceptions into one line for people. */
 final class Failures {
@@ -12,7 +14,9 @@ final class Failures {
     if (e instanceof NoSuchFileException n) return n.getFile() + ": no such file or folder";
     if (e instanceof OutOfMemoryError)
       return "out of memory; give Java more, for example CLEARBED_JAVA_OPTS=-Xmx2g";
+    if (e instanceof StackOverflowError)
+      return "a rule or document nested too deeply; give Java more, for example CLEARBED_JAVA_OPTS=-Xss8m";
     String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-    return message.strip();
+    return message.strip().lines().map(OneLine::of).collect(Collectors.joining("\n"));
   }
 }

@@ -36,10 +36,20 @@ public final class Main {
     // PDFBox and POI log through java.util.logging when nothing else takes it; the tool says itself
     // what matters.
     java.util.logging.LogManager.getLogManager().reset();
-    int code = run(args);
+    int code = runOrSayWhy(args);
     System.out.flush();
     // Parser threads given up after the time limit must not keep the program alive.
     Runtime.getRuntime().halt(code);
+  }
+
+  /** Exit code 1 speaks of findings; Java's own way to end on an error would give it, too. */
+  private static int runOrSayWhy(String[] args) {
+    try {
+      return run(args);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      System.err.println("clearbed: " + Failures.oneLine(e));
+      return ExitCode.FAULT;
+    }
   }
 
   /** Runs the command line in this process and returns its exit code. */

@@ -3,6 +3,7 @@ package clearbed.cli;
 import clearbed.cache.ReadingCache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
+import clearbed.model.OneLine;
 import clearbed.model.Report;
 import clearbed.model.Value;
 import clearbed.read.ReadOptions;
@@ -72,27 +73,27 @@ final class ReadCommand implements Callable<Integer> {
             : "";
     out.println(
         "  "
-            + d.path()
+            + OneLine.path(d.path())
             + " ("
             + d.format()
             + "): "
             + d.status().name().toLowerCase(Locale.ROOT)
-            + (d.reason().isEmpty() ? "" : ": " + d.reason())
+            + (d.reason().isEmpty() ? "" : ": " + OneLine.of(d.reason()))
             + entries);
     for (Document.Gap gap : d.skipped())
-      out.println("    not read: " + gap.origin().place() + ": " + gap.reason());
+      out.println("    not read: " + gap.origin().place() + ": " + OneLine.of(gap.reason()));
   }
 
   private static void entry(PrintWriter out, Vocabulary vocabulary, Entry entry) {
     out.println();
     out.println(
-        entry.tag()
+        OneLine.of(entry.tag())
             + (entry.glass() ? "  glass tile" : "  not glass tile")
             + "  ("
             + entry.origin().place()
             + ")");
     if (!entry.glass()) {
-      out.println("  because of: " + entry.evidence());
+      out.println("  because of: " + OneLine.of(entry.evidence()));
       return;
     }
     for (Value v : entry.values()) {
@@ -104,7 +105,7 @@ final class ReadCommand implements Callable<Integer> {
               + ": "
               + not
               + open
-              + v.content().text()
+              + OneLine.of(v.content().text())
               + "  ["
               + v.scope().name().toLowerCase(Locale.ROOT)
               + "; "

@@ -41,8 +41,8 @@ public record Origin(
 
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
   public String place() {
-    StringBuilder out = new StringBuilder(document);
-    if (sheet != null) out.append(", sheet ").append(sheet);
+    StringBuilder out = new StringBuilder(OneLine.path(document));
+    if (sheet != null) out.append(", sheet ").append(OneLine.of(sheet));
     if (page != null) out.append(", page ").append(page);
     if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
     if (cell != null) out.append(", cell ").append(cell);

@@ -1,6 +1,7 @@
 package clearbed.read;
 
 import clearbed.model.Document;
+import clearbed.model.OneLine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -20,6 +22,11 @@ import java.util.zip.ZipFile;
 
 /** The files in a zip archive by name, each unpacked when its turn comes. */
 final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
+  /** What file systems take (Linux: PATH_MAX, NAME_MAX); no packer of files has longer ones. */
+  private static final int LONGEST_PATH = 4_096;
+
+  private static final int LONGEST_NAME = 255;
+
   private final Source archive;
   private final ArchiveLimits limits;
   private final TemporaryFolder folder;
@@ -68,11 +75,20 @@ final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
     String safe =
         name.replaceFirst("^([A-Za-z]:)?/+", "_/").replaceAll("(^|/)\\.\\.(?=/|$)", "$1_");
     if (!safe.equals(name)) {
-      return new Entry(safe, null, "an unsafe name in the archive (" + name + "); pack it again");
+      return new Entry(
+          safe, null, "an unsafe name in the archive (" + OneLine.path(name) + "); pack it again");
+    }
+    if (name.length() > LONGEST_PATH || longestPart(name) > LONGEST_NAME) {
+      String shown = OneLine.path(name);
+      return new Entry(shown, null, "a name too long for a file; pack it again with a shorter one");
     }
     // The zip library finds an entry by its name, so that a second of that name is out of reach.
     if (!names.add(name)) return new Entry(name, null, "a second file of this name in the archive");
     return new Entry(name, entry, null);
+  }
+
+  private static int longestPart(String name) {
+    return Arrays.stream(name.split("/")).mapToInt(String::length).max().orElse(0);
   }
 
   @Override

@@ -8,7 +8,7 @@ final class CleanText {
 
   /**
    * Plain spaces for fixed ones, no soft hyphens or zero-width characters, ligatures spelled out,
-   * line breaks as {@code \n}, no blanks at either end.
+   * line breaks as {@code \n}, no blanks at either end; half of a character is U+FFFD.
    */
   static String of(String raw) {
     if (raw == null) return "";
@@ -18,6 +18,10 @@ final class CleanText {
       char c = raw.charAt(i);
       if (c == '\r') {
         if (i + 1 >= raw.length() || raw.charAt(i + 1) != '\n') out.append('\n');
+      } else if (Character.isSurrogate(c)) {
+        int whole = raw.codePointAt(i);
+        out.appendCodePoint(Character.isSupplementaryCodePoint(whole) ? whole : '\uFFFD');
+        if (Character.isSupplementaryCodePoint(whole)) i++;
       } else {
         append(out, c);
       }
@@ -39,7 +43,11 @@ final class CleanText {
   }
 
   private static boolean needsCare(char c) {
-    return c <= '\u00A0' || c == '\u00AD' || c >= '\u2000' && c <= '\u206F' || c >= '\uFB00';
+    return c <= '\u00A0'
+        || c == '\u00AD'
+        || c >= '\u2000' && c <= '\u206F'
+        || c >= '\uFB00'
+        || Character.isSurrogate(c);
   }
 
   private static void append(StringBuilder out, char c) {

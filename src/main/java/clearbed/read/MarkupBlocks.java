@@ -98,6 +98,7 @@ final class MarkupBlocks extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String local, String qName, Attributes attributes) {
+    GivenUp.check();
     String name = local.toLowerCase(Locale.ROOT);
     if (UNSEEN.contains(name)) unseen++;
     if (BREAKS.contains(name)) breakText();

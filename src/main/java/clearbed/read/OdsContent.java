@@ -4,7 +4,6 @@ import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
-import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
 import org.xml.sax.Attributes;
@@ -16,6 +15,9 @@ final class OdsContent extends DefaultHandler {
 
   /** A filled row repeated more often than this is a ruled-out empty form, not a schedule. */
   private static final int MOST_REPEATS = 10_000;
+
+  /** Cells written out beyond those in the file, in the whole document. */
+  private static final int MOST_COPIES = 500_000;
 
   private final String document;
   private final List<Block> blocks = new ArrayList<>();
@@ -30,6 +32,7 @@ final class OdsContent extends DefaultHandler {
   private int columnRepeat;
   private int columnSpan;
   private int rowSpan;
+  private int copies;
   private StringBuilder text = new StringBuilder();
   private StringBuilder remark = new StringBuilder();
   private int annotation;
@@ -130,18 +133,21 @@ final class OdsContent extends DefaultHandler {
   private void endRow() {
     if (grid == null) return;
     int repeats = filled.isEmpty() ? 0 : Math.min(rowRepeat, MOST_REPEATS);
-    for (int i = 0; i < repeats; i++) {
+    boolean room = true;
+    for (int i = 0; i < repeats && room; i++) {
       grid.row(row + i, hidden);
-      for (Filled cell : filled) fill(cell, row + i);
+      for (Filled cell : filled) room &= fill(cell, row + i, i > 0);
     }
-    if (!filled.isEmpty() && rowRepeat > MOST_REPEATS) {
-      gaps.add(new Gap(origin(Table.address(row, 0)), "a row repeated too often; rest left out"));
+    if (!room || !filled.isEmpty() && rowRepeat > MOST_REPEATS) {
+      grid.gap(row, 0, null, "a row repeated too often; rest left out");
     }
     row = Math.min(1 << 24, row + Math.min(1 << 24, rowRepeat) - 1);
   }
 
-  private void fill(Filled cell, int at) {
+  /** False when there is no room left for more copies. */
+  private boolean fill(Filled cell, int at, boolean again) {
     for (int c = 0; c < cell.repeat() && cell.column() + c < MOST_COLUMNS; c++) {
+      if ((again || c > 0) && copies++ >= MOST_COPIES) return false;
       if (isError(cell.text())) {
         grid.gap(at, cell.column() + c, cell.text(), "the cell shows an error");
         continue;
@@ -151,6 +157,7 @@ final class OdsContent extends DefaultHandler {
     if (cell.span() > 1 || cell.rows() > 1) {
       grid.merge(at, cell.column(), at + cell.rows() - 1, cell.column() + cell.span() - 1);
     }
+    return true;
   }
 
   /** Formula errors are stored as the words on show, and in LibreOffice's notation. */
@@ -171,10 +178,6 @@ final class OdsContent extends DefaultHandler {
     if (words.isEmpty()) return;
     Origin origin = Origin.ofCell(document, sheet, null, words);
     blocks.add(new Paragraph(origin, "", 0, -1, words, Paragraph.Region.NOTE));
-  }
-
-  private Origin origin(String cell) {
-    return Origin.ofCell(document, sheet, cell, null);
   }
 
   @Override

@@ -42,6 +42,7 @@ final class PdfPages extends PDFTextStripper {
 
   @Override
   public void processPage(PDPage page) throws IOException {
+    GivenUp.check();
     byDirection.clear();
     box = page.getCropBox();
     paths.start(box.getLowerLeftX(), box.getLowerLeftY());
@@ -61,6 +62,7 @@ final class PdfPages extends PDFTextStripper {
 
   @Override
   protected void processTextPosition(TextPosition t) {
+    GivenUp.check();
     String text = t.getUnicode();
     if (text == null || text.isEmpty()) return;
     double size = Math.max(1, Math.abs(t.getFontSizeInPt()));
@@ -136,6 +138,7 @@ final class PdfPages extends PDFTextStripper {
 
     @Override
     public void process(Operator operator, List<COSBase> operands) {
+      GivenUp.check();
       paths.operator(name, operands, getGraphicsState().getCurrentTransformationMatrix());
     }
 

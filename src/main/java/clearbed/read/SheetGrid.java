@@ -39,6 +39,7 @@ final class SheetGrid {
 
   /** Begins a row, numbered from 1. */
   void row(int rowNumber, boolean isHidden) {
+    GivenUp.check();
     endRow();
     number = rowNumber;
     hidden = isHidden;
@@ -47,6 +48,7 @@ final class SheetGrid {
   /** Adds a cell to the current row unless it holds nothing. */
   void cell(int column, String text, String remark) {
     if (text.isEmpty() && remark.isEmpty()) return;
+    GivenUp.check();
     cells.add(new Cell(column, 1, false, pooled(text), remark, number, 0));
   }
 

@@ -83,13 +83,21 @@ final class SheetPart extends DefaultHandler {
   }
 
   private void endCell() {
-    if (column > LAST_COLUMN || row > LAST_ROW) return;
+    if (column < 0 || column > LAST_COLUMN || row < 1 || row > LAST_ROW) {
+      beyond();
+      return;
+    }
     String remark = "";
     if (!comments.isEmpty()) {
       String found = comments.remove(clearbed.model.Table.address(row, column));
       remark = found == null ? "" : found;
     }
     grid.cell(column, text(), remark);
+  }
+
+  private void beyond() {
+    if (!value.isEmpty())
+      grid.gap(row, Math.max(0, column), null, "beyond the last cell of a sheet");
   }
 
   private String text() {

@@ -85,6 +85,7 @@ final class WordBlocks {
 
   private void story(Element parent, Region region) {
     for (Element e : Xml.children(parent)) {
+      GivenUp.check();
       switch (e.getLocalName()) {
         case "p" -> paragraph(e, region);
         case "tbl" -> table(e, region);
@@ -212,6 +213,7 @@ final class WordBlocks {
   private void cellText(
       Element parent, StringBuilder text, List<Element> nested, List<Element> boxes) {
     for (Element e : Xml.children(parent)) {
+      GivenUp.check();
       switch (e.getLocalName()) {
         case "p" -> cellParagraph(e, text, boxes);
         case "tbl" -> nested.add(e);

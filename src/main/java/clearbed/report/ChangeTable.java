@@ -15,21 +15,25 @@ final class ChangeTable {
     this.summary = summary;
   }
 
-  void fill(List<Finding> findings, QuestionLog log) {
+  void fill(List<Finding> findings, QuestionLog log, String today) {
     String since = log.since().isEmpty() ? "" : " of " + log.since();
     summary.section("What changed since the issue" + since);
     summary.pair("Carried on from", log.from());
     count(findings, State.NEW, "new", "not found before");
-    long today =
+    long gone =
         log.lines().values().stream()
             .filter(line -> line.finding().state() == State.RESOLVED)
             .filter(line -> line.lastSeen().equals(log.since()) || log.since().isEmpty())
             .count();
-    summary.pair("resolved", today + " (were in that issue, and are gone)");
+    summary.pair("resolved", gone + " (were in that issue, and are gone)");
     count(findings, State.REOPENED, "reopened", "came back after they had gone");
     count(findings, State.ANSWERED, "answered", "still in the documents, with an answer");
-    count(findings, State.OPEN, "still open", "");
-    held(log).forEach((who, number) -> summary.pair("    " + who, number + " open"));
+    count(findings, State.OPEN, "still open", "found before, without an answer");
+    List<QuestionLog.Line> open = open(log);
+    summary.pair("open in all", open.size() + " (new, reopened and still open)");
+    held(open).forEach((who, number) -> summary.pair("    " + who, number + " open"));
+    long late = open.stream().filter(line -> isPast(line.reply().due(), today)).count();
+    if (late > 0) summary.pair("    past due", late + " open (due before " + today + ")");
     for (String remark : log.remarks()) summary.pair("Remark", remark);
   }
 
@@ -38,14 +42,24 @@ final class ChangeTable {
     summary.pair(label, number + (meaning.isEmpty() ? "" : " (" + meaning + ")"));
   }
 
-  /** Open findings by whom their question was put to. */
-  private static Map<String, Integer> held(QuestionLog log) {
+  private static List<QuestionLog.Line> open(QuestionLog log) {
+    return log.lines().values().stream()
+        .filter(line -> line.finding().state().isOpen() && line.finding().suppressed().isEmpty())
+        .toList();
+  }
+
+  /** By whom their question was put to. */
+  private static Map<String, Integer> held(List<QuestionLog.Line> open) {
     Map<String, Integer> held = new TreeMap<>();
-    for (QuestionLog.Line line : log.lines().values()) {
-      if (!line.finding().state().isOpen() || !line.finding().suppressed().isEmpty()) continue;
+    for (QuestionLog.Line line : open) {
       String who = line.reply().askedOf().strip();
       held.merge(who.isEmpty() ? "asked of nobody yet" : "with " + who, 1, Integer::sum);
     }
     return held;
+  }
+
+  /** Of two dates, ISO 8601; what people typed otherwise is no date. */
+  private static boolean isPast(String due, String today) {
+    return due.strip().matches("\\d{4}-\\d{2}-\\d{2}") && due.strip().compareTo(today) < 0;
   }
 }

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
-/** Unresolved findings by check, as a table and as a chart. */
+/** Unresolved findings by check, as a chart and as a table. */
 final class CheckTable {
   private static final int MOST_CHARTED = 20;
 
@@ -52,6 +52,11 @@ final class CheckTable {
       pen.text(sheet.createRow(next++), 0, "No findings.", Styles.Look.SUBTITLE);
       return next;
     }
+    // Before the table, which may run over the foot of a printed page; a chart would be torn there.
+    int charted = Math.min(lines.size(), MOST_CHARTED);
+    int chart = next;
+    int height = charted + 7;
+    next += height + 1;
     header(sheet.createRow(next++));
     int first = next;
     Map<String, String> titles = new HashMap<>();
@@ -59,12 +64,9 @@ final class CheckTable {
     for (Line line : lines) {
       row(sheet.createRow(next++), line, titles.getOrDefault(line.check(), ""));
     }
-    int charted = Math.min(lines.size(), MOST_CHARTED);
-    next++;
-    int height = charted + 7;
     Charts.bars(
-        sheet, new Charts.Rows(first, first + charted - 1), next, next + height, alt(lines));
-    return next + height;
+        sheet, new Charts.Rows(first, first + charted - 1), chart, chart + height, alt(lines));
+    return next;
   }
 
   private void header(Row row) {

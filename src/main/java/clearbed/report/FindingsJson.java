@@ -7,7 +7,6 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.Value;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -40,8 +39,7 @@ public final class FindingsJson {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = new JsonFactory().createGenerator(out);
-    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    JsonGenerator json = UnseenEscaped.generator(out);
     json.setPrettyPrinter(printer());
     new FindingsJson(json).report(report);
     json.writeRaw('\n');

@@ -4,7 +4,6 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -43,8 +42,7 @@ public final class FindingsSarif {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = new JsonFactory().createGenerator(out);
-    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    JsonGenerator json = UnseenEscaped.generator(out);
     json.setPrettyPrinter(FindingsJson.printer());
     new FindingsSarif(json).log(report);
     json.writeRaw('\n');

@@ -2,11 +2,11 @@ package clearbed.report;
 
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -45,16 +45,25 @@ public final class FindingsWorkbook {
       Report report, QuestionLog log, UnaryOperator<String> pathFromWorkbook, OutputStream out)
       throws IOException {
     Path raw = Files.createTempFile("clearbed", ".xlsx");
+    // Before the workbook itself is open: the memory need not hold both at a time.
+    Map<String, QuestionLog.Line> earlier = earlier(log);
     try (XSSFWorkbook book = open(log)) {
-      new WorkbookBody(book, report, log, new Places(pathFromWorkbook)).write(raw);
+      new WorkbookBody(book, report, log, new Places(pathFromWorkbook)).write(earlier, raw);
       FixedZip.copy(raw, out);
     } finally {
       Files.deleteIfExists(raw);
     }
   }
 
+  private static Map<String, QuestionLog.Line> earlier(QuestionLog log) throws IOException {
+    if (!log.carries()) return Map.of();
+    try (XSSFWorkbook ledger = EarlierWorkbook.openLedger(log.workbook())) {
+      return Ledger.read(ledger);
+    }
+  }
+
   private static XSSFWorkbook open(QuestionLog log) throws IOException {
     if (!log.carries()) return new XSSFWorkbook();
-    return new XSSFWorkbook(new ByteArrayInputStream(log.workbook()));
+    return EarlierWorkbook.open(log.workbook());
   }
 }

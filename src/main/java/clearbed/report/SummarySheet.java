@@ -3,6 +3,7 @@ package clearbed.report;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -39,7 +40,7 @@ final class SummarySheet {
         report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList();
     title(report);
     byLevel(findings);
-    if (log.carries()) new ChangeTable(this).fill(findings, log);
+    if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date());
     next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
     documents(report.documents());
     rules(report.run());
@@ -131,7 +132,7 @@ final class SummarySheet {
     String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " passed over, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
     pen.text(row, 0, DocumentsSheet.word(document.status()), Styles.Look.STRONG);
-    pen.text(row, 1, document.path(), Styles.Look.TEXT);
+    pen.text(row, 1, OneLine.path(document.path()), Styles.Look.TEXT);
     wide(row, 2, why);
   }
 

@@ -52,8 +52,10 @@ final class WorkbookBody {
     if (!log.carries()) Styles.plainFont(book);
   }
 
-  void write(Path file) throws IOException {
-    Map<String, QuestionLog.Line> earlier = Ledger.read(book);
+  /**
+   * @param earlier lines of the workbook that is carried on, as it was written
+   */
+  void write(Map<String, QuestionLog.Line> earlier, Path file) throws IOException {
     Kept kept = new Kept(book, pen, report.run().date());
     for (String name : List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS)) renew(name, kept);
     renew(Ledger.SHEET, null);
@@ -64,14 +66,11 @@ final class WorkbookBody {
     if (log.carries()) {
       update(Headers.FINDINGS, columns.ofFindings(), earlier, kept);
       update(Headers.QUESTIONS, columns.ofQuestions(), earlier, kept);
-      fill(book, columns);
-      store(book, file);
-    } else {
-      writeFirst(columns, file);
     }
+    write(columns, file);
   }
 
-  private void writeFirst(LogColumns columns, Path file) throws IOException {
+  private void write(LogColumns columns, Path file) throws IOException {
     if (cells() < MANY_CELLS) {
       fill(book, columns);
       store(book, file);

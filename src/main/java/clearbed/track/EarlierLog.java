@@ -31,8 +31,19 @@ public final class EarlierLog {
    */
   public static EarlierLog read(Path file) throws RefusedWorkbook {
     byte[] bytes = WorkbookFile.bytes(file);
+    Earlier earlier = ledger(file, bytes);
     try (XSSFWorkbook book = WorkbookFile.open(file, bytes)) {
-      return new EarlierLog(new Reader(book).log(file.getFileName().toString(), bytes));
+      return new EarlierLog(new Reader(book).log(file.getFileName().toString(), bytes, earlier));
+    } catch (IOException closing) {
+      throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
+    }
+  }
+
+  private record Earlier(boolean isThere, String date, Map<String, QuestionLog.Line> lines) {}
+
+  private static Earlier ledger(Path file, byte[] bytes) throws RefusedWorkbook {
+    try (XSSFWorkbook book = WorkbookFile.openLedger(file, bytes)) {
+      return new Earlier(Ledger.isThere(book), Ledger.date(book), Ledger.read(book));
     } catch (IOException closing) {
       throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
     }
@@ -64,9 +75,9 @@ public final class EarlierLog {
       this.book = book;
     }
 
-    QuestionLog log(String name, byte[] bytes) {
-      Map<String, QuestionLog.Line> lines = Ledger.read(book);
-      if (lines.isEmpty() && !Ledger.isThere(book)) {
+    QuestionLog log(String name, byte[] bytes, Earlier earlier) {
+      Map<String, QuestionLog.Line> lines = earlier.lines();
+      if (lines.isEmpty() && !earlier.isThere()) {
         lines = new VisibleRows(book).lines();
         remarks.add(
             "The hidden sheet Ledger is gone; the findings were read from the visible columns, and"
@@ -74,7 +85,7 @@ public final class EarlierLog {
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
-      return new QuestionLog(name, Ledger.date(book), bytes, replied, remarks);
+      return new QuestionLog(name, earlier.date(), bytes, replied, remarks);
     }
 
     private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {

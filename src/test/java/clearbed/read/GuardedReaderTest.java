@@ -12,6 +12,9 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.xml.sax.helpers.AttributesImpl;
 
 class GuardedReaderTest {
   @TempDir Path folder;
@@ -31,6 +34,28 @@ class GuardedReaderTest {
 
     assertThat(document.status()).isEqualTo(Status.UNREADABLE);
     assertThat(document.reason()).startsWith("not read within");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"rows", "markup"})
+  void theThreadOfADocumentThatWasGivenUpEndsAtTheNextPieceItTakesOver(String what)
+      throws IOException, InterruptedException {
+    GuardedReader reader = reader(Duration.ofMillis(50), source -> endless(what));
+
+    assertThat(reader.read(input()).ending()).isEqualTo(Outcome.Ending.TIMED_OUT);
+
+    Thread[] left = new Thread[1];
+    while (reader.parsers().enumerate(left) > 0) left[0].join(20);
+    assertThat(reader.isHaunted()).isFalse();
+  }
+
+  private static Document endless(String what) {
+    SheetGrid grid = new SheetGrid("endless.xlsx", "Sheet");
+    MarkupBlocks blocks = new MarkupBlocks("endless.html", false);
+    while (true) {
+      if (what.equals("rows")) grid.row(1, false);
+      else blocks.startElement("", "br", "br", new AttributesImpl());
+    }
   }
 
   @Test

@@ -29,13 +29,13 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Files made to do harm: bombs, entities, absurd dimensions, and files under lock. */
 final class HostileFiles {
-  private static final String WORD =
+  static final String WORD =
       "<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\">"
           + "<w:body>%s</w:body></w:document>";
-  private static final String SHEET =
+  static final String SHEET =
       "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
           + "%s</worksheet>";
-  private static final String ODF =
+  static final String ODF =
       "<office:document-content"
           + " xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
           + " xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\""

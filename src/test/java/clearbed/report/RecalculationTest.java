@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -38,7 +37,7 @@ class RecalculationTest {
     List<RandomCalculations.Pair> pairs = RandomCalculations.pairs(60);
     Path file = folder.resolve("calculations.xlsx");
     write(file, pairs);
-    assumeTrue(recalculated(file), "LibreOffice is not installed");
+    assumeTrue(OfficeProgram.openAndSave(file), "LibreOffice is not installed");
 
     try (XSSFWorkbook book = open(file)) {
       XSSFSheet sheet = book.getSheet("Calculations");
@@ -140,33 +139,5 @@ class RecalculationTest {
     try (InputStream in = Files.newInputStream(file)) {
       return new XSSFWorkbook(in);
     }
-  }
-
-  /** Opens and saves in LibreOffice; false when it is not installed. */
-  private boolean recalculated(Path file) throws IOException, InterruptedException {
-    Path out = Files.createDirectory(folder.resolve("office"));
-    Process process;
-    try {
-      process =
-          new ProcessBuilder(
-                  "soffice",
-                  "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                  "--headless",
-                  "--convert-to",
-                  "xlsx:Calc MS Excel 2007 XML",
-                  "--outdir",
-                  out.toString(),
-                  file.toString())
-              .redirectErrorStream(true)
-              .redirectOutput(folder.resolve("log").toFile())
-              .start();
-    } catch (IOException notInstalled) {
-      return false;
-    }
-    if (!process.waitFor(240, TimeUnit.SECONDS)) process.destroyForcibly();
-    assertThat(out.resolve(file.getFileName())).as("what LibreOffice saved").exists();
-    Files.move(
-        out.resolve(file.getFileName()), file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-    return true;
   }
 }

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -33,34 +32,6 @@ final class Desk {
     try (InputStream in = Files.newInputStream(file)) {
       return new XSSFWorkbook(in);
     }
-  }
-
-  /** Opens and saves in LibreOffice; false when it is not installed. */
-  static boolean throughLibreOffice(Path file) throws IOException, InterruptedException {
-    Path folder = Files.createTempDirectory(file.getParent(), "office");
-    Process process;
-    try {
-      process =
-          new ProcessBuilder(
-                  "soffice",
-                  "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                  "--headless",
-                  "--convert-to",
-                  "xlsx:Calc MS Excel 2007 XML",
-                  "--outdir",
-                  folder.toString(),
-                  file.toString())
-              .redirectErrorStream(true)
-              .redirectOutput(folder.resolve("log").toFile())
-              .start();
-    } catch (IOException notInstalled) {
-      return false;
-    }
-    if (!process.waitFor(120, TimeUnit.SECONDS)) process.destroyForcibly();
-    Path saved = folder.resolve(file.getFileName());
-    if (!Files.exists(saved)) return false;
-    Files.move(saved, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-    return true;
   }
 
   static SheetLayout layout(XSSFWorkbook book, String name) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.cli.Main;
 import clearbed.report.Headers;
+import clearbed.report.OfficeProgram;
 import clearbed.samples.Clause;
 import clearbed.samples.Schedule;
 import java.io.IOException;
@@ -256,7 +257,8 @@ class FiveIssuesTest {
   private void person(int issue, Consumer<XSSFWorkbook> work) throws Exception {
     Desk.edit(file(issue), work);
     if (office) {
-      Assumptions.assumeTrue(Desk.throughLibreOffice(file(issue)), "LibreOffice is not installed");
+      Assumptions.assumeTrue(
+          OfficeProgram.openAndSave(file(issue)), "LibreOffice is not installed");
     }
     digests.put(file(issue), digest(file(issue)));
   }

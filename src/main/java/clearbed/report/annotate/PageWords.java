@@ -1,12 +1,27 @@
 package clearbed.report.annotate;
 
+import clearbed.model.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds words on a page. */
 final class PageWords {
+  /** A unit behind a figure. */
+  private static final Pattern UNIT =
+      Arrays.stream(Unit.values())
+          .map(unit -> Pattern.quote(unit.symbol().replace("\u00b2", "2")))
+          .filter(quoted -> !quoted.equals("\\Q\\E"))
+          .sorted(Comparator.reverseOrder())
+          .collect(
+              Collectors.collectingAndThen(
+                  Collectors.joining("|"),
+                  units -> Pattern.compile("(?<=\\d) ?(?:" + units + ")(?![\\p{L}\\d])")));
+
   private final LetterString drawn;
   private final LetterString read;
 
@@ -28,13 +43,13 @@ final class PageWords {
    */
   Found find(String words, Set<String> near) {
     String plain = LetterString.plain(words);
-    List<List<Letter>> all = occurrences(plain);
+    List<List<Letter>> all = occurrences(words);
     if (all.isEmpty()) return new Found(plain.isEmpty() ? List.of() : pieces(plain), false);
     if (all.size() == 1) return new Found(all.get(0), false);
     List<List<List<Letter>>> marks = new ArrayList<>();
     for (String other : near) {
-      String mark = LetterString.plain(other);
-      List<List<Letter>> found = mark.equals(plain) ? List.of() : occurrences(mark);
+      boolean same = LetterString.plain(other).equals(plain);
+      List<List<Letter>> found = same ? List.of() : occurrences(other);
       if (!found.isEmpty()) marks.add(found);
     }
     if (marks.isEmpty()) return new Found(all.get(0), true);
@@ -43,7 +58,14 @@ final class PageWords {
     return new Found(best, false);
   }
 
-  private List<List<Letter>> occurrences(String plain) {
+  /** A figure under a heading that names its unit carries the unit in our words alone. */
+  private List<List<Letter>> occurrences(String words) {
+    List<List<Letter>> found = whole(LetterString.plain(words));
+    String bare = UNIT.matcher(words).replaceAll("");
+    return found.isEmpty() && !bare.equals(words) ? whole(LetterString.plain(bare)) : found;
+  }
+
+  private List<List<Letter>> whole(String plain) {
     List<List<Letter>> found = drawn.find(plain);
     return found.isEmpty() ? read.find(plain) : found;
   }

@@ -22,6 +22,10 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationText;
 final class PdfNotes {
   private static final float SIDE = 20;
   private static final float EDGE = 6;
+
+  /** More of them side by side would cover the words. */
+  private static final int MOST_IN_A_ROW = 3;
+
   private static final PDColor YELLOW =
       new PDColor(new float[] {1, 0.87f, 0.35f}, PDDeviceRGB.INSTANCE);
 
@@ -44,17 +48,24 @@ final class PdfNotes {
     page.setAnnotations(annotations);
   }
 
-  /** One highlight for the words, and a note for each of the findings. */
+  /** One highlight for the words, and a note for each of the findings, or one for very many. */
   void add(List<Letter> words, List<Note> notes) {
     if (!words.isEmpty()) highlight(WordBox.of(words), notes);
-    for (Note note : notes) {
-      PDAnnotationText text = new PDAnnotationText();
-      text.setName(PDAnnotationText.NAME_NOTE);
-      text.setRectangle(free(words.isEmpty() ? corner() : edge(words.get(0)), direction(words)));
-      text.setOpen(false);
-      finish(text, note.heading(), note.text());
-      text.constructAppearances(pdf);
+    if (notes.size() > MOST_IN_A_ROW) {
+      String all = notes.stream().map(Note::text).collect(Collectors.joining("\n\n"));
+      note(words, notes.size() + " findings", all);
+    } else {
+      for (Note note : notes) note(words, note.heading(), note.text());
     }
+  }
+
+  private void note(List<Letter> words, String subject, String contents) {
+    PDAnnotationText text = new PDAnnotationText();
+    text.setName(PDAnnotationText.NAME_NOTE);
+    text.setRectangle(free(words.isEmpty() ? corner() : edge(words.get(0)), direction(words)));
+    text.setOpen(false);
+    finish(text, subject, contents);
+    text.constructAppearances(pdf);
   }
 
   private void highlight(List<WordBox> boxes, List<Note> notes) {

@@ -82,6 +82,32 @@ class PdfCopyTest {
   }
 
   @Test
+  void a_figure_whose_unit_stands_in_the_heading_is_found_without_it() throws Exception {
+    write(0, false);
+    Finding spacing = finding(row("B4", "16 ft"));
+    Finding mate = Desk.finding("joint", Level.NOTE, row("A4", "GT-2"));
+    var result = annotate(spacing, mate);
+    assertThat(result.shortfalls()).isEmpty();
+    assertThat(marks().stream().filter(PDAnnotationHighlight.class::isInstance).count())
+        .isEqualTo(2);
+    assertThat(bottom()).isBetween(395f, 400f);
+  }
+
+  @Test
+  void many_findings_at_the_same_words_share_one_note() throws Exception {
+    write(0, false);
+    Finding[] many = new Finding[25];
+    for (int i = 0; i < many.length; i++) {
+      many[i] = Desk.finding("check-" + i, Level.NOTE, Desk.page("s.pdf", 1, "GT-2"));
+    }
+    annotate(many);
+    assertThat(marks()).hasSize(2);
+    PDAnnotationText note = (PDAnnotationText) marks().get(1);
+    assertThat(note.getSubject()).isEqualTo("25 findings");
+    for (Finding finding : many) assertThat(note.getContents()).contains(finding.question());
+  }
+
+  @Test
   void words_inside_a_longer_word_are_not_taken_for_them() throws Exception {
     write(0, false);
     annotate(finding(Desk.page("s.pdf", 1, "GT-2")));
@@ -189,6 +215,9 @@ class PdfCopyTest {
         line(out, 200, 500, "1/16");
         line(out, 70, 450, "GT-20");
         line(out, 70, 400, "GT-2");
+        line(out, 200, 470, "Spacing (ft)");
+        line(out, 200, 450, "16");
+        line(out, 200, 400, "16");
       }
       if (encrypted) {
         AccessPermission permission = new AccessPermission();
