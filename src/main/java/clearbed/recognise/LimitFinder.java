@@ -26,6 +26,9 @@ final class LimitFinder {
       Pattern.compile(
           "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
   private static final int LIST_GAP = 30;
+  private static final int LEAD_REACH = 120;
+  private static final Pattern JOINED =
+      Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$");
   private static final Pattern STOP =
       Pattern.compile(
           "[.;:()]|\\b(?:is|are|shall|with|use|set|provide)\\b", Pattern.CASE_INSENSITIVE);
@@ -124,45 +127,56 @@ final class LimitFinder {
   private Map<Integer, String> mentions(
       String text, Map<String, Phrases> vocabulary, boolean heading) {
     Map<Integer, String> found = new LinkedHashMap<>();
-    boolean[] taken = new boolean[text.length() + 1];
+    List<Phrases.Hit> introduced = new ArrayList<>();
+    places(text, vocabulary)
+        .forEach(
+            (hit, term) -> {
+              if (!heading && !introduced(text, hit, introduced)) return;
+              introduced.add(hit);
+              found.put(hit.start(), term);
+            });
+    return found;
+  }
+
+  /** The places named, from left to right; of those that overlap the longest. */
+  private static Map<Phrases.Hit, String> places(String text, Map<String, Phrases> vocabulary) {
     List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
     vocabulary.forEach(
         (term, phrases) -> phrases.all(text).forEach(hit -> hits.add(Map.entry(hit, term))));
     hits.sort(
         (a, b) ->
             (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));
+    boolean[] taken = new boolean[text.length() + 1];
+    List<Map.Entry<Phrases.Hit, String>> free = new ArrayList<>();
     for (Map.Entry<Phrases.Hit, String> entry : hits) {
       Phrases.Hit hit = entry.getKey();
       if (taken[hit.start()] || taken[hit.end() - 1]) continue;
       for (int i = hit.start(); i < hit.end(); i++) taken[i] = true;
-      if (heading || introduced(text, hit.start(), found, hits))
-        found.put(hit.start(), entry.getValue());
+      free.add(entry);
     }
-    return found;
+    free.sort((a, b) -> a.getKey().start() - b.getKey().start());
+    Map<Phrases.Hit, String> places = new LinkedHashMap<>();
+    free.forEach(entry -> places.put(entry.getKey(), entry.getValue()));
+    return places;
   }
 
-  private boolean introduced(
-      String text,
-      int start,
-      Map<Integer, String> found,
-      List<Map.Entry<Phrases.Hit, String>> hits) {
-    String before = text.substring(0, start);
+  /**
+   * @param earlier the places further left that are introduced
+   */
+  private boolean introduced(String text, Phrases.Hit hit, List<Phrases.Hit> earlier) {
+    String before = text.substring(Math.max(0, hit.start() - LEAD_REACH), hit.start());
     Matcher m = placeLead.matcher(before);
     if (m.find()) return !SUITED.matcher(before.substring(0, m.start())).find();
     // "at pools, ramp 102 and steam rooms", "in wet or exterior areas": the second place shares the
     // preposition of the first.
-    Matcher joined =
-        Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$").matcher(before);
-    if (!joined.find()) return false;
-    int end = joined.start();
-    return hits.stream()
-        .anyMatch(
-            h ->
-                h.getKey().start() < start
-                    && end >= h.getKey().end()
-                    && end - h.getKey().end() <= LIST_GAP
-                    && !STOP.matcher(text.substring(h.getKey().end(), end)).find()
-                    && (found.containsKey(h.getKey().start())
-                        || introduced(text, h.getKey().start(), found, hits)));
+    Matcher joined = JOINED.matcher(before);
+    if (earlier.isEmpty() || !joined.find()) return false;
+    int end = hit.start() - before.length() + joined.start();
+    for (int i = earlier.size() - 1; i >= 0; i--) {
+      Phrases.Hit first = earlier.get(i);
+      if (end - first.end() > LIST_GAP) return false;
+      if (end >= first.end() && !STOP.matcher(text.substring(first.end(), end)).find()) return true;
+    }
+    return false;
   }
 }

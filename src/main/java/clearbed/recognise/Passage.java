@@ -6,10 +6,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** One part of a text with all that is known of it before it is read. */
 final class Passage {
   private static final int NEGATION_NEAR = 70;
+
+  // "No change of plane shall be without a joint", "no colour other than white".
+  private static final Pattern TWICE_NEGATED =
+      Pattern.compile(
+          "(?i)\\b(?:no|none|neither|not)\\b[^.;]{0,140}\\b(?:without|lacking|lack|omit(?:ted)?)\\b");
+
+  private static final Pattern OTHER_THAN =
+      Pattern.compile(
+          "(?i)\\b(?:no|not|nothing|none)\\b[^.;]{0,60}\\b(?:other than|but|except)\\s+(?:\\w+\\s+){0,2}$");
 
   private final Vocabulary vocabulary;
   private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
@@ -22,6 +32,7 @@ final class Passage {
   // A lead-in names what its paragraph is about, however far the figure stands behind it.
   final int leadEnd;
   final Carried carried;
+  private final boolean deniedTwice;
 
   Passage(
       Vocabulary vocabulary,
@@ -39,6 +50,7 @@ final class Passage {
     this.origin = origin;
     this.limits = limits;
     this.carried = carried;
+    this.deniedTwice = TWICE_NEGATED.matcher(closed).find();
     vocabulary
         .families()
         .forEach((family, phrases) -> phrases.all(whole).forEach(hit -> cues.put(hit, family)));
@@ -113,18 +125,11 @@ final class Passage {
     return kin ? 5 : 30;
   }
 
-  // "No change of plane shall be without a joint", "no colour other than white".
-  private static final java.util.regex.Pattern TWICE_NEGATED =
-      java.util.regex.Pattern.compile(
-          "(?i)\\b(?:no|none|neither|not)\\b[^.;]{0,140}\\b(?:without|lacking|lack|omit(?:ted)?)\\b");
-
-  private static final java.util.regex.Pattern OTHER_THAN =
-      java.util.regex.Pattern.compile(
-          "(?i)\\b(?:no|not|nothing|none)\\b[^.;]{0,60}\\b(?:other than|but|except)\\s+(?:\\w+\\s+){0,2}$");
-
   boolean negated(int start, int end) {
     String before = text.substring(0, start);
-    if (TWICE_NEGATED.matcher(text).find() || OTHER_THAN.matcher(before).find()) return false;
+    if (deniedTwice) return false;
+    String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
+    if (OTHER_THAN.matcher(near).find()) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null
