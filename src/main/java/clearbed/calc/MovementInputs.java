@@ -1,170 +1,114 @@
 package clearbed.calc;
 
 import clearbed.model.Dimension;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * What is known of a movement joint; what is left empty is not known.
+ * What is known of a movement joint; what is not there is not known.
  *
- * @param spacing length of the field that moves into one joint
- * @param width of the joint as stated
- * @param range temperature difference of the tile surface between hottest and coldest
  * @param expansion coefficient of the tile
- * @param capability movement capability of the sealant, as a ratio
- * @param tolerance what construction may take off the width; empty is reckoned as none
- * @param other movement that does not come of temperature; empty is reckoned as none
- * @param least width that the maker of the sealant asks for; empty is reckoned as none
  */
 public record MovementInputs(
     Subject subject,
     Measure measure,
     Given expansion,
     Optional<Exposure> exposure,
-    Optional<Given> spacing,
-    Optional<Given> width,
-    Optional<Given> range,
-    Optional<Given> capability,
-    Optional<Given> tolerance,
-    Optional<Given> other,
-    Optional<Given> least) {
+    Map<Part, Given> known) {
+
+  /** A figure of the joint. */
+  public enum Part {
+    /** Length of the field that moves into one joint. */
+    SPACING("the joint spacing", Dimension.LENGTH, true),
+    /** Width of the joint as stated. */
+    WIDTH("the joint width", Dimension.LENGTH, true),
+    /** Temperature difference of the tile surface between hottest and coldest. */
+    RANGE("the temperature range", Dimension.TEMPERATURE_DIFFERENCE, true),
+    /** Movement capability of the sealant, as a ratio. */
+    CAPABILITY("the movement capability", Dimension.RATIO, true),
+    /** What construction may take off the width; reckoned as none where it is not known. */
+    TOLERANCE("the tolerance", Dimension.LENGTH, false),
+    /** Movement that does not come of temperature; reckoned as none where it is not known. */
+    OTHER("the other movement", Dimension.LENGTH, false),
+    /** Width that the maker of the sealant asks for; reckoned as none where it is not known. */
+    LEAST("the sealant maker's least width", Dimension.LENGTH, false);
+
+    private final String words;
+    private final Dimension dimension;
+    private final boolean positive;
+
+    Part(String words, Dimension dimension, boolean positive) {
+      this.words = words;
+      this.dimension = dimension;
+      this.positive = positive;
+    }
+
+    private void check(Given given) {
+      if (positive) given.positive(words, dimension);
+      else given.notNegative(words, dimension);
+    }
+  }
 
   public MovementInputs {
     expansion.positive("the expansion", Dimension.EXPANSION);
-    spacing.ifPresent(given -> given.positive("the joint spacing", Dimension.LENGTH));
-    width.ifPresent(given -> given.positive("the joint width", Dimension.LENGTH));
-    range.ifPresent(
-        given -> given.positive("the temperature range", Dimension.TEMPERATURE_DIFFERENCE));
-    capability.ifPresent(given -> given.positive("the movement capability", Dimension.RATIO));
-    tolerance.ifPresent(given -> given.notNegative("the tolerance", Dimension.LENGTH));
-    other.ifPresent(given -> given.notNegative("the other movement", Dimension.LENGTH));
-    least.ifPresent(
-        given -> given.notNegative("the sealant maker's least width", Dimension.LENGTH));
+    known.forEach(Part::check);
+    Map<Part, Given> copy = new EnumMap<>(Part.class);
+    copy.putAll(known);
+    known = Collections.unmodifiableMap(copy);
   }
 
   /** Nothing known yet but the tile. */
   public static MovementInputs of(Subject subject, Measure measure, Given expansion) {
-    Optional<Given> none = Optional.empty();
-    return new MovementInputs(
-        subject, measure, expansion, Optional.empty(), none, none, none, none, none, none, none);
+    return new MovementInputs(subject, measure, expansion, Optional.empty(), Map.of());
   }
 
-  public MovementInputs withExposure(Exposure known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        Optional.of(known),
-        spacing,
-        width,
-        range,
-        capability,
-        tolerance,
-        other,
-        least);
+  public MovementInputs with(Exposure exposed) {
+    return new MovementInputs(subject, measure, expansion, Optional.of(exposed), known);
   }
 
-  public MovementInputs withSpacing(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        Optional.of(known),
-        width,
-        range,
-        capability,
-        tolerance,
-        other,
-        least);
+  public MovementInputs with(Part part, Given given) {
+    Map<Part, Given> more = new EnumMap<>(Part.class);
+    more.putAll(known);
+    more.put(part, given);
+    return new MovementInputs(subject, measure, expansion, exposure, more);
   }
 
-  public MovementInputs withWidth(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        Optional.of(known),
-        range,
-        capability,
-        tolerance,
-        other,
-        least);
+  /** As before where it is not known. */
+  public MovementInputs with(Part part, Optional<Given> given) {
+    return given.map(one -> with(part, one)).orElse(this);
   }
 
-  public MovementInputs withRange(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        width,
-        Optional.of(known),
-        capability,
-        tolerance,
-        other,
-        least);
+  public Optional<Given> spacing() {
+    return get(Part.SPACING);
   }
 
-  public MovementInputs withCapability(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        width,
-        range,
-        Optional.of(known),
-        tolerance,
-        other,
-        least);
+  public Optional<Given> width() {
+    return get(Part.WIDTH);
   }
 
-  public MovementInputs withTolerance(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        width,
-        range,
-        capability,
-        Optional.of(known),
-        other,
-        least);
+  public Optional<Given> range() {
+    return get(Part.RANGE);
   }
 
-  public MovementInputs withOther(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        width,
-        range,
-        capability,
-        tolerance,
-        Optional.of(known),
-        least);
+  public Optional<Given> capability() {
+    return get(Part.CAPABILITY);
   }
 
-  public MovementInputs withLeast(Given known) {
-    return new MovementInputs(
-        subject,
-        measure,
-        expansion,
-        exposure,
-        spacing,
-        width,
-        range,
-        capability,
-        tolerance,
-        other,
-        Optional.of(known));
+  public Optional<Given> tolerance() {
+    return get(Part.TOLERANCE);
+  }
+
+  public Optional<Given> other() {
+    return get(Part.OTHER);
+  }
+
+  public Optional<Given> least() {
+    return get(Part.LEAST);
+  }
+
+  private Optional<Given> get(Part part) {
+    return Optional.ofNullable(known.get(part));
   }
 }

@@ -1,9 +1,9 @@
 package clearbed.calc;
 
 import clearbed.calc.MovementDesign.Unknown;
+import clearbed.calc.MovementInputs.Part;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 
 /** Finds out whether the verdict on a stated width turns on a figure that nobody states. */
 final class MovementUnknowns {
@@ -24,34 +24,29 @@ final class MovementUnknowns {
     MovementRange.Filled filled = MovementRange.of(inputs, guideline).inputs();
     if (inputs.exposure().isEmpty()) exposure();
     if (inputs.spacing().isEmpty()) {
-      unknown("spacing", "joint spacing", filled.spacing(), MovementInputs::withSpacing);
+      unknown("spacing", "joint spacing", filled.spacing(), Part.SPACING);
     }
     if (inputs.width().isEmpty()) {
       found.add(new Unknown("width", "joint width", "nothing: there is none to judge", true));
     }
     if (inputs.range().isEmpty()) {
-      unknown("range", "temperature range", filled.range(), MovementInputs::withRange);
+      unknown("range", "temperature range", filled.range(), Part.RANGE);
     }
     if (inputs.capability().isEmpty()) {
-      unknown("capability", "sealant class", filled.capability(), MovementInputs::withCapability);
+      unknown("capability", "sealant class", filled.capability(), Part.CAPABILITY);
     }
     return found;
   }
 
   private void exposure() {
-    List<Fit> fits =
-        guideline.rules().keySet().stream().map(e -> fit(inputs.withExposure(e))).toList();
+    List<Fit> fits = guideline.rules().keySet().stream().map(e -> fit(inputs.with(e))).toList();
     boolean turns = fits.stream().distinct().count() > 1 || fits.contains(Fit.DEPENDS);
     found.add(new Unknown("exposure", "exposure", "every exposure of the guideline", turns));
   }
 
-  private void unknown(
-      String name,
-      String label,
-      Given taken,
-      BiFunction<MovementInputs, Given, MovementInputs> with) {
-    Fit low = fit(with.apply(inputs, taken.at(taken.low())));
-    Fit high = fit(with.apply(inputs, taken.at(taken.high())));
+  private void unknown(String name, String label, Given taken, Part part) {
+    Fit low = fit(inputs.with(part, taken.at(taken.low())));
+    Fit high = fit(inputs.with(part, taken.at(taken.high())));
     // Open at both ends by another unknown: then it may still turn on the two together.
     boolean turns = low != high || low == Fit.DEPENDS;
     found.add(new Unknown(name, label, taken.amount().toString(), turns));

@@ -6,6 +6,7 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
+import clearbed.calc.MovementInputs.Part;
 import clearbed.calc.SealantClass;
 import clearbed.calc.Subject;
 import clearbed.model.Content;
@@ -98,13 +99,14 @@ final class MovementJoint {
   MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
     MovementInputs inputs =
         MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
-    if (exposure().isPresent()) inputs = inputs.withExposure(exposure().get());
-    if (spacing().isPresent()) inputs = inputs.withSpacing(spacing().get());
-    if (width().isPresent()) inputs = inputs.withWidth(width().get());
-    Optional<Given> range = figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE);
-    if (range.isPresent()) inputs = inputs.withRange(range.get());
-    if (capability.isPresent()) inputs = inputs.withCapability(capability.get());
-    return MovementDesign.of(inputs, guideline);
+    if (exposure().isPresent()) inputs = inputs.with(exposure().get());
+    return MovementDesign.of(
+        inputs
+            .with(Part.SPACING, spacing())
+            .with(Part.WIDTH, width())
+            .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
+            .with(Part.CAPABILITY, capability),
+        guideline);
   }
 
   Given expansion() {

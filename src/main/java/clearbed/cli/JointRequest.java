@@ -12,6 +12,7 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
+import clearbed.calc.MovementInputs.Part;
 import clearbed.calc.SealantClass;
 import clearbed.calc.SealantDepth;
 import clearbed.calc.SealingTemperature;
@@ -72,22 +73,20 @@ final class JointRequest {
   }
 
   private MovementInputs inputs(Measure measure, Optional<Given> spacing, Optional<Given> width) {
-    MovementInputs in = MovementInputs.of(subject("joint"), measure, tile());
-    if (spacing.isPresent()) in = in.withSpacing(spacing.get());
-    if (width.isPresent()) in = in.withWidth(width.get());
-    Optional<Given> range = range();
-    if (range.isPresent()) in = in.withRange(range.get());
-    Optional<SealantClass> sealant = sealant();
-    if (sealant.isPresent())
-      in = in.withCapability(Given.stated(sealant.get(), null, sealant.get().words()));
+    MovementInputs in =
+        MovementInputs.of(subject("joint"), measure, tile())
+            .with(Part.SPACING, spacing)
+            .with(Part.WIDTH, width)
+            .with(Part.RANGE, range())
+            .with(Part.CAPABILITY, sealant().map(s -> Given.stated(s, null, s.words())));
     Optional<Exposure> exposure = exposure();
-    if (exposure.isPresent()) in = in.withExposure(exposure.get());
+    if (exposure.isPresent()) in = in.with(exposure.get());
     Optional<Given> tolerance = JointFigures.notNegative("--tolerance", typed.tolerance);
-    if (tolerance.isPresent()) in = in.withTolerance(tolerance.get());
-    Optional<Given> other = JointFigures.notNegative("--other", typed.other);
-    if (other.isPresent()) in = in.withOther(other.get());
     Optional<Given> least = JointFigures.length("--least", typed.least);
-    if (least.isPresent()) in = in.withLeast(least.get());
+    in =
+        in.with(Part.TOLERANCE, tolerance)
+            .with(Part.OTHER, JointFigures.notNegative("--other", typed.other))
+            .with(Part.LEAST, least);
     least.ifPresent(given -> checkLeast(given, spacing));
     checkTolerance(width, tolerance);
     return in;

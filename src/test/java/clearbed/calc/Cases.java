@@ -1,5 +1,6 @@
 package clearbed.calc;
 
+import clearbed.calc.MovementInputs.Part;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -57,7 +58,7 @@ final class Cases {
   /** Glass outdoors, Class 25, no tolerance; the rest is left open. */
   static MovementInputs outdoors() {
     return MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
-        .withExposure(Exposure.EXTERIOR)
-        .withCapability(sealant("25"));
+        .with(Exposure.EXTERIOR)
+        .with(Part.CAPABILITY, sealant("25"));
   }
 }

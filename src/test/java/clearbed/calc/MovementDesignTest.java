@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.MovementInputs.Part;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -21,11 +22,11 @@ class MovementDesignTest {
 
   @Test
   void theLargerOfGuidelineAndMovementGoverns() {
-    MovementInputs inputs = outdoors().withRange(range("100 °F"));
+    MovementInputs inputs = outdoors().with(Part.RANGE, range("100 °F"));
 
-    MovementDesign guideline = design(inputs.withSpacing(length("8 ft")));
+    MovementDesign guideline = design(inputs.with(Part.SPACING, length("8 ft")));
     MovementDesign movement =
-        design(inputs.withSpacing(length("12 ft")).withCapability(sealant("12.5")));
+        design(inputs.with(Part.SPACING, length("12 ft")).with(Part.CAPABILITY, sealant("12.5")));
 
     assertThat(guideline.governs()).isEqualTo(Governs.GUIDELINE);
     assertThat(guideline.requiredWidth().high()).isEqualTo(inches(0.375));
@@ -39,10 +40,10 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             MovementInputs.of(SUBJECT, Measure.METRIC, expansion("9e-6/K"))
-                .withExposure(Exposure.EXTERIOR)
-                .withSpacing(length("3 m"))
-                .withRange(range("50 K"))
-                .withCapability(sealant("25LM")));
+                .with(Exposure.EXTERIOR)
+                .with(Part.SPACING, length("3 m"))
+                .with(Part.RANGE, range("50 K"))
+                .with(Part.CAPABILITY, sealant("25LM")));
 
     // Between 9.525 mm at 2438.4 mm and 12.7 mm at 3657.6 mm: 10.9875 mm at 3 m.
     assertThat(design.requiredWidth().high()).isEqualTo(Quantity.of(11, Unit.MILLIMETRE));
@@ -53,8 +54,9 @@ class MovementDesignTest {
   @Test
   void aWidthBetweenTwoRowsIsInterpolatedAndSaidToBeSo() {
     MovementDesign between =
-        design(outdoors().withRange(range("100 °F")).withSpacing(length("10 ft")));
-    MovementDesign on = design(outdoors().withRange(range("100 °F")).withSpacing(length("12 ft")));
+        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("10 ft")));
+    MovementDesign on =
+        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("12 ft")));
 
     assertThat(between.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.4375, within(1e-12));
     assertThat(between.notes()).anyMatch(note -> note.contains("interpolated"));
@@ -64,7 +66,7 @@ class MovementDesignTest {
   @Test
   void aSpacingBeyondTheGuidelineFallsShortAndIsNotExtrapolated() {
     MovementDesign design =
-        design(outdoors().withRange(range("100 °F")).withSpacing(length("16 ft")));
+        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("16 ft")));
 
     assertThat(design.spacingFit()).isEqualTo(Fit.FALLS_SHORT);
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.5, within(1e-12));
@@ -74,7 +76,7 @@ class MovementDesignTest {
   @Test
   void aPartOfATemperatureStepCountsInFullAndIsSaidToBeSo() {
     MovementDesign design =
-        design(outdoors().withRange(range("101 °F")).withSpacing(length("12 ft")));
+        design(outdoors().with(Part.RANGE, range("101 °F")).with(Part.SPACING, length("12 ft")));
 
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.5625, within(1e-12));
     assertThat(design.notes()).anyMatch(note -> note.contains("counts in full"));
@@ -83,10 +85,10 @@ class MovementDesignTest {
   @Test
   void aDeckInTheColdNeedsTheLargerOfItsOwnAndTheExteriorWidth() {
     MovementInputs deck =
-        outdoors().withExposure(Exposure.EXTERIOR_COLD_DECK).withSpacing(length("12 ft"));
+        outdoors().with(Exposure.EXTERIOR_COLD_DECK).with(Part.SPACING, length("12 ft"));
 
-    MovementDesign usual = design(deck.withRange(range("130 °F")));
-    MovementDesign extreme = design(deck.withRange(range("175 °F")));
+    MovementDesign usual = design(deck.with(Part.RANGE, range("130 °F")));
+    MovementDesign extreme = design(deck.with(Part.RANGE, range("175 °F")));
 
     assertThat(usual.requiredWidth().high()).isEqualTo(inches(0.75));
     // 1/2 in and five sixteenths of addition.
@@ -99,13 +101,13 @@ class MovementDesignTest {
     // Needs 8.64 mm by movement, which is built 9 mm wide; 8.7 mm is enough all the same.
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.METRIC, expansion("9e-6/K"))
-            .withExposure(Exposure.INTERIOR)
-            .withSpacing(length("6 m"))
-            .withRange(range("40 K"))
-            .withCapability(sealant("25"));
+            .with(Exposure.INTERIOR)
+            .with(Part.SPACING, length("6 m"))
+            .with(Part.RANGE, range("40 K"))
+            .with(Part.CAPABILITY, sealant("25"));
 
-    MovementDesign enough = design(inputs.withWidth(length("8.7 mm")));
-    MovementDesign less = design(inputs.withWidth(length("8.6 mm")));
+    MovementDesign enough = design(inputs.with(Part.WIDTH, length("8.7 mm")));
+    MovementDesign less = design(inputs.with(Part.WIDTH, length("8.6 mm")));
 
     assertThat(enough.widthFit()).isEqualTo(Fit.MEETS);
     assertThat(enough.strainFit()).isEqualTo(Fit.MEETS);
@@ -116,17 +118,20 @@ class MovementDesignTest {
   @Test
   void aRangeOfSpacingsGivesARangeOfVerdicts() {
     MovementInputs inputs =
-        outdoors().withRange(range("100 °F")).withSpacing(length("8 ft to 12 ft"));
+        outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("8 ft to 12 ft"));
 
-    assertThat(design(inputs.withWidth(length("7/16 in"))).widthFit()).isEqualTo(Fit.DEPENDS);
-    assertThat(design(inputs.withWidth(length("1/2 in"))).widthFit()).isEqualTo(Fit.MEETS);
-    assertThat(design(inputs.withWidth(length("1/4 in"))).widthFit()).isEqualTo(Fit.FALLS_SHORT);
+    assertThat(design(inputs.with(Part.WIDTH, length("7/16 in"))).widthFit())
+        .isEqualTo(Fit.DEPENDS);
+    assertThat(design(inputs.with(Part.WIDTH, length("1/2 in"))).widthFit()).isEqualTo(Fit.MEETS);
+    assertThat(design(inputs.with(Part.WIDTH, length("1/4 in"))).widthFit())
+        .isEqualTo(Fit.FALLS_SHORT);
     assertThat(design(inputs).requiredWidth()).isEqualTo(new Interval(inches(0.375), inches(0.5)));
   }
 
   @Test
   void anUnknownRangeThatCannotChangeTheVerdictIsSaidToBeHarmless() {
-    MovementInputs inputs = outdoors().withSpacing(length("12 ft")).withWidth(length("3/8 in"));
+    MovementInputs inputs =
+        outdoors().with(Part.SPACING, length("12 ft")).with(Part.WIDTH, length("3/8 in"));
 
     MovementDesign design = design(inputs);
 
@@ -144,7 +149,7 @@ class MovementDesignTest {
   @Test
   void anUnknownRangeThatDecidesIsSaidToDecide() {
     MovementDesign design =
-        design(outdoors().withSpacing(length("12 ft")).withWidth(length("5/8 in")));
+        design(outdoors().with(Part.SPACING, length("12 ft")).with(Part.WIDTH, length("5/8 in")));
 
     assertThat(design.widthFit()).isEqualTo(Fit.DEPENDS);
     assertThat(design.unknowns()).singleElement().matches(MovementDesign.Unknown::changesVerdict);
@@ -154,9 +159,9 @@ class MovementDesignTest {
   void twoUnknownsThatDecideOnlyTogetherBothCount() {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
-            .withExposure(Exposure.INTERIOR)
-            .withSpacing(length("20 ft"))
-            .withWidth(length("3/16 in"));
+            .with(Exposure.INTERIOR)
+            .with(Part.SPACING, length("20 ft"))
+            .with(Part.WIDTH, length("3/16 in"));
 
     assertThat(design(inputs).widthFit()).isEqualTo(Fit.DEPENDS);
     assertThat(design(inputs).unknowns())
@@ -183,9 +188,9 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .withRange(range("100 °F"))
-                .withSpacing(length("8 ft"))
-                .withWidth(length("1/4 in")));
+                .with(Part.RANGE, range("100 °F"))
+                .with(Part.SPACING, length("8 ft"))
+                .with(Part.WIDTH, length("1/4 in")));
 
     assertThat(design.spacingByGuideline().orElseThrow().high().number()).isZero();
     assertThat(design.largestSpacing().orElseThrow().high().number()).isZero();
@@ -197,9 +202,9 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .withRange(range("115 °F"))
-                .withSpacing(length("8 ft"))
-                .withWidth(length("1/2 in")));
+                .with(Part.RANGE, range("115 °F"))
+                .with(Part.SPACING, length("8 ft"))
+                .with(Part.WIDTH, length("1/2 in")));
 
     // 1/2 in less 1/16 in of addition is 7/16 in, half way between the rows.
     assertThat(design.spacingByGuideline().orElseThrow().high().in(Unit.FOOT))
@@ -212,10 +217,10 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .withRange(range("100 °F"))
-                .withSpacing(length("8 ft"))
-                .withTolerance(length("1/2 in"))
-                .withWidth(length("1/2 in")));
+                .with(Part.RANGE, range("100 °F"))
+                .with(Part.SPACING, length("8 ft"))
+                .with(Part.TOLERANCE, length("1/2 in"))
+                .with(Part.WIDTH, length("1/2 in")));
 
     assertThat(design.strainFit()).isEqualTo(Fit.FALLS_SHORT);
     assertThat(design.spacingByArithmetic().orElseThrow().high().number()).isZero();
@@ -225,7 +230,8 @@ class MovementDesignTest {
   @Test
   void theCalculationTellsWhatIsAssumedAndEndsInTheResult() {
     MovementDesign design =
-        design(outdoors().withSpacing(length("12 ft")).withTolerance(length("1/16 in")));
+        design(
+            outdoors().with(Part.SPACING, length("12 ft")).with(Part.TOLERANCE, length("1/16 in")));
     Calculation calculation = design.calculation();
 
     assertThat(calculation.id()).isEqualTo("movement-width:GT-1");
@@ -245,10 +251,10 @@ class MovementDesignTest {
 
   @Test
   void nonsenseIsRefusedByName() {
-    assertThatThrownBy(() -> outdoors().withRange(range("-10 °F")))
+    assertThatThrownBy(() -> outdoors().with(Part.RANGE, range("-10 °F")))
         .hasMessageContaining("temperature range")
         .hasMessageContaining("above zero");
-    assertThatThrownBy(() -> outdoors().withSpacing(range("10 °F")))
+    assertThatThrownBy(() -> outdoors().with(Part.SPACING, range("10 °F")))
         .hasMessageContaining("joint spacing")
         .hasMessageContaining("no length");
   }

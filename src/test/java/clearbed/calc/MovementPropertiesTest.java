@@ -5,6 +5,7 @@ import static clearbed.calc.Cases.SUBJECT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.MovementInputs.Part;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.Optional;
@@ -24,22 +25,17 @@ class MovementPropertiesTest {
       @ForAll("joints") MovementInputs inputs, @ForAll @DoubleRange(min = 1, max = 3) double more) {
     Quantity width = least(inputs);
 
-    assertThat(least(inputs.withSpacing(times(inputs.spacing(), more))))
+    assertThat(least(inputs.with(Part.SPACING, times(inputs.spacing(), more))))
         .isGreaterThanOrEqualTo(width);
-    assertThat(least(inputs.withRange(times(inputs.range(), more)))).isGreaterThanOrEqualTo(width);
+    assertThat(least(inputs.with(Part.RANGE, times(inputs.range(), more))))
+        .isGreaterThanOrEqualTo(width);
     MovementInputs warmer =
         new MovementInputs(
             inputs.subject(),
             inputs.measure(),
             times(Optional.of(inputs.expansion()), more),
             inputs.exposure(),
-            inputs.spacing(),
-            inputs.width(),
-            inputs.range(),
-            inputs.capability(),
-            inputs.tolerance(),
-            inputs.other(),
-            inputs.least());
+            inputs.known());
     assertThat(least(warmer)).isGreaterThanOrEqualTo(width);
   }
 
@@ -93,7 +89,7 @@ class MovementPropertiesTest {
   void aJointOfTheRequiredWidthIsEnoughInEveryRespect(@ForAll("joints") MovementInputs inputs) {
     Quantity required = MovementDesign.of(inputs, EJ171).requiredWidth().high();
     MovementDesign built =
-        MovementDesign.of(inputs.withWidth(Given.stated(required, null, "built")), EJ171);
+        MovementDesign.of(inputs.with(Part.WIDTH, Given.stated(required, null, "built")), EJ171);
 
     assertThat(built.widthFit()).isEqualTo(Fit.MEETS);
     assertThat(built.strainFit()).isEqualTo(Fit.MEETS);
@@ -106,7 +102,7 @@ class MovementPropertiesTest {
     MovementCase one = MovementRange.of(inputs, EJ171).worst();
     Quantity width = one.computedWidth().times(share);
     MovementCase stated =
-        MovementRange.of(inputs.withWidth(Given.stated(width, null, "")), EJ171).worst();
+        MovementRange.of(inputs.with(Part.WIDTH, Given.stated(width, null, "")), EJ171).worst();
 
     assertThat(stated.strainMeets()).isEqualTo(width.compareTo(one.computedWidth()) >= 0);
   }
@@ -200,7 +196,7 @@ class MovementPropertiesTest {
     Given stated = Given.stated(Quantity.of(width, Unit.INCH), null, "");
 
     Sheet.agrees(MovementDesign.of(inputs, EJ171).calculation());
-    Sheet.agrees(MovementDesign.of(inputs.withWidth(stated), EJ171).calculation());
+    Sheet.agrees(MovementDesign.of(inputs.with(Part.WIDTH, stated), EJ171).calculation());
     Sheet.agrees(overConcrete(inputs).calculation());
     Given run = times(inputs.spacing(), 7.3);
     Sheet.agrees(
@@ -242,12 +238,12 @@ class MovementPropertiesTest {
         .as(
             (alpha, field, degrees, capability, gap, moved, exposure, measure) ->
                 MovementInputs.of(SUBJECT, measure, alpha)
-                    .withExposure(exposure)
-                    .withSpacing(field)
-                    .withRange(degrees)
-                    .withCapability(capability)
-                    .withTolerance(gap)
-                    .withOther(moved));
+                    .with(exposure)
+                    .with(Part.SPACING, field)
+                    .with(Part.RANGE, degrees)
+                    .with(Part.CAPABILITY, capability)
+                    .with(Part.TOLERANCE, gap)
+                    .with(Part.OTHER, moved));
   }
 
   /** Figures between two SI values, written in one of the units. */

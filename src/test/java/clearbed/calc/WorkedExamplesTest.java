@@ -13,6 +13,7 @@ import static clearbed.calc.Cases.sealant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.MovementInputs.Part;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.io.IOException;
@@ -42,7 +43,8 @@ class WorkedExamplesTest {
   })
   void exteriorWidthsOfTheHandbook(String spacing, String range, double inches) {
     MovementDesign design =
-        MovementDesign.of(outdoors().withSpacing(length(spacing)).withRange(range(range)), EJ171);
+        MovementDesign.of(
+            outdoors().with(Part.SPACING, length(spacing)).with(Part.RANGE, range(range)), EJ171);
 
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(inches, within(1e-9));
     assertThat(design.requiredWidth().high().in(Unit.INCH)).isEqualTo(inches);
@@ -75,11 +77,11 @@ class WorkedExamplesTest {
     MovementGuideline guideline =
         MovementGuideline.read("2005.yaml", earlier.getBytes(StandardCharsets.UTF_8));
 
-    MovementInputs inputs = outdoors().withRange(range("100 °F"));
-    assertThat(width(inputs.withSpacing(length("12 ft")), guideline)).isEqualTo(0.375);
-    assertThat(width(inputs.withSpacing(length("16 ft")), guideline)).isEqualTo(0.5);
-    MovementInputs hotter = outdoors().withRange(range("115 °F"));
-    assertThat(width(hotter.withSpacing(length("12 ft")), guideline)).isEqualTo(0.4375);
+    MovementInputs inputs = outdoors().with(Part.RANGE, range("100 °F"));
+    assertThat(width(inputs.with(Part.SPACING, length("12 ft")), guideline)).isEqualTo(0.375);
+    assertThat(width(inputs.with(Part.SPACING, length("16 ft")), guideline)).isEqualTo(0.5);
+    MovementInputs hotter = outdoors().with(Part.RANGE, range("115 °F"));
+    assertThat(width(hotter.with(Part.SPACING, length("12 ft")), guideline)).isEqualTo(0.4375);
   }
 
   private static double width(MovementInputs inputs, MovementGuideline guideline) {
@@ -162,13 +164,14 @@ class WorkedExamplesTest {
       String range, double other, double movement, double width) {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("3.6e-6/°F"))
-            .withExposure(Exposure.EXTERIOR)
-            .withSpacing(length("360 in"))
-            .withRange(range(range))
-            .withCapability(sealant("50"))
-            .withOther(Given.stated(inches(other), null, "moisture and structure"));
+            .with(Exposure.EXTERIOR)
+            .with(Part.SPACING, length("360 in"))
+            .with(Part.RANGE, range(range))
+            .with(Part.CAPABILITY, sealant("50"))
+            .with(Part.OTHER, Given.stated(inches(other), null, "moisture and structure"));
     MovementDesign bare = MovementDesign.of(inputs, EJ171);
-    MovementDesign tolerant = MovementDesign.of(inputs.withTolerance(length("1/8 in")), EJ171);
+    MovementDesign tolerant =
+        MovementDesign.of(inputs.with(Part.TOLERANCE, length("1/8 in")), EJ171);
 
     assertThat(bare.movement().high().in(Unit.INCH)).isCloseTo(movement, within(1e-4));
     assertThat(bare.computedWidth().high().in(Unit.INCH)).isCloseTo(width, within(1e-4));
@@ -296,12 +299,14 @@ class WorkedExamplesTest {
   void widthByTheFormulaOfACourse() {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("3.6e-6/°F"))
-            .withExposure(Exposure.EXTERIOR)
-            .withSpacing(length("20 ft"))
-            .withRange(range("95 °F"))
-            .withCapability(sealant("50"))
-            .withOther(Given.stated(inches(0.0002 * 240 + 0.125), null, "moisture and structure"))
-            .withTolerance(length("1/8 in"));
+            .with(Exposure.EXTERIOR)
+            .with(Part.SPACING, length("20 ft"))
+            .with(Part.RANGE, range("95 °F"))
+            .with(Part.CAPABILITY, sealant("50"))
+            .with(
+                Part.OTHER,
+                Given.stated(inches(0.0002 * 240 + 0.125), null, "moisture and structure"))
+            .with(Part.TOLERANCE, length("1/8 in"));
 
     assertThat(MovementDesign.of(inputs, EJ171).computedWidth().high().in(Unit.INCH))
         .isCloseTo(0.63516, within(1e-9));

@@ -11,6 +11,7 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
+import clearbed.calc.MovementInputs.Part;
 import clearbed.calc.SealantClass;
 import clearbed.calc.SealantDepth;
 import clearbed.calc.SealingTemperature;
@@ -93,14 +94,14 @@ final class RandomCalculations {
       boolean makers) {
     MovementInputs inputs =
         MovementInputs.of(subject(tag), measure, alpha(measure, random))
-            .withExposure(exposure)
-            .withSpacing(large(measure, random, 2, 9))
-            .withWidth(small(measure, random, 2, 30))
-            .withRange(range(measure, random))
-            .withCapability(Given.stated(sealant(random), null, "class"))
-            .withTolerance(small(measure, random, 0, 4))
-            .withOther(small(measure, random, 0, 2));
-    if (makers) inputs = inputs.withLeast(small(measure, random, 3, 20));
+            .with(exposure)
+            .with(Part.SPACING, large(measure, random, 2, 9))
+            .with(Part.WIDTH, small(measure, random, 2, 30))
+            .with(Part.RANGE, range(measure, random))
+            .with(Part.CAPABILITY, Given.stated(sealant(random), null, "class"))
+            .with(Part.TOLERANCE, small(measure, random, 0, 4))
+            .with(Part.OTHER, small(measure, random, 0, 2));
+    if (makers) inputs = inputs.with(Part.LEAST, small(measure, random, 3, 20));
     return MovementDesign.of(inputs, guideline).calculation();
   }
 
