@@ -1,5 +1,6 @@
 package clearbed.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -24,7 +25,7 @@ public record Entry(
     Map<String, Origin> blanks) {
   public Entry {
     places = List.copyOf(places);
-    values = List.copyOf(values);
+    values = ThinList.copyOf(values);
     blanks = Map.copyOf(blanks);
   }
 
@@ -40,6 +41,9 @@ public record Entry(
 
   /** Values of one attribute, closest scope first. */
   public List<Value> values(String attribute) {
+    if (values instanceof Placed<Value> placed) {
+      return placed.where(value -> value.attribute().equals(attribute));
+    }
     return values.stream().filter(value -> value.attribute().equals(attribute)).toList();
   }
 
@@ -49,17 +53,14 @@ public record Entry(
    * words on tile at large.
    */
   public List<Value> governing(String attribute) {
-    List<Value> stated =
-        values.stream()
-            .filter(
-                value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
-            .toList();
+    List<Value> stated = new ArrayList<>(values(attribute));
+    stated.removeIf(value -> value.excluded() || value.open());
     // Words that were not understood ("modified thin-set") do not displace a standard or figure
     // stated elsewhere.
     List<Value> understood =
         stated.stream().filter(value -> !(value.content() instanceof Content.Words)).toList();
     if (!understood.isEmpty()) stated = understood;
-    if (stated.isEmpty()) return stated;
+    if (stated.isEmpty()) return List.of();
     Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
     List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();
     List<Value> specific = near.stream().filter(Value::specific).toList();

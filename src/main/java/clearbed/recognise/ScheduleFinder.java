@@ -3,6 +3,7 @@ package clearbed.recognise;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.model.Unit;
 import java.util.ArrayList;
@@ -65,7 +66,9 @@ final class ScheduleFinder {
     private Header header;
     private CellMemo memo;
     private final Map<String, Header.Column> columnsSeen = new Recent<>();
-    private final Map<String, GlassTest.Result> materialsSeen = new Recent<>();
+    private final Map<String, Material> materialsSeen = new Recent<>();
+    private final Placed.Packer<Statement> packer =
+        new Placed.Packer<>(new Placed.Place<>(Statement::origin, Statement::movedTo));
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -256,7 +259,8 @@ final class ScheduleFinder {
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements =
           read
-              ? rowReader.statements(table, header, row, previous, tagColumn, memo, gaps)
+              ? packer.pack(
+                  rowReader.statements(table, header, row, previous, tagColumn, memo, gaps))
               : List.of();
       Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
@@ -289,12 +293,17 @@ final class ScheduleFinder {
       return text.length() <= 40 ? text : text.substring(0, 40).trim();
     }
 
+    /** The words are held once for all rows that say them. */
+    private record Material(String words, GlassTest.Result result) {}
+
     private record Glass(boolean is, boolean decided, String evidence) {}
 
     private Glass glass(Table.Row row, String material) {
       String standard = rowReader.tileStandard(header, row);
-      GlassTest.Result own = materialsSeen.computeIfAbsent(material, glassTest::of);
-      if (own.decided()) return new Glass(own.glass(), true, material);
+      Material known =
+          materialsSeen.computeIfAbsent(material, m -> new Material(m, glassTest.of(m)));
+      GlassTest.Result own = known.result();
+      if (own.decided()) return new Glass(own.glass(), true, known.words());
       if (standard.contains("A137.2")) return new Glass(true, true, standard);
       if (standard.contains("A137.1")) return new Glass(false, true, standard);
       for (String around :
@@ -306,7 +315,7 @@ final class ScheduleFinder {
         GlassTest.Result said = glassTest.of(around);
         if (said.decided()) return new Glass(said.glass(), true, around);
       }
-      return new Glass(false, false, material.isBlank() ? "no material stated" : material);
+      return new Glass(false, false, material.isBlank() ? "no material stated" : known.words());
     }
   }
 }

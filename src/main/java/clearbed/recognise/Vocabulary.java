@@ -31,6 +31,7 @@ public final class Vocabulary {
           "vocabulary/language.yaml",
           "vocabulary/schedules.yaml");
 
+  private final Grams grams = new Grams();
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
   private final Map<String, Phrases> families = new LinkedHashMap<>();
@@ -237,7 +238,7 @@ public final class Vocabulary {
         .orElse("");
   }
 
-  private static List<Attribute> attributes(JsonNode nodes) {
+  private List<Attribute> attributes(JsonNode nodes) {
     List<Attribute> out = new ArrayList<>();
     for (JsonNode n : nodes) {
       Map<String, Phrases> terms = new LinkedHashMap<>();
@@ -290,8 +291,8 @@ public final class Vocabulary {
         n.get("mark").asText());
   }
 
-  private static Phrases phrases(JsonNode node) {
-    return new Phrases(strings(node));
+  private Phrases phrases(JsonNode node) {
+    return new Phrases(strings(node), grams);
   }
 
   private static List<String> strings(JsonNode node) {
