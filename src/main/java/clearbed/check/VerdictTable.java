@@ -24,7 +24,7 @@ final class VerdictTable extends ThinList<Verdict> {
           Verdict::origin,
           (v, origin) -> new Verdict(v.check(), v.tag(), v.outcome(), v.found(), origin));
 
-  private Placed.Packer<Verdict> packer = new Placed.Packer<>(PLACE);
+  private Placed.Packer<Verdict> packer;
   private final List<Entry> entries;
   private final List<List<Verdict>> chunks = new ArrayList<>();
   private final List<Verdict> open = new ArrayList<>();
@@ -35,6 +35,7 @@ final class VerdictTable extends ThinList<Verdict> {
    */
   VerdictTable(List<Entry> entries) {
     this.entries = entries;
+    this.packer = new Placed.Packer<>(PLACE, entries.size());
   }
 
   /** Takes the verdict on the next entry; every check gives one on each, in their order. */

@@ -14,6 +14,7 @@ import java.util.function.Predicate;
  */
 public final class Placed<T> extends ThinList<T> {
   private static final int NO_CELL = -1;
+  private static final int FEW = 5_000;
 
   /** Rows and columns of an address have so many bits of a number. */
   private static final int COLUMN_BITS = 11;
@@ -43,13 +44,19 @@ public final class Placed<T> extends ThinList<T> {
   public static final class Packer<T> {
     private final Place<T> place;
     private final Map<T, T> known = new HashMap<>();
+    private final boolean sharing;
 
-    public Packer(Place<T> place) {
+    /**
+     * @param many how many rows or entries there are; to share takes time, and is worth it for many
+     */
+    public Packer(Place<T> place, int many) {
       this.place = place;
+      this.sharing = many > FEW;
     }
 
     public List<T> pack(List<T> items) {
       if (items.isEmpty()) return List.of();
+      if (!sharing) return new Placed<>(place, items.toArray(), null);
       Object[] said = new Object[items.size()];
       int[] cells = new int[said.length];
       boolean any = false;
@@ -104,15 +111,23 @@ public final class Placed<T> extends ThinList<T> {
   }
 
   /**
-   * Those that pass a test, in order.
+   * Those of one name that pass a test, in order. The list must be in the order of the names.
    *
+   * @param name of a thing
    * @param test is given things without their cell
    */
   @SuppressWarnings("unchecked") // Only things of T are put in.
-  public List<T> where(Predicate<T> test) {
+  public List<T> named(String wanted, Function<T, String> name, Predicate<T> test) {
+    int low = 0;
+    int high = said.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (name.apply((T) said[middle]).compareTo(wanted) < 0) low = middle + 1;
+      else high = middle;
+    }
     List<T> found = new ArrayList<>();
-    for (int i = 0; i < said.length; i++) {
-      if (test.test((T) said[i])) found.add(get(i));
+    for (; low < said.length && name.apply((T) said[low]).equals(wanted); low++) {
+      if (test.test((T) said[low])) found.add(get(low));
     }
     return found;
   }

@@ -144,7 +144,8 @@ public final class Recogniser {
         }
       }
     }
-    return new Placed.Packer<>(new Placed.Place<>(Citation::origin, Citation::at)).pack(out);
+    Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
+    return new Placed.Packer<>(place, out.size()).pack(out);
   }
 
   private static final class Collected {

@@ -9,6 +9,7 @@ import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,9 @@ final class ScheduleFinder {
   private static final Pattern NOTE =
       Pattern.compile(
           "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
+
+  private static final Placed.Place<Statement> PLACE =
+      new Placed.Place<>(Statement::origin, Statement::movedTo);
 
   /** What was found on one grid. */
   record Result(
@@ -31,6 +35,9 @@ final class ScheduleFinder {
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
   private final GlassTest glassTest;
+
+  /** By their words, as tables have many in common; bounded by {@link Header#at}. */
+  private final Map<String, Header.Column> columns = new ConcurrentHashMap<>();
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
@@ -65,10 +72,8 @@ final class ScheduleFinder {
     private final List<Document.Gap> gaps = new ArrayList<>();
     private Header header;
     private CellMemo memo;
-    private final Map<String, Header.Column> columnsSeen = new Recent<>();
     private final Map<String, Material> materialsSeen = new Recent<>();
-    private final Placed.Packer<Statement> packer =
-        new Placed.Packer<>(new Placed.Place<>(Statement::origin, Statement::movedTo));
+    private final Placed.Packer<Statement> packer;
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -79,6 +84,7 @@ final class ScheduleFinder {
 
     Walk(Table table) {
       this.table = table;
+      this.packer = new Placed.Packer<>(PLACE, table.rows().size());
     }
 
     Result run() {
@@ -87,7 +93,7 @@ final class ScheduleFinder {
         Table.Row row = all.get(i);
         Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
         if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
-        Header found = isData(row) ? null : Header.at(vocabulary, row, next, columnsSeen);
+        Header found = isData(row) ? null : Header.at(vocabulary, row, next, columns);
         if (found != null) {
           start(found, all, i);
           i += found.rows() - 1;

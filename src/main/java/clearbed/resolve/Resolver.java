@@ -60,7 +60,9 @@ public final class Resolver {
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
     Reach reach = new Reach(vocabulary, tags);
-    Placed.Packer<Value> packer = new Placed.Packer<>(new Placed.Place<>(Value::origin, Value::at));
+    Sayings sayings = new Sayings(facts, reach, this::mayState);
+    Placed.Packer<Value> packer =
+        new Placed.Packer<>(new Placed.Place<>(Value::origin, Value::at), drafts.size());
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
@@ -68,16 +70,16 @@ public final class Resolver {
       draft.open();
       scheduled(draft);
       placed(draft);
-      if (draft.glass) gather(draft, facts, known, reach);
+      if (draft.glass) gather(draft, sayings, known, reach);
       entries.add(entry(draft, packer));
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
   }
 
-  private void gather(Draft draft, List<Facts> facts, List<ProjectFact> known, Reach reach) {
+  private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
     project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
     new Places(vocabulary).derive(draft);
-    clauses(facts, draft, reach);
+    clauses(sayings, draft, reach);
     project(draft, known);
   }
 
@@ -218,44 +220,32 @@ public final class Resolver {
     }
   }
 
-  private void clauses(List<Facts> facts, Draft draft, Reach reach) {
+  private static void clauses(Sayings sayings, Draft draft, Reach reach) {
     List<Candidate> candidates = new ArrayList<>();
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          for (Statement s : clause.statements()) candidate(candidates, section, s, draft, reach);
-        }
-      }
+    for (Sayings.Saying s : sayings.of(draft.key)) {
+      if (OF_THE_TILE.contains(s.statement().attribute())) candidate(candidates, s, draft, reach);
     }
     // Two passes: what the tile is like decides which clauses speak for it.
-    candidates.stream()
-        .filter(c -> OF_THE_TILE.contains(c.value.attribute()))
-        .forEach(c -> draft.add(c.value));
+    candidates.forEach(c -> draft.add(c.value));
     List<Candidate> second = new ArrayList<>();
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          for (Statement s : clause.statements()) {
-            if (!OF_THE_TILE.contains(s.attribute())) candidate(second, section, s, draft, reach);
-          }
-        }
-      }
+    for (Sayings.Saying s : sayings.of(draft.key)) {
+      if (!OF_THE_TILE.contains(s.statement().attribute())) candidate(second, s, draft, reach);
     }
     closest(second).forEach(draft::add);
   }
 
   private record Candidate(Value value, int fit) {}
 
-  private void candidate(
-      List<Candidate> out, Section section, Statement s, Draft draft, Reach reach) {
+  private static void candidate(
+      List<Candidate> out, Sayings.Saying saying, Draft draft, Reach reach) {
+    Statement s = saying.statement();
     int fit = reach.of(s.limits(), draft);
-    if (fit == Reach.NOT || s.attribute().equals("text")) return;
+    if (fit == Reach.NOT) return;
     boolean tag = reach.namesTag(s.limits());
-    if (!tag && !mayState(section, s)) return;
     boolean ownNature = OF_THE_TILE.contains(s.attribute());
     boolean open = s.content() instanceof Content.Open;
     if (ownNature && !tag && !open && draft.says(s.attribute())) return;
-    Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
+    Scope scope = tag ? Scope.ENTRY : saying.section().article() ? Scope.ARTICLE : Scope.GENERAL;
     boolean specific = tag || (s.limits().glass() && !ownNature);
     out.add(new Candidate(value(s, scope, specific), fit));
   }
@@ -276,7 +266,7 @@ public final class Resolver {
   /**
    * Of clauses of one scope on one attribute, one made for this case displaces one for all cases.
    */
-  private List<Value> closest(List<Candidate> candidates) {
+  private static List<Value> closest(List<Candidate> candidates) {
     Map<String, Integer> best = new HashMap<>();
     for (Candidate c : candidates) {
       if (displaceable(c.value))
