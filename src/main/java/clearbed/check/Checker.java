@@ -1,6 +1,7 @@
 package clearbed.check;
 
 import clearbed.model.Calculation;
+import clearbed.model.Calculations;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
@@ -8,14 +9,12 @@ import clearbed.model.Verdict;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Runs every rule of a set over every glass entry and over the set as a whole. */
@@ -35,8 +34,8 @@ public final class Checker {
 
   public Outcome check(Project project, List<Document> documents) {
     List<Finding> findings = new ArrayList<>();
-    List<Verdict> verdicts = new ArrayList<>();
-    List<Calculation> calculations = new ArrayList<>();
+    VerdictTable verdicts = new VerdictTable(project.glass());
+    Calculations calculations = new Calculations();
     FindingWriter writer = new FindingWriter();
     SetComputation.Scene scene = new SetComputation.Scene(project, documents, vocabulary, writer);
     for (Rule rule : rules.rules()) {
@@ -45,7 +44,7 @@ public final class Checker {
           && Computations.ofTheSet(c.name()) != null) {
         List<Finding> found = Computations.ofTheSet(c.name()).find(rule, scene);
         findings.addAll(found);
-        verdicts.addAll(setVerdicts(rule, project, found));
+        setVerdicts(verdicts, rule, project, found);
       } else {
         new RuleRun(rule, project, vocabulary, rules, writer).run(findings, verdicts, calculations);
       }
@@ -58,16 +57,23 @@ public final class Checker {
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
     for (Entry entry : project.glass()) {
-      new BidQuantities(entry).calculation().ifPresent(calculations::add);
+      int count = quantities(entry).size();
+      calculations.add(entry.tag(), count, () -> quantities(entry));
     }
-    return new Outcome(all, mark(verdicts, all), calculations);
+    verdicts.show(shown(all, project.glass()));
+    return new Outcome(all, verdicts, calculations);
   }
 
-  private static List<Verdict> setVerdicts(Rule rule, Project project, List<Finding> found) {
-    List<Verdict> out = new ArrayList<>();
+  private static List<Calculation> quantities(Entry entry) {
+    return new BidQuantities(entry).calculation().map(List::of).orElse(List.of());
+  }
+
+  private static void setVerdicts(
+      List<Verdict> out, Rule rule, Project project, List<Finding> found) {
+    Map<String, Finding> first = new HashMap<>();
+    for (Finding f : found) f.tags().forEach(tag -> first.putIfAbsent(tag, f));
     for (Entry entry : project.glass()) {
-      Finding finding =
-          found.stream().filter(f -> f.tags().contains(entry.tag())).findFirst().orElse(null);
+      Finding finding = first.get(entry.tag());
       Verdict.Outcome outcome =
           finding == null ? Verdict.Outcome.SATISFIED : Verdict.Outcome.FINDING;
       out.add(
@@ -78,7 +84,6 @@ public final class Checker {
               finding == null ? "" : finding.found(),
               finding == null ? null : finding.origin()));
     }
-    return out;
   }
 
   /** Ids stay unique: findings that would share one are told apart by what they say. */
@@ -122,24 +127,20 @@ public final class Checker {
     return out;
   }
 
-  private List<Verdict> mark(List<Verdict> verdicts, List<Finding> findings) {
-    // Looked up, not searched for: a long schedule has as many findings as it has verdicts.
-    Set<List<String>> shown = new HashSet<>();
+  /** Of each check the entries, by ordinal, whose findings are shown. */
+  private Map<String, BitSet> shown(List<Finding> findings, List<Entry> entries) {
+    Map<String, List<Integer>> ordinals = new HashMap<>();
+    for (int i = 0; i < entries.size(); i++) {
+      ordinals.computeIfAbsent(entries.get(i).tag(), tag -> new ArrayList<>(1)).add(i);
+    }
+    Map<String, BitSet> shown = new HashMap<>();
     for (Finding f : findings) {
       if (!f.suppressed().isEmpty()) continue;
-      for (String check : checks(f)) f.tags().forEach(tag -> shown.add(List.of(check, tag)));
+      for (String check : checks(f)) {
+        BitSet of = shown.computeIfAbsent(check, c -> new BitSet());
+        for (String tag : f.tags()) ordinals.getOrDefault(tag, List.of()).forEach(of::set);
+      }
     }
-    return verdicts.stream()
-        .map(
-            v -> {
-              boolean hidden =
-                  v.outcome() == Verdict.Outcome.FINDING
-                      && !shown.contains(Arrays.asList(v.check(), v.tag()));
-              return hidden
-                  ? new Verdict(
-                      v.check(), v.tag(), Verdict.Outcome.SUPPRESSED, v.found(), v.origin())
-                  : v;
-            })
-        .toList();
+    return shown;
   }
 }

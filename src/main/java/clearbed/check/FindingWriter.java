@@ -5,6 +5,7 @@ import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.State;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,10 @@ import java.util.regex.Pattern;
 
 /** Words a finding from its rule. */
 final class FindingWriter {
+
+  private static final int MOST_WORDS = 10_000;
+
+  private final Map<String, String> said = new HashMap<>();
 
   /**
    * What a finding says beyond its rule.
@@ -67,13 +72,19 @@ final class FindingWriter {
         c.origin(),
         c.places(),
         fill(c.message(), c, expected),
-        c.found(),
-        expected,
-        c.steps(),
+        once(c.found()),
+        once(expected),
+        c.steps().stream().map(this::once).toList(),
         fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
         w.clause(),
-        rule.sourceWithMark(),
+        once(rule.sourceWithMark()),
         "");
+  }
+
+  /** Findings on a long schedule say few things over and over: each is held once. */
+  private String once(String words) {
+    if (said.size() > MOST_WORDS) said.clear();
+    return said.computeIfAbsent(words, same -> same);
   }
 
   private static String id(Rule rule, Case c) {

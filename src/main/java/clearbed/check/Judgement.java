@@ -13,6 +13,11 @@ sealed interface Judgement {
   /** As a cell of the coverage matrix. */
   Verdict verdict(String check, String tag);
 
+  /** What was worked out for it. */
+  default List<Calculation> calculations() {
+    return List.of();
+  }
+
   record Satisfied(String found, Origin origin, List<Calculation> calculations)
       implements Judgement {
     Satisfied(String found, Origin origin) {

@@ -29,6 +29,10 @@ final class ReferencesCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     if (scene.project().glass().isEmpty()) return out;
+    Set<String> required = new TreeSet<>();
+    for (Citation c : scene.project().citations()) {
+      if (!c.listed()) required.add(c.standard().designation());
+    }
     for (Section section : scene.project().sections()) {
       if (!section.article()) continue;
       Map<String, Citation> listed = new LinkedHashMap<>();
@@ -47,9 +51,7 @@ final class ReferencesCheck implements SetComputation {
       }
       if (listed.isEmpty()) continue;
       Set<String> elsewhere = new TreeSet<>(used.keySet());
-      scene.project().citations().stream()
-          .filter(c -> !c.listed())
-          .forEach(c -> elsewhere.add(c.standard().designation()));
+      elsewhere.addAll(required);
       Map<String, Citation> from = unused ? listed : used;
       Set<String> known = unused ? elsewhere : listed.keySet();
       from.forEach(

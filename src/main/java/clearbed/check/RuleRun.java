@@ -1,6 +1,7 @@
 package clearbed.check;
 
 import clearbed.model.Calculation;
+import clearbed.model.Calculations;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
@@ -42,7 +43,7 @@ final class RuleRun {
     this.subjects = new Subjects(project);
   }
 
-  void run(List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {
+  void run(List<Finding> findings, List<Verdict> verdicts, Calculations calculations) {
     List<Entry> missing = new ArrayList<>();
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
@@ -59,14 +60,19 @@ final class RuleRun {
                 : entry.tag();
         failures.putIfAbsent(key, f);
         failed.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
-        calculations.addAll(f.calculations());
+        again(calculations, entry, f.calculations());
       } else if (judgement instanceof Judgement.Satisfied s) {
-        calculations.addAll(s.calculations());
+        again(calculations, entry, s.calculations());
         perRow |= statedOnRow(entry);
       }
     }
     missing(findings, missing, perRow);
     failures.forEach((key, f) -> findings.add(failed(f, failed.get(key))));
+  }
+
+  /** What was worked out once is worked out again if it is to be shown. */
+  private void again(Calculations calculations, Entry entry, List<Calculation> made) {
+    calculations.add(entry.tag(), made.size(), () -> judgement(entry).calculations());
   }
 
   private boolean statedOnRow(Entry entry) {

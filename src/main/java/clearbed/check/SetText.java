@@ -8,9 +8,7 @@ import clearbed.recognise.Limits;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.function.Consumer;
 
 /**
  * The words of the set that bear on glass tile: clauses of tile sections and notes, schedule cells
@@ -33,27 +31,28 @@ final class SetText {
 
   private SetText() {}
 
-  static List<Piece> of(Project project) {
-    Map<String, Piece> out = new LinkedHashMap<>();
-    if (project.glass().isEmpty()) return List.of();
+  /** Gives every piece once, in order; of a long schedule they are too many to hold. */
+  static void each(Project project, Consumer<Piece> taker) {
+    SeenPlaces seen = new SeenPlaces();
+    if (project.glass().isEmpty()) return;
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
         boolean bears =
             (section.article() || !clause.statements().isEmpty())
                 && !clause.limits().otherTileOnly()
                 && !otherOnly(clause);
-        if (bears)
-          out.putIfAbsent(key(clause.origin()), new Piece(clause.text(), clause.origin(), ""));
+        if (bears && seen.isNew(clause.origin()))
+          taker.accept(new Piece(clause.text(), clause.origin(), ""));
       }
     }
     for (Entry entry : project.glass()) {
+      String tag = Tags.key(entry.tag());
       for (Value v : entry.values()) {
-        if (v.origin().cell() != null && v.origin().text() != null)
-          out.putIfAbsent(
-              key(v.origin()), new Piece(v.origin().text(), v.origin(), Tags.key(entry.tag())));
+        boolean cell = v.origin().cell() != null && v.origin().text() != null;
+        if (cell && seen.isNew(v.origin()))
+          taker.accept(new Piece(v.origin().text(), v.origin(), tag));
       }
     }
-    return List.copyOf(out.values());
   }
 
   private static boolean otherOnly(Clause clause) {
@@ -63,19 +62,5 @@ final class SetText {
 
   private static boolean otherTile(Limits limits) {
     return limits.otherTileOnly();
-  }
-
-  private static String key(Origin o) {
-    return o.document()
-        + "|"
-        + o.sheet()
-        + "|"
-        + o.cell()
-        + "|"
-        + o.page()
-        + "|"
-        + o.paragraph()
-        + "|"
-        + o.heading();
   }
 }

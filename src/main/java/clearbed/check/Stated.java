@@ -46,12 +46,12 @@ final class Stated {
 
   private boolean boundAbove(String attribute, Given given) {
     return entry.governing(attribute).stream()
-        .filter(v -> v.origin().equals(given.origin()))
         .anyMatch(
             v ->
                 v.content() instanceof Content.Amount a
+                    && (a.bound() == Bound.AT_MOST || a.bound() == Bound.BELOW)
                     && a.low().equals(given.low())
-                    && (a.bound() == Bound.AT_MOST || a.bound() == Bound.BELOW));
+                    && v.origin().equals(given.origin()));
   }
 
   /** The governing figure; of several the largest. */

@@ -9,7 +9,9 @@ import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One figure given in two units that are not the same figure. */
 final class UnitSlipCheck implements SetComputation {
@@ -17,21 +19,36 @@ final class UnitSlipCheck implements SetComputation {
   private static final double ROUNDED = 0.13;
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
+  private static final int MOST_TEXTS = 2_000;
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
-    for (SetText.Piece piece : SetText.of(scene.project())) {
-      Quantities.Found before = null;
-      Quantities.Found earlier = null;
-      for (Quantities.Found f : Quantities.find(piece.text())) {
-        boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
-        // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
-        if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
-          out.add(finding(rule, scene, piece, before, f));
-        earlier = before;
-        before = f;
-      }
+    // A schedule says few texts, each of them thousands of times.
+    Map<String, List<Slip>> known = new LinkedHashMap<>();
+    SetText.each(
+        scene.project(),
+        piece -> {
+          if (known.size() > MOST_TEXTS) known.clear();
+          for (Slip slip : known.computeIfAbsent(piece.text(), UnitSlipCheck::slips))
+            out.add(finding(rule, scene, piece, slip.a(), slip.b()));
+        });
+    return out;
+  }
+
+  private record Slip(Quantities.Found a, Quantities.Found b) {}
+
+  private static List<Slip> slips(String text) {
+    List<Slip> out = new ArrayList<>();
+    Quantities.Found before = null;
+    Quantities.Found earlier = null;
+    for (Quantities.Found f : Quantities.find(text)) {
+      boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
+      // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
+      if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
+        out.add(new Slip(before, f));
+      earlier = before;
+      before = f;
     }
     return out;
   }

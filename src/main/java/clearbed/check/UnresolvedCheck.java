@@ -9,15 +9,16 @@ import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import clearbed.recognise.Statement;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Places where a value belongs and stands open. */
 final class UnresolvedCheck implements SetComputation {
 
-  private record Open(String attribute, String words, Origin origin, List<String> tags) {}
+  private record Open(String attribute, String words, Origin origin, Set<String> tags) {}
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -55,8 +56,8 @@ final class UnresolvedCheck implements SetComputation {
             + origin.paragraph()
             + words;
     Open known =
-        open.computeIfAbsent(key, k -> new Open(attribute, words, origin, new ArrayList<>()));
-    if (tag != null && !known.tags().contains(tag)) known.tags().add(tag);
+        open.computeIfAbsent(key, k -> new Open(attribute, words, origin, new LinkedHashSet<>()));
+    if (tag != null) known.tags().add(tag);
   }
 
   private static Finding finding(Rule rule, Scene scene, Open o) {
@@ -78,7 +79,7 @@ final class UnresolvedCheck implements SetComputation {
                 o.attribute(),
                 Kind.UNRESOLVED,
                 rule.level(),
-                o.tags(),
+                List.copyOf(o.tags()),
                 o.origin(),
                 List.of(),
                 message,

@@ -36,22 +36,23 @@ final class VagueCheck implements SetComputation {
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
-    for (SetText.Piece piece : SetText.of(scene.project())) {
-      boolean cell = piece.origin().cell() != null;
-      Matcher m = A_WHOLE_CELL.matcher(piece.text().trim());
-      if (cell) {
-        if (m.matches()) out.add(finding(rule, scene, piece, m.group()));
-        continue;
-      }
-      for (String sentence : SENTENCE.split(piece.text())) {
-        m = IN_A_CLAUSE.matcher(sentence);
-        if (m.find() && !exact(sentence)) {
-          out.add(finding(rule, scene, piece, m.group()));
-          break;
-        }
+    SetText.each(scene.project(), piece -> add(out, rule, scene, piece));
+    return out;
+  }
+
+  private static void add(List<Finding> out, Rule rule, Scene scene, SetText.Piece piece) {
+    if (piece.origin().cell() != null) {
+      Matcher whole = A_WHOLE_CELL.matcher(piece.text().trim());
+      if (whole.matches()) out.add(finding(rule, scene, piece, whole.group()));
+      return;
+    }
+    for (String sentence : SENTENCE.split(piece.text())) {
+      Matcher m = IN_A_CLAUSE.matcher(sentence);
+      if (m.find() && !exact(sentence)) {
+        out.add(finding(rule, scene, piece, m.group()));
+        return;
       }
     }
-    return out;
   }
 
   /** A clause that also names a standard or a figure says what it wants. */

@@ -147,16 +147,18 @@ final class CheckCommand implements Callable<Integer> {
         new Checker(rulebook.get().vocabulary(), rules)
             .check(understanding.project(), understanding.documents());
     Report found = report(started, rules, understanding, outcome);
+    // From here on the project is let go: of a long schedule it takes much memory.
+    List<Document> documents = understanding.documents();
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     boolean written = write(report, carried == null ? QuestionLog.first(report) : carried.log());
     if (!quiet) summary(report, written);
-    for (Document d : understanding.documents()) {
-      if (d.status() == Document.Status.UNREADABLE)
-        err().println("clearbed: " + OneLine.path(d.path()) + ": " + OneLine.of(d.reason()));
-    }
+    List<Document> unreadable =
+        documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
+    unreadable.forEach(
+        d -> err().println("clearbed: " + OneLine.path(d.path()) + ": " + OneLine.of(d.reason())));
     err().flush();
-    if (!written || understanding.anyUnreadable()) return ExitCode.FAULT;
+    if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
   }
 

@@ -7,6 +7,7 @@ import clearbed.model.Report;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Facts;
+import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
 import clearbed.resolve.ProjectFact;
@@ -14,9 +15,13 @@ import clearbed.resolve.Resolver;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * What was read and understood of a batch, without the documents' text.
@@ -62,20 +67,21 @@ record Understanding(
       List<Document> documents, List<Facts> facts, Project project) {
     List<Report.DocumentSummary> out = new ArrayList<>();
     Set<String> glass =
-        project.glass().stream()
-            .map(e -> Tags.key(e.tag()))
-            .collect(java.util.stream.Collectors.toSet());
+        project.glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    Map<String, Set<String>> origins = new HashMap<>();
+    for (Entry e : project.glass()) {
+      origins.computeIfAbsent(e.origin().document(), d -> new TreeSet<>()).add(Tags.key(e.tag()));
+    }
+    Map<String, List<Facts>> byPath =
+        facts.stream().collect(Collectors.groupingBy(Facts::document));
     for (Document d : documents) {
-      Set<String> here = new java.util.TreeSet<>();
-      Set<String> other = new java.util.TreeSet<>();
-      for (Facts f : facts) {
-        if (!f.document().equals(d.path())) continue;
-        f.rows()
-            .forEach(
-                r -> (glass.contains(Tags.key(r.tag())) ? here : other).add(Tags.key(r.tag())));
-      }
-      for (Entry e : project.glass()) {
-        if (e.origin().document().equals(d.path())) here.add(Tags.key(e.tag()));
+      Set<String> here = new TreeSet<>(origins.getOrDefault(d.path(), Set.of()));
+      Set<String> other = new TreeSet<>();
+      for (Facts f : byPath.getOrDefault(d.path(), List.of())) {
+        for (ScheduleRow row : f.rows()) {
+          String key = Tags.key(row.tag());
+          (glass.contains(key) ? here : other).add(key);
+        }
       }
       out.add(
           new Report.DocumentSummary(

@@ -2,6 +2,7 @@ package clearbed.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * One tile of the schedule, by tag, with all that the documents say of it.
@@ -11,7 +12,7 @@ import java.util.Map;
  * @param evidence the words that decided whether it is glass
  * @param origin of the tag, in the schedule that says most of it
  * @param places every place that schedules this tag
- * @param values by attribute, closest scope first, then by place
+ * @param values in the order of their attributes, closest scope first, then by place
  * @param blanks empty schedule cells where a value was to be expected, by attribute
  */
 public record Entry(
@@ -24,7 +25,7 @@ public record Entry(
     Map<String, Origin> blanks) {
   public Entry {
     places = List.copyOf(places);
-    values = List.copyOf(values);
+    values = ThinList.copyOf(values);
     blanks = Map.copyOf(blanks);
   }
 
@@ -40,7 +41,14 @@ public record Entry(
 
   /** Values of one attribute, closest scope first. */
   public List<Value> values(String attribute) {
-    return values.stream().filter(value -> value.attribute().equals(attribute)).toList();
+    return values(attribute, value -> true);
+  }
+
+  private List<Value> values(String attribute, Predicate<Value> test) {
+    if (values instanceof Placed<Value> placed) {
+      return placed.named(attribute, Value::attribute, test);
+    }
+    return values.stream().filter(v -> v.attribute().equals(attribute) && test.test(v)).toList();
   }
 
   /**
@@ -49,17 +57,13 @@ public record Entry(
    * words on tile at large.
    */
   public List<Value> governing(String attribute) {
-    List<Value> stated =
-        values.stream()
-            .filter(
-                value -> value.attribute().equals(attribute) && !value.excluded() && !value.open())
-            .toList();
+    List<Value> stated = values(attribute, value -> !value.excluded() && !value.open());
     // Words that were not understood ("modified thin-set") do not displace a standard or figure
     // stated elsewhere.
     List<Value> understood =
         stated.stream().filter(value -> !(value.content() instanceof Content.Words)).toList();
     if (!understood.isEmpty()) stated = understood;
-    if (stated.isEmpty()) return stated;
+    if (stated.isEmpty()) return List.of();
     Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
     List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();
     List<Value> specific = near.stream().filter(Value::specific).toList();

@@ -39,6 +39,10 @@ public record Origin(
     return new Origin(document, sheet, cell, page, paragraph, number, text);
   }
 
+  public Origin withCell(String address) {
+    return new Origin(document, sheet, address, page, paragraph, heading, text);
+  }
+
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
   public String place() {
     StringBuilder out = new StringBuilder(OneLine.path(document));

@@ -19,8 +19,8 @@ public record Report(
     documents = List.copyOf(documents);
     entries = List.copyOf(entries);
     findings = List.copyOf(findings);
-    verdicts = List.copyOf(verdicts);
-    calculations = List.copyOf(calculations);
+    verdicts = ThinList.copyOf(verdicts);
+    calculations = ThinList.copyOf(calculations);
     checks = List.copyOf(checks);
   }
 

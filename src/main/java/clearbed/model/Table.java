@@ -31,11 +31,12 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
    */
   public record Row(int number, List<Cell> cells, boolean hidden) {
     public Row {
-      cells = List.copyOf(cells);
+      cells = PlainCells.of(number, cells);
     }
 
     /** The cell whose merged area covers the column, or null. */
     public Cell at(int column) {
+      if (cells instanceof PlainCells plain) return plain.at(column);
       for (Cell cell : cells) {
         if (column >= cell.column() && column < cell.column() + cell.columnSpan()) return cell;
       }

@@ -29,6 +29,11 @@ public record Value(
     this(attribute, content, excluded, asWritten, origin, scope, scope == Scope.ENTRY);
   }
 
+  /** The same said at another place. */
+  public Value at(Origin place) {
+    return new Value(attribute, content, excluded, asWritten, place, scope, specific);
+  }
+
   /** True when the place leaves the value open ({@code TBD}, bracketed options). */
   public boolean open() {
     return content instanceof Content.Open;

@@ -10,5 +10,8 @@ import clearbed.model.Origin;
  * @param asWritten the words, typing slips included
  * @param listed true when it stands in a list of references rather than in a requirement
  */
-public record Citation(
-    Content.Standard standard, String asWritten, Origin origin, boolean listed) {}
+public record Citation(Content.Standard standard, String asWritten, Origin origin, boolean listed) {
+  Citation at(Origin place) {
+    return new Citation(standard, asWritten, place, listed);
+  }
+}

@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Document;
+import clearbed.model.ThinList;
 import java.util.List;
 
 /**
@@ -19,7 +20,13 @@ public record Facts(
     rows = List.copyOf(rows);
     rooms = List.copyOf(rooms);
     sections = List.copyOf(sections);
-    citations = List.copyOf(citations);
+    citations = ThinList.copyOf(citations);
     gaps = List.copyOf(gaps);
+  }
+
+  /** Without what its rows state, for when that has been joined into entries. */
+  public Facts withoutStatements() {
+    List<ScheduleRow> bare = rows.stream().map(ScheduleRow::withoutStatements).toList();
+    return new Facts(document, bare, rooms, sections, citations, gaps);
   }
 }

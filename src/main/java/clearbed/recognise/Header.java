@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
  */
 record Header(Map<Integer, Column> columns, int rows) {
 
+  private static final int MOST_SEEN = 8_000;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,]+");
   private static final Pattern UNIT_BEHIND =
@@ -91,11 +92,12 @@ record Header(Map<Integer, Column> columns, int rows) {
   /**
    * The header that starts at a row, or null when none does.
    *
-   * @param seen columns by their words, kept from row to row
+   * @param seen columns by their words, kept from table to table
    */
   static Header at(Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
     if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
     if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
+    if (seen.size() > MOST_SEEN) seen.clear();
     Header one = new Header(columns(vocabulary, row, null, seen), 1);
     Header two =
         next == null || !sub(row, next)

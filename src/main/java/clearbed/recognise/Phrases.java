@@ -19,28 +19,57 @@ final class Phrases {
 
   // Written [^.;] in the vocabulary, for "still the same sentence": the point of A118.15 ends none.
   private static final String WITHIN_SENTENCE = "[^.;]";
+  private static final List<Hit> NONE = List.of();
   private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
 
+  /** A word in lower case, with the runs of characters that tell whether it may be in a text. */
+  private record Word(String word, int[] runs) {
+    static Word of(String word) {
+      return new Word(word, Grams.ofWord(word));
+    }
+  }
+
   /**
+   * @param needed one of these is in every text that has the phrase; empty when that is not known
    * @param start of every text that is the phrase, in any case
    */
-  private record Phrase(Pattern pattern, String mustContain, String start, int length) {}
+  private record Phrase(Pattern pattern, Word[] needed, String start, int length) {
+    boolean mayBeIn(Grams.Text text) {
+      for (Word word : needed) {
+        if (text.mayHold(word.runs) && text.lower.contains(word.word)) return true;
+      }
+      return needed.length == 0;
+    }
+  }
 
-  private final List<Phrase> phrases;
+  private final Phrase[] phrases;
+  private final Grams grams;
+
+  /** The first characters of texts that may be one of the phrases, a bit each. */
+  private final long starts;
 
   /**
    * @param written words, beginnings of words with a star behind them, or regular expressions
    *     between slashes
+   * @param grams shared by the phrases that are looked for in the same texts
    */
-  Phrases(List<String> written) {
+  Phrases(List<String> written, Grams grams) {
     List<Phrase> compiled = new ArrayList<>();
     for (String phrase : written) compiled.add(compile(phrase));
     compiled.sort(Comparator.comparingInt(Phrase::length).reversed());
-    phrases = List.copyOf(compiled);
+    phrases = compiled.toArray(Phrase[]::new);
+    this.grams = grams;
+    long first = 0;
+    for (Phrase p : phrases) first |= p.start().isEmpty() ? -1 : bit(p.start().charAt(0));
+    starts = first;
+  }
+
+  private static long bit(char c) {
+    return 1L << Character.toLowerCase(Character.toUpperCase(c));
   }
 
   boolean isEmpty() {
-    return phrases.isEmpty();
+    return phrases.length == 0;
   }
 
   /**
@@ -53,9 +82,9 @@ final class Phrases {
   /** The leftmost hit, or null. */
   Hit first(String text) {
     Hit first = null;
-    String lower = text.toLowerCase(Locale.ROOT);
+    Grams.Text held = grams.of(text);
     for (Phrase phrase : phrases) {
-      if (!lower.contains(phrase.mustContain())) continue;
+      if (!phrase.mayBeIn(held)) continue;
       Matcher m = phrase.pattern().matcher(text);
       if (m.find() && (first == null || m.start() < first.start()))
         first = new Hit(m.start(), m.end());
@@ -65,23 +94,31 @@ final class Phrases {
 
   /** Every hit; overlapping hits of shorter phrases are left out. */
   List<Hit> all(String text) {
-    List<Hit> hits = new ArrayList<>();
-    String lower = text.toLowerCase(Locale.ROOT);
+    List<Hit> hits = NONE;
+    Grams.Text held = grams.of(text);
     for (Phrase phrase : phrases) {
-      if (!lower.contains(phrase.mustContain())) continue;
+      if (!phrase.mayBeIn(held)) continue;
       Matcher m = phrase.pattern().matcher(text);
       while (m.find()) {
         Hit hit = new Hit(m.start(), m.end());
-        if (hits.stream().noneMatch(h -> hit.start() < h.end() && h.start() < hit.end()))
-          hits.add(hit);
+        if (hits == NONE) hits = new ArrayList<>();
+        if (apart(hit, hits)) hits.add(hit);
       }
     }
-    hits.sort(Comparator.comparingInt(Hit::start));
+    if (hits.size() > 1) hits.sort(Comparator.comparingInt(Hit::start));
     return hits;
+  }
+
+  private static boolean apart(Hit hit, List<Hit> hits) {
+    for (Hit h : hits) {
+      if (hit.start() < h.end() && h.start() < hit.end()) return false;
+    }
+    return true;
   }
 
   /** The whole text is one of the phrases. */
   boolean matches(String text) {
+    if (!text.isEmpty() && (starts & bit(text.charAt(0))) == 0) return false;
     for (Phrase p : phrases) {
       boolean possible = text.regionMatches(true, 0, p.start(), 0, p.start().length());
       if (possible && p.pattern().matcher(text).matches()) return true;
@@ -91,8 +128,10 @@ final class Phrases {
 
   /** The text with every hit blanked out, same length. */
   String without(String text) {
+    List<Hit> hits = all(text);
+    if (hits.isEmpty()) return text;
     StringBuilder out = new StringBuilder(text);
-    for (Hit hit : all(text)) {
+    for (Hit hit : hits) {
       for (int i = hit.start(); i < hit.end(); i++) out.setCharAt(i, ' ');
     }
     return out.toString();
@@ -101,7 +140,8 @@ final class Phrases {
   private static Phrase compile(String phrase) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
-      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), "", "", 40);
+      Word[] needed = Needed.by(body).stream().map(Word::of).toArray(Word[]::new);
+      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), needed, "", 40);
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
@@ -119,7 +159,7 @@ final class Phrases {
     else if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
     return new Phrase(
         Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
-        longest,
+        new Word[] {Word.of(longest)},
         words.length == 0 ? "" : words[0],
         phrase.length());
   }

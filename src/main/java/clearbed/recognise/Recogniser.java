@@ -4,6 +4,7 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.model.Placed;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,7 +144,8 @@ public final class Recogniser {
         }
       }
     }
-    return out;
+    Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
+    return new Placed.Packer<>(place, out.size()).pack(out);
   }
 
   private static final class Collected {

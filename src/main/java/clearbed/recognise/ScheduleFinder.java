@@ -3,11 +3,13 @@ package clearbed.recognise;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +20,9 @@ final class ScheduleFinder {
   private static final Pattern NOTE =
       Pattern.compile(
           "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
+
+  private static final Placed.Place<Statement> PLACE =
+      new Placed.Place<>(Statement::origin, Statement::movedTo);
 
   /** What was found on one grid. */
   record Result(
@@ -30,6 +35,9 @@ final class ScheduleFinder {
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
   private final GlassTest glassTest;
+
+  /** By their words, as tables have many in common; bounded by {@link Header#at}. */
+  private final Map<String, Header.Column> columns = new ConcurrentHashMap<>();
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
@@ -77,8 +85,8 @@ final class ScheduleFinder {
     private final List<Document.Gap> gaps = new ArrayList<>();
     private Header header;
     private CellMemo memo;
-    private final Map<String, Header.Column> columnsSeen = new Recent<>();
-    private final Map<String, GlassTest.Result> materialsSeen = new Recent<>();
+    private final Map<String, Material> materialsSeen = new Recent<>();
+    private final Placed.Packer<Statement> packer;
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -90,6 +98,7 @@ final class ScheduleFinder {
 
     Walk(Table table) {
       this.table = table;
+      this.packer = new Placed.Packer<>(PLACE, table.rows().size());
     }
 
     Result run() {
@@ -98,7 +107,7 @@ final class ScheduleFinder {
         Table.Row row = all.get(i);
         Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
         if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
-        Header found = isData(row) ? null : Header.at(vocabulary, row, next, columnsSeen);
+        Header found = isData(row) ? null : Header.at(vocabulary, row, next, columns);
         if (found != null) {
           start(found, all, i);
           i += found.rows() - 1;
@@ -278,7 +287,8 @@ final class ScheduleFinder {
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements =
           read
-              ? rowReader.statements(table, header, row, previous, tagColumn, memo, gaps)
+              ? packer.pack(
+                  rowReader.statements(table, header, row, previous, tagColumn, memo, gaps))
               : List.of();
       Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
@@ -311,12 +321,17 @@ final class ScheduleFinder {
       return text.length() <= 40 ? text : text.substring(0, 40).trim();
     }
 
+    /** The words are held once for all rows that say them. */
+    private record Material(String words, GlassTest.Result result) {}
+
     private record Glass(boolean is, boolean decided, String evidence) {}
 
     private Glass glass(Table.Row row, String material) {
       String standard = rowReader.tileStandard(header, row);
-      GlassTest.Result own = materialsSeen.computeIfAbsent(material, glassTest::of);
-      if (own.decided()) return new Glass(own.glass(), true, material);
+      Material known =
+          materialsSeen.computeIfAbsent(material, m -> new Material(m, glassTest.of(m)));
+      GlassTest.Result own = known.result();
+      if (own.decided()) return new Glass(own.glass(), true, known.words());
       if (standard.contains("A137.2")) return new Glass(true, true, standard);
       if (standard.contains("A137.1")) return new Glass(false, true, standard);
       for (String around :
@@ -328,7 +343,7 @@ final class ScheduleFinder {
         GlassTest.Result said = glassTest.of(around);
         if (said.decided()) return new Glass(said.glass(), true, around);
       }
-      return new Glass(false, false, material.isBlank() ? "no material stated" : material);
+      return new Glass(false, false, material.isBlank() ? "no material stated" : known.words());
     }
   }
 }

@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Origin;
+import clearbed.model.ThinList;
 import java.util.List;
 import java.util.Map;
 
@@ -26,7 +27,11 @@ public record ScheduleRow(
     List<Statement> statements,
     Map<String, Origin> blanks) {
   public ScheduleRow {
-    statements = List.copyOf(statements);
+    statements = ThinList.copyOf(statements);
     blanks = Map.copyOf(blanks);
+  }
+
+  ScheduleRow withoutStatements() {
+    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, List.of(), Map.of());
   }
 }

@@ -27,6 +27,10 @@ public record Statement(
         attribute, content, excluded, asWritten, place.withText(origin.text()), limits);
   }
 
+  Statement movedTo(Origin place) {
+    return new Statement(attribute, content, excluded, asWritten, place, limits);
+  }
+
   Statement withLimits(Limits now) {
     return new Statement(attribute, content, excluded, asWritten, origin, now);
   }

@@ -31,6 +31,7 @@ public final class Vocabulary {
           "vocabulary/language.yaml",
           "vocabulary/schedules.yaml");
 
+  private final Grams grams = new Grams();
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
   private final Map<String, Phrases> families = new LinkedHashMap<>();
@@ -244,7 +245,7 @@ public final class Vocabulary {
         .orElse("");
   }
 
-  private static List<Attribute> attributes(JsonNode nodes, JsonNode groups) {
+  private List<Attribute> attributes(JsonNode nodes, JsonNode groups) {
     List<Attribute> out = new ArrayList<>();
     for (JsonNode n : nodes) {
       Map<String, Phrases> terms = new LinkedHashMap<>();
@@ -276,11 +277,11 @@ public final class Vocabulary {
   }
 
   /** Each a map of groups: words, or the name of a group of {@code language.yaml}. */
-  private static Together together(JsonNode nodes, JsonNode shared) {
+  private Together together(JsonNode nodes, JsonNode shared) {
     List<Together.Set> sets = new ArrayList<>();
     for (JsonNode set : nodes) {
       List<Phrases> groups = new ArrayList<>();
-      Phrases without = new Phrases(List.of());
+      Phrases without = new Phrases(List.of(), grams);
       for (Map.Entry<String, JsonNode> group : set.properties()) {
         Phrases words = group(group.getValue(), shared);
         if (group.getKey().equals("without")) without = words;
@@ -291,7 +292,7 @@ public final class Vocabulary {
     return new Together(sets);
   }
 
-  private static Phrases group(JsonNode node, JsonNode shared) {
+  private Phrases group(JsonNode node, JsonNode shared) {
     if (!node.isTextual()) return phrases(node);
     JsonNode named = shared.get(node.asText());
     if (named == null) throw new IllegalArgumentException("no group " + node.asText());
@@ -321,8 +322,8 @@ public final class Vocabulary {
         n.get("mark").asText());
   }
 
-  private static Phrases phrases(JsonNode node) {
-    return new Phrases(strings(node));
+  private Phrases phrases(JsonNode node) {
+    return new Phrases(strings(node), grams);
   }
 
   private static List<String> strings(JsonNode node) {

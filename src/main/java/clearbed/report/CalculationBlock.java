@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -37,12 +38,22 @@ final class CalculationBlock {
   private final XSSFSheet sheet;
   private final Pen pen;
   private final Places places;
+  private final FormulaEvaluator evaluator;
   private final Calculation calculation;
   private final Map<String, String> cells = new HashMap<>();
   private int next;
 
-  CalculationBlock(XSSFSheet sheet, Pen pen, Places places, Calculation calculation) {
+  /**
+   * @param evaluator of the workbook, for all blocks: each one looks at every cell once
+   */
+  CalculationBlock(
+      XSSFSheet sheet,
+      Pen pen,
+      Places places,
+      FormulaEvaluator evaluator,
+      Calculation calculation) {
     this.sheet = sheet;
+    this.evaluator = evaluator;
     this.pen = pen;
     this.places = places;
     this.calculation = calculation;
@@ -199,7 +210,6 @@ final class CalculationBlock {
 
   /** Readers that do not compute see these numbers. */
   private void evaluate(int first, int last) {
-    var evaluator = sheet.getWorkbook().getCreationHelper().createFormulaEvaluator();
     for (int at = first; at <= last; at++) {
       for (int column = 0; column <= 2; column++) {
         evaluator.evaluateFormulaCell(sheet.getRow(at).getCell(column));

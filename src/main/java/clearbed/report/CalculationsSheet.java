@@ -1,10 +1,14 @@
 package clearbed.report;
 
 import clearbed.model.Calculation;
+import clearbed.model.Calculations;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -42,8 +46,9 @@ final class CalculationsSheet {
     int overview = next + 1;
     next = overview + 1 + shown.size();
     List<CalculationBlock.Rows> blocks = new ArrayList<>();
+    FormulaEvaluator evaluator = sheet.getWorkbook().getCreationHelper().createFormulaEvaluator();
     for (Calculation calculation : shown) {
-      CalculationBlock block = new CalculationBlock(sheet, pen, places, calculation);
+      CalculationBlock block = new CalculationBlock(sheet, pen, places, evaluator, calculation);
       CalculationBlock.Rows rows = block.write(next + 1);
       blocks.add(rows);
       next = rows.end();
@@ -72,8 +77,13 @@ final class CalculationsSheet {
 
   /** What is computed for one entry stands together. */
   private static List<Calculation> byTag(List<Calculation> calculations) {
-    Map<String, List<Calculation>> tags = new LinkedHashMap<>();
+    Set<String> first = new HashSet<>();
     for (Calculation one : calculations) {
+      if (!one.steps().isEmpty()) first.add(one.tag());
+      if (first.size() == MOST) break;
+    }
+    Map<String, List<Calculation>> tags = new LinkedHashMap<>();
+    for (Calculation one : Calculations.of(first, calculations)) {
       if (one.steps().isEmpty()) continue;
       tags.computeIfAbsent(one.tag(), tag -> new ArrayList<>()).add(one);
     }

@@ -1,6 +1,8 @@
 package clearbed.report;
 
 import java.util.HexFormat;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -140,8 +142,15 @@ final class Charts {
     return Math.max(1, Math.ceil(most / 10));
   }
 
+  /** The numbers as they stand in the cells; to have them computed takes as long as all else. */
   private static XDDFNumericalDataSource<Double> numbers(XSSFSheet sheet, Rows rows, int column) {
-    return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(rows, column));
+    Double[] numbers = new Double[rows.last() - rows.first() + 1];
+    for (int i = 0; i < numbers.length; i++) {
+      Cell cell = sheet.getRow(rows.first() + i).getCell(column);
+      if (cell.getCellType() != CellType.BLANK) numbers[i] = cell.getNumericCellValue();
+    }
+    String reference = range(rows, column).formatAsString(sheet.getSheetName(), true);
+    return XDDFDataSourcesFactory.fromArray(numbers, reference, column);
   }
 
   private static CellRangeAddress range(Rows rows, int column) {

@@ -45,7 +45,7 @@ final class CoverageSheet {
     pen.turnTo(sheet);
     List<String> checks = checks(report);
     header(rows, checks);
-    Map<String, Map<String, Verdict>> verdicts = verdicts(report.verdicts());
+    Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
     int at = 1;
     for (Entry entry : report.entries()) {
       if (!entry.glass()) continue;
@@ -54,7 +54,8 @@ final class CoverageSheet {
         pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
         break;
       }
-      entry(rows.createRow(at++), entry, checks, verdicts.getOrDefault(entry.tag(), Map.of()));
+      int[] own = verdicts.getOrDefault(entry.tag(), new int[checks.size()]);
+      entry(rows.createRow(at++), entry, own, report.verdicts());
     }
     at = strangers(rows, at, report, checks);
     int width = FIRST.size() + checks.size() - 1;
@@ -117,13 +118,13 @@ final class CoverageSheet {
     }
   }
 
-  private void entry(Row row, Entry entry, List<String> checks, Map<String, Verdict> verdicts) {
+  private void entry(Row row, Entry entry, int[] own, List<Verdict> verdicts) {
     pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
     pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
     pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
     pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
-    for (int column = 0; column < checks.size(); column++) {
-      Verdict verdict = verdicts.get(checks.get(column));
+    for (int column = 0; column < own.length; column++) {
+      Verdict verdict = own[column] == 0 ? null : verdicts.get(own[column] - 1);
       pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
     }
     Heights.fit(row, sheet);
@@ -151,13 +152,21 @@ final class CoverageSheet {
         .toList();
   }
 
-  /** By tag and check; of several the worst. */
-  private static Map<String, Map<String, Verdict>> verdicts(List<Verdict> verdicts) {
-    Map<String, Map<String, Verdict>> table = new HashMap<>();
-    for (Verdict verdict : verdicts) {
-      table
-          .computeIfAbsent(verdict.tag(), tag -> new HashMap<>())
-          .merge(verdict.check(), verdict, (a, b) -> rank(a) <= rank(b) ? a : b);
+  /**
+   * By tag, for each check the ordinal of its verdict from 1, of several the worst; 0 for none. Of
+   * a long schedule the verdicts together are too many to hold.
+   */
+  private static Map<String, int[]> verdicts(List<Verdict> verdicts, List<String> checks) {
+    Map<String, Integer> columns = new HashMap<>();
+    for (String check : checks) columns.put(check, columns.size());
+    Map<String, int[]> table = new HashMap<>();
+    for (int i = 0; i < verdicts.size(); i++) {
+      Verdict verdict = verdicts.get(i);
+      Integer column = columns.get(verdict.check());
+      if (column == null) continue;
+      int[] own = table.computeIfAbsent(verdict.tag(), tag -> new int[checks.size()]);
+      boolean worst = own[column] == 0 || rank(verdict) < rank(verdicts.get(own[column] - 1));
+      if (worst) own[column] = i + 1;
     }
     return table;
   }

@@ -5,10 +5,10 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.Enumeration;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
-import java.util.zip.ZipOutputStream;
+import java.util.Collections;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** Packs a zip anew with one fixed time for every entry, so that same content is same bytes. */
 public final class FixedZip {
@@ -17,22 +17,26 @@ public final class FixedZip {
 
   private FixedZip() {}
 
-  /** Packs the file onto the stream, which stays open. */
+  /** Packs the file onto the stream, which stays open; what is compressed stays as it is. */
   public static void copy(Path zip, OutputStream out) throws IOException {
-    try (ZipFile from = new ZipFile(zip.toFile())) {
-      ZipOutputStream to = new ZipOutputStream(out);
-      Enumeration<? extends ZipEntry> entries = from.entries();
-      while (entries.hasMoreElements()) {
-        ZipEntry entry = entries.nextElement();
-        ZipEntry fixed = new ZipEntry(entry.getName());
-        fixed.setTimeLocal(EPOCH);
-        to.putNextEntry(fixed);
-        try (InputStream in = from.getInputStream(entry)) {
-          in.transferTo(to);
+    try (ZipFile from = ZipFile.builder().setPath(zip).get()) {
+      ZipArchiveOutputStream to = new ZipArchiveOutputStream(out);
+      for (ZipArchiveEntry entry : Collections.list(from.getEntriesInPhysicalOrder())) {
+        try (InputStream in = from.getRawInputStream(entry)) {
+          to.addRawArchiveEntry(fixed(entry), in);
         }
-        to.closeEntry();
       }
       to.finish();
     }
+  }
+
+  private static ZipArchiveEntry fixed(ZipArchiveEntry entry) {
+    ZipArchiveEntry fixed = new ZipArchiveEntry(entry.getName());
+    fixed.setTimeLocal(EPOCH);
+    fixed.setMethod(entry.getMethod());
+    fixed.setSize(entry.getSize());
+    fixed.setCompressedSize(entry.getCompressedSize());
+    fixed.setCrc(entry.getCrc());
+    return fixed;
   }
 }

@@ -34,6 +34,9 @@ final class WorkbookBody {
    */
   private static final long MANY_CELLS = 12_000;
 
+  /** From so many cells on, what goes to disk is compressed, which takes longer. */
+  private static final long LARGE = 1_000_000;
+
   private static final int WINDOW = 100;
   private static final String TITLE = "Findings on the glass tile documents";
 
@@ -76,7 +79,7 @@ final class WorkbookBody {
       store(book, file);
       return;
     }
-    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, true)) {
+    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, cells() > LARGE)) {
       fill(stream, columns);
       store(stream, file);
     }

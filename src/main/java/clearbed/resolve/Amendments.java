@@ -2,8 +2,11 @@ package clearbed.resolve;
 
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -21,22 +24,27 @@ final class Amendments {
   private Amendments() {}
 
   static List<Value> applied(List<Value> values) {
+    Map<String, Boolean> known = new HashMap<>();
+    Predicate<Value> amends =
+        v -> known.computeIfAbsent(v.origin().document(), Amendments::isAmendment);
     Set<String> amended =
         values.stream()
-            .filter(v -> v.scope() == Scope.ENTRY && amends(v))
+            .filter(v -> v.scope() == Scope.ENTRY && amends.test(v))
             .map(Value::attribute)
             .filter(attribute -> !attribute.startsWith("location."))
             .collect(Collectors.toSet());
     if (amended.isEmpty()) return values;
-    return values.stream().map(v -> replaced(v, amended) ? general(v) : v).toList();
+    return values.stream()
+        .map(v -> replaced(v, amended) && !amends.test(v) ? general(v) : v)
+        .toList();
   }
 
   private static boolean replaced(Value v, Set<String> amended) {
-    return amended.contains(v.attribute()) && v.scope() == Scope.ENTRY && !amends(v);
+    return amended.contains(v.attribute()) && v.scope() == Scope.ENTRY;
   }
 
-  private static boolean amends(Value v) {
-    return AMENDS.matcher(v.origin().document().replaceAll(".*/", "")).find();
+  private static boolean isAmendment(String document) {
+    return AMENDS.matcher(document.substring(document.lastIndexOf('/') + 1)).find();
   }
 
   private static Value general(Value v) {

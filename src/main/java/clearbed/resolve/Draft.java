@@ -4,6 +4,8 @@ import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import clearbed.recognise.RoomUse;
+import clearbed.recognise.ScheduleRow;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,18 +15,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** An entry while its values are being gathered. */
+/**
+ * An entry while its values are being gathered. Until it is opened it only knows what speaks of it,
+ * as there may be hundreds of thousands.
+ */
 final class Draft {
   final String tag;
   final String key;
   Origin origin;
   private int weight = -1;
-  private final Map<String, Set<String>> terms = new HashMap<>();
-  private final Set<String> said = new HashSet<>();
-  private final Set<Twin> twins = new HashSet<>();
-  final Map<String, Origin> blanks = new LinkedHashMap<>();
-  final List<Origin> places = new ArrayList<>();
-  final List<Value> values = new ArrayList<>();
+  private Map<String, Set<String>> terms;
+  private Set<String> said;
+  private Set<Twin> twins;
+  Map<String, Origin> blanks;
+  List<Value> values;
+  final List<Origin> places = new ArrayList<>(1);
+  final List<ScheduleRow> rows = new ArrayList<>(1);
+  final List<RoomUse> rooms = new ArrayList<>(0);
   boolean glass;
   boolean scheduled;
   String evidence = "";
@@ -33,6 +40,15 @@ final class Draft {
     this.tag = tag;
     this.key = key;
     this.origin = origin;
+  }
+
+  /** Makes ready to take values. */
+  void open() {
+    terms = new HashMap<>();
+    said = new HashSet<>();
+    twins = new HashSet<>();
+    blanks = new LinkedHashMap<>();
+    values = new ArrayList<>();
   }
 
   /** The row that says most of a tile is where people look for it. */

@@ -13,7 +13,7 @@ import java.util.Set;
  * The whole set, joined.
  *
  * @param entries glass and other, by first appearance
- * @param facts by document, in reading order
+ * @param facts by document, in reading order; what their rows state is in the entries
  * @param tags every tag that a schedule or a product article gives, in the one way of writing
  */
 public record Project(List<Entry> entries, List<Facts> facts, Set<String> tags) {

@@ -46,7 +46,8 @@ final class Reach {
     return !named(limits).isEmpty();
   }
 
-  private Set<String> named(Limits limits) {
+  /** The tags of the set that the limits name. */
+  Set<String> named(Limits limits) {
     if (limits.tags().isEmpty()) return Set.of();
     return named.computeIfAbsent(
         limits.tags(),

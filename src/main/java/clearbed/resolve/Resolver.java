@@ -3,6 +3,7 @@ package clearbed.resolve;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Origin;
+import clearbed.model.Placed;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.Clause;
@@ -13,6 +14,7 @@ import clearbed.recognise.Section;
 import clearbed.recognise.Statement;
 import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -57,14 +60,27 @@ public final class Resolver {
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
     Reach reach = new Reach(vocabulary, tags);
-    for (Draft draft : drafts.values()) {
-      if (!draft.glass) continue;
-      project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
-      new Places(vocabulary).derive(draft);
-      clauses(facts, draft, reach);
-      project(draft, known);
+    Sayings sayings = new Sayings(facts, reach, this::mayState);
+    Placed.Packer<Value> packer =
+        new Placed.Packer<>(new Placed.Place<>(Value::origin, Value::at), drafts.size());
+    List<Entry> entries = new ArrayList<>();
+    Queue<Draft> left = new ArrayDeque<>(drafts.values());
+    drafts.clear();
+    for (Draft draft = left.poll(); draft != null; draft = left.poll()) {
+      draft.open();
+      scheduled(draft);
+      placed(draft);
+      if (draft.glass) gather(draft, sayings, known, reach);
+      entries.add(entry(draft, packer));
     }
-    return new Project(drafts.values().stream().map(Resolver::entry).toList(), facts, tags);
+    return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
+  }
+
+  private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
+    project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
+    new Places(vocabulary).derive(draft);
+    clauses(sayings, draft, reach);
+    project(draft, known);
   }
 
   private static void rows(List<Facts> facts, Map<String, Draft> drafts) {
@@ -79,9 +95,15 @@ public final class Resolver {
           draft.evidence = row.evidence();
         draft.places.add(row.origin());
         draft.scheduledAt(row.origin(), row.decided(), row.statements().size());
-        row.blanks().forEach(draft.blanks::putIfAbsent);
-        for (Statement s : row.statements()) draft.add(value(s, Scope.ENTRY, true));
+        draft.rows.add(row);
       }
+    }
+  }
+
+  private static void scheduled(Draft draft) {
+    for (ScheduleRow row : draft.rows) {
+      row.blanks().forEach(draft.blanks::putIfAbsent);
+      for (Statement s : row.statements()) draft.add(value(s, Scope.ENTRY, true));
     }
   }
 
@@ -162,75 +184,68 @@ public final class Resolver {
     for (Facts f : facts) {
       for (RoomUse use : f.rooms()) {
         Draft draft = drafts.get(Tags.key(use.tag()));
-        if (draft == null) continue;
-        if (!use.room().isBlank())
-          draft.add(
-              new Value(
-                  "location.room",
-                  new Content.Words(use.room()),
-                  false,
-                  use.room(),
-                  use.origin(),
-                  Scope.ENTRY));
-        if (!use.exposure().isBlank())
-          draft.add(
-              new Value(
-                  "location.exposure",
-                  new Content.Words(use.exposure()),
-                  false,
-                  use.exposure(),
-                  use.origin(),
-                  Scope.ENTRY));
-        draft.add(
-            new Value(
-                "location.surface",
-                new Content.Term(use.surface()),
-                false,
-                use.origin().text(),
-                use.origin(),
-                Scope.ENTRY));
+        if (draft != null) draft.rooms.add(use);
       }
     }
   }
 
-  private void clauses(List<Facts> facts, Draft draft, Reach reach) {
+  private static void placed(Draft draft) {
+    for (RoomUse use : draft.rooms) {
+      if (!use.room().isBlank())
+        draft.add(
+            new Value(
+                "location.room",
+                new Content.Words(use.room()),
+                false,
+                use.room(),
+                use.origin(),
+                Scope.ENTRY));
+      if (!use.exposure().isBlank())
+        draft.add(
+            new Value(
+                "location.exposure",
+                new Content.Words(use.exposure()),
+                false,
+                use.exposure(),
+                use.origin(),
+                Scope.ENTRY));
+      draft.add(
+          new Value(
+              "location.surface",
+              new Content.Term(use.surface()),
+              false,
+              use.origin().text(),
+              use.origin(),
+              Scope.ENTRY));
+    }
+  }
+
+  private static void clauses(Sayings sayings, Draft draft, Reach reach) {
     List<Candidate> candidates = new ArrayList<>();
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          for (Statement s : clause.statements()) candidate(candidates, section, s, draft, reach);
-        }
-      }
+    for (Sayings.Saying s : sayings.of(draft.key)) {
+      if (OF_THE_TILE.contains(s.statement().attribute())) candidate(candidates, s, draft, reach);
     }
     // Two passes: what the tile is like decides which clauses speak for it.
-    candidates.stream()
-        .filter(c -> OF_THE_TILE.contains(c.value.attribute()))
-        .forEach(c -> draft.add(c.value));
+    candidates.forEach(c -> draft.add(c.value));
     List<Candidate> second = new ArrayList<>();
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          for (Statement s : clause.statements()) {
-            if (!OF_THE_TILE.contains(s.attribute())) candidate(second, section, s, draft, reach);
-          }
-        }
-      }
+    for (Sayings.Saying s : sayings.of(draft.key)) {
+      if (!OF_THE_TILE.contains(s.statement().attribute())) candidate(second, s, draft, reach);
     }
     closest(second).forEach(draft::add);
   }
 
   private record Candidate(Value value, int fit) {}
 
-  private void candidate(
-      List<Candidate> out, Section section, Statement s, Draft draft, Reach reach) {
+  private static void candidate(
+      List<Candidate> out, Sayings.Saying saying, Draft draft, Reach reach) {
+    Statement s = saying.statement();
     int fit = reach.of(s.limits(), draft);
-    if (fit == Reach.NOT || s.attribute().equals("text")) return;
+    if (fit == Reach.NOT) return;
     boolean tag = reach.namesTag(s.limits());
-    if (!tag && !mayState(section, s)) return;
     boolean ownNature = OF_THE_TILE.contains(s.attribute());
     boolean open = s.content() instanceof Content.Open;
     if (ownNature && !tag && !open && draft.says(s.attribute())) return;
-    Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
+    Scope scope = tag ? Scope.ENTRY : saying.section().article() ? Scope.ARTICLE : Scope.GENERAL;
     boolean specific = tag || (s.limits().glass() && !ownNature);
     out.add(new Candidate(value(s, scope, specific), fit));
   }
@@ -251,7 +266,7 @@ public final class Resolver {
   /**
    * Of clauses of one scope on one attribute, one made for this case displaces one for all cases.
    */
-  private List<Value> closest(List<Candidate> candidates) {
+  private static List<Value> closest(List<Candidate> candidates) {
     Map<String, Integer> best = new HashMap<>();
     for (Candidate c : candidates) {
       if (displaceable(c.value))
@@ -320,7 +335,7 @@ public final class Resolver {
         s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
   }
 
-  private static Entry entry(Draft d) {
+  private static Entry entry(Draft d, Placed.Packer<Value> packer) {
     List<Value> values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
     values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
     return new Entry(
@@ -329,7 +344,7 @@ public final class Resolver {
         d.evidence,
         d.origin,
         new ArrayList<>(new LinkedHashSet<>(d.places)),
-        values,
+        packer.pack(values),
         d.blanks);
   }
 }

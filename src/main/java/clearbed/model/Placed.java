@@ -1,0 +1,134 @@
+package clearbed.model;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * A list of things said in cells: what is said is held once, however many cells say it, and the
+ * place of each is put to it when it is asked for.
+ */
+public final class Placed<T> extends ThinList<T> {
+  private static final int NO_CELL = -1;
+  private static final int FEW = 5_000;
+
+  /** Rows and columns of an address have so many bits of a number. */
+  private static final int COLUMN_BITS = 11;
+
+  private static final int MOST_ROWS = 1 << 20;
+
+  private final Place<T> place;
+  private final Object[] said;
+
+  /** Null where nothing stands in a cell. */
+  private final int[] cells;
+
+  private Placed(Place<T> place, Object[] said, int[] cells) {
+    this.place = place;
+    this.said = said;
+    this.cells = cells;
+  }
+
+  /**
+   * How a thing tells its place and is said in another.
+   *
+   * @param of may give null
+   */
+  public record Place<T>(Function<T, Origin> of, BiFunction<T, Origin, T> at) {}
+
+  /** Packs lists that may share what they say. */
+  public static final class Packer<T> {
+    private final Place<T> place;
+    private final Map<T, T> known = new HashMap<>();
+    private final boolean sharing;
+
+    /**
+     * @param many how many rows or entries there are; to share takes time, and is worth it for many
+     */
+    public Packer(Place<T> place, int many) {
+      this.place = place;
+      this.sharing = many > FEW;
+    }
+
+    public List<T> pack(List<T> items) {
+      if (items.isEmpty()) return List.of();
+      if (!sharing) return new Placed<>(place, items.toArray(), null);
+      Object[] said = new Object[items.size()];
+      int[] cells = new int[said.length];
+      boolean any = false;
+      for (int i = 0; i < said.length; i++) {
+        T item = items.get(i);
+        Origin origin = place.of.apply(item);
+        cells[i] = origin == null || origin.cell() == null ? NO_CELL : cell(origin.cell());
+        T bare = cells[i] == NO_CELL ? item : place.at.apply(item, origin.withCell(null));
+        said[i] = known.computeIfAbsent(bare, same -> same);
+        any |= cells[i] != NO_CELL;
+      }
+      return new Placed<>(place, said, any ? cells : null);
+    }
+  }
+
+  /** A number for an address such as {@code AB12}, or {@link #NO_CELL}. */
+  private static int cell(String address) {
+    int column = 0;
+    int row = 0;
+    int at = 0;
+    for (; at < address.length() && address.charAt(at) >= 'A' && address.charAt(at) <= 'Z'; at++) {
+      if (at > 2) return NO_CELL;
+      column = column * 26 + address.charAt(at) - 'A' + 1;
+    }
+    int digits = address.length() - at;
+    if (at == 0 || digits == 0 || digits > 7 || address.charAt(at) == '0') return NO_CELL;
+    for (; at < address.length(); at++) {
+      int digit = address.charAt(at) - '0';
+      if (digit < 0 || digit > 9) return NO_CELL;
+      row = row * 10 + digit;
+    }
+    boolean fits = row < MOST_ROWS && column < 1 << COLUMN_BITS;
+    return fits ? row << COLUMN_BITS | column : NO_CELL;
+  }
+
+  @Override
+  @SuppressWarnings("unchecked") // Only things of T are put in.
+  public T get(int index) {
+    T item = (T) said[index];
+    return cells == null || cells[index] == NO_CELL ? item : placed(item, cells[index]);
+  }
+
+  private T placed(T item, int cell) {
+    int column = (cell & (1 << COLUMN_BITS) - 1) - 1;
+    String address = Table.address(cell >>> COLUMN_BITS, column);
+    return place.at.apply(item, place.of.apply(item).withCell(address));
+  }
+
+  @Override
+  public int size() {
+    return said.length;
+  }
+
+  /**
+   * Those of one name that pass a test, in order. The list must be in the order of the names.
+   *
+   * @param name of a thing
+   * @param test is given things without their cell
+   */
+  @SuppressWarnings("unchecked") // Only things of T are put in.
+  public List<T> named(String wanted, Function<T, String> name, Predicate<T> test) {
+    int low = 0;
+    int high = said.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (name.apply((T) said[middle]).compareTo(wanted) < 0) low = middle + 1;
+      else high = middle;
+    }
+    List<T> found = new ArrayList<>();
+    for (; low < said.length && name.apply((T) said[low]).equals(wanted); low++) {
+      if (test.test((T) said[low])) found.add(get(low));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,60 @@
+package clearbed.resolve;
+
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.Section;
+import clearbed.recognise.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
+
+/**
+ * What the clauses of a set state, sorted by the tags they name: an entry need not look at what is
+ * said of others.
+ */
+final class Sayings {
+  /**
+   * @param at in reading order
+   */
+  record Saying(int at, Section section, Statement statement) {}
+
+  private final List<Saying> general = new ArrayList<>();
+  private final Map<String, List<Saying>> byTag = new HashMap<>();
+
+  /**
+   * @param mayState whether a section may state a thing without naming a tag
+   */
+  Sayings(List<Facts> facts, Reach reach, BiPredicate<Section, Statement> mayState) {
+    int at = 0;
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          for (Statement s : clause.statements()) {
+            if (s.attribute().equals("text")) continue;
+            Saying saying = new Saying(at++, section, s);
+            for (String tag : reach.named(s.limits())) {
+              byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(saying);
+            }
+            if (!reach.namesTag(s.limits()) && mayState.test(section, s)) general.add(saying);
+          }
+        }
+      }
+    }
+  }
+
+  /** What may be said of an entry, in reading order. */
+  List<Saying> of(String key) {
+    List<Saying> own = byTag.getOrDefault(key, List.of());
+    if (own.isEmpty()) return general;
+    List<Saying> out = new ArrayList<>(general.size() + own.size());
+    int next = 0;
+    for (Saying saying : general) {
+      while (next < own.size() && own.get(next).at < saying.at) out.add(own.get(next++));
+      out.add(saying);
+    }
+    out.addAll(own.subList(next, own.size()));
+    return out;
+  }
+}
