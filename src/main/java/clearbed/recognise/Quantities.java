@@ -109,6 +109,9 @@ public final class Quantities {
           FLAGS);
 
   /** Letters before a figure among which the words that bound it are looked for. */
+  private static final int NEAR = 30;
+
+  /** The same for words that turn a bound round. */
   private static final int REACH = 100;
 
   private Quantities() {}
@@ -313,11 +316,13 @@ public final class Quantities {
 
   /** What the words around a figure make of it. */
   static Bound bound(String before, String after) {
-    Matcher m = BEFORE.matcher(before);
+    int near = Math.max(0, before.length() - NEAR);
+    Matcher m = BEFORE.matcher(before.substring(near));
     if (m.find()) {
       if (m.group(1) != null) return Bound.AT_LEAST;
       if (m.group(2) != null) return Bound.AT_MOST;
-      boolean denied = DENIED.matcher(before.substring(0, m.start())).find();
+      String earlier = before.substring(Math.max(0, before.length() - REACH), near + m.start());
+      boolean denied = DENIED.matcher(earlier).find();
       if (m.group(3) != null) return denied ? Bound.AT_MOST : Bound.ABOVE;
       return denied ? Bound.AT_LEAST : Bound.BELOW;
     }
