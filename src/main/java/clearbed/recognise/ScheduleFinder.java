@@ -57,13 +57,12 @@ final class ScheduleFinder {
     Table turned = Transposed.of(table);
     if (turned == null) return result;
     Result other = new Walk(turned).run();
-    boolean better = result.schedule() ? tagsAcross(other) : !other.rows().isEmpty();
-    return better ? other : result;
+    return tagsAcross(other) >= (result.schedule() ? 2 : 1) ? other : result;
   }
 
   /** Some line of a grid looks like a heading by chance; tags in the other direction do not. */
-  private static boolean tagsAcross(Result turned) {
-    return turned.rows().stream().filter(r -> r.tagged() && looksLikeTag(r.tag())).count() >= 2;
+  private static long tagsAcross(Result turned) {
+    return turned.rows().stream().filter(r -> r.tagged() && looksLikeTag(r.tag())).count();
   }
 
   private static final Pattern UNIT_NOTED =
