@@ -266,4 +266,47 @@ class ScheduleFinderTest {
     assertThat(facts.rows()).isEmpty();
     assertThat(facts.rooms()).isEmpty();
   }
+
+  @Test
+  void headings_are_known_in_short_forms_and_any_order() {
+    Facts facts =
+        read(
+            "Mark | Type offered | Nom. size | GR. JT | Width of mvmt jt | Fixed to substrate",
+            "GT-1 | Cast glass tile | 3 x 6 in | 1/8 in | 1/4 in | Mortar bed");
+    assertThat(said(facts, "GT-1", "tile.kind")).isEqualTo("cast");
+    assertThat(said(facts, "GT-1", "tile.size")).isEqualTo("3 in x 6 in");
+    assertThat(said(facts, "GT-1", "grout.width")).isEqualTo("0.125 in");
+    assertThat(said(facts, "GT-1", "movement.width")).isEqualTo("0.25 in");
+    assertThat(said(facts, "GT-1", "substrate.type")).isEqualTo("mortar bed");
+  }
+
+  @Test
+  void a_line_that_looks_like_a_heading_does_not_keep_a_schedule_from_being_turned() {
+    Facts facts =
+        read(
+            "Property | GT-1 | GT-2",
+            "Material | Cast glass tile | Glass mosaic",
+            "Size | 3 x 6 in | 1 x 1 in",
+            "Surface | Wall | Floor",
+            "Exposure | Dry | Wet");
+    assertThat(glassTags(facts)).containsExactly("GT-1", "GT-2");
+    assertThat(facts.rooms()).isEmpty();
+  }
+
+  @Test
+  void requirements_by_property_are_not_turned_into_tiles() {
+    Facts facts =
+        read(
+            "Property | Requirement | Applies to",
+            "Quality of glass tile | ANSI A137.2 | All glass tile",
+            "Adhesion | Shear bond strength 450 psi | All glass tile",
+            "Slip resistance | Wet DCOF 0.42 | GT-3",
+            "Stiffness of substrate | L/480 | All glass tile");
+    assertThat(glassTags(facts)).isEmpty();
+  }
+
+  @Test
+  void numbered_notes_are_no_schedule() {
+    assertThat(read("No. | Note", "1 | White mortar at GT-1.", "2 | Cut wet.").rows()).isEmpty();
+  }
 }

@@ -193,4 +193,40 @@ class StatementsTest {
     assertThat(section(text, "Mortar: " + text, "GT-1: " + text + " 400 psi").project())
         .isNotNull();
   }
+
+  @Test
+  void the_mortar_makers_word_on_the_membrane_is_not_the_tile_makers() {
+    String mortar = "Submit the mortar manufacturer's letter that the mortar suits the membrane.";
+    String tile = "Obtain the tile factory's consent to setting GT-1 on the waterproofing.";
+    Checked one = section(mortar);
+    assertThat(one.entry("GT-1").values("membrane.confirmation")).isEmpty();
+    assertThat(one.entry("GT-1").values("mortar.membraneUse")).isNotEmpty();
+    assertThat(section(tile).entry("GT-1").values("membrane.confirmation")).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Mortar: do not use one with a shear bond of less than 450 psi.",
+        "Mortar: no product may have a shear bond below 450 psi.",
+        "Mortar: shear bond not less than 450 psi."
+      })
+  void a_bound_that_is_denied_is_turned_round(String clause) {
+    assertThat(section(clause).governing("GT-1", "mortar.bond"))
+        .containsExactly("at least 450 psi");
+  }
+
+  @Test
+  void a_mark_that_no_schedule_has_speaks_for_no_other_tile() {
+    Checked c = section("PT-210: stoneware, edges eased. Mortar ANSI A118.4.");
+    assertThat(c.governing("GT-1", "mortar.standard")).isEmpty();
+  }
+
+  @Test
+  void a_temperature_until_days_after_grouting_is_no_cure_before_it() {
+    Checked c = section("Hold air between 50 and 95 deg F until 7 days after tile is grouted.");
+    assertThat(c.entry("GT-1").values("process.cureBeforeGrout")).isEmpty();
+    Checked set = section("Interval from setting to grouting: at least 48 hours before grout.");
+    assertThat(set.entry("GT-1").values("process.cureBeforeGrout")).isNotEmpty();
+  }
 }
