@@ -61,13 +61,22 @@ final class LimitFinder {
               if (phrases.in(glassless)) other.add(kind);
             });
     return new Limits(
-        AND_OTHERS.matcher(text).find() ? Set.of() : tags(text),
+        limitingTags(text),
         glass,
         other,
         places(text, vocabulary.exposurePlaces(), heading),
         Set.of(),
         places(text, vocabulary.surfacePlaces(), heading),
         Map.of());
+  }
+
+  /** True when the text is limited to tags. */
+  boolean namesTags(String text) {
+    return !limitingTags(text).isEmpty();
+  }
+
+  private static Set<String> limitingTags(String text) {
+    return AND_OTHERS.matcher(text).find() ? Set.of() : tags(text);
   }
 
   /**

@@ -259,7 +259,7 @@ final class OutlineParser {
           p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
-          silent && limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty()
+          silent && !tagged(p)
               || references
               || p.heading()
               || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());
@@ -277,11 +277,14 @@ final class OutlineParser {
       return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements);
     }
 
+    private boolean tagged(Pending p) {
+      return limitFinder.namesTags(PlainText.of(p.text()));
+    }
+
     private List<Statement> statements(
         Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
       // What a tag is given anywhere is weighed once it is known which tags are tiles.
-      boolean tagged = !limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty();
-      Set<String> families = role == null || tagged ? Set.of() : Set.copyOf(role.families());
+      Set<String> families = role == null || tagged(p) ? Set.of() : Set.copyOf(role.families());
       boolean describes = describesTile(p, own);
       Context context = Context.running(inheritedFamily(p), families, describes);
       List<Statement> out = new ArrayList<>();
@@ -317,8 +320,7 @@ final class OutlineParser {
               + title
               + " "
               + opening();
-      boolean tagged = !limitFinder.of(PlainText.of(p.text()), false).tags().isEmpty();
-      return !tagged
+      return !tagged(p)
           && !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");
     }
 
@@ -327,9 +329,9 @@ final class OutlineParser {
      * each tile}.
      */
     private void headed(Pending p, Origin at, List<Statement> out) {
-      for (String id : List.of("process.mockup", "process.submittals", "process.cleaning")) {
+      for (String id : List.of("process.mockup", "process.submittals")) {
         Attribute attribute = vocabulary.attribute(id).orElse(null);
-        if (attribute == null || id.equals("process.cleaning")) continue;
+        if (attribute == null) continue;
         boolean under =
             p.path().stream()
                 .limit(p.path().size() - 1L)

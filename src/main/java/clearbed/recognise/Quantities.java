@@ -108,10 +108,10 @@ public final class Quantities {
               + "(?:(?!\\b(?:until|unless|before|when|if|after|because)\\b)[^.;:]){0,70}$",
           FLAGS);
 
-  /** Letters before a figure among which the words that bound it are looked for. */
+  /** Letters before and behind a figure among which the words that bound it are looked for. */
   private static final int NEAR = 30;
 
-  /** The same for words that turn a bound round. */
+  /** The same before a figure for words that turn a bound round. */
   private static final int REACH = 100;
 
   private Quantities() {}
@@ -310,7 +310,7 @@ public final class Quantities {
     Bound bound =
         bound(
             s.substring(Math.max(0, start - REACH), start),
-            s.substring(end, Math.min(s.length(), end + 30)));
+            s.substring(end, Math.min(s.length(), end + NEAR)));
     return new Content.Amount(amount.low(), amount.high(), bound);
   }
 

@@ -40,19 +40,17 @@ public final class Recogniser {
 
   private void table(Collected c, Table t, List<Paragraph> running) {
     ScheduleFinder.Result found = scheduleFinder.find(t);
-    if (products(found, t, running)) {
-      Table.Row names = names(t);
-      for (Table.Row row : t.rows()) asText(t, row, names, running);
-      return;
+    boolean products = products(found, t, running);
+    if (!products) {
+      c.rows.addAll(found.rows());
+      c.rooms.addAll(found.rooms());
+      c.gaps.addAll(found.gaps());
     }
-    c.rows.addAll(found.rows());
-    c.rooms.addAll(found.rooms());
-    c.gaps.addAll(found.gaps());
-    if (!found.schedule()) {
+    if (products || !found.schedule()) {
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
       Table.Row names = names(t);
-      for (Table.Row row : t.rows()) asText(t, row, names, running);
+      for (Table.Row row : t.rows()) asText(t, row, row == names ? null : names, running);
     } else if (!found.notes().isEmpty()) {
       Section notes = outlineParser.notes(found.notes(), t.origin());
       if (notes != null) c.sections.add(notes);
@@ -83,42 +81,29 @@ public final class Recogniser {
     return heads ? first : null;
   }
 
+  /**
+   * "Improved mortar: Standard ANSI A118.15; Colour white; Used for GT-1".
+   *
+   * @param names the row that heads the columns, or null
+   */
   private static void asText(Table t, Table.Row row, Table.Row names, List<Paragraph> running) {
-    if (names != null && row != names) {
-      named(t, row, names, running);
-      return;
-    }
-    List<String> texts =
-        row.cells().stream()
-            .filter(x -> !x.continued() && !x.text().isBlank())
-            .map(x -> x.text().trim())
-            .toList();
-    if (texts.isEmpty()) return;
-    String text =
-        texts.size() == 1
-            ? texts.get(0)
-            : texts.get(0).replaceAll(":$", "")
-                + ": "
-                + String.join("; ", texts.subList(1, texts.size()));
-    Table.Cell first =
-        row.cells().stream().filter(x -> !x.text().isBlank()).findFirst().orElseThrow();
-    running.add(Paragraph.body(t.origin(first).withText(text), text));
-  }
-
-  /** "Standard: ANSI A118.15; Colour: white; Used for: GT-1", under the name of the row. */
-  private static void named(Table t, Table.Row row, Table.Row names, List<Paragraph> running) {
     List<Table.Cell> filled =
         row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
     if (filled.isEmpty()) return;
-    StringBuilder text = new StringBuilder(filled.get(0).text().trim().replaceAll(":$", ""));
-    String separator = ": ";
-    for (Table.Cell cell : filled.subList(1, filled.size())) {
-      Table.Cell head = names.at(cell.column());
-      String name = head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
-      text.append(separator).append(name).append(cell.text().trim());
-      separator = "; ";
-    }
-    running.add(Paragraph.body(t.origin(filled.get(0)).withText(text.toString()), text.toString()));
+    List<String> rest = filled.stream().skip(1).map(c -> name(names, c) + c.text().trim()).toList();
+    String text = filled.get(0).text().trim();
+    if (names != null || !rest.isEmpty()) text = text.replaceAll(":$", "");
+    if (!rest.isEmpty()) text += ": " + String.join("; ", rest);
+    Table.Cell first =
+        names != null
+            ? filled.get(0)
+            : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
+    running.add(Paragraph.body(t.origin(first).withText(text), text));
+  }
+
+  private static String name(Table.Row names, Table.Cell cell) {
+    Table.Cell head = names == null ? null : names.at(cell.column());
+    return head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
   }
 
   private static List<Citation> citations(Document document, List<Section> sections) {

@@ -31,8 +31,8 @@ final class TermStatements {
       boolean listed =
           a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
       for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
-        boolean spoken = listed || speaksOf(p, a.family(), hit.getKey());
-        if (!column && a.needsFamily() && !spoken) continue;
+        boolean needs = !column && a.needsFamily() && !listed;
+        if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;
         boolean negated =
             p.negated(hit.getKey().start(), hit.getKey().end()) && !hit.getValue().equals("none");
         p.add(out, a, new Content.Term(hit.getValue()), negated);
