@@ -22,7 +22,8 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,]+");
   private static final Pattern UNIT_BEHIND =
-      Pattern.compile(",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|°?\\s?[cf]|deg\\.? ?[cf])\\s*$");
+      Pattern.compile(
+          ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$");
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
@@ -68,6 +69,24 @@ record Header(Map<Integer, Column> columns, int rows) {
               index,
               length
                   ? new Column(c.index(), c.text(), c.role(), c.attribute(), c.surface(), unit)
+                  : c);
+        });
+    return new Header(out, rows);
+  }
+
+  /** In a table of movement joints the width of a joint is not that of a grout joint. */
+  Header ofMovementJoints(Vocabulary vocabulary) {
+    Attribute width = vocabulary.attribute("movement.width").orElse(null);
+    if (width == null) return this;
+    Map<Integer, Column> out = new LinkedHashMap<>();
+    columns.forEach(
+        (index, c) -> {
+          boolean joint = c.attribute() != null && c.attribute().id().equals("grout.width");
+          boolean grout = c.text().toLowerCase(Locale.ROOT).contains("grout");
+          out.put(
+              index,
+              joint && !grout
+                  ? new Column(c.index(), c.text(), c.role(), width, c.surface(), c.unit())
                   : c);
         });
     return new Header(out, rows);

@@ -25,6 +25,12 @@ final class LimitFinder {
   private static final Pattern NO_MARK =
       Pattern.compile(
           "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
+  // Adhesives, grouts and sealants of ISO 13007 and ISO 11600 have classes that look like marks.
+  private static final Pattern ISO_CLASS =
+      Pattern.compile(
+          "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
+  private static final Pattern ISO_CLASSES =
+      Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
@@ -95,7 +101,9 @@ final class LimitFinder {
     }
     m = TAG.matcher(text);
     while (m.find()) {
-      if (!NO_MARK.matcher(m.group()).matches()
+      boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
+      if (!isoClass
+          && !NO_MARK.matcher(m.group()).matches()
           && !text.substring(Math.max(0, m.start() - 6), m.start())
               .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
         tags.add(tag(m.group()));

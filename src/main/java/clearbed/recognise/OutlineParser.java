@@ -30,7 +30,7 @@ final class OutlineParser {
       Pattern.compile("(?:^|[^0-9])(\\d{2})[ _.-]?(\\d{2})[ _.-]?(\\d{2})(?:\\.\\d{2})?(?![0-9])");
 
   private static final Pattern TAG_WITH_PLACE =
-      Pattern.compile("^([A-Z]{1,5}[-. ]?[A-Z0-9]{1,4}),? (?:at|in|on|for) .*$");
+      Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -303,6 +303,9 @@ final class OutlineParser {
       if (value.isEmpty() || value.length() > LONGEST_VALUE) return;
       Header.Column column = Header.named(vocabulary, lead);
       if (column == null) return;
+      // "Set on: cement mortar bed" speaks of no mortar.
+      boolean substrate = column.attribute().family().equals("substrate");
+      if (substrate) out.removeIf(s -> s.attribute().startsWith("mortar."));
       for (Statement s : rowReader.property(column, value.replaceFirst("\\.$", ""), at)) {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));

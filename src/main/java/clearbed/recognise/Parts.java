@@ -22,15 +22,18 @@ final class Parts {
 
   private static final Pattern SENTENCE =
       Pattern.compile(
-          "(?<=[^\\s]{2}[.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
+          "(?<=[^\\s]{2}[.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e|mfr|mfg|mfrs|mfgr|deg|typ|equiv)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
   private static final Pattern BUT =
       Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
   // "100 percent behind clear tile, and not less than 95 percent elsewhere" says two things.
-  private static final Pattern AND_PERCENT =
+  private static final Pattern AND_OTHER =
       Pattern.compile(
           ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))"
+              + "|,\\s+and\\s+(?=(?-i:"
+              + Tags.MARK
+              + ")\\s+(?:is|are|shall|must|gets?|has|have)\\b)"
               + "|(?<=(?:percent|%)(?: minimum| min\\.)?),?\\s+and\\s+(?=(?:(?-i:[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?)(?:,? and |, | )){1,6}(?:with|at)\\b)",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern LEAD =
@@ -43,7 +46,7 @@ final class Parts {
     for (Piece piece : sentences(text)) {
       boolean first = true;
       for (String clause : BUT.split(piece.text())) {
-        for (String figure : AND_PERCENT.split(clause)) {
+        for (String figure : AND_OTHER.split(clause)) {
           addWithException(parts, figure.trim(), except, piece.afterStop() && first);
           first = false;
         }

@@ -8,9 +8,14 @@ import clearbed.model.Placed;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
+  private static final int LONGEST_TITLE = 70;
+  private static final Set<String> PRODUCTS =
+      Set.of("mortar", "grout", "sealant", "movement", "membrane");
+
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
@@ -39,7 +44,7 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table t, List<Paragraph> running) {
-    ScheduleFinder.Result found = scheduleFinder.find(t);
+    ScheduleFinder.Result found = scheduleFinder.find(t, headingOver(running));
     boolean products = products(found, t, running);
     if (!products) {
       c.rows.addAll(found.rows());
@@ -57,18 +62,33 @@ public final class Recogniser {
     }
   }
 
+  /** The heading, or the few words, that a table stands under; empty when there are none. */
+  private static String headingOver(List<Paragraph> running) {
+    if (running.isEmpty()) return "";
+    String last = PlainText.of(running.get(running.size() - 1).text()).trim();
+    if (last.length() < LONGEST_TITLE && !last.endsWith(".")) return last;
+    for (int i = running.size() - 1; i >= 0; i--) {
+      Paragraph p = running.get(i);
+      String text = PlainText.of(p.text()).trim();
+      Outline.Label label = Outline.label(p, text);
+      if (Outline.heading(p, label)) return label.rest();
+    }
+    return "";
+  }
+
   /**
    * A table of mortars or sealants in a section has marks and standards too, but no tile: its rows
    * are clauses.
    */
   private boolean products(ScheduleFinder.Result found, Table t, List<Paragraph> running) {
     if (running.isEmpty() || t.rows().isEmpty() || t.rows().get(0).cells().isEmpty()) return false;
-    String head = PlainText.of(t.rows().get(0).cells().get(0).text());
-    String family = finder.familyIn(head);
-    return !family.isEmpty()
-        && !family.equals("tile")
-        && found.rooms().isEmpty()
-        && found.rows().stream().noneMatch(ScheduleRow::glass);
+    if (!found.rooms().isEmpty() || found.rows().stream().anyMatch(ScheduleRow::glass))
+      return false;
+    boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);
+    return t.rows().get(0).cells().stream()
+        .limit(tagged ? 1 : Integer.MAX_VALUE)
+        .map(c -> finder.familyIn(PlainText.of(c.text())))
+        .anyMatch(PRODUCTS::contains);
   }
 
   /** A first row of names without figures heads the columns; null when there is none. */

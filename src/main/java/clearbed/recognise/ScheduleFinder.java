@@ -34,6 +34,7 @@ final class ScheduleFinder {
 
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
+  private final StatementFinder finder;
   private final GlassTest glassTest;
 
   /** By their words, as tables have many in common; bounded by {@link Header#at}. */
@@ -42,6 +43,7 @@ final class ScheduleFinder {
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.rowReader = new RowReader(vocabulary, finder);
+    this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
   }
 
@@ -49,14 +51,18 @@ final class ScheduleFinder {
     return TAG.matcher(text.trim()).matches();
   }
 
-  Result find(Table table) {
-    Result result = new Walk(table).run();
+  /**
+   * @param heading that the table stands under; empty when there is none
+   */
+  Result find(Table table, String heading) {
+    String family = finder.familyIn(heading);
+    Result result = new Walk(table, family).run();
     boolean tagged =
         result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
     if (tagged || table.rows().size() < 4) return result;
     Table turned = Transposed.of(table);
     if (turned == null) return result;
-    Result other = new Walk(turned).run();
+    Result other = new Walk(turned, family).run();
     return tagsAcross(other) >= (result.schedule() ? 2 : 1) ? other : result;
   }
 
@@ -78,6 +84,7 @@ final class ScheduleFinder {
   /** One pass down the rows of a grid. */
   private final class Walk {
     private final Table table;
+    private final String family;
     private final List<ScheduleRow> rows = new ArrayList<>();
     private final List<RoomUse> rooms = new ArrayList<>();
     private final List<Paragraph> notes = new ArrayList<>();
@@ -95,8 +102,12 @@ final class ScheduleFinder {
     private Unit notedCentres;
     private boolean schedule;
 
-    Walk(Table table) {
+    /**
+     * @param family part of the work that the heading over the table speaks of, or empty
+     */
+    Walk(Table table, String family) {
       this.table = table;
+      this.family = family;
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
     }
 
@@ -126,10 +137,11 @@ final class ScheduleFinder {
     }
 
     private void start(Header found, List<Table.Row> all, int at) {
+      Header known = family.equals("movement") ? found.ofMovementJoints(vocabulary) : found;
       header =
           noted == null
-              ? found
-              : found.withDefault(noted, notedCentres == null ? noted : notedCentres);
+              ? known
+              : known.withDefault(noted, notedCentres == null ? noted : notedCentres);
       memo = new CellMemo();
       group = "";
       previous = null;

@@ -17,7 +17,7 @@ final class StatementFinder {
               + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
   private static final Pattern MARKS =
-      Pattern.compile("(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?(?:,? and |, ?| & |$))+");
+      Pattern.compile("(?:" + Tags.MARK + "(?:,? and |, ?| & |$))+");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;

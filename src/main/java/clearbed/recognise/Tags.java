@@ -6,10 +6,14 @@ import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
 public final class Tags {
+  /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code GLS-A}. */
+  static final String MARK =
+      "(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
+
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern FIRST =
-      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[-. ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
+      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?(" + MARK + ")\\s*(?:[:,;-]|$)");
 
   // An addendum says "Add tile GT-9: ..."
   private static final Pattern ADDS =

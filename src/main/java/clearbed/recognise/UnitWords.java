@@ -41,7 +41,7 @@ final class UnitWords {
   }
 
   private static String key(String spelling) {
-    String s = spelling.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").trim();
+    String s = spelling.toLowerCase(Locale.ROOT).replaceAll("\\.?\\s+", " ").trim();
     return s.endsWith(".") ? s.substring(0, s.length() - 1) : s;
   }
 

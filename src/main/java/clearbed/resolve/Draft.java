@@ -4,6 +4,7 @@ import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import clearbed.recognise.Clause;
 import clearbed.recognise.RoomUse;
 import clearbed.recognise.ScheduleRow;
 import java.util.ArrayList;
@@ -32,6 +33,10 @@ final class Draft {
   final List<Origin> places = new ArrayList<>(1);
   final List<ScheduleRow> rows = new ArrayList<>(1);
   final List<RoomUse> rooms = new ArrayList<>(0);
+
+  /** Clauses under the heading of a tile that no schedule has. */
+  final List<Clause> about = new ArrayList<>(0);
+
   boolean glass;
   boolean scheduled;
   String evidence = "";

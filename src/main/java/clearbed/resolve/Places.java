@@ -1,8 +1,10 @@
 package clearbed.resolve;
 
 import clearbed.model.Content;
+import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import clearbed.recognise.Clause;
 import clearbed.recognise.TermReader;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
@@ -17,7 +19,7 @@ final class Places {
   // "Place: pool walls, submerged."
   private static final Pattern LABELLED =
       Pattern.compile(
-          "\\b(?:places?|locations?|exposures?|where used|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
+          "\\b(?:places?|locations?|exposures?|where used|where|where (?:it|they) goe?s?|position|service|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
           Pattern.CASE_INSENSITIVE);
 
   private final TermReader terms;
@@ -49,12 +51,22 @@ final class Places {
     if (!draft.terms(attribute).isEmpty()) return;
     String opening = draft.evidence.split("(?<=[a-z)])\\.\\s|;", 2)[0];
     Set<String> named = new LinkedHashSet<>(terms.places(attribute, opening));
-    Matcher labelled = LABELLED.matcher(draft.evidence);
-    while (labelled.find()) named.addAll(terms.in(attribute, labelled.group(1)));
-    for (String term : named) {
-      draft.add(
-          new Value(
-              attribute, new Content.Term(term), false, draft.evidence, draft.origin, Scope.ENTRY));
+    named.addAll(labelled(attribute, draft.evidence));
+    for (String term : named) add(draft, attribute, term, draft.evidence, draft.origin);
+    for (Clause clause : draft.about) {
+      for (String term : labelled(attribute, clause.text()))
+        add(draft, attribute, term, clause.text(), clause.origin());
     }
+  }
+
+  private Set<String> labelled(String attribute, String text) {
+    Set<String> named = new LinkedHashSet<>();
+    Matcher labelled = LABELLED.matcher(text);
+    while (labelled.find()) named.addAll(terms.in(attribute, labelled.group(1)));
+    return named;
+  }
+
+  private static void add(Draft draft, String attribute, String term, String words, Origin origin) {
+    draft.add(new Value(attribute, new Content.Term(term), false, words, origin, Scope.ENTRY));
   }
 }

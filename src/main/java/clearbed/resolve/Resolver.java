@@ -6,7 +6,6 @@ import clearbed.model.Origin;
 import clearbed.model.Placed;
 import clearbed.model.Scope;
 import clearbed.model.Value;
-import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
 import clearbed.recognise.RoomUse;
 import clearbed.recognise.ScheduleRow;
@@ -54,8 +53,7 @@ public final class Resolver {
   public Project resolve(List<Facts> facts, List<ProjectFact> known) {
     Map<String, Draft> drafts = new LinkedHashMap<>();
     rows(facts, drafts);
-    taggedProducts(facts, drafts);
-    if (drafts.values().stream().noneMatch(d -> d.glass)) untaggedProduct(facts, drafts);
+    new Products(vocabulary, facts, drafts).add();
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
@@ -104,79 +102,6 @@ public final class Resolver {
     for (ScheduleRow row : draft.rows) {
       row.blanks().forEach(draft.blanks::putIfAbsent);
       for (Statement s : row.statements()) draft.add(value(s, Scope.ENTRY, true));
-    }
-  }
-
-  /** Tags that only a product article on glass tile gives. */
-  private void taggedProducts(List<Facts> facts, Map<String, Draft> drafts) {
-    boolean schedules = facts.stream().anyMatch(f -> !f.rows().isEmpty());
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        if (!section.article() && !section.notes()) continue;
-        for (Clause clause : section.clauses()) {
-          // Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them.
-          boolean outside =
-              section.number().isEmpty()
-                  ? false
-                  : !clause.number().startsWith("2.") && clause.number().contains(".");
-          boolean adds = Tags.adds(clause.text());
-          if (section.notes() && !adds) continue;
-          if (clause.number().isEmpty() && !adds || outside) continue;
-          for (String tag : Tags.inOpening(clause.text())) {
-            boolean known = drafts.containsKey(Tags.key(tag));
-            boolean kin =
-                schedules
-                    && !adds
-                    && drafts.values().stream()
-                        .noneMatch(
-                            d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
-            if (known || kin || !product(clause, tag)) continue;
-            String written = Tags.asWritten(Tags.key(tag), clause.text());
-            Draft draft = new Draft(written, Tags.key(tag), clause.origin());
-            draft.glass = true;
-            draft.evidence = clause.text();
-            draft.places.add(clause.origin());
-            drafts.put(draft.key, draft);
-          }
-        }
-      }
-    }
-  }
-
-  /** The clause, or the article it stands in, makes this tag a glass tile. */
-  private boolean product(Clause clause, String tag) {
-    boolean opens = Tags.opens(tag, clause.text());
-    if (clause.limits().glass()) return opens || vocabulary.speaksOfGlassTile(clause.text());
-    return opens && vocabulary.describesGlassTile(clause.text());
-  }
-
-  /** A section that specifies glass tile without tag or schedule is one entry. */
-  private void untaggedProduct(List<Facts> facts, Map<String, Draft> drafts) {
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          boolean product =
-              section.article()
-                  ? clause.number().startsWith("2.") || !clause.number().contains(".")
-                  : !section.notes() && clause.number().startsWith("2.");
-          boolean names =
-              vocabulary.speaksOfGlassTile(
-                  clause.text().length() > 120 ? clause.text().substring(0, 120) : clause.text());
-          if (!product
-              || !names
-              || clause
-                  .text()
-                  .matches(
-                      "(?is).*\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b.*"))
-            continue;
-          if (section.notes()) continue;
-          Draft draft = new Draft("Glass tile", Tags.key("Glass tile"), clause.origin());
-          draft.glass = true;
-          draft.evidence = clause.text();
-          draft.places.add(clause.origin());
-          drafts.putIfAbsent(draft.key, draft);
-        }
-      }
     }
   }
 

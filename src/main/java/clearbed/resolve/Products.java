@@ -1,0 +1,130 @@
+package clearbed.resolve;
+
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.Section;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Finds the glass tiles that clauses specify and no schedule has. */
+final class Products {
+  private static final int OPENING = 120;
+  private static final Pattern ELSEWHERE =
+      Pattern.compile(
+          "\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final List<Facts> facts;
+  private final Map<String, Draft> drafts;
+  private final boolean schedules;
+
+  /**
+   * @param drafts what schedules have; products are added to them
+   */
+  Products(Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts) {
+    this.vocabulary = vocabulary;
+    this.facts = facts;
+    this.drafts = drafts;
+    this.schedules = facts.stream().anyMatch(f -> !f.rows().isEmpty());
+  }
+
+  void add() {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          tagged(section, clause);
+          headed(section, clause);
+        }
+      }
+    }
+    if (drafts.values().stream().noneMatch(d -> d.glass)) untagged();
+  }
+
+  /** Tags that only a product article on glass tile gives. */
+  private void tagged(Section section, Clause clause) {
+    boolean adds = Tags.adds(clause.text());
+    if (!adds && (!section.article() || section.notes() || clause.number().isEmpty())) return;
+    if (!section.article() && !section.notes() || outsideProducts(section, clause)) return;
+    for (String tag : Tags.inOpening(clause.text())) {
+      if (!known(tag) && (adds || !kin(tag)) && product(clause, tag)) {
+        add(Tags.asWritten(Tags.key(tag), clause.text()), clause);
+      }
+    }
+  }
+
+  /** "GLS-A, SHOP COUNTER" over paragraphs of which one says that it is a glass tile. */
+  private void headed(Section section, Clause clause) {
+    if (!section.article() || outsideProducts(section, clause)) return;
+    String heading = clause.heading();
+    if (heading.equals(clause.text()) || !vocabulary.describesGlassTile(opening(clause))) return;
+    if (ELSEWHERE.matcher(clause.text()).find()) return;
+    for (String tag : Tags.inOpening(heading)) {
+      if (!known(tag) && !kin(tag) && Tags.opens(tag, heading)) {
+        Draft draft = add(Tags.asWritten(Tags.key(tag), heading), clause);
+        section.clauses().stream()
+            .filter(c -> c.heading().equals(heading) && c != clause)
+            .forEach(draft.about::add);
+      }
+    }
+  }
+
+  /** Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them. */
+  private static boolean outsideProducts(Section section, Clause clause) {
+    return !section.number().isEmpty()
+        && !clause.number().startsWith("2.")
+        && clause.number().contains(".");
+  }
+
+  private boolean known(String tag) {
+    return drafts.containsKey(Tags.key(tag));
+  }
+
+  /** A tag unlike those that the schedules give to glass tile. */
+  private boolean kin(String tag) {
+    return schedules
+        && drafts.values().stream()
+            .noneMatch(d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));
+  }
+
+  /** The clause, or the article it stands in, makes this tag a glass tile. */
+  private boolean product(Clause clause, String tag) {
+    boolean opens = Tags.opens(tag, clause.text());
+    if (clause.limits().glass()) return opens || vocabulary.speaksOfGlassTile(clause.text());
+    return opens && vocabulary.describesGlassTile(clause.text());
+  }
+
+  /** A section that specifies glass tile without tag or schedule is one entry. */
+  private void untagged() {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        if (section.notes()) continue;
+        for (Clause clause : section.clauses()) {
+          boolean product =
+              clause.number().startsWith("2.")
+                  || section.article() && !clause.number().contains(".");
+          boolean names = vocabulary.speaksOfGlassTile(opening(clause));
+          if (!product || !names || ELSEWHERE.matcher(clause.text()).find()) continue;
+          if (!known("Glass tile")) add("Glass tile", clause);
+        }
+      }
+    }
+  }
+
+  private static String opening(Clause clause) {
+    String text = clause.text();
+    return text.length() > OPENING ? text.substring(0, OPENING) : text;
+  }
+
+  private Draft add(String tag, Clause clause) {
+    Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
+    draft.glass = true;
+    draft.evidence = clause.text();
+    draft.places.add(clause.origin());
+    drafts.put(draft.key, draft);
+    return draft;
+  }
+}
