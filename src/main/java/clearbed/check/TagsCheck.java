@@ -38,7 +38,8 @@ final class TagsCheck implements SetComputation {
   private static List<Finding> unscheduled(Rule rule, Scene scene) {
     Set<String> rows = new TreeSet<>();
     for (Facts f : scene.project().facts()) f.rows().forEach(r -> rows.add(Tags.key(r.tag())));
-    if (rows.isEmpty()) return List.of();
+    // Without a schedule the tiles are those that clauses specify by tag.
+    if (rows.isEmpty()) scene.project().glass().forEach(e -> rows.add(Tags.key(e.tag())));
     Set<String> prefixes =
         scene.project().glass().stream()
             .map(e -> Tags.prefix(Tags.key(e.tag())))
@@ -101,10 +102,32 @@ final class TagsCheck implements SetComputation {
     return out;
   }
 
+  /** The tile section; without one, the notes or narrative that name most glass tiles by tag. */
+  private static Section specifying(Scene scene) {
+    Section section = scene.project().tileSection();
+    if (section != null) return section;
+    Set<String> glass =
+        scene.project().glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    long most = 1;
+    for (Section other : scene.project().sections()) {
+      long named =
+          other.clauses().stream()
+              .flatMap(c -> products(c).stream())
+              .filter(glass::contains)
+              .distinct()
+              .count();
+      if (named > most) {
+        most = named;
+        section = other;
+      }
+    }
+    return section;
+  }
+
   /** Where the section speaks of glass tile by tag, it should speak of all of them. */
   private static List<Finding> unspecified(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
-    Section section = scene.project().tileSection();
+    Section section = specifying(scene);
     if (section == null) return out;
     Set<String> named = new TreeSet<>();
     boolean atLarge = false;

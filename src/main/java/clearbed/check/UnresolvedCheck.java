@@ -9,11 +9,13 @@ import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import clearbed.recognise.Statement;
+import clearbed.recognise.Tags;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Places where a value belongs and stands open. */
 final class UnresolvedCheck implements SetComputation {
@@ -32,14 +34,22 @@ final class UnresolvedCheck implements SetComputation {
     return open.values().stream().map(o -> finding(rule, scene, o)).toList();
   }
 
-  /** Open words in the tile section that no attribute could be told for. */
+  /**
+   * Open words that no attribute could be told for, in the tile section or wherever glass tile is
+   * named.
+   */
   private static void unassigned(Scene scene, Map<String, Open> open) {
+    Set<String> glass =
+        scene.project().glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
     for (Section section : scene.project().sections()) {
-      if (!section.article()) continue;
       for (Clause clause : section.clauses()) {
         for (Statement s : clause.statements()) {
           boolean text = s.attribute().equals("text") && s.content() instanceof Content.Open;
-          if (text && !s.limits().otherTileOnly())
+          boolean tile =
+              section.article()
+                  || s.limits().glass()
+                  || s.limits().tags().stream().map(Tags::key).anyMatch(glass::contains);
+          if (text && tile && !s.limits().otherTileOnly())
             add(open, "", s.content().text(), s.origin(), null);
         }
       }

@@ -31,7 +31,7 @@ final class FlatnessStatements {
   // "gap under a 2 m straightedge not more than 3 mm"
   private static final Pattern UNDER_AN_EDGE =
       Pattern.compile(
-          "\\b(?:under|over|below|along|beneath) (?:a |any |the )?("
+          "\\b(?:under|over|below|along|beneath|with|using|by) (?:a |any |the )?("
               + Numbers.PATTERN
               + "[ -]*"
               + UnitWords.PATTERN

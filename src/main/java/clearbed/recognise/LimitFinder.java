@@ -31,6 +31,9 @@ final class LimitFinder {
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern LIST_OF_PLACES =
+      Pattern.compile(
+          "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
@@ -70,7 +73,7 @@ final class LimitFinder {
         limitingTags(text),
         glass,
         other,
-        places(text, vocabulary.exposurePlaces(), heading),
+        exposures(text, heading),
         Set.of(),
         places(text, vocabulary.surfacePlaces(), heading),
         Map.of());
@@ -128,6 +131,26 @@ final class LimitFinder {
     String s = written.trim().toUpperCase(java.util.Locale.ROOT);
     Matcher m = TAG_PARTS.matcher(s);
     return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
+  }
+
+  /** Places, and the words of rooms in a list with them: "Pool, spa and deck: ...". */
+  private Set<String> exposures(String text, boolean heading) {
+    Set<String> places = places(text, vocabulary.exposurePlaces(), heading);
+    if (places.isEmpty()) return places;
+    Matcher list = LIST_OF_PLACES.matcher(text);
+    while (list.find()) {
+      List<String> words =
+          List.of(
+              list.group()
+                  .toLowerCase(java.util.Locale.ROOT)
+                  .split("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+"));
+      boolean place =
+          words.stream()
+              .anyMatch(
+                  w -> vocabulary.exposurePlaces().values().stream().anyMatch(p -> p.matches(w)));
+      if (place) words.stream().map(w -> w.replaceFirst("^the ", "")).forEach(places::add);
+    }
+    return places;
   }
 
   private Set<String> places(String text, Map<String, Phrases> vocabulary, boolean heading) {

@@ -10,7 +10,7 @@ import java.util.TreeSet;
  * @param tags entries named
  * @param glass true when glass tile is named
  * @param otherTile other kinds of tile named
- * @param exposures places named
+ * @param exposures places named: terms of exposure, and beside them words of room names
  * @param except places and tags left out
  * @param surfaces surfaces named
  * @param with terms of the tile's own attributes that it supposes ({@code translucent glass: ...})

@@ -13,14 +13,18 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * An entry while its values are being gathered. Until it is opened it only knows what speaks of it,
  * as there may be hundreds of thousands.
  */
 final class Draft {
+  private static final Pattern WORDS = Pattern.compile("[^\\p{L}]+");
+
   final String tag;
   final String key;
   Origin origin;
@@ -67,6 +71,17 @@ final class Draft {
 
   Set<String> terms(String attribute) {
     return new LinkedHashSet<>(terms.getOrDefault(attribute, Set.of()));
+  }
+
+  /**
+   * @param room a word of a room's name, in lower case
+   */
+  boolean isIn(String room) {
+    return values.stream()
+        .filter(v -> v.attribute().equals("location.room") && !v.excluded())
+        .anyMatch(
+            v ->
+                WORDS.splitAsStream(v.asWritten().toLowerCase(Locale.ROOT)).anyMatch(room::equals));
   }
 
   boolean says(String attribute) {

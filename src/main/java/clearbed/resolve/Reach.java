@@ -56,6 +56,9 @@ final class Reach {
 
   private int places(Limits limits, Draft entry) {
     Set<String> exposures = entry.terms("location.exposure");
+    // The tile of a pool is under water, whatever else the schedule says of it.
+    if (!exposures.isEmpty() && entry.terms("location.surface").contains("pool"))
+      exposures.add("submerged");
     if (!limits.except().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
@@ -66,7 +69,7 @@ final class Reach {
     boolean any =
         exposures.stream()
             .anyMatch(e -> limits.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
-    return any ? CONDITION : NOT;
+    return any || limits.exposures().stream().anyMatch(entry::isIn) ? CONDITION : NOT;
   }
 
   private int surfaces(Limits limits, Draft entry) {
