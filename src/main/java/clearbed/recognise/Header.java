@@ -18,9 +18,12 @@ import java.util.regex.Pattern;
  */
 record Header(Map<Integer, Column> columns, int rows) {
 
+  private static final Pattern AT =
+      Pattern.compile("(?:at|@|every|at every)(?: \\W.*)?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern BED = Pattern.compile("\\bsetting bed\\b", Pattern.CASE_INSENSITIVE);
   private static final int MOST_SEEN = 8_000;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
-  private static final Pattern STOPS = Pattern.compile("[.:*#,]+");
+  private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
   private static final Pattern UNIT_BEHIND =
       Pattern.compile(
           ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$");
@@ -180,7 +183,38 @@ record Header(Map<Integer, Column> columns, int rows) {
       Column placed = column.at(index);
       out.put(index, bare ? underGroup(vocabulary, placed, group) : placed);
     }
+    beside(vocabulary, out);
     return out;
+  }
+
+  /** What a heading means beside others: "At" behind the width of a joint is its spacing. */
+  private static void beside(Vocabulary vocabulary, Map<Integer, Column> columns) {
+    Column before = null;
+    for (Map.Entry<Integer, Column> entry : columns.entrySet()) {
+      Column c = entry.getValue();
+      if (AT.matcher(c.text()).matches() && isOf(before, "movement.width")) {
+        entry.setValue(as(vocabulary, c, "movement.spacing"));
+      }
+      boolean bed = isOf(c, "substrate.type") && BED.matcher(c.text()).find();
+      boolean other =
+          bed
+              && columns.values().stream()
+                  .anyMatch(o -> isOf(o, "substrate.type") && !BED.matcher(o.text()).find());
+      boolean mortar = columns.values().stream().anyMatch(o -> isOf(o, "mortar.standard"));
+      if (other && !mortar) entry.setValue(as(vocabulary, c, "mortar.standard"));
+      before = c;
+    }
+  }
+
+  private static boolean isOf(Column column, String attribute) {
+    return column != null
+        && column.attribute() != null
+        && column.attribute().id().equals(attribute);
+  }
+
+  private static Column as(Vocabulary vocabulary, Column c, String id) {
+    Attribute attribute = vocabulary.attribute(id).orElse(c.attribute());
+    return new Column(c.index(), c.text(), Role.ATTRIBUTE, attribute, "", c.unit());
   }
 
   /** Saved as text, a heading merged over several columns stands over the first of them alone. */
@@ -227,7 +261,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   /** "Chip or tile size" is a size when either half of it is. */
   private static Column eitherHalf(
       Vocabulary vocabulary, int index, String text, String name, Unit unit) {
-    for (String half : name.split("\\s+(?:or|and|/)\\s+")) {
+    for (String half : name.split("\\s+(?:or|and)\\s+|\\s*[/&]\\s*")) {
       if (half.equals(name)) return null;
       Column column = exact(vocabulary, index, text, half.trim(), unit);
       if (column != null && column.role() == Role.ATTRIBUTE) return column;

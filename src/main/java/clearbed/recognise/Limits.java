@@ -65,6 +65,12 @@ public record Limits(
     return new Limits(tags, glass, other, exposures, except, surfaces, with);
   }
 
+  /** About tile that is not of glass. */
+  Limits ofOtherTile() {
+    Set<String> other = union(otherTile, Set.of("other tile"));
+    return new Limits(tags, glass, other, exposures, except, surfaces, with);
+  }
+
   Limits supposing(Map<String, Set<String>> now) {
     return new Limits(tags, glass, otherTile, exposures, except, surfaces, now);
   }

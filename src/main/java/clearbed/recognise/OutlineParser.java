@@ -114,6 +114,9 @@ final class OutlineParser {
     private final Deque<Node> path = new ArrayDeque<>();
     private final List<Pending> pending = new ArrayList<>();
 
+    /** What the last paragraph that speaks of glass tile stands under. */
+    private List<Node> aboveGlass;
+
     private record Pending(
         Paragraph paragraph, String text, List<Node> path, int part, boolean heading) {}
 
@@ -158,6 +161,7 @@ final class OutlineParser {
       while (!path.isEmpty() && path.peekLast().rank() >= rank) path.removeLast();
       String lead = heading ? words : leadOf(words);
       Limits limits = limitFinder.of(lead.isEmpty() ? "" : lead, true);
+      limits = otherThanGlass(lead, limits);
       if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
       // "GT-3, at shower walls and base:" is about the tile, not about bases.
       String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");
@@ -174,6 +178,15 @@ final class OutlineParser {
       Node node = new Node(rank, label.number(), words, family, limits, heading);
       path.addLast(node);
       pending.add(new Pending(p, words, List.copyOf(path), part, heading));
+    }
+
+    /** "Other tile: ..." behind "Glass tile: ..." is not about glass. */
+    private Limits otherThanGlass(String lead, Limits limits) {
+      List<Node> above = List.copyOf(path);
+      boolean other = !limits.glass() && StatementFinder.OTHER_TILE.matcher(lead).find();
+      if (other && above.equals(aboveGlass)) return limits.ofOtherTile();
+      if (limits.glass()) aboveGlass = above;
+      return limits;
     }
 
     /**
