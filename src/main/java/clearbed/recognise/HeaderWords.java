@@ -21,7 +21,9 @@ final class HeaderWords {
    * @param attributes with their headings as written
    */
   HeaderWords(JsonNode abbreviations, JsonNode attributes, Map<String, Attribute> byId) {
-    abbreviations.properties().forEach(e -> longForms.put(e.getKey(), e.getValue().asText()));
+    abbreviations
+        .properties()
+        .forEach(e -> longForms.put(" " + e.getKey() + " ", " " + e.getValue().asText() + " "));
     for (JsonNode attribute : attributes) {
       for (JsonNode heading : attribute.path("headers")) {
         Set<String> words = words(heading.asText());
@@ -37,8 +39,7 @@ final class HeaderWords {
   String spelt(String name) {
     String out = " " + name + " ";
     for (Map.Entry<String, String> form : longForms.entrySet()) {
-      String part = " " + form.getKey() + " ";
-      if (out.contains(part)) out = out.replace(part, " " + form.getValue() + " ");
+      if (out.contains(form.getKey())) out = out.replace(form.getKey(), form.getValue());
     }
     return BLANKS.matcher(out).replaceAll(" ").trim();
   }
