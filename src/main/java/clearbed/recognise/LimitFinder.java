@@ -25,6 +25,8 @@ final class LimitFinder {
   private static final Pattern NO_MARK =
       Pattern.compile(
           "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
+  private static final Pattern PUBLISHER =
+      Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
@@ -96,8 +98,7 @@ final class LimitFinder {
     m = TAG.matcher(text);
     while (m.find()) {
       if (!NO_MARK.matcher(m.group()).matches()
-          && !text.substring(Math.max(0, m.start() - 6), m.start())
-              .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
+          && !PUBLISHER.matcher(text.substring(Math.max(0, m.start() - 6), m.start())).matches()) {
         tags.add(tag(m.group()));
       }
     }

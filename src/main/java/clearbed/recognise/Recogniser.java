@@ -8,9 +8,12 @@ import clearbed.model.Placed;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
+  private static final Pattern LISTED = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
+
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
@@ -111,10 +114,7 @@ public final class Recogniser {
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
         boolean listed =
-            clause
-                .heading()
-                .toLowerCase(java.util.Locale.ROOT)
-                .matches(".*\\b(?:references?|standards)\\b.*");
+            LISTED.matcher(clause.heading().toLowerCase(java.util.Locale.ROOT)).matches();
         for (Citations.Found f : Citations.find(clause.text()))
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }

@@ -23,7 +23,7 @@ final class Draft {
   final String tag;
   final String key;
   Origin origin;
-  private int weight = -1;
+  private ScheduleRow most;
   private Map<String, Set<String>> terms;
   private Set<String> said;
   private Set<Twin> twins;
@@ -52,12 +52,14 @@ final class Draft {
   }
 
   /** The row that says most of a tile is where people look for it. */
-  void scheduledAt(Origin row, boolean decided, int statements) {
-    int now = statements + (decided ? 1000 : 0);
-    if (now > weight) {
-      weight = now;
-      origin = row;
-    }
+  void scheduledAt(ScheduleRow row) {
+    if (most != null && weight(row) <= weight(most)) return;
+    most = row;
+    origin = row.origin();
+  }
+
+  private static int weight(ScheduleRow row) {
+    return row.statements().size() + (row.decided() ? 1000 : 0);
   }
 
   Set<String> terms(String attribute) {

@@ -5,6 +5,7 @@ import clearbed.model.Entry;
 import clearbed.model.Origin;
 import clearbed.model.Placed;
 import clearbed.model.Scope;
+import clearbed.model.ThinList;
 import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
@@ -67,13 +68,26 @@ public final class Resolver {
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
     for (Draft draft = left.poll(); draft != null; draft = left.poll()) {
+      if (!draft.glass && draft.rows.stream().anyMatch(row -> !row.decided())) {
+        Draft unasked = draft;
+        entries.add(entry(draft, ThinList.late(() -> stated(unasked, packer))));
+        continue;
+      }
       draft.open();
       scheduled(draft);
       placed(draft);
       if (draft.glass) gather(draft, sayings, known, reach);
-      entries.add(entry(draft, packer));
+      entries.add(entry(draft, values(draft, packer)));
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
+  }
+
+  /** What is stated of what is no glass tile, for those who ask. */
+  private static List<Value> stated(Draft draft, Placed.Packer<Value> packer) {
+    draft.open();
+    scheduled(draft);
+    placed(draft);
+    return values(draft, packer);
   }
 
   private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
@@ -94,7 +108,7 @@ public final class Resolver {
         if (draft.evidence.isEmpty() || row.glass() || row.decided())
           draft.evidence = row.evidence();
         draft.places.add(row.origin());
-        draft.scheduledAt(row.origin(), row.decided(), row.statements().size());
+        draft.scheduledAt(row);
         draft.rows.add(row);
       }
     }
@@ -335,16 +349,20 @@ public final class Resolver {
         s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
   }
 
-  private static Entry entry(Draft d, Placed.Packer<Value> packer) {
+  private static List<Value> values(Draft d, Placed.Packer<Value> packer) {
     List<Value> values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
     values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
+    return packer.pack(values);
+  }
+
+  private static Entry entry(Draft d, List<Value> values) {
     return new Entry(
         d.tag,
         d.glass,
         d.evidence,
         d.origin,
         new ArrayList<>(new LinkedHashSet<>(d.places)),
-        packer.pack(values),
-        d.blanks);
+        values,
+        d.blanks == null ? Map.of() : d.blanks);
   }
 }
