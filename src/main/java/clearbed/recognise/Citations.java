@@ -92,13 +92,17 @@ public final class Citations {
     return found;
   }
 
-  /** Every designation has three digits in a row, or the name of TCNA. */
+  /** Every designation has three digits in a row and a letter, or the name of TCNA. */
   private static boolean mayCite(String text) {
     int digits = 0;
+    boolean number = false;
+    boolean letter = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       digits = c >= '0' && c <= '9' ? digits + 1 : 0;
-      if (digits == 3) return true;
+      number |= digits == 3;
+      letter |= c > 126 || Character.isLetter(c);
+      if (number && letter) return true;
       boolean named = c == 'T' || c == 't';
       if (named && (at(text, i, "TCA") || at(text, i, "TCNA"))) return true;
     }

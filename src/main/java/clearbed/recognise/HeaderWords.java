@@ -13,6 +13,8 @@ final class HeaderWords {
 
   private static final Pattern BLANKS = Pattern.compile("\\s+");
 
+  private static final Pattern PLURAL = Pattern.compile("(?<=\\w{3})s$");
+
   private final Map<String, String> longForms = new LinkedHashMap<>();
   private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
 
@@ -56,7 +58,7 @@ final class HeaderWords {
   private static Set<String> words(String heading) {
     Set<String> words = new TreeSet<>();
     for (String word : BETWEEN.split(heading.toLowerCase(java.util.Locale.ROOT).trim())) {
-      if (!word.isEmpty() && !word.equals("of")) words.add(word.replaceAll("(?<=\\w{3})s$", ""));
+      if (!word.isEmpty() && !word.equals("of")) words.add(PLURAL.matcher(word).replaceAll(""));
     }
     return words;
   }

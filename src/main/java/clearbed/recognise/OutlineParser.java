@@ -335,7 +335,7 @@ final class OutlineParser {
         boolean under =
             p.path().stream()
                 .limit(p.path().size() - 1L)
-                .anyMatch(n -> attribute.words().cues().in(n.text()) && n.text().length() < 70);
+                .anyMatch(n -> n.text().length() < 70 && attribute.words().cues().in(n.text()));
         boolean said = out.stream().anyMatch(s -> s.attribute().equals(id));
         boolean refused =
             vocabulary.list("negation.notRequired").in(p.text())

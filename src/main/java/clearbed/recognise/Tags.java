@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 public final class Tags {
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
   private static final Pattern FIRST =
       Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?([A-Z]{1,4}[-. ]?\\d{1,3}[A-Z]?)\\s*[:,;-]");
 
@@ -37,7 +38,7 @@ public final class Tags {
 
   /** The letters of a tag: {@code GT} of {@code GT-12}. */
   public static String prefix(String key) {
-    return key.replaceAll("[^A-Z].*$", "");
+    return BEHIND_PREFIX.matcher(key).replaceAll("");
   }
 
   /**

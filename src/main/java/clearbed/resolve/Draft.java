@@ -51,19 +51,31 @@ final class Draft {
     values = new ArrayList<>();
   }
 
+  /** Nothing says what it is, so that only few will ask what its rows state. */
+  boolean unasked() {
+    return !glass && rows.stream().anyMatch(row -> !row.decided());
+  }
+
   /** The row that says most of a tile is where people look for it. */
   void scheduledAt(ScheduleRow row) {
-    if (most != null && weight(row) <= weight(most)) return;
+    if (most != null && !saysMore(row, most)) return;
     most = row;
     origin = row.origin();
   }
 
-  private static int weight(ScheduleRow row) {
-    return row.statements().size() + (row.decided() ? 1000 : 0);
+  /** Of rows that do not say what the tile is the first will do: they make no glass entry. */
+  private static boolean saysMore(ScheduleRow row, ScheduleRow than) {
+    if (!row.decided() || !than.decided()) return row.decided() && !than.decided();
+    return row.statements().size() > than.statements().size();
   }
 
   Set<String> terms(String attribute) {
     return new LinkedHashSet<>(terms.getOrDefault(attribute, Set.of()));
+  }
+
+  /** The same, for who adds nothing while looking at them. */
+  Set<String> termsNow(String attribute) {
+    return terms.getOrDefault(attribute, Set.of());
   }
 
   boolean says(String attribute) {

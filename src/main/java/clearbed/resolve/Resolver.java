@@ -42,6 +42,9 @@ public final class Resolver {
           "tile.mounting",
           "tile.thickness");
 
+  /** Entries that are worked on at a time, on all processors: what each takes is soon packed. */
+  private static final int TOGETHER = 256;
+
   private final Vocabulary vocabulary;
 
   public Resolver(Vocabulary vocabulary) {
@@ -67,19 +70,29 @@ public final class Resolver {
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
-    for (Draft draft = left.poll(); draft != null; draft = left.poll()) {
-      if (!draft.glass && draft.rows.stream().anyMatch(row -> !row.decided())) {
-        Draft unasked = draft;
-        entries.add(entry(draft, ThinList.late(() -> stated(unasked, packer))));
-        continue;
+    while (!left.isEmpty()) {
+      List<Draft> some = new ArrayList<>();
+      while (!left.isEmpty() && some.size() < TOGETHER) some.add(left.poll());
+      some.parallelStream()
+          .filter(draft -> !draft.unasked())
+          .forEach(draft -> state(draft, sayings, known, reach));
+      for (Draft draft : some) {
+        entries.add(
+            entry(
+                draft,
+                draft.unasked()
+                    ? ThinList.late(() -> stated(draft, packer))
+                    : values(draft, packer)));
       }
-      draft.open();
-      scheduled(draft);
-      placed(draft);
-      if (draft.glass) gather(draft, sayings, known, reach);
-      entries.add(entry(draft, values(draft, packer)));
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
+  }
+
+  private void state(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
+    draft.open();
+    scheduled(draft);
+    placed(draft);
+    if (draft.glass) gather(draft, sayings, known, reach);
   }
 
   /** What is stated of what is no glass tile, for those who ask. */
