@@ -24,6 +24,8 @@ public final class Checker {
   public record Outcome(
       List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {}
 
+  private static final int FEW = 2_000;
+
   private final Vocabulary vocabulary;
   private final RuleSet rules;
 
@@ -38,17 +40,18 @@ public final class Checker {
     Calculations calculations = new Calculations();
     FindingWriter writer = new FindingWriter();
     SetComputation.Scene scene = new SetComputation.Scene(project, documents, vocabulary, writer);
-    for (Rule rule : rules.rules()) {
-      if (rule.off()) continue;
-      if (rule.expectation() instanceof Expectation.Computed c
-          && Computations.ofTheSet(c.name()) != null) {
-        List<Finding> found = Computations.ofTheSet(c.name()).find(rule, scene);
-        findings.addAll(found);
-        setVerdicts(verdicts, rule, project, found);
-      } else {
-        new RuleRun(rule, project, vocabulary, rules, writer).run(findings, verdicts, calculations);
-      }
-    }
+    List<Rule> on = rules.rules().stream().filter(rule -> !rule.off()).toList();
+    boolean few = project.glass().size() <= FEW;
+    // Rule by rule on as many threads as there are processors, and joined in their order. Of a long
+    // schedule the verdicts of several rules would take much memory.
+    (few ? on.parallelStream() : on.stream())
+        .map(rule -> run(rule, scene))
+        .forEachOrdered(
+            one -> {
+              findings.addAll(one.findings);
+              verdicts.addAll(one.verdicts);
+              calculations.addAll(one.calculations);
+            });
     List<Finding> all = new ArrayList<>();
     for (Finding finding : unique(findings)) all.add(suppressed(finding));
     all.sort(
@@ -62,6 +65,26 @@ public final class Checker {
     }
     verdicts.show(shown(all, project.glass()));
     return new Outcome(all, verdicts, calculations);
+  }
+
+  /** What came of one rule. */
+  private static final class OfRule {
+    final List<Finding> findings = new ArrayList<>();
+    final List<Verdict> verdicts = new ArrayList<>();
+    final Calculations calculations = new Calculations();
+  }
+
+  private OfRule run(Rule rule, SetComputation.Scene scene) {
+    OfRule out = new OfRule();
+    if (rule.expectation() instanceof Expectation.Computed c
+        && Computations.ofTheSet(c.name()) != null) {
+      out.findings.addAll(Computations.ofTheSet(c.name()).find(rule, scene));
+      setVerdicts(out.verdicts, rule, scene.project(), out.findings);
+    } else {
+      new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer())
+          .run(out.findings, out.verdicts, out.calculations);
+    }
+    return out;
   }
 
   private static List<Calculation> quantities(Entry entry) {

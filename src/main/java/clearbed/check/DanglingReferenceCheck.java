@@ -22,6 +22,9 @@ final class DanglingReferenceCheck implements SetComputation {
   private static final Pattern ARTICLE =
       Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
 
+  private static final Pattern TILE =
+      Pattern.compile("\\b(?:tiles?|mosaics?|tiling)\\b", Pattern.CASE_INSENSITIVE);
+
   // "Detail 9/A-990", "3 on sheet A-402"
   private static final Pattern DETAIL =
       Pattern.compile(
@@ -72,8 +75,7 @@ final class DanglingReferenceCheck implements SetComputation {
 
   /** Outside tile sections only what speaks of glass tile bears on it. */
   private static boolean bears(Section section, Clause clause) {
-    return clause.limits().glass()
-        || section.notes() && clause.text().matches("(?is).*\\b(?:tiles?|mosaics?|tiling)\\b.*");
+    return clause.limits().glass() || section.notes() && TILE.matcher(clause.text()).find();
   }
 
   /** Drawing sheets are known by the name of their file, sheet or title. */

@@ -5,10 +5,10 @@ import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.State;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /** Words a finding from its rule. */
@@ -16,7 +16,7 @@ final class FindingWriter {
 
   private static final int MOST_WORDS = 10_000;
 
-  private final Map<String, String> said = new HashMap<>();
+  private final Map<String, String> said = new ConcurrentHashMap<>();
 
   /**
    * What a finding says beyond its rule.

@@ -10,6 +10,7 @@ import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -54,8 +55,9 @@ final class Judge {
   /** What governs, and what words on this very tile or on glass tile say elsewhere. */
   private static List<Value> everywhere(List<Value> governing, Entry entry, String attribute) {
     List<Value> all = new ArrayList<>(governing);
+    Set<Value> known = new HashSet<>(governing);
     entry.values(attribute).stream()
-        .filter(v -> v.specific() && !v.excluded() && !v.open() && !all.contains(v))
+        .filter(v -> v.specific() && !v.excluded() && !v.open() && known.add(v))
         .forEach(all::add);
     return all;
   }

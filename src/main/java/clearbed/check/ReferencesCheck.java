@@ -7,14 +7,19 @@ import clearbed.recognise.Citations;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The references article of the tile section and its requirements name the same standards. */
 final class ReferencesCheck implements SetComputation {
+  private static final Pattern LIST =
+      Pattern.compile(".*\\b(?:references?|reference standards|standards)\\b.*");
+
   private final boolean unused;
 
   /**
@@ -29,6 +34,8 @@ final class ReferencesCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     if (scene.project().glass().isEmpty()) return out;
+    // Issue after issue says the same words.
+    Map<String, List<Citations.Found>> cited = new HashMap<>();
     Set<String> required = new TreeSet<>();
     for (Citation c : scene.project().citations()) {
       if (!c.listed()) required.add(c.standard().designation());
@@ -38,12 +45,8 @@ final class ReferencesCheck implements SetComputation {
       Map<String, Citation> listed = new LinkedHashMap<>();
       Map<String, Citation> used = new LinkedHashMap<>();
       for (Clause clause : section.clauses()) {
-        boolean list =
-            clause
-                .heading()
-                .toLowerCase(java.util.Locale.ROOT)
-                .matches(".*\\b(?:references?|reference standards|standards)\\b.*");
-        for (Citations.Found f : Citations.find(clause.text()))
+        boolean list = LIST.matcher(clause.heading().toLowerCase(java.util.Locale.ROOT)).matches();
+        for (Citations.Found f : cited.computeIfAbsent(clause.text(), Citations::find))
           (list ? listed : used)
               .putIfAbsent(
                   f.standard().designation(),

@@ -16,8 +16,10 @@ import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * One rule over all glass entries; one cause gives one finding, however many entries it touches.
@@ -103,12 +105,12 @@ final class RuleRun {
 
   /** What does not go together stands in two places: the value, and what makes the rule apply. */
   private Judgement withOtherSide(Judgement.Failed f, Entry entry) {
-    List<Origin> places = new ArrayList<>(f.places());
+    Set<Origin> places = new LinkedHashSet<>(f.places());
     for (Map<String, List<String>> way : rule.when()) {
       for (String attribute : way.keySet()) {
         entry.governing(attribute).stream()
             .map(v -> v.origin())
-            .filter(o -> !o.equals(f.origin()) && !places.contains(o))
+            .filter(o -> !o.equals(f.origin()))
             .forEach(places::add);
       }
     }
@@ -118,7 +120,7 @@ final class RuleRun {
         f.found(),
         f.expected(),
         f.origin(),
-        places,
+        new ArrayList<>(places),
         f.steps(),
         f.calculations());
   }

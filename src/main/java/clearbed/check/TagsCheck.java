@@ -10,6 +10,7 @@ import clearbed.recognise.RoomUse;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,9 @@ final class TagsCheck implements SetComputation {
             .filter(p -> !p.isEmpty())
             .collect(Collectors.toSet());
     Map<String, Origin> strangers = new LinkedHashMap<>();
+    // Issue after issue says the same words.
+    Map<String, Boolean> speaking = new HashMap<>();
+    Map<String, Set<String>> opening = new HashMap<>();
     for (RoomUse use : scene.project().rooms())
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
@@ -53,11 +57,11 @@ final class TagsCheck implements SetComputation {
         boolean speaks =
             section.article()
                 || clause.limits().glass()
-                || scene.vocabulary().speaksOfGlassTile(clause.text());
+                || speaking.computeIfAbsent(clause.text(), scene.vocabulary()::speaksOfGlassTile);
         if (!speaks) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
-        for (String tag : Tags.inOpening(clause.text()))
+        for (String tag : opening.computeIfAbsent(clause.text(), Tags::inOpening))
           stranger(strangers, rows, prefixes, tag, clause.origin());
       }
     }

@@ -5,7 +5,9 @@ import clearbed.model.Kind;
 import clearbed.recognise.Citations;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -33,26 +35,38 @@ final class VagueCheck implements SetComputation {
               + "|as required|as necessary|as needed|as approved|as selected|good quality|per code|standard|typical|by contractor|contractor'?s (?:option|choice))(?:\\s+(?:type|mortar|grout|sealant|adhesive|membrane|substrate|product|material))?\\.?",
           Pattern.CASE_INSENSITIVE);
 
+  private static final int MOST_TEXTS = 2_000;
+
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
-    SetText.each(scene.project(), piece -> add(out, rule, scene, piece));
+    // Issue after issue says the same words.
+    Map<String, String> cells = new HashMap<>();
+    Map<String, String> clauses = new HashMap<>();
+    SetText.each(
+        scene.project(),
+        piece -> {
+          boolean cell = piece.origin().cell() != null;
+          Map<String, String> known = cell ? cells : clauses;
+          if (known.size() > MOST_TEXTS) known.clear();
+          String words =
+              known.computeIfAbsent(piece.text(), cell ? VagueCheck::ofCell : VagueCheck::ofClause);
+          if (!words.isEmpty()) out.add(finding(rule, scene, piece, words));
+        });
     return out;
   }
 
-  private static void add(List<Finding> out, Rule rule, Scene scene, SetText.Piece piece) {
-    if (piece.origin().cell() != null) {
-      Matcher whole = A_WHOLE_CELL.matcher(piece.text().trim());
-      if (whole.matches()) out.add(finding(rule, scene, piece, whole.group()));
-      return;
-    }
-    for (String sentence : SENTENCE.split(piece.text())) {
+  private static String ofCell(String text) {
+    Matcher whole = A_WHOLE_CELL.matcher(text.trim());
+    return whole.matches() ? whole.group() : "";
+  }
+
+  private static String ofClause(String text) {
+    for (String sentence : SENTENCE.split(text)) {
       Matcher m = IN_A_CLAUSE.matcher(sentence);
-      if (m.find() && !exact(sentence)) {
-        out.add(finding(rule, scene, piece, m.group()));
-        return;
-      }
+      if (m.find() && !exact(sentence)) return m.group();
     }
+    return "";
   }
 
   /** A clause that also names a standard or a figure says what it wants. */

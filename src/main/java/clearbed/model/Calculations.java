@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -27,6 +28,14 @@ public final class Calculations extends ThinList<Calculation> {
     size += count;
   }
 
+  /** Notes all that another list has, behind its own. */
+  public void addAll(Calculations others) {
+    for (Source source : others.sources) {
+      sources.add(new Source(source.tag, size + source.first, source.making));
+    }
+    size += others.size;
+  }
+
   /** Those of some entries, in order. */
   public static List<Calculation> of(Set<String> tags, List<Calculation> calculations) {
     List<Calculation> found = new ArrayList<>();
@@ -51,6 +60,12 @@ public final class Calculations extends ThinList<Calculation> {
     }
     Source source = sources.get(low);
     return source.making.get().get(index - source.first);
+  }
+
+  /** All in order, those that one check makes of one entry at a time. */
+  @Override
+  public Iterator<Calculation> iterator() {
+    return sources.stream().flatMap(source -> source.making.get().stream()).iterator();
   }
 
   @Override

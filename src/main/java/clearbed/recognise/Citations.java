@@ -71,8 +71,6 @@ public final class Citations {
     }
   }
 
-  private static final Pattern CHEAP =
-      Pattern.compile("\\d{3}|TC(?:N)?A", Pattern.CASE_INSENSITIVE);
   // "A118.1, .4 and .15" and "ANSI A118.4/A118.11" cite more than the first.
   private static final Pattern CONTINUED =
       Pattern.compile(
@@ -83,7 +81,7 @@ public final class Citations {
 
   /** All citations of a text in order, none inside another. */
   public static List<Found> find(String text) {
-    if (!CHEAP.matcher(text).find()) return List.of();
+    if (!mayCite(text)) return List.of();
     String s = PlainText.of(text);
     List<Found> found = new ArrayList<>();
     for (Form form : FORMS) {
@@ -92,6 +90,27 @@ public final class Citations {
     }
     found.sort((a, b) -> Integer.compare(a.start(), b.start()));
     return found;
+  }
+
+  /** Every designation has three digits in a row and a letter, or the name of TCNA. */
+  private static boolean mayCite(String text) {
+    int digits = 0;
+    boolean number = false;
+    boolean letter = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      digits = c >= '0' && c <= '9' ? digits + 1 : 0;
+      number |= digits == 3;
+      letter |= c > 126 || Character.isLetter(c);
+      if (number && letter) return true;
+      boolean named = c == 'T' || c == 't';
+      if (named && (at(text, i, "TCA") || at(text, i, "TCNA"))) return true;
+    }
+    return false;
+  }
+
+  private static boolean at(String text, int place, String word) {
+    return text.regionMatches(true, place, word, 0, word.length());
   }
 
   private static void add(List<Found> found, String s, Form form, Matcher m) {

@@ -44,6 +44,9 @@ final class FlatnessStatements {
   private static final Pattern SLOPE =
       Pattern.compile("\\b(?:slope|fall|drain|pitch|rise|grade)\\w*\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern FLAT = Pattern.compile("\\bflat", Pattern.CASE_INSENSITIVE);
+  private static final Pattern FIGURE = Pattern.compile(".*\\d.*");
+
   private final Vocabulary vocabulary;
 
   FlatnessStatements(Vocabulary vocabulary) {
@@ -60,8 +63,8 @@ final class FlatnessStatements {
         attribute.words().cues().in(p.text)
             || p.carried.flatness
             || !SLOPE.matcher(p.whole).find()
-            || p.origin().text().matches("(?is).*\\bflat.*");
-    if (!column && (!spoken || !p.text.matches(".*\\d.*"))) return taken;
+            || FLAT.matcher(p.origin().text()).find();
+    if (!column && (!spoken || !FIGURE.matcher(p.text).matches())) return taken;
     List<Content.Deviation> deviations = new ArrayList<>();
     Matcher m = FLATNESS.matcher(p.text);
     int from = 0;

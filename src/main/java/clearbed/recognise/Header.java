@@ -120,13 +120,38 @@ record Header(Map<Integer, Column> columns, int rows) {
     if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
     if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
     if (seen.size() > MOST_SEEN) seen.clear();
+    boolean mayBeTwo =
+        next != null && sub(row, next) && mayBePlausible(vocabulary, row, next, seen);
+    if (!mayBeTwo && !mayBePlausible(vocabulary, row, null, seen)) return null;
     Header one = new Header(columns(vocabulary, row, null, seen), 1);
-    Header two =
-        next == null || !sub(row, next)
-            ? null
-            : new Header(columns(vocabulary, row, next, seen), 2);
+    Header two = mayBeTwo ? new Header(columns(vocabulary, row, next, seen), 2) : null;
     if (two != null && two.plausible() && two.understood() > one.understood()) return two;
     return one.plausible() ? one : null;
+  }
+
+  /**
+   * False as soon as so many columns are not understood that the others cannot make it plausible.
+   * Short words are asked first: figures are no headings, and a row of data is known by its figures
+   * before its descriptions are looked at.
+   */
+  private static boolean mayBePlausible(
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
+    List<String[]> heads = new ArrayList<>();
+    for (int index : indexes(row, next)) {
+      String top = textAt(row, index);
+      String bottom = next == null ? "" : textAt(next, index);
+      if (overColumns(row, next, index, bottom)) continue;
+      heads.add(new String[] {top.equals(bottom) ? "" : top, bottom, top});
+    }
+    heads.sort(Comparator.comparingInt(head -> head[0].length() + head[1].length()));
+    int known = heads.size();
+    for (String[] head : heads) {
+      // What stands below nothing may yet be joined with a group.
+      if (head[2].isEmpty()) continue;
+      if (column(vocabulary, head[0], head[1], seen).role() == Role.OTHER) known--;
+      if (known < 2 || known < 3 && known * 2 < heads.size()) return false;
+    }
+    return true;
   }
 
   /** A second header line has no long words, no figures of its own and no tag. */
@@ -155,6 +180,22 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static Map<Integer, Column> columns(
       Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
     Map<Integer, Column> out = new LinkedHashMap<>();
+    String group = "";
+    for (int index : indexes(row, next)) {
+      String top = textAt(row, index);
+      if (!top.isEmpty()) group = top;
+      String bottom = next == null ? "" : textAt(next, index);
+      if (overColumns(row, next, index, bottom)) continue;
+      Column column = column(vocabulary, top.equals(bottom) ? "" : top, bottom, seen);
+      boolean bare = column.role() == Role.OTHER && top.isEmpty() && !bottom.isEmpty();
+      Column placed = column.at(index);
+      out.put(index, bare ? underGroup(vocabulary, placed, group) : placed);
+    }
+    beside(vocabulary, out);
+    return out;
+  }
+
+  private static List<Integer> indexes(Table.Row row, Table.Row next) {
     List<Integer> indexes = new ArrayList<>();
     for (Table.Row r : next == null ? List.of(row) : List.of(row, next)) {
       r.cells()
@@ -164,27 +205,24 @@ record Header(Map<Integer, Column> columns, int rows) {
               });
     }
     indexes.sort(Comparator.naturalOrder());
-    String group = "";
-    for (int index : indexes) {
-      String top = textAt(row, index);
-      if (!top.isEmpty()) group = top;
-      String bottom = next == null ? "" : textAt(next, index);
-      // A merged heading over several columns starts none of them by itself when a second line
-      // names each.
-      if (next != null
-          && bottom.isEmpty()
-          && row.at(index) != null
-          && row.at(index).columnSpan() > 1) continue;
-      String upper = top.equals(bottom) ? "" : top;
-      Column column =
-          seen.computeIfAbsent(
-              upper + "\n" + bottom, words -> column(vocabulary, index, upper, bottom));
-      boolean bare = column.role() == Role.OTHER && top.isEmpty() && !bottom.isEmpty();
-      Column placed = column.at(index);
-      out.put(index, bare ? underGroup(vocabulary, placed, group) : placed);
-    }
-    beside(vocabulary, out);
-    return out;
+    return indexes;
+  }
+
+  /**
+   * A merged heading over several columns starts none of them by itself when a second line names
+   * each.
+   */
+  private static boolean overColumns(Table.Row row, Table.Row next, int index, String bottom) {
+    return next != null
+        && bottom.isEmpty()
+        && row.at(index) != null
+        && row.at(index).columnSpan() > 1;
+  }
+
+  private static Column column(
+      Vocabulary vocabulary, String upper, String bottom, Map<String, Column> seen) {
+    return seen.computeIfAbsent(
+        upper + "\n" + bottom, words -> column(vocabulary, 0, upper, bottom));
   }
 
   /** What a heading means beside others: "At" behind the width of a joint is its spacing. */

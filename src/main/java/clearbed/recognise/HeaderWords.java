@@ -13,6 +13,8 @@ final class HeaderWords {
 
   private static final Pattern BLANKS = Pattern.compile("\\s+");
 
+  private static final Pattern PLURAL = Pattern.compile("(?<=\\w{3})s$");
+
   private final Map<String, String> longForms = new LinkedHashMap<>();
   private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
 
@@ -21,7 +23,9 @@ final class HeaderWords {
    * @param attributes with their headings as written
    */
   HeaderWords(JsonNode abbreviations, JsonNode attributes, Map<String, Attribute> byId) {
-    abbreviations.properties().forEach(e -> longForms.put(e.getKey(), e.getValue().asText()));
+    abbreviations
+        .properties()
+        .forEach(e -> longForms.put(" " + e.getKey() + " ", " " + e.getValue().asText() + " "));
     for (JsonNode attribute : attributes) {
       for (JsonNode heading : attribute.path("headers")) {
         Set<String> words = words(heading.asText());
@@ -37,8 +41,7 @@ final class HeaderWords {
   String spelt(String name) {
     String out = " " + name + " ";
     for (Map.Entry<String, String> form : longForms.entrySet()) {
-      String part = " " + form.getKey() + " ";
-      if (out.contains(part)) out = out.replace(part, " " + form.getValue() + " ");
+      if (out.contains(form.getKey())) out = out.replace(form.getKey(), form.getValue());
     }
     return BLANKS.matcher(out).replaceAll(" ").trim();
   }
@@ -55,7 +58,7 @@ final class HeaderWords {
   private static Set<String> words(String heading) {
     Set<String> words = new TreeSet<>();
     for (String word : BETWEEN.split(heading.toLowerCase(java.util.Locale.ROOT).trim())) {
-      if (!word.isEmpty() && !word.equals("of")) words.add(word.replaceAll("(?<=\\w{3})s$", ""));
+      if (!word.isEmpty() && !word.equals("of")) words.add(PLURAL.matcher(word).replaceAll(""));
     }
     return words;
   }

@@ -34,6 +34,8 @@ final class LimitFinder {
   private static final Pattern LIST_OF_PLACES =
       Pattern.compile(
           "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
+  private static final Pattern PUBLISHER =
+      Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
@@ -107,8 +109,7 @@ final class LimitFinder {
       boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
       if (!isoClass
           && !NO_MARK.matcher(m.group()).matches()
-          && !text.substring(Math.max(0, m.start() - 6), m.start())
-              .matches("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*")) {
+          && !PUBLISHER.matcher(text.substring(Math.max(0, m.start() - 6), m.start())).matches()) {
         tags.add(tag(m.group()));
       }
     }

@@ -35,6 +35,9 @@ final class Outline {
   private static final Pattern QUANTITY_START =
       Pattern.compile("^\\d+\\.\\d+\\s*(?:in|mm|ft|m|psi|MPa|%|percent|°).*", Pattern.DOTALL);
 
+  private static final Pattern STOPPED = Pattern.compile(".*[.;:]\\s*$", Pattern.DOTALL);
+  private static final Pattern MARKED_UP = Pattern.compile("^#+\\s+");
+
   private Outline() {}
 
   static Label label(Paragraph p, String text) {
@@ -54,7 +57,7 @@ final class Outline {
     }
     m = BULLET.matcher(whole);
     if (m.matches()) return new Label(80, "", m.group(1).trim());
-    return new Label(-1, "", text.replaceAll("^#+\\s+", ""));
+    return new Label(-1, "", MARKED_UP.matcher(text).replaceFirst(""));
   }
 
   /** A title rather than a requirement. */
@@ -64,7 +67,7 @@ final class Outline {
     if (p.headingLevel() > 0 && label.rank() <= 1) return true;
     boolean capitals =
         words.equals(words.toUpperCase(java.util.Locale.ROOT)) && words.matches(".*[A-Z]{3}.*");
-    boolean sentence = words.matches("(?s).*[.;:]\\s*$") || words.contains(": ");
+    boolean sentence = STOPPED.matcher(words).matches() || words.contains(": ");
     if (label.rank() == 1)
       return (capitals || !sentence)
           && words.split("\\s+").length <= 9

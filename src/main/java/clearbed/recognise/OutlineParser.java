@@ -31,6 +31,9 @@ final class OutlineParser {
 
   private static final Pattern TAG_WITH_PLACE =
       Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern TILE =
+      Pattern.compile("\\b(?:tiles?|tiling|mosaics?)\\b", Pattern.CASE_INSENSITIVE);
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -60,7 +63,7 @@ final class OutlineParser {
         continue;
       }
       String text = PlainText.of(p.text()).trim();
-      Matcher m = SECTION.matcher(text.replaceAll("\\s+", " "));
+      Matcher m = SECTION.matcher(BLANKS.matcher(text).replaceAll(" "));
       boolean bare = builder.isEmpty() && BARE_SECTION.matcher(text).matches();
       if (m.matches() || bare) {
         if (bare) {
@@ -215,10 +218,7 @@ final class OutlineParser {
       boolean unknown = role == null && !notes;
       List<Clause> clauses = new ArrayList<>();
       boolean tileDocument =
-          scheduleNotes
-              || !notes
-              || pending.stream()
-                  .anyMatch(p -> p.text().matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*"));
+          scheduleNotes || !notes || pending.stream().anyMatch(p -> TILE.matcher(p.text()).find());
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
       sections.add(
@@ -240,7 +240,7 @@ final class OutlineParser {
       String opening = opening();
       boolean titled =
           opening.length() < 160
-              && opening.matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*")
+              && TILE.matcher(opening).find()
               && opening.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
       boolean asNotes =
           opening.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*");
@@ -251,7 +251,7 @@ final class OutlineParser {
       return pending.stream()
           .limit(2)
           .map(Pending::text)
-          .filter(t -> t.matches("(?is).*\\b(?:tiles?|tiling|mosaics?)\\b.*"))
+          .filter(t -> TILE.matcher(t).find())
           .findFirst()
           .orElse(pending.get(0).text());
     }
@@ -351,7 +351,7 @@ final class OutlineParser {
         boolean under =
             p.path().stream()
                 .limit(p.path().size() - 1L)
-                .anyMatch(n -> attribute.words().cues().in(n.text()) && n.text().length() < 70);
+                .anyMatch(n -> n.text().length() < 70 && attribute.words().cues().in(n.text()));
         boolean said = out.stream().anyMatch(s -> s.attribute().equals(id));
         boolean refused =
             vocabulary.list("negation.notRequired").in(p.text())

@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -22,28 +23,25 @@ final class Phrases {
   private static final List<Hit> NONE = List.of();
   private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
 
-  /** A word in lower case, with the runs of characters that tell whether it may be in a text. */
-  private record Word(String word, int[] runs) {
-    static Word of(String word) {
-      return new Word(word, Grams.ofWord(word));
-    }
-  }
-
   /**
-   * @param needed one of these is in every text that has the phrase; empty when that is not known
+   * @param needed numbers of words one of which is in every text that has the phrase; empty when
+   *     that is not known
    * @param start of every text that is the phrase, in any case
    */
-  private record Phrase(Pattern pattern, Word[] needed, String start, int length) {
-    boolean mayBeIn(Grams.Text text) {
-      for (Word word : needed) {
-        if (text.mayHold(word.runs) && text.lower.contains(word.word)) return true;
+  private record Phrase(Pattern pattern, int[] needed, String start, int length) {
+    boolean mayBeIn(WordsHeld.Text text) {
+      for (int word : needed) {
+        if (text.holds(word)) return true;
       }
       return needed.length == 0;
     }
   }
 
   private final Phrase[] phrases;
-  private final Grams grams;
+  private final WordsHeld words;
+
+  /** The words of all phrases; null when some phrase is to be looked for in every text. */
+  private final WordsHeld.Some some;
 
   /** The first characters of texts that may be one of the phrases, a bit each. */
   private final long starts;
@@ -51,14 +49,18 @@ final class Phrases {
   /**
    * @param written words, beginnings of words with a star behind them, or regular expressions
    *     between slashes
-   * @param grams shared by the phrases that are looked for in the same texts
+   * @param words shared by the phrases that are looked for in the same texts
    */
-  Phrases(List<String> written, Grams grams) {
+  Phrases(List<String> written, WordsHeld words) {
     List<Phrase> compiled = new ArrayList<>();
-    for (String phrase : written) compiled.add(compile(phrase));
+    for (String phrase : written) compiled.add(compile(phrase, words));
     compiled.sort(Comparator.comparingInt(Phrase::length).reversed());
     phrases = compiled.toArray(Phrase[]::new);
-    this.grams = grams;
+    this.words = words;
+    this.some =
+        compiled.stream().anyMatch(p -> p.needed.length == 0)
+            ? null
+            : new WordsHeld.Some(compiled.stream().flatMapToInt(p -> Arrays.stream(p.needed)));
     long first = 0;
     for (Phrase p : phrases) first |= p.start().isEmpty() ? -1 : bit(p.start().charAt(0));
     starts = first;
@@ -82,7 +84,8 @@ final class Phrases {
   /** The leftmost hit, or null. */
   Hit first(String text) {
     Hit first = null;
-    Grams.Text held = grams.of(text);
+    WordsHeld.Text held = words.in(text);
+    if (some != null && !held.holdsAny(some)) return null;
     for (Phrase phrase : phrases) {
       if (!phrase.mayBeIn(held)) continue;
       Matcher m = phrase.pattern().matcher(text);
@@ -95,7 +98,8 @@ final class Phrases {
   /** Every hit; overlapping hits of shorter phrases are left out. */
   List<Hit> all(String text) {
     List<Hit> hits = NONE;
-    Grams.Text held = grams.of(text);
+    WordsHeld.Text held = words.in(text);
+    if (some != null && !held.holdsAny(some)) return NONE;
     for (Phrase phrase : phrases) {
       if (!phrase.mayBeIn(held)) continue;
       Matcher m = phrase.pattern().matcher(text);
@@ -119,6 +123,7 @@ final class Phrases {
   /** The whole text is one of the phrases. */
   boolean matches(String text) {
     if (!text.isEmpty() && (starts & bit(text.charAt(0))) == 0) return false;
+    if (some != null && !words.in(text).holdsAny(some)) return false;
     for (Phrase p : phrases) {
       boolean possible = text.regionMatches(true, 0, p.start(), 0, p.start().length());
       if (possible && p.pattern().matcher(text).matches()) return true;
@@ -137,10 +142,10 @@ final class Phrases {
     return out.toString();
   }
 
-  private static Phrase compile(String phrase) {
+  private static Phrase compile(String phrase, WordsHeld held) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
-      Word[] needed = Needed.by(body).stream().map(Word::of).toArray(Word[]::new);
+      int[] needed = Needed.by(body).stream().mapToInt(held::number).toArray();
       return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), needed, "", 40);
     }
     boolean stem = phrase.endsWith("*");
@@ -159,7 +164,7 @@ final class Phrases {
     else if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
     return new Phrase(
         Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
-        new Word[] {Word.of(longest)},
+        new int[] {held.number(longest)},
         words.length == 0 ? "" : words[0],
         phrase.length());
   }

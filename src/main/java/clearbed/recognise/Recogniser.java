@@ -9,12 +9,14 @@ import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
   private static final int LONGEST_TITLE = 70;
   private static final Set<String> PRODUCTS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
+  private static final Pattern LISTED = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
 
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
@@ -131,10 +133,7 @@ public final class Recogniser {
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
         boolean listed =
-            clause
-                .heading()
-                .toLowerCase(java.util.Locale.ROOT)
-                .matches(".*\\b(?:references?|standards)\\b.*");
+            LISTED.matcher(clause.heading().toLowerCase(java.util.Locale.ROOT)).matches();
         for (Citations.Found f : Citations.find(clause.text()))
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }

@@ -2,9 +2,12 @@ package clearbed.recognise;
 
 import clearbed.model.Content;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Attributes that a text requires without naming a value. */
 final class Requirements {
+  private static final Pattern NO = Pattern.compile("(?i)(?:no|none|not required|n)\\b.*");
+
   private final Vocabulary vocabulary;
 
   Requirements(Vocabulary vocabulary) {
@@ -31,7 +34,7 @@ final class Requirements {
 
   private void columnRequirement(Passage p, List<Statement> out, Attribute a) {
     if (p.text.isBlank() || vocabulary.list("empty").matches(p.text.trim())) return;
-    boolean no = p.text.trim().matches("(?i)(?:no|none|not required|n)\\b.*");
+    boolean no = NO.matcher(p.text.trim()).matches();
     p.add(out, a, new Content.Required(), no);
   }
 }

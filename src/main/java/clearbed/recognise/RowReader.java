@@ -21,6 +21,8 @@ final class RowReader {
           "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
           Pattern.CASE_INSENSITIVE);
 
+  private static final int LONG = 500;
+
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
 
@@ -142,6 +144,11 @@ final class RowReader {
               : cell);
     }
     return new Table.Row(row.number(), cells, row.hidden());
+  }
+
+  /** A row with dittos or long texts, whose faults are to show while its document is read. */
+  boolean isUnusual(Table.Row row) {
+    return row.cells().stream().anyMatch(c -> c.text().length() > LONG || ditto(c));
   }
 
   private boolean ditto(Table.Cell cell) {

@@ -5,6 +5,7 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
+import clearbed.model.ThinList;
 import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -296,11 +297,7 @@ final class ScheduleFinder {
       }
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
       boolean read = glass.is() || !glass.decided();
-      List<Statement> statements =
-          read
-              ? packer.pack(
-                  rowReader.statements(table, header, row, previous, tagColumn, memo, gaps))
-              : List.of();
+      List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
       Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
       for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
         rows.add(
@@ -315,6 +312,29 @@ final class ScheduleFinder {
                 blanks));
       }
       previous = row;
+    }
+
+    /**
+     * Most rows that do not say whether they are glass tile never come to be an entry: a bill of
+     * quantities has thousands of them. What they state is read when somebody asks for it.
+     */
+    private List<Statement> statements(Table.Row row, boolean decided) {
+      if (decided || rowReader.isUnusual(row))
+        return statements(row, header, tagColumn, previous, memo);
+      Header under = header;
+      int tags = tagColumn;
+      CellMemo own = memo;
+      return ThinList.late(
+          () -> {
+            synchronized (this) {
+              return statements(row, under, tags, null, own);
+            }
+          });
+    }
+
+    private List<Statement> statements(
+        Table.Row row, Header under, int tags, Table.Row above, CellMemo own) {
+      return packer.pack(rowReader.statements(table, under, row, above, tags, own, gaps));
     }
 
     /** One cell may hold several tags: {@code GT-1, GT-2}. */

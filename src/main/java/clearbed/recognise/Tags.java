@@ -12,6 +12,7 @@ public final class Tags {
 
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
   private static final Pattern FIRST =
       Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?(" + MARK + ")\\s*(?:[:,;-]|$)");
 
@@ -41,7 +42,7 @@ public final class Tags {
 
   /** The letters of a tag: {@code GT} of {@code GT-12}. */
   public static String prefix(String key) {
-    return key.replaceAll("[^A-Z].*$", "");
+    return BEHIND_PREFIX.matcher(key).replaceAll("");
   }
 
   /**

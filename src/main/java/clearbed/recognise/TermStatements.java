@@ -13,6 +13,13 @@ final class TermStatements {
   private static final Pattern SEALANT =
       Pattern.compile("\\b(?:C\\s?-?920|11600)\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern SET_IN_MORTAR =
+      Pattern.compile(".*\\bset(?:ting)?\\b.*mortar.*", Pattern.CASE_INSENSITIVE);
+  private static final Pattern BACKING =
+      Pattern.compile("back|leaf|foil|film|metalli|uncoated", Pattern.CASE_INSENSITIVE);
+  private static final Pattern MOUNTING =
+      Pattern.compile("mount|mesh|faced?|loose|dots?|individual", Pattern.CASE_INSENSITIVE);
+
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
   private static final int PLACES_LISTED = 3;
 
@@ -58,7 +65,7 @@ final class TermStatements {
     if (a.family().equals("location")) return false;
     if (a.id().equals("tile.backing") || a.id().equals("tile.mounting")) {
       return p.context.describesTile()
-          && !p.whole.matches("(?i).*\\bset(?:ting)?\\b.*mortar.*")
+          && !SET_IN_MORTAR.matcher(p.whole).matches()
           && namesAspect(p, a);
     }
     return !a.family().equals("tile")
@@ -69,8 +76,8 @@ final class TermStatements {
   /** "None" is a backing only where backing is spoken of. */
   private boolean namesAspect(Passage p, Attribute a) {
     return a.id().equals("tile.backing")
-        ? p.whole.matches("(?is).*(?:back|leaf|foil|film|metalli|uncoated).*")
-        : p.whole.matches("(?is).*(?:mount|mesh|faced?|loose|dots?|individual).*");
+        ? BACKING.matcher(p.whole).find()
+        : MOUNTING.matcher(p.whole).find();
   }
 
   private Map<Phrases.Hit, String> termHits(Passage p, Attribute a) {

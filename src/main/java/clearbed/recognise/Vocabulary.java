@@ -31,7 +31,7 @@ public final class Vocabulary {
           "vocabulary/language.yaml",
           "vocabulary/schedules.yaml");
 
-  private final Grams grams = new Grams();
+  private final WordsHeld wordsHeld = new WordsHeld();
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
   private final Map<String, Phrases> families = new LinkedHashMap<>();
@@ -281,7 +281,7 @@ public final class Vocabulary {
     List<Together.Set> sets = new ArrayList<>();
     for (JsonNode set : nodes) {
       List<Phrases> groups = new ArrayList<>();
-      Phrases without = new Phrases(List.of(), grams);
+      Phrases without = new Phrases(List.of(), wordsHeld);
       for (Map.Entry<String, JsonNode> group : set.properties()) {
         Phrases words = group(group.getValue(), shared);
         if (group.getKey().equals("without")) without = words;
@@ -323,7 +323,7 @@ public final class Vocabulary {
   }
 
   private Phrases phrases(JsonNode node) {
-    return new Phrases(strings(node), grams);
+    return new Phrases(strings(node), wordsHeld);
   }
 
   private static List<String> strings(JsonNode node) {

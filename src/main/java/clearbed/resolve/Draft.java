@@ -28,7 +28,7 @@ final class Draft {
   final String tag;
   final String key;
   Origin origin;
-  private int weight = -1;
+  private ScheduleRow most;
   private Map<String, Set<String>> terms;
   private Set<String> said;
   private Set<Twin> twins;
@@ -60,13 +60,22 @@ final class Draft {
     values = new ArrayList<>();
   }
 
+  /** Nothing says what it is, so that only few will ask what its rows state. */
+  boolean unasked() {
+    return !glass && rows.stream().anyMatch(row -> !row.decided());
+  }
+
   /** The row that says most of a tile is where people look for it. */
-  void scheduledAt(Origin row, boolean decided, int statements) {
-    int now = statements + (decided ? 1000 : 0);
-    if (now > weight) {
-      weight = now;
-      origin = row;
-    }
+  void scheduledAt(ScheduleRow row) {
+    if (most != null && !saysMore(row, most)) return;
+    most = row;
+    origin = row.origin();
+  }
+
+  /** Of rows that do not say what the tile is the first will do: they make no glass entry. */
+  private static boolean saysMore(ScheduleRow row, ScheduleRow than) {
+    if (!row.decided() || !than.decided()) return row.decided() && !than.decided();
+    return row.statements().size() > than.statements().size();
   }
 
   Set<String> terms(String attribute) {
@@ -82,6 +91,11 @@ final class Draft {
         .anyMatch(
             v ->
                 WORDS.splitAsStream(v.asWritten().toLowerCase(Locale.ROOT)).anyMatch(room::equals));
+  }
+
+  /** The same, for who adds nothing while looking at them. */
+  Set<String> termsNow(String attribute) {
+    return terms.getOrDefault(attribute, Set.of());
   }
 
   boolean says(String attribute) {

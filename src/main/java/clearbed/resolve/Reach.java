@@ -3,9 +3,10 @@ package clearbed.resolve;
 import clearbed.recognise.Limits;
 import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /** Decides whether a clause's limits let it speak for an entry, and how closely. */
@@ -19,7 +20,7 @@ final class Reach {
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
-  private final Map<Set<String>, Set<String>> named = new HashMap<>();
+  private final Map<Set<String>, Set<String>> named = new ConcurrentHashMap<>();
 
   Reach(Vocabulary vocabulary, Set<String> tags) {
     this.vocabulary = vocabulary;
@@ -55,10 +56,12 @@ final class Reach {
   }
 
   private int places(Limits limits, Draft entry) {
-    Set<String> exposures = entry.terms("location.exposure");
+    Set<String> exposures = entry.termsNow("location.exposure");
     // The tile of a pool is under water, whatever else the schedule says of it.
-    if (!exposures.isEmpty() && entry.terms("location.surface").contains("pool"))
+    if (!exposures.isEmpty() && entry.termsNow("location.surface").contains("pool")) {
+      exposures = new HashSet<>(exposures);
       exposures.add("submerged");
+    }
     if (!limits.except().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
@@ -73,7 +76,7 @@ final class Reach {
   }
 
   private int surfaces(Limits limits, Draft entry) {
-    Set<String> surfaces = entry.terms("location.surface");
+    Set<String> surfaces = entry.termsNow("location.surface");
     if (limits.surfaces().isEmpty() || surfaces.isEmpty() || surfaces.contains("pool")) return 0;
     // A clause on floors and walls alike limits nothing.
     if (limits.surfaces().containsAll(Set.of("floor", "wall"))) return 0;
@@ -83,7 +86,7 @@ final class Reach {
   private int with(Map<String, Set<String>> with, Draft entry) {
     int fit = 0;
     for (Map.Entry<String, Set<String>> condition : with.entrySet()) {
-      Set<String> terms = entry.terms(condition.getKey());
+      Set<String> terms = entry.termsNow(condition.getKey());
       if (terms.stream().noneMatch(condition.getValue()::contains)) return NOT;
       fit += CONDITION;
     }

@@ -5,6 +5,7 @@ import clearbed.model.Entry;
 import clearbed.model.Origin;
 import clearbed.model.Placed;
 import clearbed.model.Scope;
+import clearbed.model.ThinList;
 import clearbed.model.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.RoomUse;
@@ -40,6 +41,9 @@ public final class Resolver {
           "tile.mounting",
           "tile.thickness");
 
+  /** Entries that are worked on at a time, on all processors: what each takes is soon packed. */
+  private static final int TOGETHER = 256;
+
   private final Vocabulary vocabulary;
 
   public Resolver(Vocabulary vocabulary) {
@@ -64,14 +68,37 @@ public final class Resolver {
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
-    for (Draft draft = left.poll(); draft != null; draft = left.poll()) {
-      draft.open();
-      scheduled(draft);
-      placed(draft);
-      if (draft.glass) gather(draft, sayings, known, reach);
-      entries.add(entry(draft, packer));
+    while (!left.isEmpty()) {
+      List<Draft> some = new ArrayList<>();
+      while (!left.isEmpty() && some.size() < TOGETHER) some.add(left.poll());
+      some.parallelStream()
+          .filter(draft -> !draft.unasked())
+          .forEach(draft -> state(draft, sayings, known, reach));
+      for (Draft draft : some) {
+        entries.add(
+            entry(
+                draft,
+                draft.unasked()
+                    ? ThinList.late(() -> stated(draft, packer))
+                    : values(draft, packer)));
+      }
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
+  }
+
+  private void state(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
+    draft.open();
+    scheduled(draft);
+    placed(draft);
+    if (draft.glass) gather(draft, sayings, known, reach);
+  }
+
+  /** What is stated of what is no glass tile, for those who ask. */
+  private static List<Value> stated(Draft draft, Placed.Packer<Value> packer) {
+    draft.open();
+    scheduled(draft);
+    placed(draft);
+    return values(draft, packer);
   }
 
   private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
@@ -92,7 +119,7 @@ public final class Resolver {
         if (draft.evidence.isEmpty() || row.glass() || row.decided())
           draft.evidence = row.evidence();
         draft.places.add(row.origin());
-        draft.scheduledAt(row.origin(), row.decided(), row.statements().size());
+        draft.scheduledAt(row);
         draft.rows.add(row);
       }
     }
@@ -260,16 +287,20 @@ public final class Resolver {
         s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
   }
 
-  private static Entry entry(Draft d, Placed.Packer<Value> packer) {
+  private static List<Value> values(Draft d, Placed.Packer<Value> packer) {
     List<Value> values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
     values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
+    return packer.pack(values);
+  }
+
+  private static Entry entry(Draft d, List<Value> values) {
     return new Entry(
         d.tag,
         d.glass,
         d.evidence,
         d.origin,
         new ArrayList<>(new LinkedHashSet<>(d.places)),
-        packer.pack(values),
-        d.blanks);
+        values,
+        d.blanks == null ? Map.of() : d.blanks);
   }
 }

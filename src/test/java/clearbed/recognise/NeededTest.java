@@ -40,7 +40,7 @@ class NeededTest {
     Phrases phrases =
         new Phrases(
             java.util.List.of("/(?:no|not) (?:local )?patch(?:es)?\\b/", "joint width"),
-            new Grams());
+            new WordsHeld());
     assertThat(phrases.in("There shall be NOT Local Patches here")).isTrue();
     assertThat(phrases.in("Joints' widths: joint  WIDTHS")).isTrue();
     assertThat(phrases.in("no patching of joints")).isFalse();
