@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.Checked;
 import clearbed.model.Document;
 import clearbed.model.Origin;
+import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -308,5 +309,47 @@ class ScheduleFinderTest {
   @Test
   void numbered_notes_are_no_schedule() {
     assertThat(read("No. | Note", "1 | White mortar at GT-1.", "2 | Cut wet.").rows()).isEmpty();
+  }
+
+  private static Facts under(String heading, String... lines) {
+    Paragraph over = Paragraph.body(Origin.ofDocument("A-1.pdf").withText(heading), heading);
+    return new Recogniser(Checked.vocabulary())
+        .recognise(Document.read("A-1.pdf", "pdf", List.of(over, table(lines)), List.of()));
+  }
+
+  @Test
+  void a_table_under_a_heading_on_movement_joints_gives_their_width() {
+    String[] lines = {"Tile | Width of joint | Greatest centres", "GT-1 | 10 mm | 2.4 m"};
+    Facts joints = under("Movement joints in glass tile", lines);
+    assertThat(said(joints, "GT-1", "movement.width")).isEqualTo("10 mm");
+    assertThat(said(joints, "GT-1", "movement.spacing")).isEqualTo("2.4 m");
+    assertThat(said(joints, "GT-1", "grout.width")).isEmpty();
+    assertThat(said(under("Schedule of tile", lines), "GT-1", "grout.width")).isEqualTo("10 mm");
+  }
+
+  @Test
+  void a_table_of_sealants_by_location_is_read_as_clauses() {
+    Facts facts =
+        under(
+            "SEALANTS",
+            "Location | Sealant | Class | Use",
+            "Window perimeters | Silicone, ASTM C920 | Class 50 | Use NT",
+            "Shower floor tile, GT-2 | Polyurethane, ASTM C920 | Class 25 | Use T");
+    assertThat(facts.rows()).isEmpty();
+    assertThat(facts.sections().get(0).clauses())
+        .flatExtracting(Clause::statements)
+        .filteredOn(s -> s.limits().tags().contains("GT-2"))
+        .extracting(Statement::attribute)
+        .contains("sealant.standard", "sealant.class", "sealant.use");
+  }
+
+  @Test
+  void a_heading_of_a_few_letters_is_known_by_its_neighbour() {
+    Facts facts =
+        read(
+            "Tag | Material | Substrate | Setting bed | Movement joint width | At",
+            "GT-1 | Glass tile | Concrete slab | ANSI A118.15 | 3/8 in | 8 ft");
+    assertThat(said(facts, "GT-1", "mortar.standard")).isEqualTo("ANSI A118.15");
+    assertThat(said(facts, "GT-1", "movement.spacing")).isEqualTo("8 ft");
   }
 }

@@ -229,4 +229,33 @@ class StatementsTest {
     Checked set = section("Interval from setting to grouting: at least 48 hours before grout.");
     assertThat(set.entry("GT-1").values("process.cureBeforeGrout")).isNotEmpty();
   }
+
+  @Test
+  void other_tile_beside_glass_tile_is_not_glass() {
+    Checked c =
+        section("Glass tile: white mortar, ANSI A118.15.", "Other tile: ANSI A118.4, gray.");
+    assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.15");
+    c = section("Grout for glass tile: ANSI A118.7. Grout for other tile: ANSI A118.6.");
+    assertThat(c.governing("GT-2", "grout.standard")).containsExactly("ANSI A118.7");
+  }
+
+  @Test
+  void other_tile_alone_may_be_glass() {
+    Checked c = section("Pool tile: ANSI A118.3 mortar.", "Other tile: ANSI A118.15 mortar.");
+    assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
+
+  @Test
+  void classes_of_the_international_standards_are_no_marks() {
+    Checked c = section("GT-1", "GT-2: adhesive to EN 12004-1, class C2TE S1.");
+    assertThat(c.governing("GT-2", "mortar.isoClass")).containsExactly("C2");
+    assertThat(c.governing("GT-1", "mortar.isoClass")).isEmpty();
+  }
+
+  @Test
+  void each_tile_that_a_sentence_goes_on_to_has_its_own_words() {
+    Checked c = section("Mortar: white behind GT-2, and GT-1 is set in gray mortar.");
+    assertThat(c.governing("GT-2", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("GT-1", "mortar.colour")).containsExactly("grey");
+  }
 }

@@ -1,0 +1,74 @@
+package clearbed.resolve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Block;
+import clearbed.model.Document;
+import clearbed.model.Entry;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.recognise.Recogniser;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Tiles that no schedule has. */
+class ProductsTest {
+
+  private static Checked text(String... lines) {
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      Origin at = new Origin("tile.txt", null, null, null, i + 1, null, lines[i]);
+      blocks.add(Paragraph.body(at, lines[i]));
+    }
+    Document document = Document.read("tile.txt", "txt", blocks, List.of());
+    Recogniser recogniser = new Recogniser(Checked.vocabulary());
+    Resolver resolver = new Resolver(Checked.vocabulary());
+    return new Checked(
+        List.of(document),
+        resolver.resolve(List.of(recogniser.recognise(document)), List.of()),
+        null);
+  }
+
+  private static final String[] SHORT_FORM = {
+    "TILE WORK",
+    "What is covered",
+    "GLS-A, COUNTER",
+    "What it is: cast glass tile, 3 in. x 6 in., translucent.",
+    "Where it goes: the front of the counter, a wall that stays dry.",
+    "What it is set on: cement mortar bed on concrete block.",
+    "GLS-B, SHOWER",
+    "What it is: fused glass mosaic, 1 in. x 1 in., opaque.",
+    "Where it goes: shower walls, wet.",
+    "What it is set on: cement mortar bed.",
+    "TB-1, CHIMNEY",
+    "What it is: thin brick.",
+    "MATERIALS",
+    "GLS-A goes in mortar that meets ANSI A118.15. GLS-B goes in epoxy that meets ANSI A118.3.",
+  };
+
+  @Test
+  void a_heading_that_gives_a_tag_over_words_on_glass_tile_makes_an_entry() {
+    Checked c = text(SHORT_FORM);
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GLS-A", "GLS-B");
+    assertThat(c.governing("GLS-A", "tile.translucency")).containsExactly("translucent");
+    assertThat(c.governing("GLS-A", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("GLS-B", "mortar.standard")).containsExactly("ANSI A118.3");
+  }
+
+  @Test
+  void its_place_is_read_from_the_paragraph_that_gives_it() {
+    Checked c = text(SHORT_FORM);
+    assertThat(c.governing("GLS-A", "location.exposure")).containsExactly("dry");
+    assertThat(c.governing("GLS-B", "location.exposure")).contains("wet");
+    assertThat(c.governing("GLS-B", "location.surface")).contains("wall");
+  }
+
+  @Test
+  void what_it_is_set_on_is_no_mortar() {
+    Checked c = text(SHORT_FORM);
+    assertThat(c.governing("GLS-B", "substrate.type")).contains("mortar bed");
+    assertThat(c.governing("GLS-B", "mortar.chemistry")).doesNotContain("cement");
+  }
+}

@@ -1,0 +1,47 @@
+package clearbed.resolve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Which tiles a clause that names places speaks for. */
+class ReachTest {
+  @TempDir Path folder;
+
+  private Checked set(String... clauses) throws IOException {
+    Files.writeString(
+        folder.resolve("Tile schedule.csv"),
+        """
+        Tag,Material,Room,Surface,Exposure
+        PG-1,Glass mosaic,Main pool,Pool wall,Submerged
+        PG-2,Glass mosaic,Pool deck inlay,Floor,Exterior
+        PG-3,Glass tile,Bar,Wall,Dry
+        """);
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 MATERIALS\n\nA. "
+            + String.join("\n\nB. ", clauses)
+            + "\n");
+    return Checked.of(folder);
+  }
+
+  @Test
+  void a_room_in_a_list_of_places_is_matched_with_the_rooms_of_the_schedule() throws IOException {
+    Checked c = set("Pool and deck: epoxy grout, ANSI A118.3.", "Bar: grout, ANSI A118.7.");
+    assertThat(c.governing("PG-1", "grout.standard")).contains("ANSI A118.3");
+    assertThat(c.governing("PG-2", "grout.standard")).contains("ANSI A118.3");
+    assertThat(c.governing("PG-3", "grout.standard")).doesNotContain("ANSI A118.3");
+  }
+
+  @Test
+  void a_place_alone_does_not_reach_other_rooms() throws IOException {
+    Checked c = set("Pool: epoxy grout, ANSI A118.3.");
+    assertThat(c.governing("PG-1", "grout.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("PG-2", "grout.standard")).isEmpty();
+  }
+}
