@@ -26,8 +26,16 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
 
   /** Reads, recognises, resolves and checks with the standard set and the layers over it. */
   public static Checked of(Path folder, Path... layers) {
+    return by(rules(vocabulary(), layers), folder);
+  }
+
+  /** The same by the standard set of this name. */
+  public static Checked by(String ruleSet, Path folder) {
+    return by(rules(vocabulary(), ruleSet), folder);
+  }
+
+  private static Checked by(RuleSet rules, Path folder) {
     Vocabulary vocabulary = vocabulary();
-    RuleSet rules = rules(vocabulary, layers);
     List<Document> documents = new DocumentReader(ReadOptions.defaults()).read(List.of(folder));
     Recogniser recogniser = new Recogniser(vocabulary);
     Project project =
@@ -50,8 +58,12 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   }
 
   public static RuleSet rules(Vocabulary vocabulary, Path... layers) {
+    return rules(vocabulary, "north-america", layers);
+  }
+
+  private static RuleSet rules(Vocabulary vocabulary, String ruleSet, Path... layers) {
     try {
-      return new RuleSets(vocabulary).load("north-america", List.of(layers));
+      return new RuleSets(vocabulary).load(ruleSet, List.of(layers));
     } catch (RuleFileException e) {
       throw new AssertionError(e.getMessage(), e);
     }
@@ -67,7 +79,7 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   /** Reported under its id; what is part of another check is known by its attribute. */
   private static boolean of(String check, Finding f) {
     boolean confirmation = f.attribute().equals("membrane.confirmation");
-    return check.equals("membrane-confirmation")
+    return check.startsWith("membrane-confirmation")
         ? confirmation
         : f.check().equals(check) && !confirmation;
   }
