@@ -6,6 +6,13 @@ import java.util.TreeSet;
 
 /** What later words of a text say of its earlier statements. */
 final class LaterWords {
+  private static final Set<String> SITE =
+      Set.of(
+          "process.cleaning",
+          "process.cuttingSafety",
+          "process.instructions",
+          "process.temperature");
+
   private LaterWords() {}
 
   /**
@@ -51,6 +58,20 @@ final class LaterWords {
         excepts ? previous.except() : l.except(),
         l.surfaces(),
         l.with());
+  }
+
+  /**
+   * "Cover GF-1 against rain. No acid." forbids acid on every tile: rules of the site are limited
+   * by their own sentence alone.
+   *
+   * @param from the first statement of the sentence
+   * @param said what the sentence itself is limited to
+   */
+  static void rulesOfTheSite(List<Statement> out, int from, Limits said) {
+    for (int i = from; i < out.size(); i++) {
+      Statement s = out.get(i);
+      if (SITE.contains(s.attribute())) out.set(i, s.withLimits(said.anywhere()));
+    }
   }
 
   static Limits exceptFrom(List<Statement> out, Limits previous, Limits exception) {

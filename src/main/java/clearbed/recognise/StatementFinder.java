@@ -70,6 +70,7 @@ final class StatementFinder {
       Limits limits = limits(part, context).within(leadLimits);
       boolean other = previous.glass() && !limits.glass() && OTHER_TILE.matcher(part.text()).find();
       if (other) limits = limits.ofOtherTile();
+      Limits said = limits;
       if (part.sentence()) limits = LaterWords.sameSubject(limits, previous, leadFamily.isEmpty());
       if (part.exception()) {
         previous = LaterWords.exceptFrom(out, previous, limitFinder.of(part.text(), false));
@@ -88,6 +89,7 @@ final class StatementFinder {
               origin.withText(text),
               limits,
               carried));
+      if (part.sentence()) LaterWords.rulesOfTheSite(out, before, said);
       if (USES.matcher(part.text()).find()) {
         uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), own, limits);
       }
