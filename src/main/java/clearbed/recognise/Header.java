@@ -230,7 +230,7 @@ record Header(Map<Integer, Column> columns, int rows) {
     Column before = null;
     for (Map.Entry<Integer, Column> entry : columns.entrySet()) {
       Column c = entry.getValue();
-      if (AT.matcher(c.text()).matches() && isOf(before, "movement.width")) {
+      if (AT.matcher(c.text()).matches() && ofMovement(before)) {
         entry.setValue(as(vocabulary, c, "movement.spacing"));
       }
       boolean bed = isOf(c, "substrate.type") && BED.matcher(c.text()).find();
@@ -242,6 +242,10 @@ record Header(Map<Integer, Column> columns, int rows) {
       if (other && !mortar) entry.setValue(as(vocabulary, c, "mortar.standard"));
       before = c;
     }
+  }
+
+  private static boolean ofMovement(Column column) {
+    return isOf(column, "movement.width") || isOf(column, "movement.guideline");
   }
 
   private static boolean isOf(Column column, String attribute) {

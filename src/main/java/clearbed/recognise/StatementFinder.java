@@ -16,6 +16,9 @@ final class StatementFinder {
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
               + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
+  private static final Pattern USED =
+      Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern MARKS =
       Pattern.compile("(?:" + Tags.MARK + "(?:,? and |, ?| & |$))+");
 
@@ -91,7 +94,9 @@ final class StatementFinder {
               carried));
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, said);
       if (USES.matcher(part.text()).find()) {
-        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), own, limits);
+        // "Used for glass tile GT-1" is said of the mortar.
+        String of = own.equals("tile") && USED.matcher(part.text()).find() ? "" : own;
+        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), of, limits);
       }
       if (!own.isEmpty()) spoken = own;
       if (!part.exception()) previous = limits;

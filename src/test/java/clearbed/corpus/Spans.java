@@ -17,6 +17,9 @@ final class Spans {
   private static final Pattern SPAN =
       Pattern.compile("<([a-z][A-Za-z.]*)((?:\\s+[^<>\\s]+)*)>(.*?)</>");
 
+  /** Stands where an edit took words out. */
+  private static final String GONE = "\u0001";
+
   private Spans() {}
 
   /** The text with every marked statement passed through the edit, marks kept. */
@@ -28,7 +31,7 @@ final class Spans {
   private static String edited(MatchResult match, Set<String> all, UnaryOperator<Statement> edit) {
     Statement before = statement(match, all);
     String words = edit.apply(before).text();
-    if (words.isEmpty()) return "";
+    if (words.isEmpty()) return GONE;
     return "<" + match.group(1) + match.group(2) + ">" + words + "</>";
   }
 
@@ -47,7 +50,11 @@ final class Spans {
 
   /** The words alone, as they are rendered; what an edit left at the start is capitalised. */
   static String strip(String text) {
-    String words = text.replaceAll("<[^<>]*>", "").replaceAll(" {2,}", " ").replace(":,", ":");
+    String bare = text.replaceAll("<[^<>]*>", "");
+    // Whoever takes the end of a sentence out puts a full stop before it.
+    String ended =
+        bare.replaceAll(",\\s*" + GONE + "(?=\\s+(?!Use|Type|Grade|Class)[A-Z][a-z]+ |\\s*$)", ".");
+    String words = ended.replace(GONE, "").replaceAll(" {2,}", " ").replace(":,", ":");
     String line = words.strip();
     return line.isEmpty()
         ? line
