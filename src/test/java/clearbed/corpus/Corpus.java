@@ -39,9 +39,6 @@ final class Corpus {
           "mossbridge-library",
           "nettlecombe-lido");
 
-  /** Unseen sets written when those of {@link #LAST} had been opened, likewise. */
-  private static final List<String> NEWEST = List.of();
-
   /**
    * Unseen sets written when the fresh ones had been opened, by somebody who had not read the
    * rules.
@@ -81,24 +78,16 @@ final class Corpus {
   private Corpus() {}
 
   static List<DraftSet> sets() {
-    return Stream.of(NAMES, UNSEEN, FRESH, LAST, NEWEST)
-        .flatMap(List::stream)
-        .map(Corpus::set)
-        .toList();
+    return Stream.of(NAMES, UNSEEN, FRESH, LAST).flatMap(List::stream).map(Corpus::set).toList();
   }
 
   static boolean unseen(String name) {
-    return UNSEEN.contains(name) || fresh(name) || last(name) || newest(name);
+    return UNSEEN.contains(name) || fresh(name) || last(name);
   }
 
   /** True for the second seven of the unseen sets. */
   static boolean fresh(String name) {
     return FRESH.contains(name);
-  }
-
-  /** True for the unseen sets that are not opened yet. */
-  static boolean newest(String name) {
-    return NEWEST.contains(name);
   }
 
   /** True for the unseen sets that were written and opened last but one. */
