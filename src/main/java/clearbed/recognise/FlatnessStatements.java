@@ -21,7 +21,7 @@ final class FlatnessStatements {
               + Numbers.PATTERN
               + "\\s*"
               + UnitWords.PATTERN
-              + ")\\s*(?:\\([^)]*\\)\\s*|\\[[^\\]]*\\]\\s*)?(?:(?:gap|out of (?:plane|true|level|flat)|deviation|departure|variation|maximum|max\\.?|or less)\\s+){0,2}(?:in|per|over|within|under|beneath|along|at|from|below)\\s+(?:a\\s+|any\\s+)?("
+              + ")\\s*(?:\\([^)]*\\)\\s*|\\[[^\\]]*\\]\\s*)?(?:(?:gap|out of (?:plane|true|level|flat)|out|deviation|departure|variation|maximum|max\\.?|or less)\\s+){0,2}(?:in|per|over|within|under|beneath|along|at|from|below)\\s+(?:a\\s+|any\\s+)?("
               + Numbers.PATTERN
               + "[ -]*"
               + UnitWords.PATTERN

@@ -45,6 +45,11 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--fresh-only", description = "only the unseen sets of the second seven")
   private boolean freshOnly;
 
+  @Option(
+      names = "--newest-only",
+      description = "only the unseen sets that were written last of all")
+  private boolean newestOnly;
+
   @Option(names = "--last-only", description = "only the unseen sets written last")
   private boolean lastOnly;
 
@@ -140,7 +145,7 @@ public final class CorpusRun implements Callable<Integer> {
   private int measure(Checker checker) throws IOException {
     List<String> lines = new ArrayList<>();
     Trial.Result result = new Trial(checker, chosenSets(), chosenOperators(), lines::add).run();
-    boolean apart = unseenOnly || freshOnly || lastOnly;
+    boolean apart = unseenOnly || freshOnly || lastOnly || newestOnly;
     if (!apart) print("tuned", result.tuned());
     if (!tunedOnly && !apart) print("held back", result.heldBack());
     if (!tunedOnly) print("unseen", result.unseen());
@@ -166,6 +171,7 @@ public final class CorpusRun implements Callable<Integer> {
         .filter(set -> !tunedOnly || !(set.heldBack() || set.unseen()))
         .filter(set -> !unseenOnly || set.unseen())
         .filter(set -> !freshOnly || Corpus.fresh(set.name()))
+        .filter(set -> !newestOnly || Corpus.newest(set.name()))
         .filter(set -> !lastOnly || Corpus.last(set.name()))
         .toList();
   }
