@@ -4,12 +4,16 @@ import clearbed.check.Checker;
 import clearbed.check.RuleFileException;
 import clearbed.check.RuleSet;
 import clearbed.check.RuleSets;
+import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
 import clearbed.model.Verdict;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
+import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
@@ -17,6 +21,7 @@ import clearbed.resolve.Resolver;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What the whole tool makes of a folder of documents, for tests to look at. */
@@ -43,6 +48,20 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
             .resolve(documents.stream().map(recogniser::recognise).toList(), rules.facts());
     return new Checked(
         documents, project, new Checker(vocabulary, rules).check(project, documents));
+  }
+
+  /** Recognises and resolves a text document of these paragraphs; checks nothing. */
+  public static Checked ofLines(String name, List<String> lines) {
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      Origin at = new Origin(name, null, null, null, i + 1, null, line);
+      blocks.add(Paragraph.body(at, line));
+    }
+    Document document = Document.read(name, "txt", blocks, List.of());
+    Facts facts = new Recogniser(VOCABULARY).recognise(document);
+    Project project = new Resolver(VOCABULARY).resolve(List.of(facts), List.of());
+    return new Checked(List.of(document), project, null);
   }
 
   public static Vocabulary vocabulary() {

@@ -13,13 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 
 /** The references article of the tile section and its requirements name the same standards. */
 final class ReferencesCheck implements SetComputation {
-  private static final Pattern LIST =
-      Pattern.compile(".*\\b(?:references?|reference standards|standards)\\b.*");
-
   private final boolean unused;
 
   /**
@@ -45,7 +41,7 @@ final class ReferencesCheck implements SetComputation {
       Map<String, Citation> listed = new LinkedHashMap<>();
       Map<String, Citation> used = new LinkedHashMap<>();
       for (Clause clause : section.clauses()) {
-        boolean list = LIST.matcher(clause.heading().toLowerCase(java.util.Locale.ROOT)).matches();
+        boolean list = clause.listsReferences();
         for (Citations.Found f : cited.computeIfAbsent(clause.text(), Citations::find))
           (list ? listed : used)
               .putIfAbsent(

@@ -40,12 +40,10 @@ final class TagsCheck implements SetComputation {
     Set<String> rows = new TreeSet<>();
     for (Facts f : scene.project().facts()) f.rows().forEach(r -> rows.add(Tags.key(r.tag())));
     // Without a schedule the tiles are those that clauses specify by tag.
-    if (rows.isEmpty()) scene.project().glass().forEach(e -> rows.add(Tags.key(e.tag())));
+    Set<String> glass = scene.project().glassKeys();
+    if (rows.isEmpty()) rows.addAll(glass);
     Set<String> prefixes =
-        scene.project().glass().stream()
-            .map(e -> Tags.prefix(Tags.key(e.tag())))
-            .filter(p -> !p.isEmpty())
-            .collect(Collectors.toSet());
+        glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
     Map<String, Origin> strangers = new LinkedHashMap<>();
     // Issue after issue says the same words.
     Map<String, Boolean> speaking = new HashMap<>();
@@ -110,8 +108,7 @@ final class TagsCheck implements SetComputation {
   private static Section specifying(Scene scene) {
     Section section = scene.project().tileSection();
     if (section != null) return section;
-    Set<String> glass =
-        scene.project().glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    Set<String> glass = scene.project().glassKeys();
     long most = 1;
     for (Section other : scene.project().sections()) {
       long named =

@@ -15,7 +15,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Places where a value belongs and stands open. */
 final class UnresolvedCheck implements SetComputation {
@@ -39,17 +38,16 @@ final class UnresolvedCheck implements SetComputation {
    * named.
    */
   private static void unassigned(Scene scene, Map<String, Open> open) {
-    Set<String> glass =
-        scene.project().glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    Set<String> glass = scene.project().glassKeys();
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         for (Statement s : clause.statements()) {
-          boolean text = s.attribute().equals("text") && s.content() instanceof Content.Open;
+          if (!s.attribute().equals("text") || !(s.content() instanceof Content.Open)) continue;
           boolean tile =
               section.article()
                   || s.limits().glass()
                   || s.limits().tags().stream().map(Tags::key).anyMatch(glass::contains);
-          if (text && tile && !s.limits().otherTileOnly())
+          if (tile && !s.limits().otherTileOnly())
             add(open, "", s.content().text(), s.origin(), null);
         }
       }

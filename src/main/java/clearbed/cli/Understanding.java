@@ -66,8 +66,7 @@ record Understanding(
   private static List<Report.DocumentSummary> summaries(
       List<Document> documents, List<Facts> facts, Project project) {
     List<Report.DocumentSummary> out = new ArrayList<>();
-    Set<String> glass =
-        project.glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    Set<String> glass = project.glassKeys();
     Map<String, Set<String>> origins = new HashMap<>();
     for (Entry e : project.glass()) {
       origins.computeIfAbsent(e.origin().document(), d -> new TreeSet<>()).add(Tags.key(e.tag()));

@@ -2,6 +2,8 @@ package clearbed.recognise;
 
 import clearbed.model.Origin;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A paragraph of a section, or a note.
@@ -17,7 +19,14 @@ public record Clause(
     String text,
     Limits limits,
     List<Statement> statements) {
+  private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
+
   public Clause {
     statements = List.copyOf(statements);
+  }
+
+  /** True when it stands in a list of references, by the title of its article. */
+  public boolean listsReferences() {
+    return REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();
   }
 }

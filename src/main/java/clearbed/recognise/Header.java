@@ -79,18 +79,11 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   /** In a table of movement joints the width of a joint is not that of a grout joint. */
   Header ofMovementJoints(Vocabulary vocabulary) {
-    Attribute width = vocabulary.attribute("movement.width").orElse(null);
-    if (width == null) return this;
-    Map<Integer, Column> out = new LinkedHashMap<>();
-    columns.forEach(
+    Map<Integer, Column> out = new LinkedHashMap<>(columns);
+    out.replaceAll(
         (index, c) -> {
-          boolean joint = c.attribute() != null && c.attribute().id().equals("grout.width");
           boolean grout = c.text().toLowerCase(Locale.ROOT).contains("grout");
-          out.put(
-              index,
-              joint && !grout
-                  ? new Column(c.index(), c.text(), c.role(), width, c.surface(), c.unit())
-                  : c);
+          return isOf(c, "grout.width") && !grout ? as(vocabulary, c, "movement.width") : c;
         });
     return new Header(out, rows);
   }
@@ -230,18 +223,22 @@ record Header(Map<Integer, Column> columns, int rows) {
     Column before = null;
     for (Map.Entry<Integer, Column> entry : columns.entrySet()) {
       Column c = entry.getValue();
-      if (AT.matcher(c.text()).matches() && ofMovement(before)) {
+      if (ofMovement(before) && AT.matcher(c.text()).matches()) {
         entry.setValue(as(vocabulary, c, "movement.spacing"));
       }
-      boolean bed = isOf(c, "substrate.type") && BED.matcher(c.text()).find();
-      boolean other =
-          bed
-              && columns.values().stream()
-                  .anyMatch(o -> isOf(o, "substrate.type") && !BED.matcher(o.text()).find());
-      boolean mortar = columns.values().stream().anyMatch(o -> isOf(o, "mortar.standard"));
-      if (other && !mortar) entry.setValue(as(vocabulary, c, "mortar.standard"));
+      if (isBed(c) && bedIsMortar(columns)) entry.setValue(as(vocabulary, c, "mortar.standard"));
       before = c;
     }
+  }
+
+  /** A setting bed beside a substrate, where no other column gives the mortar. */
+  private static boolean bedIsMortar(Map<Integer, Column> columns) {
+    return columns.values().stream().anyMatch(c -> isOf(c, "substrate.type") && !isBed(c))
+        && columns.values().stream().noneMatch(c -> isOf(c, "mortar.standard"));
+  }
+
+  private static boolean isBed(Column column) {
+    return isOf(column, "substrate.type") && BED.matcher(column.text()).find();
   }
 
   private static boolean ofMovement(Column column) {

@@ -34,6 +34,10 @@ final class LimitFinder {
   private static final Pattern LIST_OF_PLACES =
       Pattern.compile(
           "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
+  private static final Pattern BETWEEN_PLACES =
+      Pattern.compile("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+");
+  private static final Pattern OTHER_TILE =
+      Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
   private static final int LIST_GAP = 30;
@@ -79,6 +83,15 @@ final class LimitFinder {
         Set.of(),
         places(text, vocabulary.surfacePlaces(), heading),
         Map.of());
+  }
+
+  /**
+   * "Grout for glass tile: ... Grout for other tile: ..."
+   *
+   * @param limits of words behind some that speak of glass tile
+   */
+  static Limits behindGlass(Limits limits, String text) {
+    return !limits.glass() && OTHER_TILE.matcher(text).find() ? limits.ofOtherTile() : limits;
   }
 
   /** True when the text is limited to tags. */
@@ -141,10 +154,7 @@ final class LimitFinder {
     Matcher list = LIST_OF_PLACES.matcher(text);
     while (list.find()) {
       List<String> words =
-          List.of(
-              list.group()
-                  .toLowerCase(java.util.Locale.ROOT)
-                  .split("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+"));
+          List.of(BETWEEN_PLACES.split(list.group().toLowerCase(java.util.Locale.ROOT)));
       boolean place =
           words.stream()
               .anyMatch(

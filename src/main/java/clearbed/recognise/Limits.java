@@ -61,13 +61,16 @@ public record Limits(
 
   /** About what these marks stand for and nothing else, should no schedule know them. */
   Limits ofMarksAlone() {
-    Set<String> other = union(otherTile, Set.of("another mark"));
-    return new Limits(tags, glass, other, exposures, except, surfaces, with);
+    return alsoOfTile("another mark");
   }
 
   /** About tile that is not of glass. */
   Limits ofOtherTile() {
-    Set<String> other = union(otherTile, Set.of("other tile"));
+    return alsoOfTile("other tile");
+  }
+
+  private Limits alsoOfTile(String kind) {
+    Set<String> other = union(otherTile, Set.of(kind));
     return new Limits(tags, glass, other, exposures, except, surfaces, with);
   }
 

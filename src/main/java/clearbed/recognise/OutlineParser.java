@@ -186,10 +186,8 @@ final class OutlineParser {
     /** "Other tile: ..." behind "Glass tile: ..." is not about glass. */
     private Limits otherThanGlass(String lead, Limits limits) {
       List<Node> above = List.copyOf(path);
-      boolean other = !limits.glass() && StatementFinder.OTHER_TILE.matcher(lead).find();
-      if (other && above.equals(aboveGlass)) return limits.ofOtherTile();
       if (limits.glass()) aboveGlass = above;
-      return limits;
+      return above.equals(aboveGlass) ? LimitFinder.behindGlass(limits, lead) : limits;
     }
 
     /**

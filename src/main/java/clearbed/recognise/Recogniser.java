@@ -9,14 +9,12 @@ import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
   private static final int LONGEST_TITLE = 70;
   private static final Set<String> PRODUCTS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
-  private static final Pattern LISTED = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
 
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
@@ -46,7 +44,7 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table t, List<Paragraph> running) {
-    ScheduleFinder.Result found = scheduleFinder.find(t, headingOver(running));
+    ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running));
     boolean products = products(found, t, running);
     if (!products) {
       c.rows.addAll(found.rows());
@@ -62,20 +60,6 @@ public final class Recogniser {
       Section notes = outlineParser.notes(found.notes(), t.origin());
       if (notes != null) c.sections.add(notes);
     }
-  }
-
-  /** The heading, or the few words, that a table stands under; empty when there are none. */
-  private static String headingOver(List<Paragraph> running) {
-    if (running.isEmpty()) return "";
-    String last = PlainText.of(running.get(running.size() - 1).text()).trim();
-    if (last.length() < LONGEST_TITLE && !last.endsWith(".")) return last;
-    for (int i = running.size() - 1; i >= 0; i--) {
-      Paragraph p = running.get(i);
-      String text = PlainText.of(p.text()).trim();
-      Outline.Label label = Outline.label(p, text);
-      if (Outline.heading(p, label)) return label.rest();
-    }
-    return "";
   }
 
   /**
@@ -132,8 +116,7 @@ public final class Recogniser {
     List<Citation> out = new ArrayList<>();
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
-        boolean listed =
-            LISTED.matcher(clause.heading().toLowerCase(java.util.Locale.ROOT)).matches();
+        boolean listed = clause.listsReferences();
         for (Citations.Found f : Citations.find(clause.text()))
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }
@@ -158,8 +141,25 @@ public final class Recogniser {
     final List<Section> sections = new ArrayList<>();
     final List<Document.Gap> gaps;
 
+    /** The last heading among the paragraphs looked at so far: each is looked at once. */
+    private String heading = "";
+
+    private int lookedAt;
+
     Collected(Document document) {
       gaps = new ArrayList<>(document.gaps());
+    }
+
+    /** The heading, or the few words, that a table stands under; empty when there are none. */
+    String headingOver(List<Paragraph> running) {
+      for (; lookedAt < running.size(); lookedAt++) {
+        Paragraph p = running.get(lookedAt);
+        Outline.Label label = Outline.label(p, PlainText.of(p.text()).trim());
+        if (Outline.heading(p, label)) heading = label.rest();
+      }
+      if (running.isEmpty()) return "";
+      String last = PlainText.of(running.get(running.size() - 1).text()).trim();
+      return last.length() < LONGEST_TITLE && !last.endsWith(".") ? last : heading;
     }
   }
 }

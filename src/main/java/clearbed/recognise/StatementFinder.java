@@ -22,10 +22,6 @@ final class StatementFinder {
   private static final Pattern MARKS =
       Pattern.compile("(?:" + Tags.MARK + "(?:,? and |, ?| & |$))+");
 
-  // "Grout for glass tile: ... Grout for other tile: ..."
-  static final Pattern OTHER_TILE =
-      Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
-
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
   private final Remembered remembered = new Remembered();
@@ -71,8 +67,7 @@ final class StatementFinder {
         family = leadFamily;
       if (!part.lead().isEmpty()) leadLimits = leadLimits(part.lead(), family);
       Limits limits = limits(part, context).within(leadLimits);
-      boolean other = previous.glass() && !limits.glass() && OTHER_TILE.matcher(part.text()).find();
-      if (other) limits = limits.ofOtherTile();
+      if (previous.glass()) limits = LimitFinder.behindGlass(limits, part.text());
       Limits said = limits;
       if (part.sentence()) limits = LaterWords.sameSubject(limits, previous, leadFamily.isEmpty());
       if (part.exception()) {

@@ -8,6 +8,7 @@ import clearbed.recognise.Clause;
 import clearbed.recognise.RoomUse;
 import clearbed.recognise.ScheduleRow;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -79,7 +80,7 @@ final class Draft {
   }
 
   Set<String> terms(String attribute) {
-    return new LinkedHashSet<>(terms.getOrDefault(attribute, Set.of()));
+    return Collections.unmodifiableSet(terms.getOrDefault(attribute, Set.of()));
   }
 
   /**
@@ -91,11 +92,6 @@ final class Draft {
         .anyMatch(
             v ->
                 WORDS.splitAsStream(v.asWritten().toLowerCase(Locale.ROOT)).anyMatch(room::equals));
-  }
-
-  /** The same, for who adds nothing while looking at them. */
-  Set<String> termsNow(String attribute) {
-    return terms.getOrDefault(attribute, Set.of());
   }
 
   boolean says(String attribute) {

@@ -50,7 +50,7 @@ final class Products {
     if (!adds && (!section.article() || section.notes() || clause.number().isEmpty())) return;
     if (!section.article() && !section.notes() || outsideProducts(section, clause)) return;
     for (String tag : Tags.inOpening(clause.text())) {
-      if (!known(tag) && (adds || !kin(tag)) && product(clause, tag)) {
+      if (!known(tag) && (adds || !unlikeScheduled(tag)) && product(clause, tag)) {
         add(Tags.asWritten(Tags.key(tag), clause.text()), clause);
       }
     }
@@ -63,7 +63,7 @@ final class Products {
     if (heading.equals(clause.text()) || !vocabulary.describesGlassTile(opening(clause))) return;
     if (ELSEWHERE.matcher(clause.text()).find()) return;
     for (String tag : Tags.inOpening(heading)) {
-      if (!known(tag) && !kin(tag) && Tags.opens(tag, heading)) {
+      if (!known(tag) && !unlikeScheduled(tag) && Tags.opens(tag, heading)) {
         Draft draft = add(Tags.asWritten(Tags.key(tag), heading), clause);
         section.clauses().stream()
             .filter(c -> c.heading().equals(heading) && c != clause)
@@ -84,7 +84,7 @@ final class Products {
   }
 
   /** A tag unlike those that the schedules give to glass tile. */
-  private boolean kin(String tag) {
+  private boolean unlikeScheduled(String tag) {
     return schedules
         && drafts.values().stream()
             .noneMatch(d -> d.glass && Tags.prefix(d.key).equals(Tags.prefix(Tags.key(tag))));

@@ -5,9 +5,11 @@ import clearbed.recognise.Citation;
 import clearbed.recognise.Facts;
 import clearbed.recognise.RoomUse;
 import clearbed.recognise.Section;
+import clearbed.recognise.Tags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The whole set, joined.
@@ -24,6 +26,11 @@ public record Project(List<Entry> entries, List<Facts> facts, Set<String> tags) 
 
   public List<Entry> glass() {
     return entries.stream().filter(Entry::glass).toList();
+  }
+
+  /** The tags of glass entries, in the one way of writing. */
+  public Set<String> glassKeys() {
+    return glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
   }
 
   public List<Section> sections() {

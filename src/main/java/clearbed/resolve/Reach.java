@@ -56,9 +56,9 @@ final class Reach {
   }
 
   private int places(Limits limits, Draft entry) {
-    Set<String> exposures = entry.termsNow("location.exposure");
+    Set<String> exposures = entry.terms("location.exposure");
     // The tile of a pool is under water, whatever else the schedule says of it.
-    if (!exposures.isEmpty() && entry.termsNow("location.surface").contains("pool")) {
+    if (!exposures.isEmpty() && entry.terms("location.surface").contains("pool")) {
       exposures = new HashSet<>(exposures);
       exposures.add("submerged");
     }
@@ -76,7 +76,7 @@ final class Reach {
   }
 
   private int surfaces(Limits limits, Draft entry) {
-    Set<String> surfaces = entry.termsNow("location.surface");
+    Set<String> surfaces = entry.terms("location.surface");
     if (limits.surfaces().isEmpty() || surfaces.isEmpty() || surfaces.contains("pool")) return 0;
     // A clause on floors and walls alike limits nothing.
     if (limits.surfaces().containsAll(Set.of("floor", "wall"))) return 0;
@@ -86,7 +86,7 @@ final class Reach {
   private int with(Map<String, Set<String>> with, Draft entry) {
     int fit = 0;
     for (Map.Entry<String, Set<String>> condition : with.entrySet()) {
-      Set<String> terms = entry.termsNow(condition.getKey());
+      Set<String> terms = entry.terms(condition.getKey());
       if (terms.stream().noneMatch(condition.getValue()::contains)) return NOT;
       fit += CONDITION;
     }

@@ -87,17 +87,20 @@ public final class Resolver {
   }
 
   private void state(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
+    open(draft);
+    if (draft.glass) gather(draft, sayings, known, reach);
+  }
+
+  /** With what the schedules say of it. */
+  private static void open(Draft draft) {
     draft.open();
     scheduled(draft);
     placed(draft);
-    if (draft.glass) gather(draft, sayings, known, reach);
   }
 
   /** What is stated of what is no glass tile, for those who ask. */
   private static List<Value> stated(Draft draft, Placed.Packer<Value> packer) {
-    draft.open();
-    scheduled(draft);
-    placed(draft);
+    open(draft);
     return values(draft, packer);
   }
 

@@ -6,8 +6,6 @@ import clearbed.Checked;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
-import clearbed.resolve.Project;
-import clearbed.resolve.Resolver;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -35,17 +33,7 @@ class StatementsTest {
                 "2.2 MATERIALS"));
     char letter = 'A';
     for (String clause : clauses) lines.add(letter++ + ". " + clause);
-    List<clearbed.model.Block> blocks = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++)
-      blocks.add(
-          Paragraph.body(
-              new Origin("09 30 00.txt", null, null, null, i + 1, null, lines.get(i)),
-              lines.get(i)));
-    Document document = Document.read("09 30 00.txt", "txt", blocks, List.of());
-    Project project =
-        new Resolver(Checked.vocabulary())
-            .resolve(List.of(new Recogniser(Checked.vocabulary()).recognise(document)), List.of());
-    return new Checked(List.of(document), project, null);
+    return Checked.ofLines("09 30 00.txt", lines);
   }
 
   @Test

@@ -3,13 +3,7 @@ package clearbed.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
 import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.recognise.Recogniser;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -17,18 +11,7 @@ import org.junit.jupiter.api.Test;
 class ProductsTest {
 
   private static Checked text(String... lines) {
-    List<Block> blocks = new ArrayList<>();
-    for (int i = 0; i < lines.length; i++) {
-      Origin at = new Origin("tile.txt", null, null, null, i + 1, null, lines[i]);
-      blocks.add(Paragraph.body(at, lines[i]));
-    }
-    Document document = Document.read("tile.txt", "txt", blocks, List.of());
-    Recogniser recogniser = new Recogniser(Checked.vocabulary());
-    Resolver resolver = new Resolver(Checked.vocabulary());
-    return new Checked(
-        List.of(document),
-        resolver.resolve(List.of(recogniser.recognise(document)), List.of()),
-        null);
+    return Checked.ofLines("tile.txt", List.of(lines));
   }
 
   private static final String[] SHORT_FORM = {
