@@ -21,9 +21,11 @@ final class AmountStatements {
   private static final int NEAR = 90;
 
   private final Vocabulary vocabulary;
+  private final WholeNumbers wholeNumbers;
 
   AmountStatements(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.wholeNumbers = new WholeNumbers(vocabulary);
   }
 
   void addTo(List<Statement> out, Passage p, List<int[]> taken) {
@@ -39,6 +41,7 @@ final class AmountStatements {
       Bound bound = Quantities.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
       amount(p, out, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
     }
+    wholeNumbers.addTo(out, p);
     if (p.context.attribute().isEmpty()) return;
     bareNumber(p, out);
   }
@@ -49,7 +52,9 @@ final class AmountStatements {
     if (column == null
         || column.kind() != Attribute.Kind.AMOUNT
         || column.dimension() != Dimension.RATIO) return;
-    Quantities.parse(p.text, Dimension.RATIO).ifPresent(a -> p.add(out, column, a, false));
+    Quantities.parse(p.text, Dimension.RATIO)
+        .filter(column::accepts)
+        .ifPresent(a -> p.add(out, column, a, false));
   }
 
   private void amount(Passage p, List<Statement> out, Content.Amount amount, int start, int end) {

@@ -46,6 +46,10 @@ public final class Citations {
               "\\b(?:(?:BS|DIN|NF|UNI)\\s+)?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:-(\\d{1,2})(?!\\d))?"
                   + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
               Citations::international, 4),
+          // The ramp tests, whose classes outlived them.
+          new Form(
+              "\\bDIN\\s*[-:]?\\s*(51097|51130|51131)()()(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
+              m -> "DIN " + m.group(1), 4),
           new Form(
               "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171", 4),

@@ -40,6 +40,11 @@ final class LimitFinder {
       Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
+  // "Floors and framing that carry glass tile" is not limited to floors.
+  private static final Pattern AND_WHAT_CARRIES =
+      Pattern.compile(
+          ",? (?:and|or|&) (?:\\w+ )?(?:framing|frames?|structures?|supports?|backgrounds?|substrates?|studs?)\\b",
+          Pattern.CASE_INSENSITIVE);
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
@@ -182,6 +187,8 @@ final class LimitFinder {
     places(text, vocabulary)
         .forEach(
             (hit, term) -> {
+              if (AND_WHAT_CARRIES.matcher(text).region(hit.end(), text.length()).lookingAt())
+                return;
               if (!heading && !introduced(text, hit, introduced)) return;
               introduced.add(hit);
               found.put(hit.start(), term);

@@ -234,11 +234,22 @@ final class RowReader {
               && !found.isEmpty();
       if (!again) found.add(asWritten(s, text));
     }
-    boolean said = found.stream().anyMatch(s -> s.attribute().equals(attribute.id()));
+    boolean said = found.stream().anyMatch(s -> says(attribute, s));
     if (!said)
       found.add(
           new Statement(attribute.id(), new Content.Words(text), false, text, origin, Limits.NONE));
     out.addAll(found);
+  }
+
+  /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */
+  private boolean says(Attribute column, Statement s) {
+    if (s.attribute().equals(column.id())) return true;
+    boolean kin =
+        vocabulary
+            .attribute(s.attribute())
+            .filter(a -> a.family().equals(column.family()))
+            .isPresent();
+    return kin && column.dimension() == Dimension.RATIO;
   }
 
   /** A length under "movement joint" is a width, whether the header names the unit or the cell. */

@@ -7,15 +7,18 @@ import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.TermReader;
 import clearbed.recognise.Vocabulary;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Works out exposure and surface from room names where the documents do not state them. */
+/**
+ * Works out exposure, surface and footwear from room names where the documents do not state them.
+ */
 final class Places {
+  private static final String FOOTWEAR = "location.footwear";
+
   // "Place: pool walls, submerged."
   private static final Pattern LABELLED =
       Pattern.compile(
@@ -29,16 +32,17 @@ final class Places {
   }
 
   void derive(Draft draft) {
-    List<Value> words = new ArrayList<>();
-    for (Value v : List.copyOf(draft.values)) {
-      boolean place =
-          v.attribute().startsWith("location.")
-              && (v.content() instanceof Content.Words || v.attribute().equals("location.surface"));
-      if (place) words.add(v);
-    }
-    for (String attribute : List.of("location.exposure", "location.surface")) {
+    List<Value> places =
+        draft.values.stream().filter(v -> v.attribute().startsWith("location.")).toList();
+    for (String attribute : List.of("location.exposure", "location.surface", FOOTWEAR)) {
       if (!draft.terms(attribute).isEmpty()) continue;
-      for (Value v : words) {
+      for (Value v : places) {
+        // "Wet, barefoot" is an exposure by its own word, and says more.
+        boolean tells =
+            v.content() instanceof Content.Words
+                || v.attribute().equals("location.surface")
+                || attribute.equals(FOOTWEAR);
+        if (!tells) continue;
         for (String term : terms.in(attribute, v.asWritten()))
           draft.add(draft.derived(attribute, term, v));
       }

@@ -11,11 +11,19 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Tests of the tile in the terms of ISO and EN standards. */
+/**
+ * Tests of the tile in the terms of ISO and EN standards. Pendulum values of 36 and more are of low
+ * slip potential by the Health and Safety Executive's sheet on assessing the slip resistance of
+ * flooring (25 to 35 moderate, below 25 high). Barefoot classes begin at 12, 18 and 24°, class A
+ * for largely dry floors, B for showers and pool surrounds (handed down from DIN 51097, from
+ * memory); shod class R10 begins at 10° (DIN 51130, from memory).
+ */
 class IsoEnTest {
   private static final String FROST = "Glass tile,Entrance,Wall,\"External, frost\"";
   private static final String STEAM = "Glass tile,Hammam,Wall,Steam";
   private static final String FLOOR = "Glass tile,Changing room,Floor,Wet";
+  private static final String SHOWERS = "Glass mosaic,Showers,Floor,Wet";
+  private static final String LOBBY = "Glass mosaic,Lobby,Floor,Dry";
   private static final String FOYER = "Glass tile,Foyer,Wall,Dry";
 
   @TempDir Path folder;
@@ -30,8 +38,8 @@ class IsoEnTest {
   }
 
   private static String row(String place) {
-    return List.of(FROST, STEAM, FLOOR, FOYER)
-        .get(List.of("frost", "steam", "floor", "foyer").indexOf(place));
+    return List.of(FROST, STEAM, FLOOR, SHOWERS, LOBBY, FOYER)
+        .get(List.of("frost", "steam", "floor", "showers", "lobby", "foyer").indexOf(place));
   }
 
   @ParameterizedTest
@@ -43,6 +51,19 @@ class IsoEnTest {
         "thermal-shock | steam | GT1: cast glass tile.",
         "thermal-shock | steam | GT1: frost resistance to BS EN ISO 10545-12.",
         "floor-slip | floor | GT1: textured surface.",
+        "floor-slip | floor | GT1: tested for slip to BS EN 16165.",
+        "floor-slip | floor | GT1: pendulum test to BS EN 16165 Annex C, slider 55, wet.",
+        "floor-slip | floor | GT1: PTV not less than 20 wet to BS EN 16165.",
+        "floor-slip | floor | GT1: slip resistance 28 PTV wet (slider 96).",
+        "floor-slip | floor | GT1: pendulum value 24 to 30, wet, dry 60.",
+        "floor-slip | floor | GT1: dry PTV 55.",
+        "floor-slip | floor | GT1: wet DCOF 0.30, ANSI A326.3.",
+        "floor-slip | floor | GT1: slip class R9 to EN 16165 Annex B.",
+        "floor-slip | lobby | GT1: PTV 20, wet.",
+        "floor-slip | showers | GT1: slip resistance R10, EN 16165.",
+        "floor-slip | showers | GT1: slip class R10/A by EN 16165.",
+        "floor-slip | showers | GT1: barefoot class A to EN 16165 Annex A.",
+        "floor-slip | showers | GT1: barefoot ramp test, EN 16165 Annex A, acceptance angle 14°.",
       })
   void a_test_that_no_document_names_is_asked_for(String check, String place, String clause)
       throws IOException {
@@ -60,6 +81,19 @@ class IsoEnTest {
         "thermal-shock | steam | GT1: no damage in thermal shock by ASTM C484.",
         "floor-slip | floor | GT1: pendulum value (PTV) not less than 36 wet to BS EN 16165.",
         "floor-slip | floor | GT1: wet DCOF 0.42 or more, ANSI A326.3.",
+        "floor-slip | floor | GT1: PTV of at least 36, wet.",
+        "floor-slip | floor | GT1: 40 PTV wet, slider 96, by BS EN 16165 Annex C.",
+        "floor-slip | floor | GT1: wet pendulum test value (slider 55, BS EN 16165 Annex C): 36 or more.",
+        "floor-slip | floor | GT1: reject any tile with a PTV below 36.",
+        "floor-slip | floor | GT1: PTV 60 dry, 38 wet.",
+        "floor-slip | floor | GT1: slip class R10 or higher to EN 16165 Annex B.",
+        "floor-slip | floor | GT1: R11 to DIN EN 16165.",
+        "floor-slip | lobby | GT1: slip class R9 to EN 16165 Annex B.",
+        "floor-slip | showers | GT1: R10/B.",
+        "floor-slip | showers | GT1: barefoot class B, EN 16165 Annex A.",
+        "floor-slip | showers | GT1: class C to EN 16165 Annex A (barefoot ramp).",
+        "floor-slip | showers | GT1: barefoot ramp test, EN 16165 Annex A, acceptance angle at least 24°.",
+        "floor-slip | showers | GT1: R10 and a wet pendulum test value of 36 with slider 55.",
         "freeze-thaw | foyer | GT1: cast glass tile.",
         "thermal-shock | foyer | GT1: cast glass tile.",
         "floor-slip | foyer | GT1: cast glass tile.",
@@ -67,5 +101,59 @@ class IsoEnTest {
   void a_test_that_is_named_or_not_called_for_raises_nothing(
       String check, String place, String clause) throws IOException {
     assertThat(set(row(place), clause).findings(check)).isEmpty();
+  }
+
+  private Checked column(String header, String cell) throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Ref,Material,Room,Surface,Exposure,"
+            + header
+            + "\nGT1,"
+            + SHOWERS
+            + ",\""
+            + cell
+            + "\"\n");
+    return Checked.by("iso-en", folder);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Slip resistance | R10/B, PTV 36",
+        "Slip resistance | 36",
+        "Slip resistance | 36 wet",
+        "Slip resistance | R10/B",
+        "Slip resistance | B",
+        "Slip resistance | 0.42",
+        "PTV (wet) | 36+",
+        "PTV | >= 40",
+        "Wet PTV | 40",
+        "Pendulum value | 38-44",
+        "Slip rating | Class C (barefoot)",
+        "Barefoot class | C",
+        "Slip class | A+B",
+      })
+  void a_column_says_how_slip_resistant_a_tile_is(String header, String cell) throws IOException {
+    assertThat(column(header, cell).findings("floor-slip")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Slip resistance | R10/A",
+        "Slip resistance | 25",
+        "Slip resistance | R10",
+        "Slip resistance | 0.30",
+        "Slip resistance | non-slip",
+        "Slip resistance | EN 16165",
+        "PTV | 24",
+        "Barefoot class | A",
+        "R rating | R11",
+      })
+  void a_column_that_says_too_little_is_reported_once(String header, String cell)
+      throws IOException {
+    assertThat(column(header, cell).findings("floor-slip")).hasSize(1);
   }
 }

@@ -37,11 +37,17 @@ final class Corpus {
           "kelpstrand-aquarium",
           "larchmoor-arcade",
           "mossbridge-library",
-          "nettlecombe-lido");
+          "nettlecombe-lido",
+          "tarnwick-baths");
 
   /** Unseen sets written when those of {@link #LAST} had been opened, likewise. */
   private static final List<String> NEWEST =
-      List.of("ivelmoor-bakery", "pendrake-ferry", "pendrake-landing");
+      List.of(
+          "ivelmoor-bakery",
+          "pendrake-ferry",
+          "pendrake-landing",
+          "ossingham-library",
+          "stallbridge-depot");
 
   /**
    * Unseen sets written when the fresh ones had been opened, by somebody who had not read the

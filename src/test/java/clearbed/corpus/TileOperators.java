@@ -64,6 +64,21 @@ final class TileOperators {
         delete("thermal-shock-test-deleted", "test.shock", "thermal-shock"),
         delete("slip-test-deleted", "test.slip", "floor-slip"),
         swap("slip-figure-lowered", "test.slip", "0\\.42", "0.30", "floor-slip"),
+        swap(
+            "pendulum-value-lowered",
+            "test.slip",
+            "(?<=(?i:PTV|pendulum)\\D{0,60})\\b(?:3[6-9]|4\\d)\\b",
+            "24",
+            "floor-slip"),
+        slipTestOnly(),
+        when(
+            swap(
+                "barefoot-class-lowered",
+                "test.slip",
+                "(?<=(?:/|class) ?)[BC](?![\\w+])",
+                "A",
+                "floor-slip"),
+            TileOperators::byBarefootClassAlone),
         delete("coated-letter-deleted", "coated.letter", "cold-coated-wet", "suitability"),
         meshWater(),
         delete("mounting-compatibility-deleted", "mount.mortar", "mesh-mortar"),
@@ -72,6 +87,28 @@ final class TileOperators {
 
   private static boolean wantsStandard(DraftSet set) {
     return !set.rules().equals("iso-en") || set.statements("tile.suitability").isEmpty();
+  }
+
+  private static Operator slipTestOnly() {
+    return when(
+        of(
+            "slip-value-left-out",
+            "name a test of slip resistance and leave out what it is to give",
+            set ->
+                Defect.in(set)
+                    .edit(
+                        "test.slip",
+                        text -> text.isBlank() ? text : "Slip resistance tested to BS EN 16165.")
+                    .expect("floor-slip")),
+        set -> set.rules().equals("iso-en"));
+  }
+
+  /** A pendulum value would speak for the floor whatever its class. */
+  private static boolean byBarefootClassAlone(DraftSet set) {
+    List<Statement> said = set.statements("test.slip");
+    return !said.isEmpty()
+        && said.stream().allMatch(s -> s.text().matches("(?s).*(?:class|/) ?[BC]\\b.*"))
+        && said.stream().noneMatch(s -> s.text().matches("(?is).*(?:PTV|pendulum).*"));
   }
 
   private static Operator metallicWet() {
