@@ -24,44 +24,106 @@ import java.util.concurrent.ConcurrentHashMap;
 final class RecordCodec {
   private final Map<Class<?>, Shape> shapes = new ConcurrentHashMap<>();
 
-  private record Shape(Constructor<?> constructor, Method[] parts, Type[] types) {}
-
-  void write(PackedOutput out, Object value, Type type) {
-    if (type instanceof ParameterizedType generic) {
-      collection(out, value, generic);
-    } else if (type == String.class) {
-      out.text((String) value);
-    } else if (type == boolean.class) {
-      out.flag((Boolean) value);
-    } else if (type == int.class) {
-      out.number((Integer) value);
-    } else if (type == Integer.class) {
-      out.numberOrNull((Integer) value);
-    } else if (type == double.class) {
-      long bits = Double.doubleToRawLongBits((Double) value);
-      out.number((int) (bits >> 32));
-      out.number((int) bits);
-    } else {
-      out.flag(value != null);
-      if (value != null) object(out, value, (Class<?>) type);
+  /** Asked of a class once: Java answers slowly whether it is sealed, and copies every answer. */
+  private record Shape(
+      Object[] constants,
+      Class<?>[] kinds,
+      Constructor<?> constructor,
+      Method[] parts,
+      Part[] types) {
+    Shape(Object[] constants, Class<?>[] kinds) {
+      this(constants, kinds, null, null, null);
     }
   }
 
-  private void object(PackedOutput out, Object value, Class<?> type) {
-    if (type.isEnum()) {
+  private enum Form {
+    TEXT,
+    FLAG,
+    NUMBER,
+    NUMBER_OR_NULL,
+    REAL,
+    MAP,
+    SET,
+    LIST,
+    OBJECT
+  }
+
+  /**
+   * How a component is written.
+   *
+   * @param of what a collection holds: items, or keys and values
+   */
+  private record Part(Form form, Class<?> type, Part[] of) {
+    static Part of(Type type) {
+      if (type instanceof ParameterizedType generic) {
+        Type[] held = generic.getActualTypeArguments();
+        Part[] of = new Part[held.length];
+        for (int i = 0; i < of.length; i++) of[i] = of(held[i]);
+        Class<?> raw = (Class<?>) generic.getRawType();
+        Form form = raw == Map.class ? Form.MAP : raw == Set.class ? Form.SET : Form.LIST;
+        return new Part(form, raw, of);
+      }
+      Form form = Form.OBJECT;
+      if (type == String.class) form = Form.TEXT;
+      if (type == boolean.class) form = Form.FLAG;
+      if (type == int.class) form = Form.NUMBER;
+      if (type == Integer.class) form = Form.NUMBER_OR_NULL;
+      if (type == double.class) form = Form.REAL;
+      return new Part(form, (Class<?>) type, null);
+    }
+  }
+
+  void write(PackedOutput out, Object value, Class<?> type) {
+    write(out, value, Part.of(type));
+  }
+
+  private void write(PackedOutput out, Object value, Part part) {
+    switch (part.form) {
+      case TEXT -> out.text((String) value);
+      case FLAG -> out.flag((Boolean) value);
+      case NUMBER -> out.number((Integer) value);
+      case NUMBER_OR_NULL -> out.numberOrNull((Integer) value);
+      case REAL -> {
+        long bits = Double.doubleToRawLongBits((Double) value);
+        out.number((int) (bits >> 32));
+        out.number((int) bits);
+      }
+      case MAP -> map(out, (Map<?, ?>) value, part);
+      case SET, LIST -> items(out, (Collection<?>) value, part);
+      case OBJECT -> {
+        out.flag(value != null);
+        if (value != null) object(out, value, shape(part.type));
+      }
+    }
+  }
+
+  private void map(PackedOutput out, Map<?, ?> map, Part part) {
+    out.number(map.size());
+    map.forEach(
+        (key, held) -> {
+          write(out, key, part.of[0]);
+          write(out, held, part.of[1]);
+        });
+  }
+
+  private void items(PackedOutput out, Collection<?> items, Part part) {
+    out.number(items.size());
+    for (Object item : items) write(out, item, part.of[0]);
+  }
+
+  private void object(PackedOutput out, Object value, Shape shape) {
+    if (shape.constants != null) {
       out.number(((Enum<?>) value).ordinal());
-    } else if (type.isSealed()) {
-      Class<?>[] kinds = type.getPermittedSubclasses();
-      int kind = List.of(kinds).indexOf(value.getClass());
+    } else if (shape.kinds != null) {
+      int kind = List.of(shape.kinds).indexOf(value.getClass());
       out.number(kind);
-      record(out, value, kinds[kind]);
+      record(out, value, shape(shape.kinds[kind]));
     } else {
-      record(out, value, type);
+      record(out, value, shape);
     }
   }
 
-  private void record(PackedOutput out, Object value, Class<?> type) {
-    Shape shape = shape(type);
+  private void record(PackedOutput out, Object value, Shape shape) {
     for (int i = 0; i < shape.parts.length; i++) {
       try {
         write(out, shape.parts[i].invoke(value), shape.types[i]);
@@ -71,88 +133,90 @@ final class RecordCodec {
     }
   }
 
-  private void collection(PackedOutput out, Object value, ParameterizedType type) {
-    Type[] of = type.getActualTypeArguments();
-    if (value instanceof Map<?, ?> map) {
-      out.number(map.size());
-      map.forEach(
-          (key, held) -> {
-            write(out, key, of[0]);
-            write(out, held, of[1]);
-          });
-    } else {
-      Collection<?> items = (Collection<?>) value;
-      out.number(items.size());
-      for (Object item : items) write(out, item, of[0]);
-    }
-  }
-
   /**
    * @throws DamagedDocument when the bytes cannot be such a value
    */
-  Object read(PackedInput in, Type type) throws DamagedDocument {
-    if (type instanceof ParameterizedType generic) return collection(in, generic);
-    if (type == String.class) return in.text();
-    if (type == boolean.class) return in.flag();
-    if (type == int.class) return in.number();
-    if (type == Integer.class) return in.numberOrNull();
-    if (type == double.class) {
-      long high = in.number();
-      return Double.longBitsToDouble(high << 32 | in.number() & 0xFFFF_FFFFL);
+  Object read(PackedInput in, Class<?> type) throws DamagedDocument {
+    return read(in, Part.of(type));
+  }
+
+  private Object read(PackedInput in, Part part) throws DamagedDocument {
+    switch (part.form) {
+      case TEXT:
+        return in.text();
+      case FLAG:
+        return in.flag();
+      case NUMBER:
+        return in.number();
+      case NUMBER_OR_NULL:
+        return in.numberOrNull();
+      case REAL:
+        long high = in.number();
+        return Double.longBitsToDouble(high << 32 | in.number() & 0xFFFF_FFFFL);
+      case MAP:
+        return map(in, part);
+      case SET:
+        return items(in, part, new LinkedHashSet<>());
+      case LIST:
+        return items(in, part, new ArrayList<>());
+      default:
+        return in.flag() ? object(in, shape(part.type)) : null;
     }
-    return in.flag() ? object(in, (Class<?>) type) : null;
   }
 
-  private Object object(PackedInput in, Class<?> type) throws DamagedDocument {
-    if (type.isEnum()) return in.oneOf(type.getEnumConstants());
-    return record(in, type.isSealed() ? in.oneOf(type.getPermittedSubclasses()) : type);
+  private Map<Object, Object> map(PackedInput in, Part part) throws DamagedDocument {
+    Map<Object, Object> map = new LinkedHashMap<>();
+    for (int left = in.count(); left > 0; left--) {
+      map.put(read(in, part.of[0]), read(in, part.of[1]));
+    }
+    return map;
   }
 
-  private Object record(PackedInput in, Class<?> type) throws DamagedDocument {
-    Shape shape = shape(type);
+  private Collection<Object> items(PackedInput in, Part part, Collection<Object> items)
+      throws DamagedDocument {
+    for (int left = in.count(); left > 0; left--) items.add(read(in, part.of[0]));
+    return items;
+  }
+
+  private Object object(PackedInput in, Shape shape) throws DamagedDocument {
+    if (shape.constants != null) return in.oneOf(shape.constants);
+    return record(in, shape.kinds == null ? shape : shape(in.oneOf(shape.kinds)));
+  }
+
+  private Object record(PackedInput in, Shape shape) throws DamagedDocument {
     Object[] parts = new Object[shape.types.length];
     for (int i = 0; i < parts.length; i++) parts[i] = read(in, shape.types[i]);
     try {
       return shape.constructor.newInstance(parts);
     } catch (ReflectiveOperationException e) {
-      throw new DamagedDocument("holds what a " + type.getSimpleName() + " cannot be");
+      String name = shape.constructor.getDeclaringClass().getSimpleName();
+      throw new DamagedDocument("holds what a " + name + " cannot be");
     }
-  }
-
-  private Object collection(PackedInput in, ParameterizedType type) throws DamagedDocument {
-    Type[] of = type.getActualTypeArguments();
-    int left = in.count();
-    if (type.getRawType() == Map.class) {
-      Map<Object, Object> map = new LinkedHashMap<>();
-      for (; left > 0; left--) map.put(read(in, of[0]), read(in, of[1]));
-      return map;
-    }
-    Collection<Object> items =
-        type.getRawType() == Set.class ? new LinkedHashSet<>() : new ArrayList<>();
-    for (; left > 0; left--) items.add(read(in, of[0]));
-    return items;
   }
 
   private Shape shape(Class<?> type) {
-    return shapes.computeIfAbsent(type, RecordCodec::shapeOf);
+    Shape known = shapes.get(type);
+    return known == null ? shapes.computeIfAbsent(type, RecordCodec::shapeOf) : known;
   }
 
   private static Shape shapeOf(Class<?> type) {
+    if (type.isEnum()) return new Shape(type.getEnumConstants(), null);
+    if (type.isSealed()) return new Shape(null, type.getPermittedSubclasses());
     RecordComponent[] components = type.getRecordComponents();
     if (components == null) throw new IllegalArgumentException(type + " is no record");
     Class<?>[] classes = new Class<?>[components.length];
     Method[] parts = new Method[components.length];
-    Type[] types = new Type[components.length];
+    Part[] types = new Part[components.length];
     for (int i = 0; i < components.length; i++) {
       classes[i] = components[i].getType();
-      types[i] = components[i].getGenericType();
+      types[i] = Part.of(components[i].getGenericType());
       parts[i] = components[i].getAccessor();
       parts[i].setAccessible(true);
     }
     try {
       Constructor<?> constructor = type.getDeclaredConstructor(classes);
       constructor.setAccessible(true);
-      return new Shape(constructor, parts, types);
+      return new Shape(null, null, constructor, parts, types);
     } catch (NoSuchMethodException e) {
       throw new IllegalStateException(e);
     }

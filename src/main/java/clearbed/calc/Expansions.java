@@ -50,8 +50,12 @@ public record Expansions(List<Material> materials) {
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static Expansions read(String name, byte[] bytes) throws IOException {
-    YamlFile yaml = new YamlFile(name);
-    File file = yaml.read(bytes, File.class);
+    return read(new StandardFiles.Source(name, bytes, true));
+  }
+
+  private static Expansions read(StandardFiles.Source source) throws IOException {
+    YamlFile yaml = new YamlFile(source.name());
+    File file = yaml.read(source, File.class);
     if (file.materials == null || file.materials.isEmpty()) {
       throw yaml.wrong(0, "no materials; give at least one under 'materials'");
     }
@@ -74,8 +78,7 @@ public record Expansions(List<Material> materials) {
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static Expansions standard() throws IOException {
-    StandardFiles.Source source = StandardFiles.open("guidelines/expansion.yaml");
-    return read(source.name(), source.bytes());
+    return read(StandardFiles.open("guidelines/expansion.yaml"));
   }
 
   private static Interval expansion(YamlFile yaml, Line line) throws IOException {

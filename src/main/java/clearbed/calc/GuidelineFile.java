@@ -5,6 +5,7 @@ import clearbed.calc.MovementGuideline.Row;
 import clearbed.calc.MovementGuideline.Rule;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
+import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,12 +42,16 @@ final class GuidelineFile {
 
   private final YamlFile yaml;
 
-  GuidelineFile(String name) {
+  private GuidelineFile(String name) {
     this.yaml = new YamlFile(name);
   }
 
-  MovementGuideline read(byte[] bytes) throws IOException {
-    File file = yaml.read(bytes, File.class);
+  static MovementGuideline read(StandardFiles.Source source) throws IOException {
+    GuidelineFile reader = new GuidelineFile(source.name());
+    return reader.guideline(reader.yaml.read(source, File.class));
+  }
+
+  private MovementGuideline guideline(File file) throws IOException {
     if (file.exposures == null || file.exposures.isEmpty()) {
       throw yaml.wrong(0, "no exposures; give at least one under 'exposures'");
     }

@@ -62,7 +62,16 @@ public record MovementGuideline(
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static MovementGuideline read(String name, byte[] yaml) throws IOException {
-    return new GuidelineFile(name).read(yaml);
+    return read(new StandardFiles.Source(name, yaml, true));
+  }
+
+  /**
+   * Reads a guideline that ships with the tool, or was edited beside the installed program.
+   *
+   * @throws IOException with file, line and reason when it cannot be understood
+   */
+  public static MovementGuideline read(StandardFiles.Source source) throws IOException {
+    return GuidelineFile.read(source);
   }
 
   /**
@@ -71,8 +80,7 @@ public record MovementGuideline(
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static MovementGuideline standard() throws IOException {
-    StandardFiles.Source source = StandardFiles.open("guidelines/ej171.yaml");
-    return read(source.name(), source.bytes());
+    return read(StandardFiles.open("guidelines/ej171.yaml"));
   }
 
   /** The rule of an exposure, or empty when the guideline does not speak of it. */

@@ -3,7 +3,10 @@ package clearbed.calc;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
+import clearbed.recognise.PreparedTree;
 import clearbed.recognise.Quantities;
+import clearbed.recognise.StandardFiles;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -12,6 +15,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
@@ -30,12 +34,18 @@ final class YamlFile {
     this.name = name;
   }
 
-  <T> T read(byte[] bytes, Class<T> type) throws IOException {
+  <T> T read(StandardFiles.Source source, Class<T> type) throws IOException {
+    JsonNode shipped = PreparedTree.of(source);
+    return shipped == null
+        ? read(source.bytes(), type)
+        : mapper(new JsonFactory()).treeToValue(shipped, type);
+  }
+
+  private <T> T read(byte[] bytes, Class<T> type) throws IOException {
     YAMLFactory factory =
         YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
-    SimpleModule lines = new SimpleModule().addDeserializer(Words.class, new WithLine());
     try {
-      T read = new ObjectMapper(factory).registerModule(lines).readValue(bytes, type);
+      T read = mapper(factory).readValue(bytes, type);
       if (read == null) throw wrong(0, "the file is empty");
       return read;
     } catch (UnrecognizedPropertyException e) {
@@ -44,6 +54,13 @@ final class YamlFile {
       JsonLocation at = e.getLocation();
       throw wrong(at == null ? 0 : at.getLineNr(), reason(e));
     }
+  }
+
+  private static ObjectMapper mapper(JsonFactory factory) {
+    SimpleModule lines = new SimpleModule().addDeserializer(Words.class, new WithLine());
+    ObjectMapper mapper = new ObjectMapper(factory);
+    mapper.registerModule(lines);
+    return mapper;
   }
 
   private static String unknown(UnrecognizedPropertyException e) {

@@ -13,8 +13,7 @@ final class Guidelines {
    */
   static MovementGuideline load(String path) throws RuleFileException {
     try {
-      StandardFiles.Source source = StandardFiles.open(path);
-      return MovementGuideline.read(source.name(), source.bytes());
+      return MovementGuideline.read(StandardFiles.open(path));
     } catch (IOException e) {
       throw new RuleFileException(e.getMessage());
     }

@@ -1,5 +1,7 @@
 package clearbed.check;
 
+import clearbed.recognise.PreparedTree;
+import clearbed.recognise.StandardFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -36,9 +38,12 @@ record RuleFile(String name, String text, JsonNode tree) {
     return file;
   }
 
-  /** Parsed only: for a file whose bytes are known to be valid. */
-  static RuleFile unchecked(String name, byte[] bytes) throws RuleFileException {
-    return parse(name, bytes, false);
+  /** Parsed only: a file as it was shipped is known to be valid. */
+  static RuleFile shipped(StandardFiles.Source source) throws IOException, RuleFileException {
+    JsonNode tree = PreparedTree.of(source);
+    return tree == null
+        ? parse(source.name(), source.bytes(), false)
+        : new RuleFile(source.name(), new String(source.bytes(), StandardCharsets.UTF_8), tree);
   }
 
   private static RuleFile parse(String name, byte[] bytes, boolean strange)

@@ -71,7 +71,7 @@ public final class RuleSets {
       StandardFiles.Source source = StandardFiles.open(set + ".yaml");
       return source.edited()
           ? RuleFile.parse(source.name(), source.bytes())
-          : RuleFile.unchecked(source.name(), source.bytes());
+          : RuleFile.shipped(source);
     } catch (IOException e) {
       throw new RuleFileException(
           "no rule set named " + set + "; there are north-america and iso-en");

@@ -1,5 +1,6 @@
 package clearbed.cli;
 
+import java.util.List;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -12,16 +13,6 @@ import picocli.CommandLine.HelpCommand;
     versionProvider = Version.class,
     description =
         "Checks project documents for glass tile work: what is missing, inadequate, incompatible, conflicting or left open.",
-    subcommands = {
-      CheckCommand.class,
-      ReadCommand.class,
-      ExplainCommand.class,
-      JointCommand.class,
-      QuestionsCommand.class,
-      RulesCommand.class,
-      HelpCommand.class,
-      AutoComplete.GenerateCompletion.class
-    },
     footerHeading = "%nExamples:%n",
     footer = {
       "  clearbed check tender/                       findings of a folder, in clearbed-findings.xlsx",
@@ -30,6 +21,15 @@ import picocli.CommandLine.HelpCommand;
       "  clearbed explain mortar-class                one check: what, when, why, source, how to answer"
     })
 public final class Main {
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          CheckCommand.class,
+          ReadCommand.class,
+          ExplainCommand.class,
+          JointCommand.class,
+          QuestionsCommand.class,
+          RulesCommand.class);
+
   private Main() {}
 
   public static void main(String[] args) {
@@ -54,7 +54,7 @@ public final class Main {
 
   /** Runs the command line in this process and returns its exit code. */
   public static int run(String... args) {
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = line(args.length == 0 ? "" : args[0]);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(colour(args)));
     line.setExecutionExceptionHandler(
@@ -62,8 +62,21 @@ public final class Main {
           command.getErr().println("clearbed: " + Failures.oneLine(e));
           return e instanceof UsageFailure ? ExitCode.USAGE : ExitCode.FAULT;
         });
-    line.getSubcommands().get("generate-completion").getCommandSpec().usageMessage().hidden(true);
     return line.execute(args);
+  }
+
+  /**
+   * With one command where that is named, else with all: to set up all takes as long as reading a
+   * small document.
+   */
+  private static CommandLine line(String first) {
+    CommandLine line = new CommandLine(new Main());
+    if (first.equals("check")) return line.addSubcommand(CheckCommand.class);
+    COMMANDS.forEach(line::addSubcommand);
+    line.addSubcommand(HelpCommand.class);
+    CommandLine completion = new CommandLine(AutoComplete.GenerateCompletion.class);
+    completion.getCommandSpec().usageMessage().hidden(true);
+    return line.addSubcommand(completion);
   }
 
   private static CommandLine.Help.Ansi colour(String[] args) {

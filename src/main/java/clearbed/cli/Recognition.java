@@ -21,7 +21,7 @@ final class Recognition implements Treatment<Recognised> {
 
   @Override
   public Recognised of(Document document) {
-    return Recognised.of(document, rulebook.get().recogniser());
+    return Recognised.of(document, rulebook.recogniser());
   }
 
   @Override

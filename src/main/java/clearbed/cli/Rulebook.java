@@ -7,14 +7,17 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
 /** The words and the rules of a run. */
-record Rulebook(Vocabulary vocabulary, RuleSet rules, Recogniser recogniser) {
+record Rulebook(Vocabulary vocabulary, RuleSet rules) {
 
   /** A rulebook that is being loaded while something else is done. */
   static final class Coming {
-    private final CompletableFuture<Rulebook> loading;
+    private final CompletableFuture<Recogniser> recogniser = new CompletableFuture<>();
+    private final CompletableFuture<Rulebook> whole = new CompletableFuture<>();
 
     Coming(RuleOptions options) {
-      loading = CompletableFuture.supplyAsync(() -> load(options), Coming::onOwnThread);
+      Thread thread = new Thread(() -> load(options), "rules");
+      thread.setDaemon(true);
+      thread.start();
     }
 
     /**
@@ -23,23 +26,36 @@ record Rulebook(Vocabulary vocabulary, RuleSet rules, Recogniser recogniser) {
      * @throws UsageFailure when a rule file is wrong
      */
     Rulebook get() {
+      return waitFor(whole);
+    }
+
+    /**
+     * Waits for the words only: what is read first need not wait for the rules.
+     *
+     * @throws UsageFailure when the vocabulary is wrong
+     */
+    Recogniser recogniser() {
+      return waitFor(recogniser);
+    }
+
+    private static <T> T waitFor(CompletableFuture<T> coming) {
       try {
-        return loading.join();
+        return coming.join();
       } catch (CompletionException e) {
         if (e.getCause() instanceof RuntimeException failure) throw failure;
         throw e;
       }
     }
 
-    private static Rulebook load(RuleOptions options) {
-      Vocabulary vocabulary = options.vocabulary();
-      return new Rulebook(vocabulary, options.load(vocabulary), new Recogniser(vocabulary));
-    }
-
-    private static void onOwnThread(Runnable work) {
-      Thread thread = new Thread(work, "rules");
-      thread.setDaemon(true);
-      thread.start();
+    private void load(RuleOptions options) {
+      try {
+        Vocabulary vocabulary = options.vocabulary();
+        recogniser.complete(new Recogniser(vocabulary));
+        whole.complete(new Rulebook(vocabulary, options.load(vocabulary)));
+      } catch (RuntimeException | Error e) {
+        recogniser.completeExceptionally(e);
+        whole.completeExceptionally(e);
+      }
     }
   }
 }

@@ -54,6 +54,8 @@ record Understanding(
             paths,
             new Recognition(rulebook, cache),
             recognised -> {
+              // Wrong rules are refused with the first document, not after the last.
+              rulebook.get();
               documents.add(recognised.document());
               if (recognised.facts() != null) facts.add(recognised.facts());
               progress.accept(recognised.document().path());

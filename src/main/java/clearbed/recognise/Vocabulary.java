@@ -114,9 +114,8 @@ public final class Vocabulary {
    * @throws IOException naming the file and the reason, when one cannot be read or understood
    */
   public static Vocabulary standard() throws IOException {
-    ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
     List<JsonNode> trees = new ArrayList<>();
-    for (String file : FILES) trees.add(tree(yaml, file));
+    for (String file : FILES) trees.add(tree(StandardFiles.open(file)));
     try {
       return new Vocabulary(
           trees.get(0),
@@ -135,10 +134,11 @@ public final class Vocabulary {
     }
   }
 
-  private static JsonNode tree(ObjectMapper yaml, String file) throws IOException {
-    StandardFiles.Source source = StandardFiles.open(file);
+  private static JsonNode tree(StandardFiles.Source source) throws IOException {
+    JsonNode prepared = PreparedTree.of(source);
+    if (prepared != null) return prepared;
     try {
-      return yaml.readTree(source.bytes());
+      return new ObjectMapper(new YAMLFactory()).readTree(source.bytes());
     } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
       int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
       throw new IOException(
