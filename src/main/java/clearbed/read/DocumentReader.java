@@ -14,8 +14,11 @@ import java.util.function.Consumer;
 
 /** Reads files, folders and archives into documents; a file that cannot be read says why. */
 public final class DocumentReader {
-  /** Documents finished ahead of their turn are kept; this many per job bounds the memory. */
-  private static final int AHEAD_PER_JOB = 2;
+  /**
+   * Documents finished ahead of their turn are kept; this many per job bounds the memory. While a
+   * long one has its turn, the other jobs go on with as many short ones.
+   */
+  private static final int AHEAD_PER_JOB = 16;
 
   private final ReadOptions options;
   private final ArchiveLimits archiveLimits;

@@ -22,6 +22,7 @@ record Header(Map<Integer, Column> columns, int rows) {
       Pattern.compile("(?:at|@|every|at every)(?: \\W.*)?", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED = Pattern.compile("\\bsetting bed\\b", Pattern.CASE_INSENSITIVE);
   private static final int MOST_SEEN = 8_000;
+  private static final Pattern FIGURES = Pattern.compile("[\\d\\s.,-]*\\d[\\d\\s.,-]*");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
   private static final Pattern UNIT_BEHIND =
@@ -214,8 +215,12 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   private static Column column(
       Vocabulary vocabulary, String upper, String bottom, Map<String, Column> seen) {
-    return seen.computeIfAbsent(
-        upper + "\n" + bottom, words -> column(vocabulary, 0, upper, bottom));
+    String words = upper + "\n" + bottom;
+    // The rows of a bill of quantities: figures head nothing, and no two pairs of them are alike.
+    if (FIGURES.matcher(words).matches()) {
+      return new Column(0, words.trim(), Role.OTHER, null, "", null);
+    }
+    return seen.computeIfAbsent(words, any -> column(vocabulary, 0, upper, bottom));
   }
 
   /** What a heading means beside others: "At" behind the width of a joint is its spacing. */
