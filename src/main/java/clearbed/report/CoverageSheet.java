@@ -6,6 +6,7 @@ import clearbed.model.Report;
 import clearbed.model.State;
 import clearbed.model.Verdict;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,8 @@ final class CoverageSheet {
   private final XSSFSheet sheet;
   private final Pen pen;
   private final Places places;
+  private int[] widths;
+  private int last;
 
   CoverageSheet(XSSFSheet sheet, Pen pen, Places places) {
     this.sheet = sheet;
@@ -41,9 +44,12 @@ final class CoverageSheet {
     this.places = places;
   }
 
+  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
   void fill(Sheet rows, Report report) {
     pen.turnTo(sheet);
     List<String> checks = checks(report);
+    widths = Arrays.copyOf(WIDTHS, FIRST.size() + checks.size());
+    Arrays.fill(widths, FIRST.size(), widths.length, CHECK_WIDTH);
     header(rows, checks);
     Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
     int at = 1;
@@ -58,12 +64,17 @@ final class CoverageSheet {
       entry(rows.createRow(at++), entry, own, report.verdicts());
     }
     at = strangers(rows, at, report, checks);
-    int width = FIRST.size() + checks.size() - 1;
+    last = Math.max(at - 1, 1);
+  }
+
+  void finish() {
+    int width = widths.length - 1;
     sheet.createFreezePane(1, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, width));
+    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, width));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
-    if (!checks.isEmpty()) SheetSetup.tint(sheet, 1, FIRST.size(), width, SheetSetup.OUTCOMES);
+    if (widths.length > FIRST.size())
+      SheetSetup.tint(sheet, 1, FIRST.size(), width, SheetSetup.OUTCOMES);
   }
 
   /** Tags that findings name and no schedule lists: they have no values, only findings. */
@@ -96,7 +107,7 @@ final class CoverageSheet {
       boolean found = findings.stream().anyMatch(f -> f.check().equals(check));
       pen.text(row, FIRST.size() + column, found ? "finding" : "", Styles.Look.TEXT);
     }
-    Heights.fit(row, sheet);
+    Heights.fit(row, widths);
   }
 
   /** Pages side by side that keep the words legible. */
@@ -110,11 +121,12 @@ final class CoverageSheet {
     Heights.points(header, 32);
     for (int column = 0; column < FIRST.size(); column++) {
       pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
-      sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
     for (int column = 0; column < checks.size(); column++) {
       pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER);
-      sheet.setColumnWidth(FIRST.size() + column, CHECK_WIDTH * 256);
+    }
+    for (int column = 0; column < widths.length; column++) {
+      sheet.setColumnWidth(column, widths[column] * 256);
     }
   }
 
@@ -127,7 +139,7 @@ final class CoverageSheet {
       Verdict verdict = own[column] == 0 ? null : verdicts.get(own[column] - 1);
       pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
     }
-    Heights.fit(row, sheet);
+    Heights.fit(row, widths);
   }
 
   private static String words(Verdict verdict) {

@@ -28,6 +28,7 @@ final class DocumentsSheet {
   private final XSSFSheet sheet;
   private final Pen pen;
   private final Places places;
+  private int last;
 
   DocumentsSheet(XSSFSheet sheet, Pen pen, Places places) {
     this.sheet = sheet;
@@ -35,6 +36,7 @@ final class DocumentsSheet {
     this.places = places;
   }
 
+  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
   void fill(Sheet rows, List<Report.DocumentSummary> documents) {
     pen.turnTo(sheet);
     Row header = rows.createRow(0);
@@ -56,8 +58,12 @@ final class DocumentsSheet {
       String more = "The sheet is full; the rest is in the JSON file.";
       pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
     }
+    last = Math.max(at - 1, 1);
+  }
+
+  void finish() {
     sheet.createFreezePane(1, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, HEADERS.size() - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, HEADERS.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
   }
 
@@ -72,7 +78,7 @@ final class DocumentsSheet {
     pen.count(row, 6, document.otherEntries());
     pen.text(row, 7, gaps == 0 ? "" : Words.count(gaps, "place") + ", below", Styles.Look.TEXT);
     pen.text(row, 8, "", Styles.Look.TEXT);
-    Heights.fit(row, sheet);
+    Heights.fit(row, WIDTHS);
   }
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
@@ -81,7 +87,7 @@ final class DocumentsSheet {
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
     pen.text(row, 8, gap.reason(), Styles.Look.TEXT);
-    Heights.fit(row, sheet);
+    Heights.fit(row, WIDTHS);
   }
 
   static String word(Document.Status status) {

@@ -48,8 +48,7 @@ public final class FindingsWorkbook {
     // Before the workbook itself is open: the memory need not hold both at a time.
     Map<String, QuestionLog.Line> earlier = earlier(log);
     try (XSSFWorkbook book = open(log)) {
-      new WorkbookBody(book, report, log, new Places(pathFromWorkbook)).write(earlier, raw);
-      FixedZip.copy(raw, out);
+      new WorkbookBody(book, report, log, new Places(pathFromWorkbook)).write(earlier, raw, out);
     } finally {
       Files.deleteIfExists(raw);
     }

@@ -34,6 +34,21 @@ final class Heights {
     set(row, lines);
   }
 
+  /**
+   * Fits a row of a sheet that is all new.
+   *
+   * @param widths of its columns, in characters
+   */
+  static void fit(Row row, int[] widths) {
+    int lines = 1;
+    for (Cell cell : row) {
+      if (cell.getCellType() != CellType.STRING) continue;
+      lines =
+          Math.max(lines, Words.lines(cell.getStringCellValue(), widths[cell.getColumnIndex()]));
+    }
+    set(row, lines);
+  }
+
   /** Room for so many lines; the program may still choose better when somebody edits the row. */
   static void set(Row row, int lines) {
     row.setHeightInPoints(Math.min(TALLEST, PADDING + LINE * lines));

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
 
 /**
@@ -62,12 +61,8 @@ public final class Ledger {
     return SheetLayout.text(sheet.getRow(0).getCell(1));
   }
 
-  static void write(Workbook book, QuestionLog log, String date) {
-    int old = book.getSheetIndex(SHEET);
-    if (old >= 0 && book.getSheetAt(old).getPhysicalNumberOfRows() > 0) {
-      throw new IllegalStateException("the ledger must be an empty sheet");
-    }
-    Sheet sheet = old >= 0 ? book.getSheetAt(old) : book.createSheet(SHEET);
+  /** Writes into an empty sheet. */
+  static void write(Sheet sheet, QuestionLog log, String date) {
     Row note = sheet.createRow(0);
     note.createCell(0).setCellValue(NOTE);
     note.createCell(1).setCellValue(date);
@@ -76,7 +71,6 @@ public final class Ledger {
       if (at > SheetSetup.LAST_ROW) break;
       fill(sheet.createRow(at++), line);
     }
-    book.setSheetVisibility(book.getSheetIndex(SHEET), SheetVisibility.HIDDEN);
   }
 
   private static void fill(Row row, QuestionLog.Line line) {

@@ -15,6 +15,7 @@ final class LogSheet {
   private final XSSFSheet sheet;
   private final List<Column> columns;
   private final Pen pen;
+  private int last;
 
   LogSheet(XSSFSheet sheet, List<Column> columns, Pen pen) {
     this.sheet = sheet;
@@ -22,8 +23,17 @@ final class LogSheet {
     this.pen = pen;
   }
 
+  String name() {
+    return sheet.getSheetName();
+  }
+
+  List<Column> columns() {
+    return columns;
+  }
+
   /**
-   * Writes header and rows into an empty sheet.
+   * Writes header and rows into an empty sheet; what the workbook holds for all sheets is left to
+   * the end.
    *
    * @param rows where rows are made: the sheet itself, or its streaming twin
    */
@@ -32,6 +42,7 @@ final class LogSheet {
     Row header = rows.createRow(0);
     Heights.points(header, 30);
     for (int column = 0; column < columns.size(); column++) writeHeader(header, column, column);
+    int[] widths = columns.stream().mapToInt(Column::width).toArray();
     int at = 1;
     for (QuestionLog.Line line : lines) {
       if (at == SheetSetup.LAST_ROW) {
@@ -43,12 +54,16 @@ final class LogSheet {
       for (int column = 0; column < columns.size(); column++) {
         pen.put(row, column, columns.get(column).datum().apply(line), columns.get(column).look());
       }
-      Heights.fit(row, sheet);
+      Heights.fit(row, widths);
     }
+    last = Math.max(at - 1, 1);
+  }
+
+  void finish() {
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(at - 1, 1), 0, columns.size() - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, columns.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    printArea(Math.max(at - 1, 1));
+    printArea(last);
   }
 
   /**

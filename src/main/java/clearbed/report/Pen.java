@@ -28,8 +28,17 @@ final class Pen {
   private int links;
 
   Pen(XSSFWorkbook book) {
+    this(book, new Styles(book));
+  }
+
+  private Pen(XSSFWorkbook book, Styles styles) {
     this.book = book;
-    this.styles = new Styles(book);
+    this.styles = styles;
+  }
+
+  /** A pen of the same styles, for a sheet that is written meanwhile. */
+  Pen another() {
+    return new Pen(book, styles);
   }
 
   Styles styles() {
@@ -83,8 +92,7 @@ final class Pen {
 
   private void setText(Cell cell, String safe) {
     cell.setCellValue(safe);
-    boolean quoted = cell.getCellStyle().getQuotePrefixed();
-    if (SafeText.looksLikeFormula(safe) && !quoted) {
+    if (SafeText.looksLikeFormula(safe) && !cell.getCellStyle().getQuotePrefixed()) {
       cell.setCellStyle(styles.quoted(cell.getCellStyle()));
     }
   }

@@ -5,6 +5,9 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 
 /** Turns places in the documents into links that work from where the workbook lies. */
@@ -12,6 +15,9 @@ final class Places {
   private static final String OPEN = "open";
 
   private final UnaryOperator<String> pathFromWorkbook;
+
+  /** By document: thousands of links lead to a few, and for each the disk is asked. */
+  private final Map<String, Optional<String>> addresses = new ConcurrentHashMap<>();
 
   /**
    * @param pathFromWorkbook from a document's path to its path relative to the workbook's folder,
@@ -41,6 +47,10 @@ final class Places {
    * The relative URI of a document, of its archive when it lies in one; null when there is none.
    */
   private String address(String document) {
+    return addresses.computeIfAbsent(document, d -> Optional.ofNullable(found(d))).orElse(null);
+  }
+
+  private String found(String document) {
     if (document.isEmpty()) return null;
     int archive = document.indexOf("!/");
     String file = archive < 0 ? document : document.substring(0, archive);

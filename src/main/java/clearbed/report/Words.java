@@ -15,6 +15,7 @@ final class Words {
   /** Lines that a text takes in a width of characters, at least 1. */
   static int lines(String text, int width) {
     int usable = Math.max(4, width < 20 ? width - 1 : width);
+    if (text.length() <= usable && text.indexOf('\n') < 0 && text.indexOf('\r') < 0) return 1;
     return Math.max(1, text.lines().mapToInt(line -> wrapped(line, usable)).sum());
   }
 

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -57,8 +59,9 @@ final class WorkbookBody {
 
   /**
    * @param earlier lines of the workbook that is carried on, as it was written
+   * @param raw a file for the time in between
    */
-  void write(Map<String, QuestionLog.Line> earlier, Path file) throws IOException {
+  void write(Map<String, QuestionLog.Line> earlier, Path raw, OutputStream out) throws IOException {
     Kept kept = new Kept(book, pen, report.run().date());
     for (String name : List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS)) renew(name, kept);
     renew(Ledger.SHEET, null);
@@ -70,19 +73,27 @@ final class WorkbookBody {
       update(Headers.FINDINGS, columns.ofFindings(), earlier, kept);
       update(Headers.QUESTIONS, columns.ofQuestions(), earlier, kept);
     }
-    write(columns, file);
+    write(columns, raw, out);
   }
 
-  private void write(LogColumns columns, Path file) throws IOException {
+  private void write(LogColumns columns, Path raw, OutputStream out) throws IOException {
     if (cells() < MANY_CELLS) {
-      fill(book, columns);
-      store(book, file);
+      fill(book, columns, false);
+      store(raw);
+      FixedZip.copy(raw, out);
       return;
     }
-    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, cells() > LARGE)) {
-      fill(stream, columns);
-      store(stream, file);
+    pen.styles().makeAll();
+    try (SXSSFWorkbook stream = streamed()) {
+      fill(stream, columns, true);
+      Map<String, FixedZip.Filling> streamed = SheetRows.of(stream);
+      store(raw);
+      FixedZip.copy(raw, out, streamed);
     }
+  }
+
+  private SXSSFWorkbook streamed() {
+    return cells() > LARGE ? new SXSSFWorkbook(book, WINDOW, true) : new StreamedBook(book, WINDOW);
   }
 
   private long cells() {
@@ -90,37 +101,59 @@ final class WorkbookBody {
     return report.findings().size() * 34L + coverage;
   }
 
-  private static void store(Workbook workbook, Path file) throws IOException {
-    try (OutputStream out = Files.newOutputStream(file)) {
-      workbook.write(out);
+  private void store(Path raw) throws IOException {
+    try (OutputStream out = Files.newOutputStream(raw)) {
+      book.write(out);
     }
   }
 
   /**
+   * Writes the rows of all sheets, then what the workbook holds for them in common: names, colours
+   * of words. The sheets that are written in memory are for one thread, the others each for its
+   * own.
+   *
    * @param rows where rows are made: the book itself, or its streaming twin
+   * @param together true for a streaming twin
    */
-  private void fill(Workbook rows, LogColumns columns) {
-    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
-    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
-    if (!log.carries()) {
-      fillLog(rows.getSheet(Headers.FINDINGS), columns.ofFindings());
-      fillLog(rows.getSheet(Headers.QUESTIONS), columns.ofQuestions());
+  private void fill(Workbook rows, LogColumns columns, boolean together) {
+    CoverageSheet coverage = new CoverageSheet(book.getSheet(COVERAGE), pen.another(), places);
+    DocumentsSheet documents = new DocumentsSheet(book.getSheet(DOCUMENTS), pen.another(), places);
+    List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
+    List<Runnable> sheets = new ArrayList<>();
+    sheets.add(this::inMemory);
+    for (LogSheet each : logs) {
+      Sheet own = rows.getSheet(each.name());
+      sheets.add(() -> each.fill(own, lines(each.name())));
     }
-    new CoverageSheet(book.getSheet(COVERAGE), pen, places).fill(rows.getSheet(COVERAGE), report);
+    Sheet covered = rows.getSheet(COVERAGE);
+    sheets.add(() -> coverage.fill(covered, report));
+    Sheet read = rows.getSheet(DOCUMENTS);
+    sheets.add(() -> documents.fill(read, report.documents()));
+    Sheet ledger = rows.getSheet(Ledger.SHEET);
+    sheets.add(() -> Ledger.write(ledger, log, report.run().date()));
+    if (together) Together.run(sheets);
+    else sheets.forEach(Runnable::run);
+    logs.forEach(LogSheet::finish);
+    logs.forEach(this::dress);
+    coverage.finish();
     int wide = CoverageSheet.pagesWide(report);
     SheetSetup.paper(book.getSheet(COVERAGE), paper(true, wide), TITLE);
-    new CalculationsSheet(book.getSheet(CALCULATIONS), pen, places).fill(report.calculations());
-    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
-    new DocumentsSheet(book.getSheet(DOCUMENTS), pen, places)
-        .fill(rows.getSheet(DOCUMENTS), report.documents());
+    documents.finish();
     SheetSetup.paper(book.getSheet(DOCUMENTS), paper(true, 1), TITLE);
-    Ledger.write(rows, log, report.run().date());
+    book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
   }
 
-  private void fillLog(Sheet rows, List<Column> columns) {
-    XSSFSheet sheet = book.getSheet(rows.getSheetName());
-    new LogSheet(sheet, columns, pen).fill(rows, lines(rows.getSheetName()));
-    dress(sheet, columns);
+  private void inMemory() {
+    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
+    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
+    new CalculationsSheet(book.getSheet(CALCULATIONS), pen, places).fill(report.calculations());
+    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
+  }
+
+  private List<LogSheet> logs(LogColumns columns) {
+    return List.of(
+        new LogSheet(book.getSheet(Headers.FINDINGS), columns.ofFindings(), pen.another()),
+        new LogSheet(book.getSheet(Headers.QUESTIONS), columns.ofQuestions(), pen.another()));
   }
 
   private void update(
@@ -132,7 +165,8 @@ final class WorkbookBody {
       return;
     }
     target.fill(sheet, lines(name));
-    dress(sheet, columns);
+    target.finish();
+    dress(target);
   }
 
   private List<QuestionLog.Line> lines(String sheet) {
@@ -141,7 +175,9 @@ final class WorkbookBody {
         .toList();
   }
 
-  private void dress(XSSFSheet sheet, List<Column> columns) {
+  private void dress(LogSheet log) {
+    XSSFSheet sheet = book.getSheet(log.name());
+    List<Column> columns = log.columns();
     SheetSetup.paper(sheet, new SheetSetup.Paper(true, wide(), 1), TITLE);
     for (int column = 0; column < columns.size(); column++) {
       switch (columns.get(column).header()) {
