@@ -41,7 +41,16 @@ final class TextBlocks {
 
   void add(List<String> lines) {
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
+    SpacedTables spaced = new SpacedTables(lines);
     for (int i = 0; i < lines.size(); i++) {
+      SpacedTables.Found table = spaced.at(i);
+      if (table != null) {
+        flush(0);
+        blocks.add(
+            table.table().build(new Origin(document, null, null, null, ++ordinal, null, null)));
+        i = table.end() - 1;
+        continue;
+      }
       int end = DrawnTable.end(lines, i);
       if (end > i) {
         flush(0);

@@ -39,6 +39,12 @@ final class LaterWords {
       Limits l = s.limits();
       boolean others = !l.tags().equals(earlier) && !l.tags().equals(lead);
       if (!l.tags().isEmpty() && others) continue;
+      // "Substrates for glass tile: 6 mm in 3 m. Substrates for P-31: 3 mm in 3 m."
+      boolean saidOfGlass = l.tags().isEmpty() && l.glass() && !family.isEmpty();
+      boolean saidAgain =
+          out.subList(before, out.size()).stream()
+              .anyMatch(own -> own.attribute().equals(s.attribute()));
+      if (saidOfGlass || saidAgain) continue;
       out.set(i, s.withLimits(l.withTags(all)));
     }
     return all;

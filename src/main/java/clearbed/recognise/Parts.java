@@ -22,7 +22,7 @@ final class Parts {
 
   private static final Pattern SENTENCE =
       Pattern.compile(
-          "(?<=[^\\s]{2}[.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e|mfr|mfg|mfrs|mfgr|deg|typ|equiv)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
+          "(?<=[^\\s]{2}[.]|\\d [mh][.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e|mfr|mfg|mfrs|mfgr|deg|typ|equiv)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
   private static final Pattern BUT =

@@ -17,6 +17,10 @@ final class Passage {
       Pattern.compile(
           "(?i)\\b(?:no|none|neither|not)\\b[^.;]{0,140}\\b(?:without|lacking|lack|omit(?:ted)?)\\b");
 
+  // "Epoxy grout with no hard aggregate, ANSI A118.3": it is the aggregate that is ruled out.
+  private static final Pattern WITH_NONE_OF =
+      Pattern.compile("(?i)\\b(?:with no|without|free of|free from) [^,.;:]{1,40}, $");
+
   private static final Pattern OTHER_THAN =
       Pattern.compile(
           "(?i)\\b(?:no|not|nothing|none)\\b[^.;]{0,60}\\b(?:other than|but|except)\\s+(?:\\w+\\s+){0,2}$");
@@ -130,6 +134,7 @@ final class Passage {
     if (deniedTwice) return false;
     String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
     if (OTHER_THAN.matcher(near).find()) return false;
+    if (WITH_NONE_OF.matcher(near).find()) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null

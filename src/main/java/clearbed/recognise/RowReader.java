@@ -182,7 +182,7 @@ final class RowReader {
     List<Statement> out = new ArrayList<>();
     String text = PlainText.of(value).trim();
     if (empty(column.attribute(), text)) return out;
-    attribute(out, origin, text, column);
+    attribute(out, origin, text, column.attribute(), column.unit());
     out.removeIf(
         s ->
             s.content() instanceof Content.Words
@@ -193,7 +193,7 @@ final class RowReader {
   private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
     List<Statement> out = new ArrayList<>();
     String text = PlainText.of(cell.text()).trim();
-    Attribute attribute = column.attribute();
+    Attribute attribute = meant(column, text);
     if (DESIGNATION.matcher(text).matches()) {
       out.addAll(free(finder.find(text, origin, Context.running("sealant", Set.of(), false))));
     } else if (attribute == null) {
@@ -203,7 +203,7 @@ final class RowReader {
     } else if (attribute.id().equals("notes")) {
       out.addAll(free(finder.find(text, origin, Context.running("", Set.of(), true))));
     } else if (!empty(attribute, text)) {
-      attribute(out, origin, text, column);
+      attribute(out, origin, text, attribute, column.unit());
     }
     if (!cell.remark().isBlank())
       out.addAll(free(finder.find(cell.remark(), origin, Context.running("", Set.of(), true))));
@@ -216,14 +216,30 @@ final class RowReader {
         && attribute.words().terms().values().stream().noneMatch(p -> p.matches(text));
   }
 
-  private void attribute(List<Statement> out, Origin origin, String text, Header.Column column) {
-    String unit = unitSpelling(column.unit());
+  /** "Floor" alone is a surface, whether its column is called "face" or "applied to". */
+  private Attribute meant(Header.Column column, String text) {
+    Attribute attribute = column.attribute();
+    boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
+    boolean place = attribute != null && attribute.family().equals("location");
+    if (material || place) return attribute;
+    Attribute surface = vocabulary.attribute("location.surface").orElse(null);
+    boolean named =
+        surface != null
+            && surface.words().terms().values().stream().anyMatch(p -> p.matches(text))
+            && (attribute == null
+                || attribute.words().terms().values().stream().noneMatch(p -> p.matches(text)));
+    return named ? surface : attribute;
+  }
+
+  private void attribute(
+      List<Statement> out, Origin origin, String text, Attribute headed, Unit headerUnit) {
+    String unit = unitSpelling(headerUnit);
     boolean bare = !unit.isEmpty() && Quantities.find(text).isEmpty() && text.matches(".*\\d.*");
     String read = bare ? withUnit(text, unit) : text;
-    Attribute attribute = measured(column.attribute(), read);
+    Attribute attribute = measured(headed, read);
     List<Statement> found = new ArrayList<>();
     if (attribute.kind() == Attribute.Kind.SIZE) {
-      Quantities.size(text, column.unit())
+      Quantities.size(text, headerUnit)
           .ifPresent(
               s -> found.add(new Statement(attribute.id(), s, false, text, origin, Limits.NONE)));
     }

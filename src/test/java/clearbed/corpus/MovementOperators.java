@@ -103,7 +103,7 @@ final class MovementOperators {
                     "move.spacing",
                     text -> text.replaceFirst("\\d+(\\.\\d+)?", metric(set, text) ? "12" : "40"))
                 .expect("movement-spacing")
-                .aside("movement-width", "movement-class"));
+                .aside("movement-width", "movement-class", "unit-slip"));
   }
 
   private static Operator hairline() {
@@ -119,7 +119,7 @@ final class MovementOperators {
                             ? text.replaceFirst("\\d+(?=( mm|$))", "1")
                             : text.replaceFirst("\\d/\\d+", "1/16"))
                 .expect("movement-width")
-                .aside("movement-class", "sealant-depth"));
+                .aside("movement-class", "sealant-depth", "unit-slip"));
   }
 
   /** Wide enough for the tabulated spacing, and too narrow for the stated temperatures. */

@@ -7,9 +7,16 @@ import static clearbed.corpus.Operators.swap;
 import static clearbed.corpus.Operators.when;
 
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Defects of the tile itself: its standard, make, size, back and mounting. */
 final class TileOperators {
+  private static final Pattern PENDULUM = Pattern.compile("(?i)\\b(?:PTV|pendulum)\\b");
+  private static final Pattern BAREFOOT_CLASS =
+      Pattern.compile("(?<=(?:/|[Cc]lass) ?)[BC](?![\\w+])");
+
   private TileOperators() {}
 
   static List<Operator> all() {
@@ -71,17 +78,25 @@ final class TileOperators {
             "24",
             "floor-slip"),
         slipTestOnly(),
-        when(
-            swap(
-                "barefoot-class-lowered",
-                "test.slip",
-                "(?<=(?:/|class) ?)[BC](?![\\w+])",
-                "A",
-                "floor-slip"),
-            TileOperators::byBarefootClassAlone),
-        delete("coated-letter-deleted", "coated.letter", "cold-coated-wet", "suitability"),
+        barefootClass(),
+        of(
+            "coated-letter-deleted",
+            "delete every statement of coated.letter",
+            set ->
+                Defect.in(set)
+                    .delete("coated.letter")
+                    .expectAmong("cold-coated-wet", Needs.wet(set))
+                    .aside("unresolved", "suitability", "cold-coated-wet")),
         meshWater(),
-        delete("mounting-compatibility-deleted", "mount.mortar", "mesh-mortar"),
+        // Epoxy does no harm to the glue of a mesh.
+        of(
+            "mounting-compatibility-deleted",
+            "delete every statement of mount.mortar",
+            set ->
+                Defect.in(set)
+                    .delete("mount.mortar")
+                    .expectAmong("mesh-mortar", Needs.inCement(set))
+                    .aside("unresolved", "mesh-mortar")),
         delete("face-mounting-standard-deleted", "mount.face", "paper-face"));
   }
 
@@ -103,12 +118,27 @@ final class TileOperators {
         set -> set.rules().equals("iso-en"));
   }
 
-  /** A pendulum value would speak for the floor whatever its class. */
-  private static boolean byBarefootClassAlone(DraftSet set) {
-    List<Statement> said = set.statements("test.slip");
-    return !said.isEmpty()
-        && said.stream().allMatch(s -> s.text().matches("(?s).*(?:class|/) ?[BC]\\b.*"))
-        && said.stream().noneMatch(s -> s.text().matches("(?is).*(?:PTV|pendulum).*"));
+  /** Where a pendulum value is stated it speaks for the floor, whatever the class. */
+  private static Operator barefootClass() {
+    return of(
+        "barefoot-class-lowered",
+        "put class A for the barefoot class of floors without a pendulum value",
+        set -> {
+          Set<String> measured =
+              set.statements("test.slip").stream()
+                  .filter(s -> PENDULUM.matcher(s.text()).find())
+                  .flatMap(s -> s.tags().stream())
+                  .collect(Collectors.toSet());
+          Set<String> classed =
+              set.statements("test.slip").stream()
+                  .filter(s -> BAREFOOT_CLASS.matcher(s.text()).find())
+                  .flatMap(s -> s.tags().stream())
+                  .filter(tag -> !measured.contains(tag))
+                  .collect(Collectors.toSet());
+          return Defect.in(set)
+              .edit("test.slip", text -> BAREFOOT_CLASS.matcher(text).replaceAll("A"))
+              .expectAmong("floor-slip", classed);
+        });
   }
 
   private static Operator metallicWet() {
