@@ -1,6 +1,7 @@
 package clearbed.read;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,25 +20,18 @@ final class SpacedTables {
   private static final double LINE_HEIGHT = 1.2;
 
   private final List<Line> lines = new ArrayList<>();
-  private final int[] lineOf;
-  private final List<Integer> rowOf = new ArrayList<>();
+
+  /** Where each of the lines stands in the text, which has empty ones too. */
+  private final List<Integer> places = new ArrayList<>();
+
   private final AlignedTables tables;
 
-  /**
-   * A table and the lines it takes.
-   *
-   * @param end index after its last line
-   */
-  record Found(PdfTable table, int end) {}
-
   SpacedTables(List<String> text) {
-    lineOf = new int[text.size()];
     for (int i = 0; i < text.size(); i++) {
       List<Line.Segment> segments = segments(text.get(i), i * LINE_HEIGHT);
-      lineOf[i] = segments.isEmpty() ? -1 : lines.size();
       if (segments.isEmpty()) continue;
       lines.add(new Line(segments, i * LINE_HEIGHT));
-      rowOf.add(i);
+      places.add(i);
     }
     tables = new AlignedTables(lines, List.of(), 0);
   }
@@ -53,9 +47,9 @@ final class SpacedTables {
     return segments;
   }
 
-  /** The table that begins at a line, or null. */
-  Found at(int line) {
-    int start = lineOf[line];
+  /** The table that begins at a line of the text, or null. */
+  AlignedTables.Found at(int line) {
+    int start = Collections.binarySearch(places, line);
     if (start < 0 || lines.get(start).segments().size() < FEWEST_COLUMNS) return null;
     String words = lines.get(start).text();
     if (words.indexOf('|') >= 0 || LineKind.opensItem(words)) return null;
@@ -63,7 +57,6 @@ final class SpacedTables {
     if (found == null
         || found.table().lefts().size() < FEWEST_COLUMNS
         || found.table().rows().size() < FEWEST_ROWS) return null;
-    int end = found.end() < rowOf.size() ? rowOf.get(found.end()) : lineOf.length;
-    return new Found(found.table(), end);
+    return new AlignedTables.Found(found.table(), places.get(found.end() - 1) + 1);
   }
 }

@@ -43,25 +43,25 @@ final class TextBlocks {
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     SpacedTables spaced = new SpacedTables(lines);
     for (int i = 0; i < lines.size(); i++) {
-      SpacedTables.Found table = spaced.at(i);
+      AlignedTables.Found table = spaced.at(i);
+      int drawn = DrawnTable.end(lines, i);
       if (table != null) {
-        flush(0);
-        blocks.add(
-            table.table().build(new Origin(document, null, null, null, ++ordinal, null, null)));
+        blocks.add(table.table().build(ofTable()));
         i = table.end() - 1;
-        continue;
-      }
-      int end = DrawnTable.end(lines, i);
-      if (end > i) {
-        flush(0);
-        Origin origin = new Origin(document, null, null, null, ++ordinal, null, null);
-        blocks.add(DrawnTable.of(lines.subList(i, end), origin));
-        i = end - 1;
+      } else if (drawn > i) {
+        blocks.add(DrawnTable.of(lines.subList(i, drawn), ofTable()));
+        i = drawn - 1;
       } else {
         line(lines.get(i).replace('\f', ' '));
       }
     }
     flush(0);
+  }
+
+  /** The origin of a table that follows what is pending. */
+  private Origin ofTable() {
+    flush(0);
+    return new Origin(document, null, null, null, ++ordinal, null, null);
   }
 
   private void line(String line) {

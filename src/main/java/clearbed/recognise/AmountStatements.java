@@ -49,9 +49,7 @@ final class AmountStatements {
   /** A cell that holds a number only; its header gave the unit. */
   private void bareNumber(Passage p, List<Statement> out) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
-    if (column == null
-        || column.kind() != Attribute.Kind.AMOUNT
-        || column.dimension() != Dimension.RATIO) return;
+    if (column == null || column.dimension() != Dimension.RATIO) return;
     Quantities.parse(p.text, Dimension.RATIO)
         .filter(column::accepts)
         .ifPresent(a -> p.add(out, column, a, false));

@@ -58,6 +58,16 @@ public record Attribute(
     return words.terms().containsKey(term);
   }
 
+  /** True when a text is one of its terms and no more. */
+  boolean isTerm(String text) {
+    return words.terms().values().stream().anyMatch(phrases -> phrases.matches(text));
+  }
+
+  /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */
+  boolean mayGive(Attribute other) {
+    return dimension == Dimension.RATIO && family.equals(other.family);
+  }
+
   boolean accepts(Content.Amount amount) {
     if (plausible == null) return true;
     return amount.low().compareTo(plausible.low()) >= 0

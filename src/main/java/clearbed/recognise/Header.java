@@ -46,6 +46,11 @@ record Header(Map<Integer, Column> columns, int rows) {
    * @param unit named in the header, or null
    */
   record Column(int index, String text, Role role, Attribute attribute, String surface, Unit unit) {
+    /** True where the words of a cell say what the tile is. */
+    boolean describes() {
+      return role == Role.MATERIAL || role == Role.TAG;
+    }
+
     Column at(int place) {
       return place == index ? this : new Column(place, text, role, attribute, surface, unit);
     }

@@ -133,8 +133,7 @@ final class Passage {
     String before = text.substring(0, start);
     if (deniedTwice) return false;
     String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
-    if (OTHER_THAN.matcher(near).find()) return false;
-    if (WITH_NONE_OF.matcher(near).find()) return false;
+    if (OTHER_THAN.matcher(near).find() || WITH_NONE_OF.matcher(near).find()) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null

@@ -38,9 +38,9 @@ final class RowReader {
   String material(Header header, Table.Row row, int tagColumn) {
     List<String> words = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
-      boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
       boolean kind = column.attribute() != null && column.attribute().id().equals("tile.kind");
-      if ((material || kind) && column.index() != tagColumn) words.add(text(row, column.index()));
+      if ((column.describes() || kind) && column.index() != tagColumn)
+        words.add(text(row, column.index()));
     }
     if (words.stream().allMatch(String::isBlank)) {
       header.all(Header.Role.OTHER).forEach(c -> words.add(text(row, c.index())));
@@ -197,7 +197,7 @@ final class RowReader {
     if (DESIGNATION.matcher(text).matches()) {
       out.addAll(free(finder.find(text, origin, Context.running("sealant", Set.of(), false))));
     } else if (attribute == null) {
-      boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
+      boolean material = column.describes();
       String family = material ? "tile" : finder.familyIn(column.text());
       out.addAll(free(finder.find(text, origin, Context.running(family, Set.of(), material))));
     } else if (attribute.id().equals("notes")) {
@@ -212,23 +212,19 @@ final class RowReader {
 
   private boolean empty(Attribute attribute, String text) {
     if (vocabulary.list("schedule.elsewhere").in(text)) return true;
-    return vocabulary.list("empty").matches(text)
-        && attribute.words().terms().values().stream().noneMatch(p -> p.matches(text));
+    return vocabulary.list("empty").matches(text) && !attribute.isTerm(text);
   }
 
   /** "Floor" alone is a surface, whether its column is called "face" or "applied to". */
   private Attribute meant(Header.Column column, String text) {
     Attribute attribute = column.attribute();
-    boolean material = column.role() == Header.Role.MATERIAL || column.role() == Header.Role.TAG;
     boolean place = attribute != null && attribute.family().equals("location");
-    if (material || place) return attribute;
-    Attribute surface = vocabulary.attribute("location.surface").orElse(null);
-    boolean named =
-        surface != null
-            && surface.words().terms().values().stream().anyMatch(p -> p.matches(text))
-            && (attribute == null
-                || attribute.words().terms().values().stream().noneMatch(p -> p.matches(text)));
-    return named ? surface : attribute;
+    if (column.describes() || place) return attribute;
+    if (attribute != null && attribute.isTerm(text)) return attribute;
+    return vocabulary
+        .attribute("location.surface")
+        .filter(surface -> surface.isTerm(text))
+        .orElse(attribute);
   }
 
   private void attribute(
@@ -257,15 +253,9 @@ final class RowReader {
     out.addAll(found);
   }
 
-  /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */
   private boolean says(Attribute column, Statement s) {
-    if (s.attribute().equals(column.id())) return true;
-    boolean kin =
-        vocabulary
-            .attribute(s.attribute())
-            .filter(a -> a.family().equals(column.family()))
-            .isPresent();
-    return kin && column.dimension() == Dimension.RATIO;
+    return s.attribute().equals(column.id())
+        || vocabulary.attribute(s.attribute()).filter(column::mayGive).isPresent();
   }
 
   /** A length under "movement joint" is a width, whether the header names the unit or the cell. */

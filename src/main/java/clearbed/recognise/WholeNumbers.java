@@ -43,32 +43,29 @@ final class WholeNumbers {
 
   private static final int REACH = 90;
 
+  private final Vocabulary vocabulary;
   private final List<Attribute> attributes;
 
   WholeNumbers(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
     this.attributes = vocabulary.attributes().stream().filter(WholeNumbers::isWhole).toList();
   }
 
   private static boolean isWhole(Attribute a) {
-    return a.kind() == Attribute.Kind.AMOUNT
-        && a.dimension() == Dimension.RATIO
+    return a.dimension() == Dimension.RATIO
         && a.plausible() != null
         && a.plausible().low().number() >= 2;
   }
 
   void addTo(List<Statement> out, Passage p) {
+    Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     for (Attribute a : attributes) {
       if (!p.context.mayStateFamily(a.family())) continue;
       boolean found = false;
       for (Phrases.Hit cue : a.words().cues().all(p.text)) found |= beside(out, p, a, cue);
-      if (!found && isColumnOf(p, a)) after(out, p, a, 0);
+      // Under "slip resistance" a number too great for a coefficient is a pendulum value.
+      if (!found && column != null && column.mayGive(a)) after(out, p, a, 0);
     }
-  }
-
-  /** Under "slip resistance" a number too great for a coefficient is a pendulum value. */
-  private static boolean isColumnOf(Passage p, Attribute a) {
-    return p.context.attribute().equals(a.id())
-        || (p.context.attribute().equals("tile.slip") && a.family().equals("tile"));
   }
 
   private static boolean beside(List<Statement> out, Passage p, Attribute a, Phrases.Hit cue) {

@@ -68,13 +68,10 @@ final class CoverageSheet {
   }
 
   void finish() {
-    int width = widths.length - 1;
-    sheet.createFreezePane(1, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, width));
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    SheetSetup.header(sheet, 1, last, widths.length);
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     if (widths.length > FIRST.size())
-      SheetSetup.tint(sheet, 1, FIRST.size(), width, SheetSetup.OUTCOMES);
+      SheetSetup.tint(sheet, 1, FIRST.size(), widths.length - 1, SheetSetup.OUTCOMES);
   }
 
   /** Tags that findings name and no schedule lists: they have no values, only findings. */

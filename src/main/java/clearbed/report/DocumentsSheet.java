@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Every file: what was read of it, what was not, and why. */
@@ -62,9 +61,7 @@ final class DocumentsSheet {
   }
 
   void finish() {
-    sheet.createFreezePane(1, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, HEADERS.size() - 1));
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    SheetSetup.header(sheet, 1, last, HEADERS.size());
   }
 
   private void document(Row row, Report.DocumentSummary document) {

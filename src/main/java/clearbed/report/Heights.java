@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import java.util.function.IntUnaryOperator;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -25,13 +26,7 @@ final class Heights {
   /** Fits a row to its text, unless somebody set its height by hand. */
   static void fit(Row row, Sheet widths) {
     if (row instanceof XSSFRow own && own.getCTRow().getCustomHeight()) return;
-    int lines = 1;
-    for (Cell cell : row) {
-      if (cell.getCellType() != CellType.STRING) continue;
-      int width = widths.getColumnWidth(cell.getColumnIndex()) / 256;
-      lines = Math.max(lines, Words.lines(cell.getStringCellValue(), width));
-    }
-    set(row, lines);
+    fit(row, column -> widths.getColumnWidth(column) / 256);
   }
 
   /**
@@ -40,11 +35,15 @@ final class Heights {
    * @param widths of its columns, in characters
    */
   static void fit(Row row, int[] widths) {
+    fit(row, column -> widths[column]);
+  }
+
+  private static void fit(Row row, IntUnaryOperator width) {
     int lines = 1;
     for (Cell cell : row) {
       if (cell.getCellType() != CellType.STRING) continue;
-      lines =
-          Math.max(lines, Words.lines(cell.getStringCellValue(), widths[cell.getColumnIndex()]));
+      int characters = width.applyAsInt(cell.getColumnIndex());
+      lines = Math.max(lines, Words.lines(cell.getStringCellValue(), characters));
     }
     set(row, lines);
   }

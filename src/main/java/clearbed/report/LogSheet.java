@@ -60,9 +60,7 @@ final class LogSheet {
   }
 
   void finish() {
-    sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, last, 0, columns.size() - 1));
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    SheetSetup.header(sheet, 0, last, columns.size());
     printArea(last);
   }
 

@@ -52,6 +52,17 @@ final class SheetSetup {
           new Tint("suppressed", "E4E4E4", "555555"),
           new Tint("not applicable", "FFFFFF", "6B7680"));
 
+  /**
+   * Keeps the header row in sight and on every page, and lets the rows below it be filtered.
+   *
+   * @param fixed columns that stay in sight too
+   */
+  static void header(XSSFSheet sheet, int fixed, int lastRow, int columns) {
+    sheet.createFreezePane(fixed, 1);
+    sheet.setAutoFilter(new CellRangeAddress(0, lastRow, 0, columns - 1));
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+  }
+
   /** Colours cells of a column range by the word they begin with. */
   static void tint(
       XSSFSheet sheet, int firstRow, int firstColumn, int lastColumn, List<Tint> tints) {

@@ -78,14 +78,14 @@ final class WorkbookBody {
 
   private void write(LogColumns columns, Path raw, OutputStream out) throws IOException {
     if (cells() < MANY_CELLS) {
-      fill(book, columns, false);
+      fill(book, columns);
       store(raw);
       FixedZip.copy(raw, out);
       return;
     }
     pen.styles().makeAll();
     try (SXSSFWorkbook stream = streamed()) {
-      fill(stream, columns, true);
+      fill(stream, columns);
       Map<String, FixedZip.Filling> streamed = SheetRows.of(stream);
       store(raw);
       FixedZip.copy(raw, out, streamed);
@@ -113,9 +113,8 @@ final class WorkbookBody {
    * own.
    *
    * @param rows where rows are made: the book itself, or its streaming twin
-   * @param together true for a streaming twin
    */
-  private void fill(Workbook rows, LogColumns columns, boolean together) {
+  private void fill(Workbook rows, LogColumns columns) {
     CoverageSheet coverage = new CoverageSheet(book.getSheet(COVERAGE), pen.another(), places);
     DocumentsSheet documents = new DocumentsSheet(book.getSheet(DOCUMENTS), pen.another(), places);
     List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
@@ -131,8 +130,8 @@ final class WorkbookBody {
     sheets.add(() -> documents.fill(read, report.documents()));
     Sheet ledger = rows.getSheet(Ledger.SHEET);
     sheets.add(() -> Ledger.write(ledger, log, report.run().date()));
-    if (together) Together.run(sheets);
-    else sheets.forEach(Runnable::run);
+    if (rows == book) sheets.forEach(Runnable::run);
+    else Together.run(sheets);
     logs.forEach(LogSheet::finish);
     logs.forEach(this::dress);
     coverage.finish();

@@ -6,7 +6,7 @@ import clearbed.Checked;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,12 +19,14 @@ import org.junit.jupiter.params.provider.CsvSource;
  * memory); shod class R10 begins at 10° (DIN 51130, from memory).
  */
 class IsoEnTest {
-  private static final String FROST = "Glass tile,Entrance,Wall,\"External, frost\"";
-  private static final String STEAM = "Glass tile,Hammam,Wall,Steam";
-  private static final String FLOOR = "Glass tile,Changing room,Floor,Wet";
-  private static final String SHOWERS = "Glass mosaic,Showers,Floor,Wet";
-  private static final String LOBBY = "Glass mosaic,Lobby,Floor,Dry";
-  private static final String FOYER = "Glass tile,Foyer,Wall,Dry";
+  private static final Map<String, String> ROWS =
+      Map.of(
+          "frost", "Glass tile,Entrance,Wall,\"External, frost\"",
+          "steam", "Glass tile,Hammam,Wall,Steam",
+          "floor", "Glass tile,Changing room,Floor,Wet",
+          "showers", "Glass mosaic,Showers,Floor,Wet",
+          "lobby", "Glass mosaic,Lobby,Floor,Dry",
+          "foyer", "Glass tile,Foyer,Wall,Dry");
 
   @TempDir Path folder;
 
@@ -35,11 +37,6 @@ class IsoEnTest {
         folder.resolve("09 30 00 Tiling.txt"),
         "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 TILES\n\nA. " + clause + "\n");
     return Checked.by("iso-en", folder);
-  }
-
-  private static String row(String place) {
-    return List.of(FROST, STEAM, FLOOR, SHOWERS, LOBBY, FOYER)
-        .get(List.of("frost", "steam", "floor", "showers", "lobby", "foyer").indexOf(place));
   }
 
   @ParameterizedTest
@@ -67,7 +64,7 @@ class IsoEnTest {
       })
   void a_test_that_no_document_names_is_asked_for(String check, String place, String clause)
       throws IOException {
-    assertThat(set(row(place), clause).findings(check)).hasSize(1);
+    assertThat(set(ROWS.get(place), clause).findings(check)).hasSize(1);
   }
 
   @ParameterizedTest
@@ -100,7 +97,7 @@ class IsoEnTest {
       })
   void a_test_that_is_named_or_not_called_for_raises_nothing(
       String check, String place, String clause) throws IOException {
-    assertThat(set(row(place), clause).findings(check)).isEmpty();
+    assertThat(set(ROWS.get(place), clause).findings(check)).isEmpty();
   }
 
   private Checked column(String header, String cell) throws IOException {
@@ -109,7 +106,7 @@ class IsoEnTest {
         "Ref,Material,Room,Surface,Exposure,"
             + header
             + "\nGT1,"
-            + SHOWERS
+            + ROWS.get("showers")
             + ",\""
             + cell
             + "\"\n");

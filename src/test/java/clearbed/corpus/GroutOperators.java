@@ -1,6 +1,7 @@
 package clearbed.corpus;
 
 import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
 
@@ -30,19 +31,16 @@ final class GroutOperators {
                             set, "grout.standard", java.util.regex.Pattern.compile("A118")))),
         delete("grout-width-deleted", "grout.width", "grout-width"),
         // The check asks it of grouts that set or must be cleaned quickly.
-        of(
+        deleteAmong(
             "grout-reach-deleted",
             "delete the limit on the area grouted at once",
+            "grout.reach",
+            "grout-reach",
             set ->
-                Defect.in(set)
-                    .delete("grout.reach")
-                    .expectAmong(
-                        "grout-reach",
-                        Needs.where(
-                            set,
-                            "grout.standard",
-                            java.util.regex.Pattern.compile(
-                                "(?i)A118\\.3|epoxy|resin|rapid|\\bRG\\b")))),
+                Needs.where(
+                    set,
+                    "grout.standard",
+                    java.util.regex.Pattern.compile("(?i)A118\\.3|epoxy|resin|rapid|\\bRG\\b"))),
         rewrite(
             "grout-reach-wide",
             "grout.reach",

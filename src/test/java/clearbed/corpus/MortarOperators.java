@@ -1,6 +1,7 @@
 package clearbed.corpus;
 
 import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
 import static clearbed.corpus.Operators.swap;
@@ -53,13 +54,12 @@ final class MortarOperators {
             "bond-strength"),
         gray(),
         colourDeleted(),
-        of(
+        deleteAmong(
             "ridges-deleted",
             "delete that ridges are flattened",
-            set ->
-                Defect.in(set)
-                    .delete("mortar.ridges")
-                    .expectAmong("ridges", Needs.seeThrough(set))),
+            "mortar.ridges",
+            "ridges",
+            Needs::seeThrough),
         coverage("coverage-deleted", "", "^.*$"),
         coverage("coverage-lowered", "80 percent", "\\d+ ?(percent|%)( min(\\.|imum))?"),
         rewriteCoverage(),

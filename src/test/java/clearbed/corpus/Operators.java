@@ -3,6 +3,7 @@ package clearbed.corpus;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Every operator, and the few ways in which most of them are made. */
@@ -27,6 +28,20 @@ final class Operators {
         id,
         "delete every statement of " + label,
         set -> Defect.in(set).delete(label).expect(check).aside("unresolved").aside(aside));
+  }
+
+  /** Deletes every statement of a label; due for those entries that the check is for. */
+  static Operator deleteAmong(
+      String id,
+      String what,
+      String label,
+      String check,
+      Function<DraftSet, Set<String>> needing,
+      String... aside) {
+    return of(
+        id,
+        what,
+        set -> Defect.in(set).delete(label).expectAmong(check, needing.apply(set)).aside(aside));
   }
 
   /** Changes words of statements of a label wherever the pattern finds them. */

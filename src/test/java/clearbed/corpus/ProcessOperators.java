@@ -1,6 +1,7 @@
 package clearbed.corpus;
 
 import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
 
@@ -45,13 +46,12 @@ final class ProcessOperators {
             "cure.grout",
             "Grout on the day the tile is set.",
             "cure-before-grout"),
-        of(
+        deleteAmong(
             "cure-before-water-deleted",
             "delete the wait before water",
-            set ->
-                Defect.in(set)
-                    .delete("cure.water")
-                    .expectAmong("cure-before-water", Needs.wet(set))),
+            "cure.water",
+            "cure-before-water",
+            Needs::wet),
         delete("cleaning-deleted", "cleaning", "cleaning"),
         rewrite(
             "cleaning-with-acid",

@@ -1,6 +1,7 @@
 package clearbed.corpus;
 
 import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.firstCell;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
@@ -30,27 +31,26 @@ final class SubstrateOperators {
                     .expect("flatness")),
         delete("deflection-deleted", "sub.deflection", "deflection"),
         swap("deflection-soft", "sub.deflection", "(L|span)/480", "$1/240", "deflection"),
-        of(
+        deleteAmong(
             "patch-deleted",
             "delete that the whole area is patched",
-            set ->
-                Defect.in(set)
-                    .delete("sub.patch")
-                    .expectAmong("patch-whole-area", Needs.seeThrough(set))),
+            "sub.patch",
+            "patch-whole-area",
+            Needs::seeThrough),
         rewrite(
             "patch-spots",
             "sub.patch",
             "Fill low spots behind translucent and transparent tile with patching compound.",
             "patch-whole-area"),
         // The check asks for a membrane where it is wet inside; outside is the wall's own affair.
-        of(
+        deleteAmong(
             "membrane-deleted",
             "delete the waterproof membrane",
-            set ->
-                Defect.in(set)
-                    .delete("membrane.standard")
-                    .expectAmong("membrane", Needs.wetInside(set))
-                    .aside("unresolved", "mortar-membrane")),
+            "membrane.standard",
+            "membrane",
+            Needs::wetInside,
+            "unresolved",
+            "mortar-membrane"),
         delete("membrane-letter-deleted", "membrane.letter", "membrane", "suitability"),
         delete("crack-isolation-deleted", "membrane.crack", "crack-isolation"));
   }

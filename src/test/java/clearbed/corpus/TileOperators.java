@@ -1,6 +1,7 @@
 package clearbed.corpus;
 
 import static clearbed.corpus.Operators.delete;
+import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.firstCell;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.swap;
@@ -9,7 +10,6 @@ import static clearbed.corpus.Operators.when;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Defects of the tile itself: its standard, make, size, back and mounting. */
 final class TileOperators {
@@ -79,24 +79,31 @@ final class TileOperators {
             "floor-slip"),
         slipTestOnly(),
         barefootClass(),
-        of(
+        deleteAmong(
             "coated-letter-deleted",
             "delete every statement of coated.letter",
-            set ->
-                Defect.in(set)
-                    .delete("coated.letter")
-                    .expectAmong("cold-coated-wet", Needs.wet(set))
-                    .aside("unresolved", "suitability", "cold-coated-wet")),
-        meshWater(),
+            "coated.letter",
+            "cold-coated-wet",
+            Needs::wet,
+            "unresolved",
+            "suitability",
+            "cold-coated-wet"),
+        deleteAmong(
+            "mesh-water-deleted",
+            "delete that the sheet mounting is water-resistant",
+            "mount.water",
+            "mesh-water",
+            Needs::wet,
+            "mesh-mortar"),
         // Epoxy does no harm to the glue of a mesh.
-        of(
+        deleteAmong(
             "mounting-compatibility-deleted",
             "delete every statement of mount.mortar",
-            set ->
-                Defect.in(set)
-                    .delete("mount.mortar")
-                    .expectAmong("mesh-mortar", Needs.inCement(set))
-                    .aside("unresolved", "mesh-mortar")),
+            "mount.mortar",
+            "mesh-mortar",
+            Needs::inCement,
+            "unresolved",
+            "mesh-mortar"),
         delete("face-mounting-standard-deleted", "mount.face", "paper-face"));
   }
 
@@ -124,17 +131,8 @@ final class TileOperators {
         "barefoot-class-lowered",
         "put class A for the barefoot class of floors without a pendulum value",
         set -> {
-          Set<String> measured =
-              set.statements("test.slip").stream()
-                  .filter(s -> PENDULUM.matcher(s.text()).find())
-                  .flatMap(s -> s.tags().stream())
-                  .collect(Collectors.toSet());
-          Set<String> classed =
-              set.statements("test.slip").stream()
-                  .filter(s -> BAREFOOT_CLASS.matcher(s.text()).find())
-                  .flatMap(s -> s.tags().stream())
-                  .filter(tag -> !measured.contains(tag))
-                  .collect(Collectors.toSet());
+          Set<String> classed = Needs.where(set, "test.slip", BAREFOOT_CLASS);
+          classed.removeAll(Needs.where(set, "test.slip", PENDULUM));
           return Defect.in(set)
               .edit("test.slip", text -> BAREFOOT_CLASS.matcher(text).replaceAll("A"))
               .expectAmong("floor-slip", classed);
@@ -169,16 +167,5 @@ final class TileOperators {
                             && Needs.inCement(set).containsAll(cell.tags()),
                     text -> "Painted")
                 .expect("backing"));
-  }
-
-  private static Operator meshWater() {
-    return of(
-        "mesh-water-deleted",
-        "delete that the sheet mounting is water-resistant",
-        set ->
-            Defect.in(set)
-                .delete("mount.water")
-                .expectAmong("mesh-water", Needs.wet(set))
-                .aside("mesh-mortar"));
   }
 }
