@@ -24,10 +24,9 @@ final class Lines {
   List<Line> of(List<Glyph> glyphs) {
     TreeMap<Double, List<Glyph>> levels = new TreeMap<>();
     for (Glyph glyph : glyphs) level(levels, glyph).add(glyph);
-    List<List<Glyph>> rows = raisedLettersIn(new ArrayList<>(levels.values()));
     List<Line> lines = new ArrayList<>();
-    for (List<Glyph> row : rows) {
-      Line line = line(row);
+    for (Row row : raisedLettersIn(levels.values().stream().map(Row::of).toList())) {
+      Line line = line(row.glyphs());
       if (line != null) lines.add(line);
     }
     lines.sort(Comparator.comparingDouble(Line::baseline));
@@ -45,13 +44,26 @@ final class Lines {
     return down <= up ? below.getValue() : above.getValue();
   }
 
+  /**
+   * @param largest of the letters; raised ones that join them are smaller
+   */
+  private record Row(List<Glyph> glyphs, Glyph largest) {
+    static Row of(List<Glyph> glyphs) {
+      return new Row(glyphs, Lines.largest(glyphs));
+    }
+
+    double baseline() {
+      return glyphs.get(0).baseline();
+    }
+  }
+
   /** Raised and lowered letters (small, between two levels) go to the line they belong to. */
-  private static List<List<Glyph>> raisedLettersIn(List<List<Glyph>> rows) {
-    List<List<Glyph>> kept = new ArrayList<>(rows);
-    for (List<Glyph> small : rows) {
-      for (List<Glyph> host : rows) {
+  private static List<Row> raisedLettersIn(List<Row> rows) {
+    List<Row> kept = new ArrayList<>(rows);
+    for (Row small : rows) {
+      for (Row host : rows) {
         if (host == small || !isRaised(small, host) || !holds(kept, host)) continue;
-        host.addAll(small);
+        host.glyphs().addAll(small.glyphs());
         kept.removeIf(r -> r == small);
         break;
       }
@@ -59,17 +71,17 @@ final class Lines {
     return kept;
   }
 
-  private static boolean holds(List<List<Glyph>> rows, List<Glyph> row) {
+  private static boolean holds(List<Row> rows, Row row) {
     return rows.stream().anyMatch(r -> r == row);
   }
 
   /** Each small letter stands beside a larger one, not beside small letters of its own kind. */
-  private static boolean isRaised(List<Glyph> small, List<Glyph> host) {
-    double most = largest(host).size() * 0.6;
-    if (Math.abs(small.get(0).baseline() - host.get(0).baseline()) > 2 * most) return false;
-    for (Glyph g : small) {
+  private static boolean isRaised(Row small, Row host) {
+    double most = host.largest().size() * 0.6;
+    if (Math.abs(small.baseline() - host.baseline()) > 2 * most) return false;
+    for (Glyph g : small.glyphs()) {
       if (g.isBlank()) continue;
-      if (host.stream().noneMatch(o -> carries(o, g))) return false;
+      if (host.glyphs().stream().noneMatch(o -> carries(o, g))) return false;
     }
     return true;
   }

@@ -1,28 +1,29 @@
 package clearbed.recognise;
 
 import clearbed.model.Origin;
-import java.util.IdentityHashMap;
+import clearbed.model.Unit;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * What the same words said before under the same header: a long schedule says few things, each of
- * them thousands of times.
+ * What the same words said before in a column of the same heading: schedules say few things, each
+ * of them thousands of times.
  */
 final class CellMemo {
-  private final Map<Header.Column, Map<String, List<Statement>>> known = new IdentityHashMap<>();
+  /** All that the reading of a cell without a remark depends on. */
+  private record Key(String heading, Header.Role role, String attribute, Unit unit, String words) {
+    static Key of(Header.Column column, String words) {
+      String attribute = column.attribute() == null ? "" : column.attribute().id();
+      return new Key(column.text(), column.role(), attribute, column.unit(), words);
+    }
+  }
+
+  private final Lately<Key, List<Statement>> known = new Lately<>();
 
   /** The statements of a cell, at its own place. */
   List<Statement> of(
       Header.Column column, String text, Origin origin, Supplier<List<Statement>> reading) {
-    Map<String, List<Statement>> said = known.computeIfAbsent(column, c -> new Recent<>());
-    List<Statement> before = said.get(text);
-    if (before == null) {
-      List<Statement> read = List.copyOf(reading.get());
-      said.put(text, read);
-      return read;
-    }
-    return before.stream().map(s -> s.at(origin)).toList();
+    List<Statement> said = known.of(Key.of(column, text), text, () -> List.copyOf(reading.get()));
+    return said.stream().map(s -> s.at(origin)).toList();
   }
 }

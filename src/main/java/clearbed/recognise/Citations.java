@@ -97,7 +97,7 @@ public final class Citations {
   }
 
   /** Every designation has three digits in a row and a letter, or the name of TCNA. */
-  private static boolean mayCite(String text) {
+  static boolean mayCite(String text) {
     int digits = 0;
     boolean number = false;
     boolean letter = false;

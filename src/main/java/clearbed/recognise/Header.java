@@ -21,7 +21,6 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static final Pattern AT =
       Pattern.compile("(?:at|@|every|at every)(?: \\W.*)?", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED = Pattern.compile("\\bsetting bed\\b", Pattern.CASE_INSENSITIVE);
-  private static final int MOST_SEEN = 8_000;
   private static final Pattern FIGURES = Pattern.compile("[\\d\\s.,-]*\\d[\\d\\s.,-]*");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
@@ -115,10 +114,10 @@ record Header(Map<Integer, Column> columns, int rows) {
    *
    * @param seen columns by their words, kept from table to table
    */
-  static Header at(Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
+  static Header at(
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
     if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
     if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
-    if (seen.size() > MOST_SEEN) seen.clear();
     boolean mayBeTwo =
         next != null && sub(row, next) && mayBePlausible(vocabulary, row, next, seen);
     if (!mayBeTwo && !mayBePlausible(vocabulary, row, null, seen)) return null;
@@ -134,7 +133,7 @@ record Header(Map<Integer, Column> columns, int rows) {
    * before its descriptions are looked at.
    */
   private static boolean mayBePlausible(
-      Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
     List<String[]> heads = new ArrayList<>();
     for (int index : indexes(row, next)) {
       String top = textAt(row, index);
@@ -177,7 +176,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   private static Map<Integer, Column> columns(
-      Vocabulary vocabulary, Table.Row row, Table.Row next, Map<String, Column> seen) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
     Map<Integer, Column> out = new LinkedHashMap<>();
     String group = "";
     for (int index : indexes(row, next)) {
@@ -219,13 +218,13 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   private static Column column(
-      Vocabulary vocabulary, String upper, String bottom, Map<String, Column> seen) {
+      Vocabulary vocabulary, String upper, String bottom, Lately<String, Column> seen) {
     String words = upper + "\n" + bottom;
     // The rows of a bill of quantities: figures head nothing, and no two pairs of them are alike.
     if (FIGURES.matcher(words).matches()) {
       return new Column(0, words.trim(), Role.OTHER, null, "", null);
     }
-    return seen.computeIfAbsent(words, any -> column(vocabulary, 0, upper, bottom));
+    return seen.of(words, words, () -> column(vocabulary, 0, upper, bottom));
   }
 
   /** What a heading means beside others: "At" behind the width of a joint is its spacing. */

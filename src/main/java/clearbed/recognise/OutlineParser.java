@@ -3,10 +3,12 @@ package clearbed.recognise;
 import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.recognise.Wordings.Wording;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,13 +26,11 @@ final class OutlineParser {
           "^(\\d{2} \\d{2} \\d{2}(?:\\.\\d{2})?|[A-Z]\\d{2})\\s*[-:.]?\\s+([A-Z][A-Za-z ,/&-]{3,60})$");
   private static final Pattern END =
       Pattern.compile("^END OF (?:SECTION|DOCUMENT).*", Pattern.CASE_INSENSITIVE);
-  private static final Pattern PART =
-      Pattern.compile("^PART\\s+(\\d|I{1,3})\\b.*", Pattern.CASE_INSENSITIVE);
   private static final Pattern FILE_NUMBER =
       Pattern.compile("(?:^|[^0-9])(\\d{2})[ _.-]?(\\d{2})[ _.-]?(\\d{2})(?:\\.\\d{2})?(?![0-9])");
 
-  private static final Pattern TAG_WITH_PLACE =
-      Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
+  private static final Pattern NUMBER_IN_MARGIN =
+      Pattern.compile("\\b(?:SECTION\\s+)?(\\d{2} \\d{2} \\d{2})\\b");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern TILE =
       Pattern.compile("\\b(?:tiles?|tiling|mosaics?)\\b", Pattern.CASE_INSENSITIVE);
@@ -40,12 +40,15 @@ final class OutlineParser {
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
   private final RowReader rowReader;
+  private final Wordings wordings;
+  private final Lately<String, Optional<Property>> properties = new Lately<>();
 
   OutlineParser(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.limitFinder = new LimitFinder(vocabulary);
     this.rowReader = new RowReader(vocabulary, finder);
+    this.wordings = new Wordings(vocabulary, finder, limitFinder);
   }
 
   /**
@@ -98,12 +101,26 @@ final class OutlineParser {
     String text = p.text().trim();
     return text.length() < 80
         && !text.isEmpty()
-        && !PART.matcher(text).matches()
+        && !Wordings.opensPart(text)
         && !text.matches("^\\d.*|^[A-Z]\\..*");
   }
 
-  private record Node(
-      int rank, String number, String text, String family, Limits limits, boolean heading) {}
+  /**
+   * @param family what it says, or what stands above it where it says nothing
+   * @param limits its own and those of what stands above it
+   */
+  private record Node(Wording wording, String family, Limits limits) {
+    boolean heading() {
+      return wording.heading();
+    }
+
+    String text() {
+      return wording.words();
+    }
+  }
+
+  /** "Face size: 2 by 6 inches" in a list under a tag. */
+  private record Property(Header.Column column, String value) {}
 
   /** Collects one section. */
   private final class Builder {
@@ -120,8 +137,18 @@ final class OutlineParser {
     /** What the last paragraph that speaks of glass tile stands under. */
     private List<Node> aboveGlass;
 
-    private record Pending(
-        Paragraph paragraph, String text, List<Node> path, int part, boolean heading) {}
+    /**
+     * @param path what it stands under, and itself
+     */
+    private record Pending(Paragraph paragraph, List<Node> path, int part) {
+      Node own() {
+        return path.get(path.size() - 1);
+      }
+
+      String text() {
+        return own().text();
+      }
+    }
 
     Builder(Origin origin, String fileName) {
       this.origin = origin;
@@ -140,65 +167,40 @@ final class OutlineParser {
 
     /** A running header often repeats the section number when the text does not give it. */
     void margin(Paragraph p) {
-      Matcher m =
-          Pattern.compile("\\b(?:SECTION\\s+)?(\\d{2} \\d{2} \\d{2})\\b")
-              .matcher(PlainText.of(p.text()));
+      Matcher m = NUMBER_IN_MARGIN.matcher(PlainText.of(p.text()));
       if (number.isEmpty() && m.find()) number = canonical(m.group(1));
     }
 
     void add(Paragraph p, String text) {
-      Matcher m = PART.matcher((p.label().trim() + " " + text).trim());
-      if (m.matches()) {
-        part = "123".indexOf(m.group(1)) >= 0 ? Integer.parseInt(m.group(1)) : m.group(1).length();
+      Wording wording = wordings.of(p, text);
+      if (wording.part() > 0) {
+        part = wording.part();
         section = true;
         path.clear();
         return;
       }
-      Outline.Label label = Outline.label(p, text);
-      String words = label.rest();
-      boolean heading = Outline.heading(p, label);
-      int rank =
-          label.rank() >= 0
-              ? label.rank()
-              : heading ? Math.min(1, Math.max(0, p.headingLevel() - 1)) : 90;
-      while (!path.isEmpty() && path.peekLast().rank() >= rank) path.removeLast();
-      String lead = heading ? words : leadOf(words);
-      Limits limits = limitFinder.of(lead.isEmpty() ? "" : lead, true);
-      limits = otherThanGlass(lead, limits);
+      while (!path.isEmpty() && path.peekLast().wording().rank() >= wording.rank())
+        path.removeLast();
+      Limits limits = otherThanGlass(wording);
       if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
-      // "GT-3, at shower walls and base:" is about the tile, not about bases.
-      String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");
-      String family = lead.isEmpty() ? "" : finder.familyIn(subject);
-      if (family.isEmpty()
-          || family.equals("tile")
-              && !path.isEmpty()
-              && !path.peekLast().family().isEmpty()
-              && !heading)
-        family =
-            path.isEmpty()
-                ? family
-                : path.peekLast().family().isEmpty() ? family : path.peekLast().family();
-      Node node = new Node(rank, label.number(), words, family, limits, heading);
-      path.addLast(node);
-      pending.add(new Pending(p, words, List.copyOf(path), part, heading));
+      path.addLast(new Node(wording, family(wording), limits));
+      pending.add(new Pending(p, List.copyOf(path), part));
+    }
+
+    /** Under mortar, a tile named is what the mortar is for. */
+    private String family(Wording wording) {
+      String own = wording.family();
+      String above = path.isEmpty() ? "" : path.peekLast().family();
+      boolean inherits = own.isEmpty() || own.equals("tile") && !wording.heading();
+      return inherits && !above.isEmpty() ? above : own;
     }
 
     /** "Other tile: ..." behind "Glass tile: ..." is not about glass. */
-    private Limits otherThanGlass(String lead, Limits limits) {
+    private Limits otherThanGlass(Wording wording) {
       List<Node> above = List.copyOf(path);
+      Limits limits = wording.limits();
       if (limits.glass()) aboveGlass = above;
-      return above.equals(aboveGlass) ? LimitFinder.behindGlass(limits, lead) : limits;
-    }
-
-    /**
-     * A paragraph that introduces others names its subject before the colon, or as a whole when
-     * short.
-     */
-    private String leadOf(String words) {
-      String lead = Parts.lead(words);
-      // "Except at pools, mortar: ..." is about mortar, not about pools.
-      if (!lead.isEmpty()) return lead.replaceFirst("(?i)^except[^,]*,\\s*", "");
-      return words.length() <= 60 && !words.endsWith(".") ? words : "";
+      return above.equals(aboveGlass) ? LimitFinder.behindGlass(limits, wording.lead()) : limits;
     }
 
     void finish(List<Section> sections) {
@@ -259,8 +261,8 @@ final class OutlineParser {
     }
 
     private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
-      Node own = p.path().get(p.path().size() - 1);
-      String cite = Outline.cite(p.path().stream().map(Node::number).toList());
+      Node own = p.own();
+      String cite = Outline.cite(p.path().stream().map(n -> n.wording().label().number()).toList());
       Origin at =
           p.paragraph()
               .origin()
@@ -270,9 +272,9 @@ final class OutlineParser {
           p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
-          silent && !tagged(p)
+          silent && !own.wording().tagged()
               || references
-              || p.heading()
+              || own.heading()
               || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());
       if (!mute) statements.addAll(statements(p, own, at, role));
       if (unknown
@@ -288,36 +290,29 @@ final class OutlineParser {
       return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements);
     }
 
-    private boolean tagged(Pending p) {
-      return limitFinder.namesTags(PlainText.of(p.text()));
-    }
-
     private List<Statement> statements(
         Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
       // What a tag is given anywhere is weighed once it is known which tags are tiles.
-      Set<String> families = role == null || tagged(p) ? Set.of() : Set.copyOf(role.families());
-      boolean describes = describesTile(p, own);
-      Context context = Context.running(inheritedFamily(p), families, describes);
+      boolean all = role == null || own.wording().tagged();
+      Set<String> families = all ? Set.of() : Set.copyOf(role.families());
+      Context context = Context.running(own.family(), families, describesTile(p));
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
-      if (!own.limits().tags().isEmpty()) property(p, own, at, out);
+      if (!own.limits().tags().isEmpty()) property(own, at, out);
       headed(p, at, out);
-      if (noteOffTopic(p) && own.limits().tags().isEmpty())
+      if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process."));
       return out;
     }
 
-    /** "Face size: 2 by 6 inches" in a list under a tag is read as under that column heading. */
-    private void property(Pending p, Node own, Origin at, List<Statement> out) {
-      String lead = Parts.lead(p.text());
-      String value = lead.isEmpty() ? "" : p.text().substring(lead.length() + 1).trim();
-      if (value.isEmpty() || value.length() > LONGEST_VALUE) return;
-      Header.Column column = Header.named(vocabulary, lead);
-      if (column == null) return;
+    /** A list item under a tag is read as under the column heading that its lead-in is. */
+    private void property(Node own, Origin at, List<Statement> out) {
+      Property property = OutlineParser.this.property(own.text());
+      if (property == null) return;
       // "Set on: cement mortar bed" speaks of no mortar.
-      boolean substrate = column.attribute().family().equals("substrate");
+      boolean substrate = property.column().attribute().family().equals("substrate");
       if (substrate) out.removeIf(s -> s.attribute().startsWith("mortar."));
-      for (Statement s : rowReader.property(column, value.replaceFirst("\\.$", ""), at)) {
+      for (Statement s : rowReader.property(property.column(), property.value(), at)) {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }
@@ -325,17 +320,12 @@ final class OutlineParser {
 
     /** In notes, site rules count only where the note speaks of tile. */
     private boolean noteOffTopic(Pending p) {
-      if (section || scheduleNotes) return false;
-      String around =
-          p.text()
-              + " "
-              + String.join(" ", p.path().stream().map(Node::text).toList())
-              + " "
-              + title
-              + " "
-              + opening();
-      return !tagged(p)
-          && !around.matches("(?is).*\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b.*");
+      return !section
+          && !scheduleNotes
+          && !p.own().wording().tagged()
+          && p.path().stream().noneMatch(n -> n.wording().tileWork())
+          && pending.stream().limit(2).noneMatch(first -> first.own().wording().tileWork())
+          && !Wordings.speaksOfTileWork(title);
     }
 
     /**
@@ -343,46 +333,29 @@ final class OutlineParser {
      * each tile}.
      */
     private void headed(Pending p, Origin at, List<Statement> out) {
-      for (String id : List.of("process.mockup", "process.submittals")) {
-        Attribute attribute = vocabulary.attribute(id).orElse(null);
-        if (attribute == null) continue;
+      for (String id : Wordings.TITLED_WORKS) {
         boolean under =
             p.path().stream()
                 .limit(p.path().size() - 1L)
-                .anyMatch(n -> n.text().length() < 70 && attribute.words().cues().in(n.text()));
-        boolean said = out.stream().anyMatch(s -> s.attribute().equals(id));
+                .anyMatch(n -> n.wording().works().contains(id));
+        if (!under || out.stream().anyMatch(s -> s.attribute().equals(id))) continue;
         boolean refused =
             vocabulary.list("negation.notRequired").in(p.text())
                 || vocabulary.list("open").in(p.text());
-        if (under && !said && !refused) {
-          Limits own =
-              limitFinder
-                  .of(PlainText.of(p.text()), false)
-                  .within(p.path().get(p.path().size() - 1).limits());
-          out.add(new Statement(id, new Content.Required(), false, p.text(), at, own.anywhere()));
-        }
+        if (refused) continue;
+        Limits own =
+            limitFinder.of(PlainText.of(p.text()), false).within(p.own().limits()).anywhere();
+        out.add(new Statement(id, new Content.Required(), false, p.text(), at, own));
       }
-    }
-
-    private String inheritedFamily(Pending p) {
-      for (int i = p.path().size() - 1; i >= 0; i--) {
-        if (!p.path().get(i).family().isEmpty()) return p.path().get(i).family();
-      }
-      return "";
     }
 
     /** A product article on glass tile, or a clause that names tags, describes the tile itself. */
-    private boolean describesTile(Pending p, Node own) {
-      if (p.part() == 3) return false;
-      String family = inheritedFamily(p);
+    private boolean describesTile(Pending p) {
+      if (p.part() == 1 || p.part() == 3 || scheduleNotes) return false;
+      String family = p.own().family();
       if (!family.isEmpty() && !family.equals("tile")) return false;
-      boolean glassAbove =
-          p.path().stream()
-              .anyMatch(
-                  n ->
-                      (n.heading() || !n.number().isEmpty())
-                          && vocabulary.speaksOfGlassTile(Outline.shorten(n.text())));
-      return p.part() != 1 && (glassAbove || !own.limits().tags().isEmpty()) && !scheduleNotes;
+      return !p.own().limits().tags().isEmpty()
+          || p.path().stream().anyMatch(n -> n.wording().glassTile());
     }
 
     private String headingOf(Pending p) {
@@ -404,6 +377,19 @@ final class OutlineParser {
     private String titleOfFile() {
       return fileName.replaceAll("\\.[A-Za-z0-9]+$", "").replaceAll(".*/", "");
     }
+  }
+
+  /** What a list item gives the value of by its lead-in; null when it is none. */
+  private Property property(String item) {
+    return properties.of(item, item, () -> Optional.ofNullable(propertyIn(item))).orElse(null);
+  }
+
+  private Property propertyIn(String item) {
+    String lead = Parts.lead(item);
+    String value = lead.isEmpty() ? "" : item.substring(lead.length() + 1).trim();
+    if (value.isEmpty() || value.length() > LONGEST_VALUE) return null;
+    Header.Column column = Header.named(vocabulary, lead);
+    return column == null ? null : new Property(column, value.replaceFirst("\\.$", ""));
   }
 
   /** In a section on sealants, joints in ceramic tile are joints in tile. */

@@ -19,6 +19,7 @@ public final class Recogniser {
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
+  private final Lately<String, List<Citations.Found>> cited = new Lately<>();
 
   public Recogniser(Vocabulary vocabulary) {
     this.finder = new StatementFinder(vocabulary);
@@ -112,12 +113,12 @@ public final class Recogniser {
     return head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
   }
 
-  private static List<Citation> citations(Document document, List<Section> sections) {
+  private List<Citation> citations(Document document, List<Section> sections) {
     List<Citation> out = new ArrayList<>();
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
         boolean listed = clause.listsReferences();
-        for (Citations.Found f : Citations.find(clause.text()))
+        for (Citations.Found f : cited(clause.text()))
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }
     }
@@ -125,7 +126,7 @@ public final class Recogniser {
       if (block instanceof Table t) {
         for (Table.Row row : t.rows()) {
           for (Table.Cell cell : row.cells()) {
-            for (Citations.Found f : Citations.find(cell.text()))
+            for (Citations.Found f : cited(cell.text()))
               out.add(new Citation(f.standard(), f.asWritten(), t.origin(cell), false));
           }
         }
@@ -133,6 +134,11 @@ public final class Recogniser {
     }
     Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
     return new Placed.Packer<>(place, out.size()).pack(out);
+  }
+
+  private List<Citations.Found> cited(String text) {
+    if (!Citations.mayCite(text)) return List.of();
+    return cited.of(text, text, () -> List.copyOf(Citations.find(text)));
   }
 
   private static final class Collected {

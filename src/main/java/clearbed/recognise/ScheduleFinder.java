@@ -10,7 +10,6 @@ import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -38,14 +37,23 @@ final class ScheduleFinder {
   private final StatementFinder finder;
   private final GlassTest glassTest;
 
-  /** By their words, as tables have many in common; bounded by {@link Header#at}. */
-  private final Map<String, Header.Column> columns = new ConcurrentHashMap<>();
+  // By their words, as tables have many in common.
+  private final Lately<String, Header.Column> columns = new Lately<>();
+  private final Lately<String, Material> materials = new Lately<>();
+  private final CellMemo memo = new CellMemo();
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.rowReader = new RowReader(vocabulary, finder);
     this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
+  }
+
+  /** The words are held once for all rows that say them. */
+  private record Material(String words, GlassTest.Result result) {}
+
+  private Material known(String words) {
+    return materials.of(words, words, () -> new Material(words, glassTest.of(words)));
   }
 
   static boolean looksLikeTag(String text) {
@@ -91,8 +99,6 @@ final class ScheduleFinder {
     private final List<Paragraph> notes = new ArrayList<>();
     private final List<Document.Gap> gaps = new ArrayList<>();
     private Header header;
-    private CellMemo memo;
-    private final Map<String, Material> materialsSeen = new Recent<>();
     private final Placed.Packer<Statement> packer;
     private int tagColumn = -1;
     private String group = "";
@@ -143,7 +149,6 @@ final class ScheduleFinder {
           noted == null
               ? known
               : known.withDefault(noted, notedCentres == null ? noted : notedCentres);
-      memo = new CellMemo();
       group = "";
       previous = null;
       schedule = true;
@@ -319,22 +324,19 @@ final class ScheduleFinder {
      * quantities has thousands of them. What they state is read when somebody asks for it.
      */
     private List<Statement> statements(Table.Row row, boolean decided) {
-      if (decided || rowReader.isUnusual(row))
-        return statements(row, header, tagColumn, previous, memo);
+      if (decided || rowReader.isUnusual(row)) return statements(row, header, tagColumn, previous);
       Header under = header;
       int tags = tagColumn;
-      CellMemo own = memo;
       return ThinList.late(
           () -> {
             synchronized (this) {
-              return statements(row, under, tags, null, own);
+              return statements(row, under, tags, null);
             }
           });
     }
 
-    private List<Statement> statements(
-        Table.Row row, Header under, int tags, Table.Row above, CellMemo own) {
-      return packer.pack(rowReader.statements(table, under, row, above, tags, own, gaps));
+    private List<Statement> statements(Table.Row row, Header under, int tags, Table.Row above) {
+      return packer.pack(rowReader.statements(table, under, row, above, tags, memo, gaps));
     }
 
     /** One cell may hold several tags: {@code GT-1, GT-2}. */
@@ -352,15 +354,11 @@ final class ScheduleFinder {
       return text.length() <= 40 ? text : text.substring(0, 40).trim();
     }
 
-    /** The words are held once for all rows that say them. */
-    private record Material(String words, GlassTest.Result result) {}
-
     private record Glass(boolean is, boolean decided, String evidence) {}
 
     private Glass glass(Table.Row row, String material) {
       String standard = rowReader.tileStandard(header, row);
-      Material known =
-          materialsSeen.computeIfAbsent(material, m -> new Material(m, glassTest.of(m)));
+      Material known = known(material);
       GlassTest.Result own = known.result();
       if (own.decided()) return new Glass(own.glass(), true, known.words());
       if (standard.contains("A137.2")) return new Glass(true, true, standard);
@@ -371,7 +369,7 @@ final class ScheduleFinder {
               title,
               table.origin().sheet() == null ? "" : table.origin().sheet(),
               table.origin().heading() == null ? "" : table.origin().heading())) {
-        GlassTest.Result said = glassTest.of(around);
+        GlassTest.Result said = known(around).result();
         if (said.decided()) return new Glass(said.glass(), true, around);
       }
       return new Glass(false, false, material.isBlank() ? "no material stated" : known.words());

@@ -66,7 +66,11 @@ final class WordsHeld {
   }
 
   private static int hash(String text, int at) {
-    int mixed = (text.charAt(at) * 31 + text.charAt(at + 1)) * 31 + text.charAt(at + 2);
+    return hash(text.charAt(at), text.charAt(at + 1), text.charAt(at + 2));
+  }
+
+  private static int hash(char first, char second, char third) {
+    int mixed = (first * 31 + second) * 31 + third;
     return (mixed ^ mixed >>> 13) & FILES - 1;
   }
 
@@ -81,8 +85,9 @@ final class WordsHeld {
 
   private long[] held(String lower) {
     long[] held = new long[(words.size() + 63) / 64];
-    for (int at = lower.length() - RUN; at >= 0; at--) {
-      int[] there = files[hash(lower, at)];
+    char[] letters = lower.toCharArray();
+    for (int at = letters.length - RUN; at >= 0; at--) {
+      int[] there = files[hash(letters[at], letters[at + 1], letters[at + 2])];
       if (there == null) continue;
       for (int i = 0; i < there.length; i += 2) {
         int word = there[i];
