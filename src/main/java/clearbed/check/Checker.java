@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Document;
@@ -15,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** Runs every rule of a set over every glass entry and over the set as a whole. */
@@ -39,19 +41,19 @@ public final class Checker {
     VerdictTable verdicts = new VerdictTable(project.glass());
     Calculations calculations = new Calculations();
     FindingWriter writer = new FindingWriter();
-    SetComputation.Scene scene = new SetComputation.Scene(project, documents, vocabulary, writer);
+    SetComputation.Scene scene =
+        new SetComputation.Scene(project, documents, vocabulary, writer, new SetText(project));
     List<Rule> on = rules.rules().stream().filter(rule -> !rule.off()).toList();
     boolean few = project.glass().size() <= FEW;
-    // Rule by rule on as many threads as there are processors, and joined in their order. Of a long
-    // schedule the verdicts of several rules would take much memory.
-    (few ? on.parallelStream() : on.stream())
-        .map(rule -> run(rule, scene))
-        .forEachOrdered(
-            one -> {
-              findings.addAll(one.findings);
-              verdicts.addAll(one.verdicts);
-              calculations.addAll(one.calculations);
-            });
+    Consumer<OfRule> join =
+        one -> {
+          findings.addAll(one.findings);
+          verdicts.addAll(one.verdicts);
+          calculations.addAll(one.calculations);
+        };
+    // Of a long schedule the verdicts of several rules would take much memory.
+    if (few) AtOnce.each(on, rule -> run(rule, scene)).forEach(join);
+    else on.forEach(rule -> join.accept(run(rule, scene)));
     List<Finding> all = new ArrayList<>();
     for (Finding finding : unique(findings)) all.add(suppressed(finding));
     all.sort(

@@ -7,8 +7,10 @@ import clearbed.model.Paragraph;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -22,13 +24,39 @@ final class DanglingReferenceCheck implements SetComputation {
   private static final Pattern ARTICLE =
       Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
 
+  // The first letter goes first: to try for a word's beginning at every letter takes long.
   private static final Pattern TILE =
-      Pattern.compile("\\b(?:tiles?|mosaics?|tiling)\\b", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("[tm](?<!\\w.)(?:iles?|osaics?|iling)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final int MOST_TEXTS = 2_000;
 
   // "Detail 9/A-990", "3 on sheet A-402"
   private static final Pattern DETAIL =
       Pattern.compile(
           "\\b[Dd](?:etail|ETAIL)s?\\s+(\\d{1,3}[A-Z]?)\\s*(?:/|on (?:sheet |drawing )?)\\s*([A-Z]{1,2}[-.]?\\d{1,4}(?:\\.\\d{1,3})?)\\b");
+
+  /**
+   * What a text refers to; most refer to nothing.
+   *
+   * @param details as written, with the sheet each stands on
+   */
+  private record References(
+      List<String> sections, Map<String, String> details, List<String> articles) {
+    static References in(String text) {
+      List<String> sections = new ArrayList<>();
+      Matcher m = SECTION.matcher(text);
+      while (m.find()) {
+        sections.add(m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3"));
+      }
+      Map<String, String> details = new LinkedHashMap<>();
+      m = DETAIL.matcher(text);
+      while (m.find()) details.put(m.group(), m.group(2).toUpperCase(Locale.ROOT));
+      List<String> articles = new ArrayList<>();
+      m = ARTICLE.matcher(text);
+      while (m.find()) articles.add(m.group(1));
+      return new References(sections, details, articles);
+    }
+  }
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -36,37 +64,34 @@ final class DanglingReferenceCheck implements SetComputation {
     if (scene.project().glass().isEmpty()) return List.of();
     Set<String> numbers =
         scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
+    // Issue after issue says the same words.
+    Map<String, References> known = new HashMap<>();
     for (Section section : scene.project().sections()) {
-      Set<String> articles =
-          section.clauses().stream().map(c -> c.number().split(" ")[0]).collect(Collectors.toSet());
+      Set<String> articles = null;
       for (Clause clause : section.clauses()) {
         if (!section.article() && !bears(section, clause)) continue;
-        Matcher m = SECTION.matcher(clause.text());
-        while (m.find()) {
-          String number = m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3");
+        if (known.size() > MOST_TEXTS) known.clear();
+        References references = known.computeIfAbsent(clause.text(), References::in);
+        for (String number : references.sections()) {
           if (!numbers.contains(number))
             out.putIfAbsent(
                 number, finding(rule, scene, "", section, "section " + number, clause.origin()));
         }
-        m = DETAIL.matcher(clause.text());
-        while (m.find()) {
-          String sheet = m.group(2).toUpperCase(java.util.Locale.ROOT);
-          if (!onSheet(scene, sheet))
+        references
+            .details()
+            .forEach(
+                (words, sheet) -> {
+                  if (!onSheet(scene, sheet))
+                    out.putIfAbsent(
+                        words, finding(rule, scene, "", section, words.trim(), clause.origin()));
+                });
+        for (String article : references.articles()) {
+          if (articles == null) articles = articles(section);
+          if (!articles.contains(article) && articles.size() > 3)
             out.putIfAbsent(
-                m.group(), finding(rule, scene, "", section, m.group().trim(), clause.origin()));
-        }
-        m = ARTICLE.matcher(clause.text());
-        while (m.find()) {
-          if (!articles.contains(m.group(1)) && articles.size() > 3)
-            out.putIfAbsent(
-                section.name() + m.group(1),
+                section.name() + article,
                 finding(
-                    rule,
-                    scene,
-                    section.name(),
-                    section,
-                    "article " + m.group(1),
-                    clause.origin()));
+                    rule, scene, section.name(), section, "article " + article, clause.origin()));
         }
       }
     }
@@ -76,6 +101,12 @@ final class DanglingReferenceCheck implements SetComputation {
   /** Outside tile sections only what speaks of glass tile bears on it. */
   private static boolean bears(Section section, Clause clause) {
     return clause.limits().glass() || section.notes() && TILE.matcher(clause.text()).find();
+  }
+
+  private static Set<String> articles(Section section) {
+    return section.clauses().stream()
+        .map(c -> c.number().split(" ")[0])
+        .collect(Collectors.toSet());
   }
 
   /** Drawing sheets are known by the name of their file, sheet or title. */

@@ -12,7 +12,9 @@ import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -70,8 +72,13 @@ final class FlatnessCheck implements Computation {
     if (edge.assumed()) return values;
     boolean large = edge.high().compareTo(Flatness.LONG_EDGE) >= 0;
     Pattern others = large ? SMALLER_ONLY : LARGER_ONLY;
+    // Issue after issue says the same words.
+    Map<String, Boolean> known = new HashMap<>();
     List<Value> fitting =
-        values.stream().filter(v -> !others.matcher(v.asWritten()).find()).toList();
+        values.stream()
+            .filter(
+                v -> !known.computeIfAbsent(v.asWritten(), words -> others.matcher(words).find()))
+            .toList();
     return fitting.isEmpty() ? values : fitting;
   }
 

@@ -25,6 +25,8 @@ import java.util.Set;
  * One rule over all glass entries; one cause gives one finding, however many entries it touches.
  */
 final class RuleRun {
+  private static final int FEW = 500;
+
   private final Rule rule;
   private final Project project;
   private final Vocabulary vocabulary;
@@ -62,9 +64,9 @@ final class RuleRun {
                 : entry.tag();
         failures.putIfAbsent(key, f);
         failed.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
-        again(calculations, entry, f.calculations());
+        keep(calculations, entry, f.calculations());
       } else if (judgement instanceof Judgement.Satisfied s) {
-        again(calculations, entry, s.calculations());
+        keep(calculations, entry, s.calculations());
         perRow |= statedOnRow(entry);
       }
     }
@@ -72,9 +74,11 @@ final class RuleRun {
     failures.forEach((key, f) -> findings.add(failed(f, failed.get(key))));
   }
 
-  /** What was worked out once is worked out again if it is to be shown. */
-  private void again(Calculations calculations, Entry entry, List<Calculation> made) {
-    calculations.add(entry.tag(), made.size(), () -> judgement(entry).calculations());
+  /** Of a long schedule, what was worked out once is worked out again if it is to be shown. */
+  private void keep(Calculations calculations, Entry entry, List<Calculation> made) {
+    boolean few = project.glass().size() <= FEW;
+    calculations.add(
+        entry.tag(), made.size(), few ? () -> made : () -> judgement(entry).calculations());
   }
 
   private boolean statedOnRow(Entry entry) {

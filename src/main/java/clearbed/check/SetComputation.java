@@ -11,7 +11,11 @@ interface SetComputation {
 
   /** What such a check looks at. */
   record Scene(
-      Project project, List<Document> documents, Vocabulary vocabulary, FindingWriter writer) {}
+      Project project,
+      List<Document> documents,
+      Vocabulary vocabulary,
+      FindingWriter writer,
+      SetText text) {}
 
   List<Finding> find(Rule rule, Scene scene);
 }

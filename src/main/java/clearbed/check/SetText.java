@@ -8,6 +8,8 @@ import clearbed.recognise.Limits;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 
 /**
@@ -15,6 +17,7 @@ import java.util.function.Consumer;
  * of glass entries.
  */
 final class SetText {
+  private static final int FEW = 500;
 
   /**
    * Some words and where they stand.
@@ -29,10 +32,30 @@ final class SetText {
     }
   }
 
-  private SetText() {}
+  private final Project project;
+
+  /** Of a short schedule, for the next who asks; else null. */
+  private List<Piece> held;
+
+  SetText(Project project) {
+    this.project = project;
+  }
 
   /** Gives every piece once, in order; of a long schedule they are too many to hold. */
-  static void each(Project project, Consumer<Piece> taker) {
+  void each(Consumer<Piece> taker) {
+    if (project.glass().size() > FEW) find(taker);
+    else held().forEach(taker);
+  }
+
+  private synchronized List<Piece> held() {
+    if (held == null) {
+      held = new ArrayList<>();
+      find(held::add);
+    }
+    return held;
+  }
+
+  private void find(Consumer<Piece> taker) {
     SeenPlaces seen = new SeenPlaces();
     if (project.glass().isEmpty()) return;
     for (Section section : project.sections()) {

@@ -52,6 +52,8 @@ final class TagsCheck implements SetComputation {
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
+        Set<String> opens = opening.computeIfAbsent(clause.text(), Tags::inOpening);
+        if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
         boolean speaks =
             section.article()
                 || clause.limits().glass()
@@ -59,8 +61,7 @@ final class TagsCheck implements SetComputation {
         if (!speaks) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
-        for (String tag : opening.computeIfAbsent(clause.text(), Tags::inOpening))
-          stranger(strangers, rows, prefixes, tag, clause.origin());
+        for (String tag : opens) stranger(strangers, rows, prefixes, tag, clause.origin());
       }
     }
     List<Finding> out = new ArrayList<>();

@@ -26,13 +26,14 @@ final class UnitSlipCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     // A schedule says few texts, each of them thousands of times.
     Map<String, List<Slip>> known = new LinkedHashMap<>();
-    SetText.each(
-        scene.project(),
-        piece -> {
-          if (known.size() > MOST_TEXTS) known.clear();
-          for (Slip slip : known.computeIfAbsent(piece.text(), UnitSlipCheck::slips))
-            out.add(finding(rule, scene, piece, slip.a(), slip.b()));
-        });
+    scene
+        .text()
+        .each(
+            piece -> {
+              if (known.size() > MOST_TEXTS) known.clear();
+              for (Slip slip : known.computeIfAbsent(piece.text(), UnitSlipCheck::slips))
+                out.add(finding(rule, scene, piece, slip.a(), slip.b()));
+            });
     return out;
   }
 

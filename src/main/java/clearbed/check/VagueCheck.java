@@ -43,16 +43,18 @@ final class VagueCheck implements SetComputation {
     // Issue after issue says the same words.
     Map<String, String> cells = new HashMap<>();
     Map<String, String> clauses = new HashMap<>();
-    SetText.each(
-        scene.project(),
-        piece -> {
-          boolean cell = piece.origin().cell() != null;
-          Map<String, String> known = cell ? cells : clauses;
-          if (known.size() > MOST_TEXTS) known.clear();
-          String words =
-              known.computeIfAbsent(piece.text(), cell ? VagueCheck::ofCell : VagueCheck::ofClause);
-          if (!words.isEmpty()) out.add(finding(rule, scene, piece, words));
-        });
+    scene
+        .text()
+        .each(
+            piece -> {
+              boolean cell = piece.origin().cell() != null;
+              Map<String, String> known = cell ? cells : clauses;
+              if (known.size() > MOST_TEXTS) known.clear();
+              String words =
+                  known.computeIfAbsent(
+                      piece.text(), cell ? VagueCheck::ofCell : VagueCheck::ofClause);
+              if (!words.isEmpty()) out.add(finding(rule, scene, piece, words));
+            });
     return out;
   }
 

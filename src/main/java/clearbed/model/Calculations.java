@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
@@ -36,17 +37,34 @@ public final class Calculations extends ThinList<Calculation> {
     size += others.size;
   }
 
-  /** Those of some entries, in order. */
-  public static List<Calculation> of(Set<String> tags, List<Calculation> calculations) {
+  /**
+   * All that have steps of so many entries, in order.
+   *
+   * @param entries the first that have such
+   */
+  public static List<Calculation> ofTheFirst(int entries, List<Calculation> calculations) {
+    Set<String> tags = new HashSet<>();
     List<Calculation> found = new ArrayList<>();
     if (calculations instanceof Calculations thin) {
       for (Source source : thin.sources) {
-        if (tags.contains(source.tag)) found.addAll(source.making.get());
+        boolean asked = tags.size() < entries || tags.contains(source.tag);
+        if (asked) take(source.making.get(), tags, entries, found);
       }
-      return found;
+    } else {
+      take(calculations, tags, entries, found);
     }
-    for (Calculation one : calculations) if (tags.contains(one.tag())) found.add(one);
     return found;
+  }
+
+  private static void take(
+      List<Calculation> some, Set<String> tags, int entries, List<Calculation> found) {
+    for (Calculation one : some) {
+      boolean counts =
+          !one.steps().isEmpty() && (tags.size() < entries || tags.contains(one.tag()));
+      if (!counts) continue;
+      tags.add(one.tag());
+      found.add(one);
+    }
   }
 
   @Override

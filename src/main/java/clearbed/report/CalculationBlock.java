@@ -6,10 +6,9 @@ import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.HashMap;
 import java.util.Map;
-import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -36,26 +35,30 @@ final class CalculationBlock {
       int title, int steps, int result, int verdict, String verdictWords, int chart, int end) {}
 
   private final XSSFSheet sheet;
+  private final Sheet rows;
   private final Pen pen;
   private final Places places;
-  private final FormulaEvaluator evaluator;
+  private final LiveFormulas formulas;
   private final Calculation calculation;
   private final Map<String, String> cells = new HashMap<>();
   private int next;
 
   /**
-   * @param evaluator of the workbook, for all blocks: each one looks at every cell once
+   * @param sheet that the curve is drawn on
+   * @param rows where rows are made: the sheet itself, or its streaming twin
    */
   CalculationBlock(
       XSSFSheet sheet,
+      Sheet rows,
       Pen pen,
       Places places,
-      FormulaEvaluator evaluator,
+      LiveFormulas formulas,
       Calculation calculation) {
     this.sheet = sheet;
-    this.evaluator = evaluator;
+    this.rows = rows;
     this.pen = pen;
     this.places = places;
+    this.formulas = formulas;
     this.calculation = calculation;
   }
 
@@ -131,7 +134,7 @@ final class CalculationBlock {
     pen.text(row, 0, step.label(), last ? Styles.Look.RESULT_LABEL : Styles.Look.STRONG);
     Cell cell = number(row, step.result(), last ? Styles.Look.RESULT : Styles.Look.NUMBER);
     figures(cell, step.result().unit());
-    boolean live = formula(cell, Expression.resolve(step.expression(), cells));
+    boolean live = formulas.set(cell, Expression.resolve(step.expression(), cells));
     cell.setCellValue(step.result().number());
     other(row, step.result());
     String remark = live ? "" : " (the number stands as computed; it does not follow the inputs)";
@@ -149,7 +152,7 @@ final class CalculationBlock {
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);
     if (other == null) return;
     figures(cell, other);
-    formula(cell, BothUnits.conversion(reference(row), quantity.unit(), other));
+    formulas.set(cell, BothUnits.conversion(reference(row), quantity.unit(), other));
     cell.setCellValue(quantity.in(other));
   }
 
@@ -168,7 +171,8 @@ final class CalculationBlock {
     Row row = row();
     pen.text(row, 0, "What is stated is", Styles.Look.RESULT_LABEL);
     Cell cell = pen.put(row, NUMBER, new Datum.Blank(), Styles.Look.RESULT);
-    formula(cell, "IF(" + margin + ">=-0.000000001,\"" + ENOUGH + "\",\"" + NOT_ENOUGH + "\")");
+    formulas.set(
+        cell, "IF(" + margin + ">=-0.000000001,\"" + ENOUGH + "\",\"" + NOT_ENOUGH + "\")");
     cell.setCellValue(words);
     return new Verdict(row.getRowNum(), words);
   }
@@ -190,31 +194,22 @@ final class CalculationBlock {
     for (double spacing : curve.spacings()) {
       Row row = row();
       blank(row, 0).setCellValue(spacing);
-      formula(blank(row, 1), curve.formula(reference(row, 0)));
+      formulas.set(blank(row, 1), curve.formula(reference(row, 0)));
       blank(row, 2);
     }
     Row point = row();
-    formula(blank(point, 0), curve.pointAcross());
-    formula(blank(point, 1), curve.formula(reference(point, 0)));
-    formula(blank(point, 2), curve.pointUp());
-    evaluate(first, point.getRowNum());
+    formulas.set(blank(point, 0), curve.pointAcross());
+    formulas.set(blank(point, 1), curve.formula(reference(point, 0)));
+    formulas.set(blank(point, 2), curve.pointUp());
+    formulas.evaluate(first, point.getRowNum(), 2);
     Charts.Rows line = new Charts.Rows(first, point.getRowNum() - 1);
-    Charts.curve(sheet, curve.labels(), line, top);
+    Charts.curve(sheet, rows, curve.labels(), line, top);
     next = top + Charts.CURVE_ROWS + 1;
     return top;
   }
 
   private Cell blank(Row row, int column) {
     return pen.put(row, column, new Datum.Blank(), Styles.Look.NUMBER);
-  }
-
-  /** Readers that do not compute see these numbers. */
-  private void evaluate(int first, int last) {
-    for (int at = first; at <= last; at++) {
-      for (int column = 0; column <= 2; column++) {
-        evaluator.evaluateFormulaCell(sheet.getRow(at).getCell(column));
-      }
-    }
   }
 
   private Cell number(Row row, Quantity quantity, Styles.Look look) {
@@ -227,17 +222,6 @@ final class CalculationBlock {
     cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), Figures.format(unit)));
   }
 
-  /** Sets a formula; false when it is none that a spreadsheet takes. */
-  private static boolean formula(Cell cell, String formula) {
-    if (formula == null) return false;
-    try {
-      cell.setCellFormula(formula);
-      return true;
-    } catch (FormulaParseException | IllegalStateException odd) {
-      return false;
-    }
-  }
-
   private static String reference(Row row) {
     return reference(row, NUMBER);
   }
@@ -247,6 +231,6 @@ final class CalculationBlock {
   }
 
   private Row row() {
-    return sheet.createRow(next++);
+    return rows.createRow(next++);
   }
 }

@@ -3,13 +3,12 @@ package clearbed.report;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
@@ -26,17 +25,24 @@ final class CalculationsSheet {
   private static final float PAGE = 715;
 
   private final XSSFSheet sheet;
+  private final Sheet rows;
   private final Pen pen;
   private final Places places;
 
-  CalculationsSheet(XSSFSheet sheet, Pen pen, Places places) {
+  /**
+   * @param rows where rows are made: the sheet itself, or its streaming twin
+   */
+  CalculationsSheet(XSSFSheet sheet, Sheet rows, Pen pen, Places places) {
     this.sheet = sheet;
+    this.rows = rows;
     this.pen = pen;
     this.places = places;
   }
 
   void fill(List<Calculation> calculations) {
     pen.turnTo(sheet);
+    // The results at the top are written last.
+    if (rows instanceof SXSSFSheet twin) twin.setRandomAccessWindowSize(-1);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
@@ -46,59 +52,53 @@ final class CalculationsSheet {
     int overview = next + 1;
     next = overview + 1 + shown.size();
     List<CalculationBlock.Rows> blocks = new ArrayList<>();
-    FormulaEvaluator evaluator = sheet.getWorkbook().getCreationHelper().createFormulaEvaluator();
+    LiveFormulas formulas = new LiveFormulas(sheet, rows);
     for (Calculation calculation : shown) {
-      CalculationBlock block = new CalculationBlock(sheet, pen, places, evaluator, calculation);
-      CalculationBlock.Rows rows = block.write(next + 1);
-      blocks.add(rows);
-      next = rows.end();
+      CalculationBlock block =
+          new CalculationBlock(sheet, rows, pen, places, formulas, calculation);
+      blocks.add(block.write(next + 1));
+      next = blocks.get(blocks.size() - 1).end();
     }
     results(overview, shown, blocks);
     breakPages(blocks);
   }
 
   private int heading(List<Calculation> calculations) {
-    Row title = sheet.createRow(0);
+    Row title = rows.createRow(0);
     Heights.points(title, 24);
     pen.text(title, 0, "Calculations", Styles.Look.TITLE);
     String hint =
         "Tinted numbers are inputs and may be changed; hatched ones are assumed, no document states"
             + " them. All else is computed from them.";
     pen.text(
-        sheet.createRow(1),
+        rows.createRow(1),
         0,
         calculations.isEmpty() ? "Nothing was computed." : hint,
         Styles.Look.SUBTITLE);
     if (calculations.size() <= MOST) return 2;
     String more = "The first %d of %d; the JSON file has them all.";
-    pen.text(sheet.createRow(2), 0, more.formatted(MOST, calculations.size()), Styles.Look.STRONG);
+    pen.text(rows.createRow(2), 0, more.formatted(MOST, calculations.size()), Styles.Look.STRONG);
     return 3;
   }
 
   /** What is computed for one entry stands together. */
   private static List<Calculation> byTag(List<Calculation> calculations) {
-    Set<String> first = new HashSet<>();
-    for (Calculation one : calculations) {
-      if (!one.steps().isEmpty()) first.add(one.tag());
-      if (first.size() == MOST) break;
-    }
     Map<String, List<Calculation>> tags = new LinkedHashMap<>();
-    for (Calculation one : Calculations.of(first, calculations)) {
-      if (one.steps().isEmpty()) continue;
+    for (Calculation one : Calculations.ofTheFirst(MOST, calculations)) {
       tags.computeIfAbsent(one.tag(), tag -> new ArrayList<>()).add(one);
     }
     return tags.values().stream().flatMap(List::stream).limit(MOST).toList();
   }
 
   private void results(int top, List<Calculation> shown, List<CalculationBlock.Rows> blocks) {
-    Row header = sheet.createRow(top);
+    Row header = rows.createRow(top);
     List<String> words =
         List.of("Result", "Number", "Unit", "Number", "Unit", "Calculation", "Stated is", "Row");
     for (int column = 0; column < words.size(); column++) {
       pen.text(header, column, words.get(column), Styles.Look.HEADER);
     }
     for (int i = 0; i < shown.size(); i++) {
-      new ResultRow(pen, sheet.createRow(top + 1 + i)).write(shown.get(i), blocks.get(i));
+      new ResultRow(pen, rows.createRow(top + 1 + i)).write(shown.get(i), blocks.get(i));
     }
   }
 
@@ -129,7 +129,7 @@ final class CalculationsSheet {
   private float height(int from, int to) {
     float sum = 0;
     for (int at = from; at < to; at++) {
-      Row row = sheet.getRow(at);
+      Row row = rows.getRow(at);
       sum += row == null ? sheet.getDefaultRowHeightInPoints() : row.getHeightInPoints();
     }
     return sum;

@@ -3,6 +3,7 @@ package clearbed.report;
 import java.util.HexFormat;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -77,8 +78,10 @@ final class Charts {
   /**
    * A line through the cells of columns A and B, and one point of column C in the row below them;
    * drawn beside the cells, over the two columns of words.
+   *
+   * @param cells where the rows are: the sheet itself, or its streaming twin
    */
-  static void curve(XSSFSheet sheet, Labels labels, Rows rows, int fromRow) {
+  static void curve(XSSFSheet sheet, Sheet cells, Labels labels, Rows rows, int fromRow) {
     XSSFChart chart =
         chart(sheet, 4, fromRow, 6, fromRow + CURVE_ROWS, labels.title(), labels.alt());
     title(chart, labels.title());
@@ -93,10 +96,10 @@ final class Charts {
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
     data.setStyle(ScatterStyle.LINE_MARKER);
     data.setVaryColors(false);
-    series(data, sheet, rows, 1, "required").setMarkerStyle(MarkerStyle.NONE);
+    series(data, cells, rows, 1, "required").setMarkerStyle(MarkerStyle.NONE);
     data.getSeries(0).setShapeProperties(line(solid("26415A"), 2));
     Rows withPoint = new Rows(rows.first(), rows.last() + 1);
-    XDDFScatterChartData.Series point = series(data, sheet, withPoint, 2, labels.point());
+    XDDFScatterChartData.Series point = series(data, cells, withPoint, 2, labels.point());
     point.setMarkerStyle(MarkerStyle.DIAMOND);
     point.setMarkerSize((short) 12);
     point.setShapeProperties(line(new XDDFNoFillProperties(), 2));
@@ -107,7 +110,7 @@ final class Charts {
   }
 
   private static XDDFScatterChartData.Series series(
-      XDDFScatterChartData data, XSSFSheet sheet, Rows rows, int column, String name) {
+      XDDFScatterChartData data, Sheet sheet, Rows rows, int column, String name) {
     var series =
         (XDDFScatterChartData.Series)
             data.addSeries(numbers(sheet, rows, 0), numbers(sheet, rows, column));
@@ -143,7 +146,7 @@ final class Charts {
   }
 
   /** The numbers as they stand in the cells; to have them computed takes as long as all else. */
-  private static XDDFNumericalDataSource<Double> numbers(XSSFSheet sheet, Rows rows, int column) {
+  private static XDDFNumericalDataSource<Double> numbers(Sheet sheet, Rows rows, int column) {
     Double[] numbers = new Double[rows.last() - rows.first() + 1];
     for (int i = 0; i < numbers.length; i++) {
       Cell cell = sheet.getRow(rows.first() + i).getCell(column);

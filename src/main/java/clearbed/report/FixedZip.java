@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.AtOnce;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -68,7 +69,7 @@ public final class FixedZip {
       tasks.add(() -> fill(from, each.getKey(), each.getValue(), to));
     }
     try {
-      Together.run(tasks);
+      AtOnce.run(tasks);
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -32,11 +33,17 @@ record SheetRows(SXSSFSheet rows) implements FixedZip.Filling {
       if (twin.getPhysicalNumberOfRows() == 0) continue;
       XSSFSheet saved = stream.getXSSFWorkbook().getSheet(twin.getSheetName());
       int last = twin.getLastRowNum();
-      int width = twin.getRow(last).getLastCellNum();
-      saved.setDimensionOverride(new CellRangeAddress(0, last, 0, width - 1));
+      saved.setDimensionOverride(new CellRangeAddress(0, last, 0, width(twin) - 1));
       out.put(saved.getPackagePart().getPartName().getName().substring(1), new SheetRows(twin));
     }
     return out;
+  }
+
+  /** Of the rows still at hand: where the others are gone, all are as wide. */
+  private static int width(SXSSFSheet twin) {
+    int width = 1;
+    for (Row row : twin) width = Math.max(width, row.getLastCellNum());
+    return width;
   }
 
   @Override

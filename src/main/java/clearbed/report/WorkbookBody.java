@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.AtOnce;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;
@@ -109,8 +110,7 @@ final class WorkbookBody {
 
   /**
    * Writes the rows of all sheets, then what the workbook holds for them in common: names, colours
-   * of words. The sheets that are written in memory are for one thread, the others each for its
-   * own.
+   * of words. The sheets with charts are for one thread, the others each for its own.
    *
    * @param rows where rows are made: the book itself, or its streaming twin
    */
@@ -119,7 +119,8 @@ final class WorkbookBody {
     DocumentsSheet documents = new DocumentsSheet(book.getSheet(DOCUMENTS), pen.another(), places);
     List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
     List<Runnable> sheets = new ArrayList<>();
-    sheets.add(this::inMemory);
+    Sheet calculated = rows.getSheet(CALCULATIONS);
+    sheets.add(() -> withCharts(calculated));
     for (LogSheet each : logs) {
       Sheet own = rows.getSheet(each.name());
       sheets.add(() -> each.fill(own, lines(each.name())));
@@ -131,7 +132,7 @@ final class WorkbookBody {
     Sheet ledger = rows.getSheet(Ledger.SHEET);
     sheets.add(() -> Ledger.write(ledger, log, report.run().date()));
     if (rows == book) sheets.forEach(Runnable::run);
-    else Together.run(sheets);
+    else AtOnce.run(sheets);
     logs.forEach(LogSheet::finish);
     logs.forEach(this::dress);
     coverage.finish();
@@ -142,10 +143,12 @@ final class WorkbookBody {
     book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
   }
 
-  private void inMemory() {
+  /** The library makes the charts of all sheets in one place: they are for one thread. */
+  private void withCharts(Sheet calculated) {
     new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
     SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
-    new CalculationsSheet(book.getSheet(CALCULATIONS), pen, places).fill(report.calculations());
+    new CalculationsSheet(book.getSheet(CALCULATIONS), calculated, pen, places)
+        .fill(report.calculations());
     SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
   }
 

@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -99,7 +100,14 @@ final class Draft {
   }
 
   private record Twin(
-      String attribute, Content content, boolean excluded, Scope scope, Origin origin) {}
+      String attribute, Content content, boolean excluded, Scope scope, Origin origin) {
+    /** Of attribute and place, which are nearly always enough: to take all takes long. */
+    @Override
+    public int hashCode() {
+      int place = Objects.hash(origin.document(), origin.cell(), origin.paragraph());
+      return attribute.hashCode() * 31 + place;
+    }
+  }
 
   void add(Value value) {
     String attribute = value.attribute();

@@ -5,8 +5,10 @@ import clearbed.recognise.Facts;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Finds the glass tiles that clauses specify and no schedule has. */
@@ -21,6 +23,7 @@ final class Products {
   private final List<Facts> facts;
   private final Map<String, Draft> drafts;
   private final boolean schedules;
+  private final Map<String, Set<String>> inHeading = new HashMap<>();
 
   /**
    * @param drafts what schedules have; products are added to them
@@ -60,9 +63,11 @@ final class Products {
   private void headed(Section section, Clause clause) {
     if (!section.article() || outsideProducts(section, clause)) return;
     String heading = clause.heading();
-    if (heading.equals(clause.text()) || !vocabulary.describesGlassTile(opening(clause))) return;
+    Set<String> tags = inHeading.computeIfAbsent(heading, Tags::inOpening);
+    if (tags.isEmpty() || heading.equals(clause.text())) return;
+    if (!vocabulary.describesGlassTile(opening(clause))) return;
     if (ELSEWHERE.matcher(clause.text()).find()) return;
-    for (String tag : Tags.inOpening(heading)) {
+    for (String tag : tags) {
       if (!known(tag) && !unlikeScheduled(tag) && Tags.opens(tag, heading)) {
         Draft draft = add(Tags.asWritten(Tags.key(tag), heading), clause);
         section.clauses().stream()

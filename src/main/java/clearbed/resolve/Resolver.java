@@ -1,5 +1,6 @@
 package clearbed.resolve;
 
+import clearbed.model.AtOnce;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Origin;
@@ -71,16 +72,17 @@ public final class Resolver {
     while (!left.isEmpty()) {
       List<Draft> some = new ArrayList<>();
       while (!left.isEmpty() && some.size() < TOGETHER) some.add(left.poll());
-      some.parallelStream()
-          .filter(draft -> !draft.unasked())
-          .forEach(draft -> state(draft, sayings, known, reach));
+      List<Runnable> stating = new ArrayList<>();
       for (Draft draft : some) {
-        entries.add(
-            entry(
-                draft,
-                draft.unasked()
-                    ? ThinList.late(() -> stated(draft, packer))
-                    : values(draft, packer)));
+        if (!draft.unasked()) stating.add(() -> state(draft, sayings, known, reach));
+      }
+      AtOnce.run(stating);
+      for (Draft draft : some) {
+        List<Value> values =
+            draft.unasked()
+                ? ThinList.late(() -> stated(draft, packer))
+                : packer.pack(draft.values);
+        entries.add(entry(draft, values));
       }
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
@@ -89,6 +91,7 @@ public final class Resolver {
   private void state(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
     open(draft);
     if (draft.glass) gather(draft, sayings, known, reach);
+    sort(draft);
   }
 
   /** With what the schedules say of it. */
@@ -101,7 +104,8 @@ public final class Resolver {
   /** What is stated of what is no glass tile, for those who ask. */
   private static List<Value> stated(Draft draft, Placed.Packer<Value> packer) {
     open(draft);
-    return values(draft, packer);
+    sort(draft);
+    return packer.pack(draft.values);
   }
 
   private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
@@ -290,10 +294,10 @@ public final class Resolver {
         s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
   }
 
-  private static List<Value> values(Draft d, Placed.Packer<Value> packer) {
-    List<Value> values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
-    values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
-    return packer.pack(values);
+  /** As amended, by attribute and by how closely they are meant. */
+  private static void sort(Draft d) {
+    d.values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
+    d.values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
   }
 
   private static Entry entry(Draft d, List<Value> values) {

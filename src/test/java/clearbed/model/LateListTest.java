@@ -34,9 +34,34 @@ final class LateListTest {
     assertThat(all).hasSize(5);
     assertThat(all).extracting(Calculation::title).containsExactly("a", "b", "c", "d", "e");
     assertThat(all.get(3).title()).isEqualTo("d");
-    assertThat(Calculations.of(java.util.Set.of("GT-3"), all))
+  }
+
+  @Test
+  void of_the_first_entries_all_that_has_steps_is_taken_and_nothing_else_is_made() {
+    Calculations all = new Calculations();
+    all.add("GT-1", 1, () -> List.of(named("without steps")));
+    all.add("GT-2", 1, () -> List.of(worked("GT-2", "c")));
+    all.add(
+        "GT-3",
+        1,
+        () -> {
+          throw new IllegalStateException("nobody asked");
+        });
+    all.add("GT-2", 2, () -> List.of(worked("GT-2", "d"), named("without steps")));
+    assertThat(Calculations.ofTheFirst(1, all))
         .extracting(Calculation::title)
-        .containsExactly("d", "e");
+        .containsExactly("c", "d");
+    List<Calculation> plain =
+        List.of(worked("GT-2", "c"), worked("GT-3", "e"), worked("GT-2", "d"));
+    assertThat(Calculations.ofTheFirst(1, plain))
+        .extracting(Calculation::title)
+        .containsExactly("c", "d");
+  }
+
+  private static Calculation worked(String tag, String title) {
+    Quantity one = Quantity.of(1, Unit.MILLIMETRE);
+    List<Calculation.Step> steps = List.of(new Calculation.Step("s", "S", "1", "1", one));
+    return new Calculation("id", "check", tag, title, List.of(), steps);
   }
 
   private static Calculation named(String title) {
