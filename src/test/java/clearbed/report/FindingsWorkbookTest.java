@@ -3,10 +3,13 @@ package clearbed.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clearbed.model.Calculation;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.Quantity;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
+import clearbed.model.Unit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -46,6 +49,10 @@ class FindingsWorkbookTest {
   }
 
   private static Report with(List<Finding> findings) {
+    return with(findings, DemoReport.report().calculations());
+  }
+
+  private static Report with(List<Finding> findings, List<Calculation> calculations) {
     Report demo = DemoReport.report();
     return new Report(
         demo.run(),
@@ -53,7 +60,7 @@ class FindingsWorkbookTest {
         demo.entries(),
         findings,
         demo.verdicts(),
-        demo.calculations(),
+        calculations,
         demo.checks());
   }
 
@@ -324,6 +331,54 @@ class FindingsWorkbookTest {
       assertThat(expected.getCellType()).isEqualTo(CellType.STRING);
       assertThat(expected.getCellStyle().getQuotePrefixed()).isTrue();
     }
+  }
+
+  @Test
+  void the_calculations_of_a_streamed_workbook_are_those_of_a_small_one() throws Exception {
+    List<Calculation> calculations = new ArrayList<>();
+    for (RandomCalculations.Pair pair : RandomCalculations.pairs(20)) {
+      calculations.add(pair.before());
+    }
+    Quantity width = Quantity.of(4, Unit.MILLIMETRE);
+    Calculation.Step odd = new Calculation.Step("w", "Width", "as told", "7777*(", width);
+    calculations.add(
+        new Calculation("id", "movement-width", "GT-1", "Odd", List.of(), List.of(odd)));
+    List<Finding> many = new ArrayList<>();
+    for (int i = 0; i < 400; i++) {
+      many.add(DemoReport.missing("bond-strength", "GT-" + i, Level.ERROR, "more than 400 psi"));
+    }
+    try (XSSFWorkbook small = open(written(with(many.subList(0, 1), calculations)));
+        XSSFWorkbook streamed = open(written(with(many, calculations)))) {
+      List<String> cells = cells(small.getSheet("Calculations"));
+      assertThat(cells).hasSizeGreaterThan(1_000);
+      assertThat(cells(streamed.getSheet("Calculations"))).isEqualTo(cells);
+      assertThat(cells)
+          .anyMatch(cell -> cell.contains("the number stands as computed"))
+          .noneMatch(cell -> cell.contains("7777*("));
+    }
+  }
+
+  private static List<String> cells(XSSFSheet sheet) {
+    List<String> cells = new ArrayList<>();
+    cells.add(
+        java.util.Arrays.toString(sheet.getRowBreaks())
+            + " "
+            + sheet.getDrawingPatriarch().getCharts().size());
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        boolean formula = cell.getCellType() == CellType.FORMULA;
+        boolean number =
+            (formula ? cell.getCachedFormulaResultType() : cell.getCellType()) == CellType.NUMERIC;
+        cells.add(
+            cell.getAddress()
+                + (formula ? " =" + cell.getCellFormula() : "")
+                + " "
+                + (number ? cell.getNumericCellValue() : cell.getStringCellValue())
+                + " "
+                + cell.getCellStyle().getDataFormatString());
+      }
+    }
+    return cells;
   }
 
   @Test
