@@ -6,6 +6,7 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
+import clearbed.recognise.TileWords;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -23,10 +24,6 @@ final class DanglingReferenceCheck implements SetComputation {
       Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
   private static final Pattern ARTICLE =
       Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
-
-  // The first letter goes first: to try for a word's beginning at every letter takes long.
-  private static final Pattern TILE =
-      Pattern.compile("[tm](?<!\\w.)(?:iles?|osaics?|iling)\\b", Pattern.CASE_INSENSITIVE);
 
   private static final int MOST_TEXTS = 2_000;
 
@@ -100,7 +97,7 @@ final class DanglingReferenceCheck implements SetComputation {
 
   /** Outside tile sections only what speaks of glass tile bears on it. */
   private static boolean bears(Section section, Clause clause) {
-    return clause.limits().glass() || section.notes() && TILE.matcher(clause.text()).find();
+    return clause.limits().glass() || section.notes() && TileWords.tile(clause.text());
   }
 
   private static Set<String> articles(Section section) {

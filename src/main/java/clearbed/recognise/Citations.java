@@ -105,7 +105,7 @@ public final class Citations {
       char c = text.charAt(i);
       digits = c >= '0' && c <= '9' ? digits + 1 : 0;
       number |= digits == 3;
-      letter |= c > 126 || Character.isLetter(c);
+      letter |= c > 126 || (c | ' ') >= 'a' && (c | ' ') <= 'z';
       if (number && letter) return true;
       boolean named = c == 'T' || c == 't';
       if (named && (at(text, i, "TCA") || at(text, i, "TCNA"))) return true;

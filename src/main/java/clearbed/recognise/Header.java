@@ -274,7 +274,7 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   private static String textAt(Table.Row row, int index) {
     Table.Cell cell = row.at(index);
-    return cell == null ? "" : BLANKS.matcher(PlainText.of(cell.text())).replaceAll(" ").trim();
+    return cell == null ? "" : PlainText.line(cell.text());
   }
 
   /** The column of an attribute that these words would head, or null. */

@@ -105,7 +105,8 @@ final class LimitFinder {
   }
 
   private static Set<String> limitingTags(String text) {
-    return AND_OTHERS.matcher(text).find() ? Set.of() : tags(text);
+    Set<String> tags = tags(text);
+    return tags.isEmpty() || !AND_OTHERS.matcher(text).find() ? tags : Set.of();
   }
 
   /**
@@ -113,6 +114,7 @@ final class LimitFinder {
    */
   static Set<String> tags(String text) {
     Set<String> tags = new TreeSet<>();
+    if (!mayHaveTags(text)) return tags;
     Matcher m = THROUGH.matcher(text);
     while (m.find()) {
       int from = Integer.parseInt(m.group(3));
@@ -132,6 +134,17 @@ final class LimitFinder {
       }
     }
     return tags;
+  }
+
+  /** In every tag a capital stands before another, a figure, a mark or a blank. */
+  private static boolean mayHaveTags(String text) {
+    for (int at = text.length() - 2; at >= 0; at--) {
+      char c = text.charAt(at);
+      if (c < 'A' || c > 'Z') continue;
+      char next = text.charAt(at + 1);
+      if (next < 'a' || next > 'z') return true;
+    }
+    return false;
   }
 
   /** Tags of a text, letter for letter. */

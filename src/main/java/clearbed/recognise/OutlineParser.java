@@ -32,8 +32,6 @@ final class OutlineParser {
   private static final Pattern NUMBER_IN_MARGIN =
       Pattern.compile("\\b(?:SECTION\\s+)?(\\d{2} \\d{2} \\d{2})\\b");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
-  private static final Pattern TILE =
-      Pattern.compile("\\b(?:tiles?|tiling|mosaics?)\\b", Pattern.CASE_INSENSITIVE);
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -218,7 +216,7 @@ final class OutlineParser {
       boolean unknown = role == null && !notes;
       List<Clause> clauses = new ArrayList<>();
       boolean tileDocument =
-          scheduleNotes || !notes || pending.stream().anyMatch(p -> TILE.matcher(p.text()).find());
+          scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tile(p.text()));
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
       sections.add(
@@ -240,7 +238,7 @@ final class OutlineParser {
       String opening = opening();
       boolean titled =
           opening.length() < 160
-              && TILE.matcher(opening).find()
+              && TileWords.tile(opening)
               && opening.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
       boolean asNotes =
           opening.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*");
@@ -251,7 +249,7 @@ final class OutlineParser {
       return pending.stream()
           .limit(2)
           .map(Pending::text)
-          .filter(t -> TILE.matcher(t).find())
+          .filter(t -> TileWords.tile(t))
           .findFirst()
           .orElse(pending.get(0).text());
     }
@@ -325,7 +323,7 @@ final class OutlineParser {
           && !p.own().wording().tagged()
           && p.path().stream().noneMatch(n -> n.wording().tileWork())
           && pending.stream().limit(2).noneMatch(first -> first.own().wording().tileWork())
-          && !Wordings.speaksOfTileWork(title);
+          && !TileWords.tileWork(title);
     }
 
     /**

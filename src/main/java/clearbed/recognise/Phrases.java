@@ -123,9 +123,11 @@ final class Phrases {
   /** The whole text is one of the phrases. */
   boolean matches(String text) {
     if (!text.isEmpty() && (starts & bit(text.charAt(0))) == 0) return false;
-    if (some != null && !words.in(text).holdsAny(some)) return false;
     for (Phrase p : phrases) {
-      boolean possible = text.regionMatches(true, 0, p.start(), 0, p.start().length());
+      boolean possible =
+          p.start().isEmpty()
+              ? p.mayBeIn(words.in(text))
+              : text.regionMatches(true, 0, p.start(), 0, p.start().length());
       if (possible && p.pattern().matcher(text).matches()) return true;
     }
     return false;

@@ -1,9 +1,12 @@
 package clearbed.recognise;
 
 import java.text.Normalizer;
+import java.util.regex.Pattern;
 
 /** Brings typographic variants to one form, so that patterns need to know one only. */
 final class PlainText {
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
   private PlainText() {}
 
   /**
@@ -14,6 +17,17 @@ final class PlainText {
     StringBuilder out = new StringBuilder(text.length() + 8);
     text.codePoints().forEach(c -> append(out, c));
     return out.toString();
+  }
+
+  /** The same in one line, with single blanks. */
+  static String line(String text) {
+    String plain = of(text);
+    boolean even = plain.isEmpty() || plain.charAt(0) > ' ';
+    for (int i = 1; i < plain.length() && even; i++) {
+      char c = plain.charAt(i);
+      even = c > ' ' || c == ' ' && plain.charAt(i - 1) != ' ';
+    }
+    return even ? plain.trim() : BLANKS.matcher(plain).replaceAll(" ").trim();
   }
 
   private static boolean isPlain(String text) {

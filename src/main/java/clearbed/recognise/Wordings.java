@@ -48,9 +48,6 @@ final class Wordings {
   private static final Pattern TAG_WITH_PLACE =
       Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
-  private static final Pattern TILE_WORK =
-      Pattern.compile(
-          "\\b(?:tiles?|tiling|mosaics?|grout\\w*|tesserae)\\b", Pattern.CASE_INSENSITIVE);
 
   /** Attributes of work that the title of an article requires of what stands under it. */
   static final List<String> TITLED_WORKS = List.of("process.mockup", "process.submittals");
@@ -108,12 +105,8 @@ final class Wordings {
         lead.isEmpty() ? "" : finder.familyIn(subject),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
-        speaksOfTileWork(words),
+        TileWords.tileWork(words),
         words.length() < LONGEST_TITLE ? works(words) : Set.of());
-  }
-
-  static boolean speaksOfTileWork(String text) {
-    return TILE_WORK.matcher(text).find();
   }
 
   private static int part(String text) {
