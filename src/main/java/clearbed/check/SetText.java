@@ -17,7 +17,7 @@ import java.util.function.Consumer;
  * of glass entries.
  */
 final class SetText {
-  private static final int FEW = 500;
+  private static final int FEW = 100_000;
 
   /**
    * Some words and where they stand.
@@ -34,17 +34,23 @@ final class SetText {
 
   private final Project project;
 
-  /** Of a short schedule, for the next who asks; else null. */
+  /** Of a short set, for the next who asks; else null. */
   private List<Piece> held;
 
   SetText(Project project) {
     this.project = project;
   }
 
-  /** Gives every piece once, in order; of a long schedule they are too many to hold. */
+  /** Gives every piece once, in order; of a long set they are too many to hold. */
   void each(Consumer<Piece> taker) {
-    if (project.glass().size() > FEW) find(taker);
-    else held().forEach(taker);
+    if (isShort()) held().forEach(taker);
+    else find(taker);
+  }
+
+  private boolean isShort() {
+    long values = 0;
+    for (Entry entry : project.glass()) values += entry.values().size();
+    return values <= FEW;
   }
 
   private synchronized List<Piece> held() {

@@ -14,7 +14,7 @@ import java.util.function.Predicate;
  */
 public final class Placed<T> extends ThinList<T> {
   private static final int NO_CELL = -1;
-  private static final int FEW = 5_000;
+  private static final int FEW = 30;
 
   /** Rows and columns of an address have so many bits of a number. */
   private static final int COLUMN_BITS = 11;

@@ -13,6 +13,11 @@ import java.util.List;
  * @param sheet true for a spreadsheet sheet, where several tables and notes may share the grid
  */
 public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned) implements Block {
+  private static final int USUAL_ROWS = 400;
+  private static final int USUAL_COLUMNS = 40;
+
+  /** Addresses that table after table has; each is kept once. */
+  private static final String[] USUAL = new String[USUAL_ROWS * USUAL_COLUMNS];
 
   public Table(Origin origin, List<Row> rows, boolean sheet) {
     this(origin, rows, sheet, false);
@@ -64,6 +69,10 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
       String remark,
       int firstRow,
       int page) {
+    public Cell withText(String words) {
+      return new Cell(column, columnSpan, continued, words, remark, firstRow, page);
+    }
+
     public static Cell of(int row, int column, String text) {
       return new Cell(column, 1, false, text, "", row, 0);
     }
@@ -90,6 +99,14 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
    * @param column from 0
    */
   public static String address(int row, int column) {
+    boolean usual = row > 0 && row <= USUAL_ROWS && column >= 0 && column < USUAL_COLUMNS;
+    if (!usual) return spelt(row, column);
+    int at = (row - 1) * USUAL_COLUMNS + column;
+    String known = USUAL[at];
+    return known != null ? known : (USUAL[at] = spelt(row, column));
+  }
+
+  private static String spelt(int row, int column) {
     StringBuilder letters = new StringBuilder();
     for (int c = column; c >= 0; c = c / 26 - 1) letters.insert(0, (char) ('A' + c % 26));
     return letters.append(row).toString();

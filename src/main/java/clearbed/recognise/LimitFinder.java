@@ -81,13 +81,14 @@ final class LimitFinder {
               if (phrases.in(glassless)) other.add(kind);
             });
     return new Limits(
-        limitingTags(text),
-        glass,
-        other,
-        exposures(text, heading),
-        Set.of(),
-        places(text, vocabulary.surfacePlaces(), heading),
-        Map.of());
+            limitingTags(text),
+            glass,
+            other,
+            exposures(text, heading),
+            Set.of(),
+            places(text, vocabulary.surfacePlaces(), heading),
+            Map.of())
+        .sparing();
   }
 
   /**

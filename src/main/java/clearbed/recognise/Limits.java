@@ -27,8 +27,14 @@ public record Limits(
   static final Limits NONE =
       new Limits(Set.of(), false, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
 
+  /** These limits; {@link #NONE} itself where they limit nothing, as most do. */
+  Limits sparing() {
+    return equals(NONE) ? NONE : this;
+  }
+
   /** These limits inside wider ones: what is not said here is taken from outside. */
   Limits within(Limits outer) {
+    if (this == NONE) return outer;
     boolean kindSaid = glass || !otherTile.isEmpty();
     return new Limits(
         // "Porcelain tile: ..." under a heading on GT-1 is not about GT-1.
@@ -84,6 +90,7 @@ public record Limits(
   }
 
   private static Set<String> union(Set<String> a, Set<String> b) {
+    if (b.isEmpty()) return a;
     Set<String> out = new TreeSet<>(a);
     out.addAll(b);
     return out;

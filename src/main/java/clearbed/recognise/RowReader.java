@@ -155,26 +155,15 @@ final class RowReader {
     return vocabulary.list("ditto").matches(PlainText.of(cell.text()).trim());
   }
 
-  /** The empty cells under headers that are understood. */
-  Map<String, Origin> blanks(Table table, Header header, Table.Row row) {
-    Map<String, Origin> out = new LinkedHashMap<>();
+  /** The columns understood that a row leaves empty, one for an attribute. */
+  List<Header.Column> blankColumns(Header header, Table.Row row) {
+    Map<String, Header.Column> out = new LinkedHashMap<>();
     for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
       Table.Cell cell = row.at(column.index());
-      if (cell != null && !cell.text().isBlank()) continue;
-      Table.Cell blank =
-          new Table.Cell(
-              column.index(),
-              1,
-              false,
-              "",
-              "",
-              row.number(),
-              cell == null ? row.cells().get(0).page() : cell.page());
-      out.putIfAbsent(
-          column.attribute().id(),
-          table.turned() ? table.origin(row.cells().get(0)) : table.origin(blank));
+      boolean blank = cell == null || cell.text().isBlank();
+      if (blank) out.putIfAbsent(column.attribute().id(), column);
     }
-    return out;
+    return List.copyOf(out.values());
   }
 
   /** What a list item says of an attribute that its lead-in names. */

@@ -8,10 +8,12 @@ import clearbed.model.Table;
 import clearbed.model.ThinList;
 import clearbed.model.Unit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 final class ScheduleFinder {
@@ -40,6 +42,7 @@ final class ScheduleFinder {
   // By their words, as tables have many in common.
   private final Lately<String, Header.Column> columns = new Lately<>();
   private final Lately<String, Material> materials = new Lately<>();
+  private final Lately<String, String> words = new Lately<>();
   private final CellMemo memo = new CellMemo();
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
@@ -54,6 +57,11 @@ final class ScheduleFinder {
 
   private Material known(String words) {
     return materials.of(words, words, () -> new Material(words, glassTest.of(words)));
+  }
+
+  /** The same words, held once for many that say them. */
+  private String once(String text) {
+    return words.of(text, text, () -> text);
   }
 
   static boolean looksLikeTag(String text) {
@@ -98,6 +106,8 @@ final class ScheduleFinder {
     private final List<RoomUse> rooms = new ArrayList<>();
     private final List<Paragraph> notes = new ArrayList<>();
     private final List<Document.Gap> gaps = new ArrayList<>();
+    private final Table places;
+    private final Map<List<Integer>, List<Header.Column>> blankColumns = new HashMap<>();
     private Header header;
     private final Placed.Packer<Statement> packer;
     private int tagColumn = -1;
@@ -114,6 +124,7 @@ final class ScheduleFinder {
      */
     Walk(Table table, String family) {
       this.table = table;
+      this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
       this.family = family;
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
     }
@@ -149,6 +160,7 @@ final class ScheduleFinder {
           noted == null
               ? known
               : known.withDefault(noted, notedCentres == null ? noted : notedCentres);
+      blankColumns.clear();
       group = "";
       previous = null;
       schedule = true;
@@ -300,11 +312,12 @@ final class ScheduleFinder {
                 table.origin(row.cells().get(0)),
                 "row " + row.number() + " is glass tile without a tag; named by its description"));
       }
-      Origin origin = table.origin(tagged ? tagCell : row.cells().get(0));
+      String text = tagged ? once(tagCell.text()) : row.cells().get(0).text();
+      Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
-      Map<String, Origin> blanks = read ? rowReader.blanks(table, header, row) : Map.of();
-      for (String tag : tagged ? tags(tagCell.text()) : List.of(shortened(material))) {
+      Map<String, Origin> blanks = read ? blanks(row) : Map.of();
+      for (String tag : tagged ? tags(text) : List.of(shortened(material))) {
         rows.add(
             new ScheduleRow(
                 tag,
@@ -319,20 +332,43 @@ final class ScheduleFinder {
       previous = row;
     }
 
+    /** The empty cells under headers that are understood. */
+    private Map<String, Origin> blanks(Table.Row row) {
+      List<Header.Column> columns = rowReader.blankColumns(header, row);
+      if (columns.isEmpty()) return Map.of();
+      if (table.turned()) {
+        // There a column is a line of the table, and the row begins with its tile.
+        Origin first = table.origin(row.cells().get(0));
+        return columns.stream().collect(Collectors.toMap(c -> c.attribute().id(), c -> first));
+      }
+      List<Integer> indexes = columns.stream().map(Header.Column::index).toList();
+      Table.Cell cell = row.at(indexes.get(0));
+      int page = cell == null ? row.cells().get(0).page() : cell.page();
+      List<Header.Column> same = blankColumns.computeIfAbsent(indexes, any -> columns);
+      return new BlankCells(places, row.number(), page, same);
+    }
+
     /**
      * Most rows that do not say whether they are glass tile never come to be an entry: a bill of
      * quantities has thousands of them. What they state is read when somebody asks for it.
      */
     private List<Statement> statements(Table.Row row, boolean decided) {
       if (decided || rowReader.isUnusual(row)) return statements(row, header, tagColumn, previous);
+      Table.Row kept = sparing(row);
       Header under = header;
       int tags = tagColumn;
       return ThinList.late(
           () -> {
             synchronized (this) {
-              return statements(row, under, tags, null);
+              return statements(kept, under, tags, null);
             }
           });
+    }
+
+    /** The same row; words that other rows have, too, are kept once. */
+    private Table.Row sparing(Table.Row row) {
+      List<Table.Cell> cells = row.cells().stream().map(c -> c.withText(once(c.text()))).toList();
+      return new Table.Row(row.number(), cells, row.hidden());
     }
 
     private List<Statement> statements(Table.Row row, Header under, int tags, Table.Row above) {

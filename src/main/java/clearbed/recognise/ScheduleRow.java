@@ -28,7 +28,7 @@ public record ScheduleRow(
     Map<String, Origin> blanks) {
   public ScheduleRow {
     statements = ThinList.copyOf(statements);
-    blanks = Map.copyOf(blanks);
+    blanks = blanks instanceof BlankCells ? blanks : Map.copyOf(blanks);
   }
 
   ScheduleRow withoutStatements() {

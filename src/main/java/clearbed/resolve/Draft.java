@@ -62,6 +62,13 @@ final class Draft {
     values = new ArrayList<>();
   }
 
+  /** Lets go what was only needed to take values; of a large set it takes much memory. */
+  void close() {
+    terms = null;
+    said = null;
+    twins = null;
+  }
+
   /** Nothing says what it is, so that only few will ask what its rows state. */
   boolean unasked() {
     return !glass && rows.stream().anyMatch(row -> !row.decided());

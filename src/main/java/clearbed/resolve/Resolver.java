@@ -63,9 +63,12 @@ public final class Resolver {
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
     Reach reach = new Reach(vocabulary, tags);
-    Sayings sayings = new Sayings(facts, reach, this::mayState);
+    Sayings sayings =
+        new Sayings(facts, reach, this::mayState, (section, s) -> value(section, s, reach));
     Placed.Packer<Value> packer =
-        new Placed.Packer<>(new Placed.Place<>(Value::origin, Value::at), drafts.size());
+        new Placed.Packer<>(
+            new Placed.Place<>(Value::origin, Value::at),
+            facts.stream().mapToInt(f -> f.rows().size()).sum());
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
@@ -200,13 +203,17 @@ public final class Resolver {
     Statement s = saying.statement();
     int fit = reach.of(s.limits(), draft);
     if (fit == Reach.NOT) return;
-    boolean tag = reach.namesTag(s.limits());
     boolean ownNature = OF_THE_TILE.contains(s.attribute());
     boolean open = s.content() instanceof Content.Open;
-    if (ownNature && !tag && !open && draft.says(s.attribute())) return;
-    Scope scope = tag ? Scope.ENTRY : saying.section().article() ? Scope.ARTICLE : Scope.GENERAL;
-    boolean specific = tag || (s.limits().glass() && !ownNature);
-    out.add(new Candidate(value(s, scope, specific), fit));
+    if (ownNature && !reach.namesTag(s.limits()) && !open && draft.says(s.attribute())) return;
+    out.add(new Candidate(saying.value(), fit));
+  }
+
+  private static Value value(Section section, Statement s, Reach reach) {
+    boolean tag = reach.namesTag(s.limits());
+    Scope scope = tag ? Scope.ENTRY : section.article() ? Scope.ARTICLE : Scope.GENERAL;
+    boolean ownNature = OF_THE_TILE.contains(s.attribute());
+    return value(s, scope, tag || s.limits().glass() && !ownNature);
   }
 
   /** Words that name no tile of the set count for what their section is about. */
@@ -298,6 +305,7 @@ public final class Resolver {
   private static void sort(Draft d) {
     d.values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
     d.values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
+    d.close();
   }
 
   private static Entry entry(Draft d, List<Value> values) {

@@ -1,5 +1,6 @@
 package clearbed.resolve;
 
+import clearbed.model.Value;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Section;
@@ -8,6 +9,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 
 /**
@@ -17,27 +20,33 @@ import java.util.function.BiPredicate;
 final class Sayings {
   /**
    * @param at in reading order
+   * @param value that it gives to every entry it speaks for
    */
-  record Saying(int at, Section section, Statement statement) {}
+  record Saying(int at, Statement statement, Value value) {}
 
   private final List<Saying> general = new ArrayList<>();
   private final Map<String, List<Saying>> byTag = new HashMap<>();
 
   /**
    * @param mayState whether a section may state a thing without naming a tag
+   * @param value of a statement in a section
    */
-  Sayings(List<Facts> facts, Reach reach, BiPredicate<Section, Statement> mayState) {
+  Sayings(
+      List<Facts> facts,
+      Reach reach,
+      BiPredicate<Section, Statement> mayState,
+      BiFunction<Section, Statement, Value> value) {
     int at = 0;
     for (Facts f : facts) {
       for (Section section : f.sections()) {
         for (Clause clause : section.clauses()) {
           for (Statement s : clause.statements()) {
             if (s.attribute().equals("text")) continue;
-            Saying saying = new Saying(at++, section, s);
-            for (String tag : reach.named(s.limits())) {
-              byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(saying);
-            }
-            if (!reach.namesTag(s.limits()) && mayState.test(section, s)) general.add(saying);
+            Set<String> tags = reach.named(s.limits());
+            if (tags.isEmpty() && !mayState.test(section, s)) continue;
+            Saying saying = new Saying(at++, s, value.apply(section, s));
+            for (String tag : tags) byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(saying);
+            if (tags.isEmpty()) general.add(saying);
           }
         }
       }

@@ -94,6 +94,24 @@ class IsolationTest {
   }
 
   @Test
+  void afterADocumentThatHangsTheRestIsReadWhereAHungOneCanBeStopped() throws IOException {
+    good();
+    for (int i = 0; i < 4; i++) {
+      Files.writeString(folder.resolve("stuck" + i + ".txt"), "fault: hang");
+    }
+
+    Map<String, Document> read = read(HERE, 2);
+
+    assertGood(read);
+    for (int i = 0; i < 4; i++) {
+      assertThat(read.get("stuck" + i + ".txt").reason()).startsWith("not read within 2 s");
+    }
+    assertThat(Thread.getAllStackTraces().keySet())
+        .filteredOn(thread -> thread.isAlive() && thread.getName().startsWith("read stuck"))
+        .hasSizeBetween(1, 2);
+  }
+
+  @Test
   void aWorkerThatCannotBeStartedIsDoneWithout() throws IOException {
     good();
     fault("stack");
