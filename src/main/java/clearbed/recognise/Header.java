@@ -20,13 +20,18 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   private static final Pattern AT =
       Pattern.compile("(?:at|@|every|at every)(?: \\W.*)?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern JOINTS_AT =
+      Pattern.compile(
+          "joints?,? (?:at|every|at every)(?:,? [(\\[]?(?:mm|m|in|ft)[)\\]]?)?$",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern BED = Pattern.compile("\\bsetting bed\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern FIGURES = Pattern.compile("[\\d\\s.,-]*\\d[\\d\\s.,-]*");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
   private static final Pattern UNIT_BEHIND =
       Pattern.compile(
-          ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$");
+          ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$"
+              + "|\\s(?:mm|cm|m|ft|psi|mpa|°\\s?[cf])$");
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
@@ -227,12 +232,16 @@ record Header(Map<Integer, Column> columns, int rows) {
     return seen.of(words, words, () -> column(vocabulary, 0, upper, bottom));
   }
 
-  /** What a heading means beside others: "At" behind the width of a joint is its spacing. */
+  /**
+   * What a heading means beside others: "At" behind the width of a joint is its spacing, as is
+   * "Movement joints at".
+   */
   private static void beside(Vocabulary vocabulary, Map<Integer, Column> columns) {
     Column before = null;
     for (Map.Entry<Integer, Column> entry : columns.entrySet()) {
       Column c = entry.getValue();
-      if (ofMovement(before) && AT.matcher(c.text()).matches()) {
+      boolean at = ofMovement(before) && AT.matcher(c.text()).matches();
+      if (at || isOf(c, "movement.width") && JOINTS_AT.matcher(c.text()).find()) {
         entry.setValue(as(vocabulary, c, "movement.spacing"));
       }
       if (isBed(c) && bedIsMortar(columns)) entry.setValue(as(vocabulary, c, "mortar.standard"));

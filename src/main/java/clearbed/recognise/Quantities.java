@@ -191,12 +191,18 @@ public final class Quantities {
   }
 
   private static final Pattern HEADER_UNIT =
-      Pattern.compile("[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$", FLAGS);
+      Pattern.compile(
+          "[\\[(,/]\\s*(" + U + ")\\s*[\\])]?\\s*$|\\s(mm|cm|m|ft|psi|MPa|°\\s?[CF])$", FLAGS);
 
-  /** The unit a column header names: {@code Size (mm)}, {@code Bond, psi}; or null. */
+  /**
+   * The unit a column header names: {@code Size (mm)}, {@code Bond, psi}, {@code Joint mm}; or
+   * null.
+   */
   public static Unit unitOfHeader(String header) {
     Matcher m = HEADER_UNIT.matcher(PlainText.of(header).trim());
-    return m.find() ? UnitWords.of(m.group(1).replaceAll("\\s*/\\s*", "/")) : null;
+    if (!m.find()) return null;
+    String unit = m.group(1) != null ? m.group(1) : m.group(2);
+    return UnitWords.of(unit.replaceAll("\\s*/\\s*", "/"));
   }
 
   private static void exponents(String s, List<Found> found, boolean[] taken) {

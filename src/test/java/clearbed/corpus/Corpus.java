@@ -47,7 +47,9 @@ final class Corpus {
           "pendrake-ferry",
           "pendrake-landing",
           "ossingham-library",
-          "stallbridge-depot");
+          "stallbridge-depot",
+          "skelvane-thermen",
+          "porthelin-marram");
 
   /**
    * Unseen sets written when the fresh ones had been opened, by somebody who had not read the

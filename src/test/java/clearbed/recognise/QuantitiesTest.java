@@ -161,7 +161,11 @@ class QuantitiesTest {
   void a_size_without_unit_takes_that_of_its_header() {
     assertThat(Quantities.unitOfHeader("Size (mm)")).isEqualTo(Unit.MILLIMETRE);
     assertThat(Quantities.unitOfHeader("Bond, psi")).isEqualTo(Unit.PSI);
+    assertThat(Quantities.unitOfHeader("Grout joint mm")).isEqualTo(Unit.MILLIMETRE);
+    assertThat(Quantities.unitOfHeader("Movement joints at m")).isEqualTo(Unit.METRE);
+    assertThat(Quantities.unitOfHeader("TEMP RANGE °F")).isEqualTo(Unit.FAHRENHEIT);
     assertThat(Quantities.unitOfHeader("Size")).isNull();
+    assertThat(Quantities.unitOfHeader("Set in")).isNull();
     assertThat(Quantities.size("300 x 600", Unit.MILLIMETRE).orElseThrow().text())
         .isEqualTo("300 mm x 600 mm");
     assertThat(Quantities.size("300 x 600", null)).isEmpty();

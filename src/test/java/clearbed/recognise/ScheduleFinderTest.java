@@ -134,6 +134,18 @@ class ScheduleFinderTest {
   }
 
   @Test
+  void a_unit_in_the_header_needs_no_bracket() {
+    Facts facts =
+        read(
+            "Code | Product | Size mm | Grout joint mm | Movement joint mm | Movement joints at m",
+            "GT-1 | Glass tile | 300 x 600 | 3 | 8 | 2.4");
+    assertThat(said(facts, "GT-1", "tile.size")).isEqualTo("300 mm x 600 mm");
+    assertThat(said(facts, "GT-1", "grout.width")).isEqualTo("3 mm");
+    assertThat(said(facts, "GT-1", "movement.width")).isEqualTo("8 mm");
+    assertThat(said(facts, "GT-1", "movement.spacing")).isEqualTo("2.4 m");
+  }
+
+  @Test
   void a_group_heading_between_rows_says_what_they_are() {
     Facts facts =
         read(
