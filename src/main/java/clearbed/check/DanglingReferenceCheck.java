@@ -2,13 +2,13 @@ package clearbed.check;
 
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import clearbed.recognise.TileWords;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,8 +24,6 @@ final class DanglingReferenceCheck implements SetComputation {
       Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
   private static final Pattern ARTICLE =
       Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
-
-  private static final int MOST_TEXTS = 2_000;
 
   // "Detail 9/A-990", "3 on sheet A-402"
   private static final Pattern DETAIL =
@@ -62,13 +60,13 @@ final class DanglingReferenceCheck implements SetComputation {
     Set<String> numbers =
         scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
     // Issue after issue says the same words.
-    Map<String, References> known = new HashMap<>();
+    Lately<String, References> known = new Lately<>();
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
       for (Clause clause : section.clauses()) {
         if (!section.article() && !bears(section, clause)) continue;
-        if (known.size() > MOST_TEXTS) known.clear();
-        References references = known.computeIfAbsent(clause.text(), References::in);
+        String text = clause.text();
+        References references = known.of(text, text, () -> References.in(text));
         for (String number : references.sections()) {
           if (!numbers.contains(number))
             out.putIfAbsent(

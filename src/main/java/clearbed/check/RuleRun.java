@@ -35,7 +35,6 @@ final class RuleRun {
   private final Applicability applicability;
   private final Judge judge;
   private final Subjects subjects;
-  private final boolean few;
 
   RuleRun(Rule rule, Project project, Vocabulary vocabulary, RuleSet rules, FindingWriter writer) {
     this.rule = rule;
@@ -46,7 +45,6 @@ final class RuleRun {
     this.applicability = new Applicability(vocabulary);
     this.judge = new Judge(vocabulary);
     this.subjects = new Subjects(project);
-    this.few = project.glass().size() <= FEW;
   }
 
   void run(List<Finding> findings, List<Verdict> verdicts, Calculations calculations) {
@@ -78,6 +76,7 @@ final class RuleRun {
 
   /** Of a long schedule, what was worked out once is worked out again if it is to be shown. */
   private void keep(Calculations calculations, Entry entry, List<Calculation> made) {
+    boolean few = project.glass().size() <= FEW;
     calculations.add(
         entry.tag(), made.size(), few ? () -> made : () -> judgement(entry).calculations());
   }

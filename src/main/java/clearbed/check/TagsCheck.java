@@ -3,6 +3,7 @@ package clearbed.check;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
@@ -10,7 +11,6 @@ import clearbed.recognise.RoomUse;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,18 +46,19 @@ final class TagsCheck implements SetComputation {
         glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
     Map<String, Origin> strangers = new LinkedHashMap<>();
     // Issue after issue says the same words.
-    Map<String, Boolean> speaking = new HashMap<>();
-    Map<String, Set<String>> opening = new HashMap<>();
+    Lately<String, Boolean> speaking = new Lately<>();
+    Lately<String, Set<String>> opening = new Lately<>();
     for (RoomUse use : scene.project().rooms())
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
-        Set<String> opens = opening.computeIfAbsent(clause.text(), Tags::inOpening);
+        String text = clause.text();
+        Set<String> opens = opening.of(text, text, () -> Tags.inOpening(text));
         if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
         boolean speaks =
             section.article()
                 || clause.limits().glass()
-                || speaking.computeIfAbsent(clause.text(), scene.vocabulary()::speaksOfGlassTile);
+                || speaking.of(text, text, () -> scene.vocabulary().speaksOfGlassTile(text));
         if (!speaks) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());

@@ -5,13 +5,12 @@ import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Lately;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** One figure given in two units that are not the same figure. */
 final class UnitSlipCheck implements SetComputation {
@@ -19,19 +18,17 @@ final class UnitSlipCheck implements SetComputation {
   private static final double ROUNDED = 0.13;
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
-  private static final int MOST_TEXTS = 2_000;
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     // A schedule says few texts, each of them thousands of times.
-    Map<String, List<Slip>> known = new LinkedHashMap<>();
+    Lately<String, List<Slip>> known = new Lately<>();
     scene
         .text()
         .each(
             piece -> {
-              if (known.size() > MOST_TEXTS) known.clear();
-              for (Slip slip : known.computeIfAbsent(piece.text(), UnitSlipCheck::slips))
+              for (Slip slip : known.of(piece.text(), piece.text(), () -> slips(piece.text())))
                 out.add(finding(rule, scene, piece, slip.a(), slip.b()));
             });
     return out;

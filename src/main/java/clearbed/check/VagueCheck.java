@@ -2,12 +2,11 @@ package clearbed.check;
 
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Lately;
 import clearbed.recognise.Citations;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,24 +34,21 @@ final class VagueCheck implements SetComputation {
               + "|as required|as necessary|as needed|as approved|as selected|good quality|per code|standard|typical|by contractor|contractor'?s (?:option|choice))(?:\\s+(?:type|mortar|grout|sealant|adhesive|membrane|substrate|product|material))?\\.?",
           Pattern.CASE_INSENSITIVE);
 
-  private static final int MOST_TEXTS = 2_000;
-
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     // Issue after issue says the same words.
-    Map<String, String> cells = new HashMap<>();
-    Map<String, String> clauses = new HashMap<>();
+    Lately<String, String> cells = new Lately<>();
+    Lately<String, String> clauses = new Lately<>();
     scene
         .text()
         .each(
             piece -> {
-              boolean cell = piece.origin().cell() != null;
-              Map<String, String> known = cell ? cells : clauses;
-              if (known.size() > MOST_TEXTS) known.clear();
+              String text = piece.text();
               String words =
-                  known.computeIfAbsent(
-                      piece.text(), cell ? VagueCheck::ofCell : VagueCheck::ofClause);
+                  piece.origin().cell() != null
+                      ? cells.of(text, text, () -> ofCell(text))
+                      : clauses.of(text, text, () -> ofClause(text));
               if (!words.isEmpty()) out.add(finding(rule, scene, piece, words));
             });
     return out;

@@ -18,12 +18,11 @@ final class CellMemo {
     }
   }
 
-  private final Lately<Key, List<Statement>> known = new Lately<>();
+  private final Remembered<Key> known = new Remembered<>();
 
   /** The statements of a cell, at its own place. */
   List<Statement> of(
       Header.Column column, String text, Origin origin, Supplier<List<Statement>> reading) {
-    List<Statement> said = known.of(Key.of(column, text), text, () -> List.copyOf(reading.get()));
-    return said.stream().map(s -> s.at(origin)).toList();
+    return known.of(Key.of(column, text), text, origin, reading);
   }
 }

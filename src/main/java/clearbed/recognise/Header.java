@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.model.Lately;
 import clearbed.model.Table;
 import clearbed.model.Unit;
 import java.util.ArrayList;

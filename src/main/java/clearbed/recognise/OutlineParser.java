@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Content;
+import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.Wordings.Wording;

@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.Block;
 import clearbed.model.Document;
+import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;

@@ -1,20 +1,22 @@
 package clearbed.recognise;
 
+import clearbed.model.Lately;
 import clearbed.model.Origin;
 import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * What was found in texts lately. What a text states depends on the text and its context alone;
- * only the place differs.
+ * What was found in texts lately. What a text states depends on the text and on what is known of it
+ * alone; only the place differs.
+ *
+ * @param <K> the text and what is known of it
  */
-final class Remembered {
-  private record Key(String text, Context context) {}
+final class Remembered<K> {
+  private final Lately<K, List<Statement>> known = new Lately<>();
 
-  private final Lately<Key, List<Statement>> known = new Lately<>();
-
-  List<Statement> of(String text, Context context, Origin origin, Supplier<List<Statement>> find) {
-    List<Statement> found = known.of(new Key(text, context), text, () -> List.copyOf(find.get()));
+  /** The statements of a text, at its own place. */
+  List<Statement> of(K key, String text, Origin origin, Supplier<List<Statement>> find) {
+    List<Statement> found = known.of(key, text, () -> List.copyOf(find.get()));
     return found.stream().map(s -> s.at(origin)).toList();
   }
 }

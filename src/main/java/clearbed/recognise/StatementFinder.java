@@ -22,9 +22,11 @@ final class StatementFinder {
   private static final Pattern MARKS =
       Pattern.compile("(?:" + Tags.MARK + "(?:,? and |, ?| & |$))+");
 
+  private record Asked(String text, Context context) {}
+
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
-  private final Remembered remembered = new Remembered();
+  private final Remembered<Asked> remembered = new Remembered<>();
   private final OpenItems openItems;
   private final OpenStatements open;
   private final StandardStatements standards;
@@ -49,7 +51,8 @@ final class StatementFinder {
 
   /** All statements of a text; each carries the limits of its own part. */
   List<Statement> find(String text, Origin origin, Context context) {
-    return remembered.of(text, context, origin, () -> findAnew(text, origin, context));
+    return remembered.of(
+        new Asked(text, context), text, origin, () -> findAnew(text, origin, context));
   }
 
   private List<Statement> findAnew(String text, Origin origin, Context context) {

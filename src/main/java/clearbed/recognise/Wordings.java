@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.model.Lately;
 import clearbed.model.Paragraph;
 import java.util.List;
 import java.util.Set;

@@ -11,26 +11,45 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/**
- * The whole set, joined.
- *
- * @param entries glass and other, by first appearance
- * @param facts by document, in reading order; what their rows state is in the entries
- * @param tags every tag that a schedule or a product article gives, in the one way of writing
- */
-public record Project(List<Entry> entries, List<Facts> facts, Set<String> tags) {
-  public Project {
-    entries = List.copyOf(entries);
-    facts = List.copyOf(facts);
+/** The whole set, joined. */
+public final class Project {
+  private final List<Entry> entries;
+  private final List<Entry> glass;
+  private final List<Facts> facts;
+  private final Set<String> tags;
+
+  /**
+   * @param entries glass and other, by first appearance
+   * @param facts by document, in reading order; what their rows state is in the entries
+   * @param tags every tag that a schedule or a product article gives, in the one way of writing
+   */
+  public Project(List<Entry> entries, List<Facts> facts, Set<String> tags) {
+    this.entries = List.copyOf(entries);
+    this.glass = this.entries.stream().filter(Entry::glass).toList();
+    this.facts = List.copyOf(facts);
+    this.tags = tags;
   }
 
+  public List<Entry> entries() {
+    return entries;
+  }
+
+  /** The entries that are glass tile; every rule asks for them, and for each of them again. */
   public List<Entry> glass() {
-    return entries.stream().filter(Entry::glass).toList();
+    return glass;
+  }
+
+  public List<Facts> facts() {
+    return facts;
+  }
+
+  public Set<String> tags() {
+    return tags;
   }
 
   /** The tags of glass entries, in the one way of writing. */
   public Set<String> glassKeys() {
-    return glass().stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
+    return glass.stream().map(e -> Tags.key(e.tag())).collect(Collectors.toSet());
   }
 
   public List<Section> sections() {

@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.model;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  *
  * @param <K> a text and what else the answer depends on
  */
-final class Lately<K, V> {
+public final class Lately<K, V> {
   /** Of each generation; with texts of usual length both take a few megabytes. */
   private static final int MOST = 4_000;
 
@@ -25,7 +25,7 @@ final class Lately<K, V> {
    * @param text of the key; for a long one nothing is kept
    * @param answer never null
    */
-  V of(K key, String text, Supplier<V> answer) {
+  public V of(K key, String text, Supplier<V> answer) {
     if (text.length() > LONGEST_TEXT) return answer.get();
     V known = young.get(key);
     if (known != null) return known;
