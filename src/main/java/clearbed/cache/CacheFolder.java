@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -37,8 +38,12 @@ final class CacheFolder {
 
   private static final String SIGNATURE = "Signature: 8a477f597d28d172789f06886806bc55\n";
 
+  /** An entry's time says when it was last of use, to the day. */
+  private static final Duration FRESH = Duration.ofDays(1);
+
   private final Path root;
   private final Path own;
+  private volatile boolean failed;
 
   CacheFolder(Path root, String program) {
     this.root = root;
@@ -49,8 +54,42 @@ final class CacheFolder {
     return own.resolve(key.substring(0, 2)).resolve(key);
   }
 
+  /** True when something could not be kept. */
+  boolean failed() {
+    return failed;
+  }
+
+  /** What is kept under a key, as it lies there; null when nothing is. */
+  byte[] get(String key) {
+    Path place = entry(key);
+    try {
+      byte[] bytes = Files.readAllBytes(place);
+      touch(place);
+      return bytes;
+    } catch (IOException | OutOfMemoryError e) {
+      return null;
+    }
+  }
+
+  private static void touch(Path place) throws IOException {
+    Instant now = Instant.now();
+    FileTime last = Files.getLastModifiedTime(place);
+    if (last.toInstant().isBefore(now.minus(FRESH))) {
+      Files.setLastModifiedTime(place, FileTime.from(now));
+    }
+  }
+
+  /** Keeps an entry; where that cannot be done, the next run does without. */
+  void put(String key, byte[] bytes) {
+    try {
+      place(key, bytes);
+    } catch (IOException e) {
+      failed = true;
+    }
+  }
+
   /** Puts an entry into place whole, over whatever lies there. */
-  void put(String key, byte[] bytes) throws IOException {
+  private void place(String key, byte[] bytes) throws IOException {
     Path place = entry(key);
     if (!Files.isDirectory(place.getParent())) {
       Files.createDirectories(place.getParent());

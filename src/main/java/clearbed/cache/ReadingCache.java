@@ -5,58 +5,38 @@ import clearbed.read.DamagedDocument;
 import clearbed.read.PackedInput;
 import clearbed.read.PackedOutput;
 import clearbed.read.Treatment;
-import clearbed.recognise.Recognised;
+import clearbed.recognise.Facts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
-import java.time.Duration;
-import java.time.Instant;
 
 /**
- * A folder that keeps what was recognised of each file from run to run. An entry holds for the
- * file's bytes, its path, this very program and its vocabulary; one that is damaged, foreign or of
- * another version is as good as none, and is written anew. Safe for several threads and several
- * runs at once: entries are put into place whole.
+ * What was recognised of each file. An entry holds for the file's bytes, its path, this very
+ * program and its vocabulary.
  */
-public final class ReadingCache implements AutoCloseable {
+public final class ReadingCache {
   /** Version of the layout of an entry. */
-  static final int LAYOUT = 0x52430001;
-
-  /** An entry's time says when it was last of use, to the day. */
-  private static final Duration FRESH = Duration.ofDays(1);
+  static final int LAYOUT = 0x52430002;
 
   private final CacheFolder folder;
   private final String program;
   private final RecordCodec codec = new RecordCodec();
-  private volatile boolean failed;
+  private volatile boolean distrusted;
 
-  private ReadingCache(CacheFolder folder, String program) {
+  ReadingCache(CacheFolder folder, String program) {
     this.folder = folder;
     this.program = program;
   }
 
-  /**
-   * Nothing is written before there is something to keep.
-   *
-   * @throws IOException when it is no folder
-   */
-  public static ReadingCache open(Path folder) throws IOException {
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw new IOException("is not a folder; name one that may be filled");
-    }
-    String program = Fingerprint.ofProgram();
-    return new ReadingCache(new CacheFolder(folder, program), program);
-  }
-
-  /** True when something could not be kept. */
-  public boolean failed() {
-    return failed;
+  /** From now on nothing is recalled, only written anew. */
+  public void distrust() {
+    distrusted = true;
   }
 
   /** What is known of a file, and where to keep it. */
-  public Treatment.Memory<Recognised> memory(String path, boolean named, Path file) {
+  public Treatment.Memory<Known> memory(String path, boolean named, Path file) {
     try {
       State state = State.of(file);
       String key = Fingerprint.of(file, program, path, Boolean.toString(named));
@@ -67,12 +47,6 @@ public final class ReadingCache implements AutoCloseable {
     }
   }
 
-  /** Removes what other versions left, and the entries that have been of no use for longest. */
-  @Override
-  public void close() {
-    folder.tidy();
-  }
-
   private record State(FileTime changed, long size) {
     static State of(Path file) throws IOException {
       BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
@@ -80,7 +54,7 @@ public final class ReadingCache implements AutoCloseable {
     }
   }
 
-  private final class Entry implements Treatment.Memory<Recognised> {
+  private final class Entry implements Treatment.Memory<Known> {
     private final String key;
     private final String path;
     private final Path file;
@@ -94,59 +68,76 @@ public final class ReadingCache implements AutoCloseable {
     }
 
     @Override
-    public Recognised recalled() {
-      Path place = folder.entry(key);
+    public Known recalled() {
+      byte[] bytes = distrusted ? null : folder.get(key);
+      if (bytes == null) return null;
       try {
-        Recognised recalled = decode(Files.readAllBytes(place));
-        touch(place);
-        return recalled;
-      } catch (IOException | DamagedDocument | RuntimeException | OutOfMemoryError e) {
+        return decode(bytes);
+      } catch (DamagedDocument | RuntimeException | OutOfMemoryError e) {
         return null;
       }
     }
 
-    private Recognised decode(byte[] bytes) throws DamagedDocument {
+    /** The facts stay packed until they are asked for: often they came to the same before. */
+    private Known decode(byte[] bytes) throws DamagedDocument {
       PackedInput in = PackedInput.open(bytes, LAYOUT);
       if (!key.equals(in.text())) throw new DamagedDocument("is of another file");
-      Recognised found = (Recognised) codec.read(in, Recognised.class);
+      Document document = (Document) codec.read(in, Document.class);
+      String says = in.text();
+      byte[] facts = in.bytes();
       in.requireEnd();
-      boolean own = found != null && path.equals(found.document().path()) && isLasting(found);
+      boolean own =
+          document != null && says != null && path.equals(document.path()) && isLasting(document);
       if (!own) throw new DamagedDocument("is of another file");
-      return found;
+      return Known.recalled(document, says, () -> unpacked(facts));
     }
 
-    private void touch(Path place) throws IOException {
-      Instant now = Instant.now();
-      FileTime last = Files.getLastModifiedTime(place);
-      if (last.toInstant().isBefore(now.minus(FRESH))) {
-        Files.setLastModifiedTime(place, FileTime.from(now));
+    private Facts unpacked(byte[] packed) throws DamagedDocument {
+      try {
+        PackedInput in = PackedInput.open(packed, LAYOUT);
+        Facts facts = (Facts) codec.read(in, Facts.class);
+        in.requireEnd();
+        if (facts == null || !path.equals(facts.document()))
+          throw new DamagedDocument("is of another file");
+        return facts;
+      } catch (RuntimeException e) {
+        throw new DamagedDocument("holds what cannot be: " + e.getMessage());
       }
     }
 
     @Override
-    public void keep(Recognised result) {
-      if (!isLasting(result)) return;
+    public Known keep(Known result) {
+      if (!isLasting(result.document())) return result;
+      PackedOutput packed = new PackedOutput();
+      codec.write(packed, result.fresh(), Facts.class);
+      byte[] facts = packed.sealed(LAYOUT);
+      Known known = result.saying(Fingerprint.of(facts));
+      if (isUnchanged()) folder.put(key, entry(known, facts));
+      return known;
+    }
+
+    /** What changed while it was read is not what the key speaks of. */
+    private boolean isUnchanged() {
       try {
-        // What changed while it was read is not what the key speaks of.
-        if (!state.equals(State.of(file))) return;
+        return state.equals(State.of(file));
       } catch (IOException e) {
-        return;
+        return false;
       }
+    }
+
+    private byte[] entry(Known known, byte[] facts) {
       PackedOutput out = new PackedOutput();
       out.text(key);
-      codec.write(out, result, Recognised.class);
-      try {
-        folder.put(key, out.sealed(LAYOUT));
-      } catch (IOException e) {
-        failed = true;
-      }
+      codec.write(out, known.document(), Document.class);
+      out.text(known.says());
+      out.bytes(facts);
+      return out.sealed(LAYOUT);
     }
   }
 
   /** What could not be read may be for the want of time or memory, which another run may have. */
-  private static boolean isLasting(Recognised result) {
-    Document.Status status = result.document().status();
-    return result.facts() != null
-        && (status == Document.Status.READ || status == Document.Status.PARTLY);
+  private static boolean isLasting(Document document) {
+    Document.Status status = document.status();
+    return status == Document.Status.READ || status == Document.Status.PARTLY;
   }
 }

@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -89,7 +90,8 @@ final class RecordCodec {
         out.number((int) bits);
       }
       case MAP -> map(out, (Map<?, ?>) value, part);
-      case SET, LIST -> items(out, (Collection<?>) value, part);
+      case SET -> items(out, steady((Collection<?>) value), part);
+      case LIST -> items(out, (Collection<?>) value, part);
       case OBJECT -> {
         out.flag(value != null);
         if (value != null) object(out, value, shape(part.type));
@@ -99,16 +101,25 @@ final class RecordCodec {
 
   private void map(PackedOutput out, Map<?, ?> map, Part part) {
     out.number(map.size());
-    map.forEach(
-        (key, held) -> {
-          write(out, key, part.of[0]);
-          write(out, held, part.of[1]);
-        });
+    for (Object key : steady(map.keySet())) {
+      write(out, key, part.of[0]);
+      write(out, map.get(key), part.of[1]);
+    }
   }
 
   private void items(PackedOutput out, Collection<?> items, Part part) {
     out.number(items.size());
     for (Object item : items) write(out, item, part.of[0]);
+  }
+
+  /**
+   * The same in every run, so that equal values give equal bytes: the sets of Java's library that
+   * cannot be changed have another order each time the program starts.
+   */
+  private static Collection<?> steady(Collection<?> items) {
+    boolean words = items.stream().allMatch(item -> item instanceof String);
+    if (!words || items.size() < 2 || items instanceof LinkedHashSet) return items;
+    return new TreeSet<>(items);
   }
 
   private void object(PackedOutput out, Object value, Shape shape) {

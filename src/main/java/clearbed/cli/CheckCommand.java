@@ -1,8 +1,7 @@
 package clearbed.cli;
 
-import clearbed.cache.ReadingCache;
-import clearbed.check.Checker;
-import clearbed.check.RuleSet;
+import clearbed.cache.Cache;
+import clearbed.cache.ResultCache;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
@@ -13,7 +12,6 @@ import clearbed.read.ReadOptions;
 import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
-import clearbed.report.FindingsWorkbook;
 import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.track.Carry;
 import clearbed.track.EarlierLog;
@@ -135,23 +133,20 @@ final class CheckCommand implements Callable<Integer> {
     Instant started = Instant.now();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
-    ReadingCache cache = cacheOption.open();
-    List<Understanding> read = new ArrayList<>();
+    Cache cache = cacheOption.open();
+    List<Reading> read = new ArrayList<>();
     Terminal.progress(
-        !quiet,
-        progress -> read.add(Understanding.of(paths, options(), rulebook, cache, progress)));
-    cacheOption.close(cache, err());
-    Understanding understanding = read.get(0);
-    RuleSet rules = rulebook.get().rules();
-    Checker.Outcome outcome =
-        new Checker(rulebook.get().vocabulary(), rules)
-            .check(understanding.project(), understanding.documents());
-    Report found = report(started, rules, understanding, outcome);
-    // From here on the project is let go: of a long schedule it takes much memory.
-    List<Document> documents = understanding.documents();
+        !quiet, progress -> read.add(Reading.of(paths, options(), rulebook, cache, progress)));
+    ResultCache results = cache == null ? null : cache.results();
+    ResultCache.Outcome outcome =
+        Result.of(read.get(0), rulebook.get(), results, day(), started, whole());
+    Report found = outcome.report();
+    List<Document> documents = read.get(0).documents();
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
-    boolean written = write(report, carried == null ? QuestionLog.first(report) : carried.log());
+    QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
+    boolean written = write(report, log, new WorkbookOutput(results, outcome, ruleOptions.layers));
+    cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
     List<Document> unreadable =
         documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
@@ -198,49 +193,18 @@ final class CheckCommand implements Callable<Integer> {
     return jobs == null ? options : options.withJobs(jobs);
   }
 
-  private Report report(Instant started, RuleSet rules, Understanding u, Checker.Outcome outcome) {
-    LocalDate day = date == null ? LocalDate.now() : date;
-    Report.Run run =
-        new Report.Run(
-            "clearbed",
-            Version.number(),
-            rules.name(),
-            rules.digest(),
-            started.toString(),
-            day.toString(),
-            rules.layers(),
-            rules.facts().stream().map(f -> f.words()).toList());
-    List<Report.CheckInfo> checks = new ArrayList<>();
-    rules
-        .rules()
-        .forEach(
-            r ->
-                checks.add(
-                    new Report.CheckInfo(
-                        r.id(),
-                        r.title(),
-                        r.attribute(),
-                        r.level(),
-                        r.sourceWithMark(),
-                        !r.off())));
-    return new Report(
-        run,
-        u.summaries(),
-        u.project().entries(),
-        outcome.findings(),
-        outcome.verdicts(),
-        outcome.calculations(),
-        checks);
+  private LocalDate day() {
+    return date == null ? LocalDate.now() : date;
   }
 
-  private boolean write(Report report, QuestionLog log) {
+  /** True when an output tells all that is stated of every entry. */
+  private boolean whole() {
+    return json != null || annotate != null;
+  }
+
+  private boolean write(Report report, QuestionLog log, WorkbookOutput workbook) {
     Sources sources = new Sources(paths);
-    boolean all =
-        attempt(
-            output,
-            () ->
-                FindingsWorkbook.write(
-                    report, log, document -> sources.from(output, document), output));
+    boolean all = attempt(output, () -> workbook.write(report, log, sources, output));
     if (json != null) all &= attempt(json, () -> FindingsJson.write(report, json));
     if (sarif != null) all &= attempt(sarif, () -> FindingsSarif.write(report, sarif));
     return annotate == null ? all : all & annotated(report, sources);

@@ -1,6 +1,6 @@
 package clearbed.cli;
 
-import clearbed.cache.ReadingCache;
+import clearbed.cache.Cache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.OneLine;
@@ -44,8 +44,9 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
-    ReadingCache cache = cacheOption.open();
-    Understanding understanding = Understanding.of(paths, options(), rulebook, cache, path -> {});
+    Cache cache = cacheOption.open();
+    Understanding understanding =
+        Reading.of(paths, options(), rulebook, cache, path -> {}).understood();
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();

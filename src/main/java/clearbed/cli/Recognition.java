@@ -1,31 +1,32 @@
 package clearbed.cli;
 
-import clearbed.cache.ReadingCache;
+import clearbed.cache.Cache;
+import clearbed.cache.Known;
 import clearbed.model.Document;
 import clearbed.read.Treatment;
 import clearbed.recognise.Recognised;
 import java.nio.file.Path;
 
 /** Takes the facts of each document, or remembers them. The first is read while rules load. */
-final class Recognition implements Treatment<Recognised> {
+final class Recognition implements Treatment<Known> {
   private final Rulebook.Coming rulebook;
-  private final ReadingCache cache;
+  private final Cache cache;
 
   /**
    * @param cache may be null
    */
-  Recognition(Rulebook.Coming rulebook, ReadingCache cache) {
+  Recognition(Rulebook.Coming rulebook, Cache cache) {
     this.rulebook = rulebook;
     this.cache = cache;
   }
 
   @Override
-  public Recognised of(Document document) {
-    return Recognised.of(document, rulebook.recogniser());
+  public Known of(Document document) {
+    return Known.of(Recognised.of(document, rulebook.recogniser()));
   }
 
   @Override
-  public Memory<Recognised> memory(String path, boolean named, Path file) {
-    return cache == null ? Memory.none() : cache.memory(path, named, file);
+  public Memory<Known> memory(String path, boolean named, Path file) {
+    return cache == null ? Memory.none() : cache.readings().memory(path, named, file);
   }
 }

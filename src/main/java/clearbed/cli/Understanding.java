@@ -1,26 +1,24 @@
 package clearbed.cli;
 
-import clearbed.cache.ReadingCache;
+import clearbed.cache.Known;
+import clearbed.model.AtOnce;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.DamagedDocument;
 import clearbed.recognise.Facts;
 import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
-import clearbed.resolve.ProjectFact;
 import clearbed.resolve.Resolver;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -32,37 +30,32 @@ record Understanding(
     Project project, List<Document> documents, List<Report.DocumentSummary> summaries) {
 
   /**
-   * Reads and joins a batch; every document is let go once its facts are taken.
+   * Joins what the documents say.
    *
-   * @param cache may be null
+   * @throws DamagedDocument when what was kept of one is not what was written
    */
-  static Understanding of(
-      List<Path> paths,
-      ReadOptions options,
-      Rulebook.Coming rulebook,
-      ReadingCache cache,
-      Consumer<String> progress) {
-    if (paths.stream().noneMatch(Files::exists)) {
-      throw new UsageFailure(
-          paths.get(0)
-              + ": no such file or folder; give the documents, folders or zip files to check");
-    }
-    List<Document> documents = new ArrayList<>();
-    List<Facts> facts = new ArrayList<>();
-    new DocumentReader(options)
-        .read(
-            paths,
-            new Recognition(rulebook, cache),
-            recognised -> {
-              // Wrong rules are refused with the first document, not after the last.
-              rulebook.get();
-              documents.add(recognised.document());
-              if (recognised.facts() != null) facts.add(recognised.facts());
-              progress.accept(recognised.document().path());
-            });
-    List<ProjectFact> known = rulebook.get().rules().facts();
-    Project project = new Resolver(rulebook.get().vocabulary()).resolve(facts, known);
+  static Understanding of(List<Known> known, Rulebook rulebook) throws DamagedDocument {
+    List<Document> documents = known.stream().map(Known::document).toList();
+    List<Facts> facts = facts(known);
+    Project project = new Resolver(rulebook.vocabulary()).resolve(facts, rulebook.rules().facts());
     return new Understanding(project, documents, summaries(documents, facts, project));
+  }
+
+  private static List<Facts> facts(List<Known> known) throws DamagedDocument {
+    List<DamagedDocument> damaged = Collections.synchronizedList(new ArrayList<>());
+    List<Facts> facts =
+        AtOnce.each(
+            known,
+            one -> {
+              try {
+                return one.facts();
+              } catch (DamagedDocument e) {
+                damaged.add(e);
+                return null;
+              }
+            });
+    if (!damaged.isEmpty()) throw damaged.get(0);
+    return facts.stream().filter(Objects::nonNull).toList();
   }
 
   private static List<Report.DocumentSummary> summaries(

@@ -1,9 +1,12 @@
 package clearbed.model;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -44,6 +47,12 @@ public final class Placed<T> extends ThinList<T> {
   public static final class Packer<T> {
     private final Place<T> place;
     private final Map<T, T> known = new HashMap<>();
+
+    /**
+     * Those that are held: what is given again as itself need not be looked for by what it says.
+     */
+    private final Set<T> held = Collections.newSetFromMap(new IdentityHashMap<>());
+
     private final boolean sharing;
 
     /**
@@ -64,11 +73,19 @@ public final class Placed<T> extends ThinList<T> {
         T item = items.get(i);
         Origin origin = place.of.apply(item);
         cells[i] = origin == null || origin.cell() == null ? NO_CELL : cell(origin.cell());
-        T bare = cells[i] == NO_CELL ? item : place.at.apply(item, origin.withCell(null));
-        said[i] = known.computeIfAbsent(bare, same -> same);
-        any |= cells[i] != NO_CELL;
+        boolean placed = cells[i] != NO_CELL;
+        T bare = placed ? place.at.apply(item, origin.withCell(null)) : item;
+        said[i] = !placed && held.contains(item) ? item : shared(bare);
+        any |= placed;
       }
       return new Placed<>(place, said, any ? cells : null);
+    }
+
+    private T shared(T bare) {
+      T before = known.putIfAbsent(bare, bare);
+      if (before != null) return before;
+      held.add(bare);
+      return bare;
     }
   }
 

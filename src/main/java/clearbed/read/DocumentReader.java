@@ -96,8 +96,8 @@ public final class DocumentReader {
       return new Ready<>(source.path(), source.extension(), known, null);
     }
     Ready<T> ready = Ready.of(reader.read(input), treatment);
-    if (ready.pending() == null) memory.keep(ready.result());
-    return ready;
+    if (ready.pending() != null) return ready;
+    return new Ready<>(ready.path(), ready.format(), memory.keep(ready.result()), null);
   }
 
   /**

@@ -3,6 +3,7 @@ package clearbed.read;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.zip.CRC32C;
 
@@ -77,6 +78,12 @@ public final class PackedInput {
     long index = reference - PackedOutput.FIRST_TEXT;
     if (index < 0 || index >= texts.size()) throw new DamagedDocument("refers to an unknown text");
     return texts.get((int) index);
+  }
+
+  public byte[] bytes() throws DamagedDocument {
+    int length = count();
+    at += length;
+    return Arrays.copyOfRange(bytes, at - length, at);
   }
 
   private String newText() throws DamagedDocument {

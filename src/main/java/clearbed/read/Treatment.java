@@ -28,7 +28,8 @@ public interface Treatment<T> {
     /** What came of it earlier, or null. */
     T recalled();
 
-    void keep(T result);
+    /** Keeps what came of it, and gives it back as it is to be handed on. */
+    T keep(T result);
 
     /** Remembers nothing. */
     static <T> Memory<T> none() {
@@ -39,7 +40,9 @@ public interface Treatment<T> {
         }
 
         @Override
-        public void keep(T result) {}
+        public T keep(T result) {
+          return result;
+        }
       };
     }
   }

@@ -57,7 +57,7 @@ final class ScheduleFinder {
   private record Material(String words, GlassTest.Result result) {}
 
   private Material known(String words) {
-    return materials.of(words, words, () -> new Material(words, glassTest.of(words)));
+    return materials.of(words, words, () -> new Material(once(words), glassTest.of(words)));
   }
 
   /** The same words, held once for many that say them. */
@@ -99,6 +99,26 @@ final class ScheduleFinder {
           "\\b(?:centres|centers|spacings?)\\b[^.;]{0,20}\\b(?:in|are)\\s+(metres|meters|feet|foot)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  /** Reads rows when their table is gone: what stays of it is where it stood. */
+  private final class Later {
+    private final Table places;
+    private final Placed.Packer<Statement> packer;
+
+    Later(Table places, Placed.Packer<Statement> packer) {
+      this.places = places;
+      this.packer = packer;
+    }
+
+    List<Statement> statements(Table.Row row, Header under, int tagColumn) {
+      return ThinList.late(() -> read(row, under, tagColumn));
+    }
+
+    private synchronized List<Statement> read(Table.Row row, Header under, int tagColumn) {
+      List<Document.Gap> shown = new ArrayList<>();
+      return packer.pack(rowReader.statements(places, under, row, null, tagColumn, memo, shown));
+    }
+  }
+
   /** One pass down the rows of a grid. */
   private final class Walk {
     private final Table table;
@@ -111,6 +131,7 @@ final class ScheduleFinder {
     private final Map<List<Integer>, List<Header.Column>> blankColumns = new HashMap<>();
     private Header header;
     private final Placed.Packer<Statement> packer;
+    private final Later later;
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -128,6 +149,7 @@ final class ScheduleFinder {
       this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
       this.family = family;
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
+      this.later = new Later(places, packer);
     }
 
     Result run() {
@@ -355,15 +377,7 @@ final class ScheduleFinder {
      */
     private List<Statement> statements(Table.Row row, boolean decided) {
       if (decided || rowReader.isUnusual(row)) return statements(row, header, tagColumn, previous);
-      Table.Row kept = sparing(row);
-      Header under = header;
-      int tags = tagColumn;
-      return ThinList.late(
-          () -> {
-            synchronized (this) {
-              return statements(kept, under, tags, null);
-            }
-          });
+      return later.statements(sparing(row), header, tagColumn);
     }
 
     /** The same row; words that other rows have, too, are kept once. */

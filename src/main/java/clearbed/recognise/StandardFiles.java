@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Finds the rule and vocabulary files that ship with the tool: beside the installed program where a
@@ -40,6 +42,19 @@ public final class StandardFiles {
     if (bytes == null)
       throw new IOException("rulesets/" + path + ": no such file; reinstall the tool");
     return new Source("rulesets/" + path, bytes, false);
+  }
+
+  /**
+   * The files that lie beside the installed program, by name; none where it has only those in its
+   * jar.
+   */
+  public static List<Path> installed() throws IOException {
+    String home = System.getProperty("clearbed.home", "");
+    Path folder = Path.of(home, "rulesets");
+    if (home.isEmpty() || !Files.isDirectory(folder)) return List.of();
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList();
+    }
   }
 
   /** The copy inside the jar, or null. */

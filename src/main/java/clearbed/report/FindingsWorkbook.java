@@ -41,7 +41,8 @@ public final class FindingsWorkbook {
     AtomicFile.write(file, out -> write(report, log, pathFromWorkbook, out));
   }
 
-  private static void write(
+  /** Writes the same onto a stream. */
+  public static void write(
       Report report, QuestionLog log, UnaryOperator<String> pathFromWorkbook, OutputStream out)
       throws IOException {
     Path raw = Files.createTempFile("clearbed", ".xlsx");

@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clearbed.cli.Main;
 import clearbed.model.Document;
+import clearbed.read.DamagedDocument;
 import clearbed.read.DocumentReader;
+import clearbed.read.PackedInput;
+import clearbed.read.PackedOutput;
 import clearbed.read.ReadOptions;
 import clearbed.read.Treatment;
 import clearbed.recognise.Recognised;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -28,7 +32,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ReadingCacheTest {
+class CacheTest {
   private static Recogniser recogniser;
 
   @TempDir Path folder;
@@ -131,7 +135,7 @@ class ReadingCacheTest {
     Files.writeString(strange, "mine");
     Path unused = entries().get(0);
     Files.setLastModifiedTime(unused, FileTime.from(Instant.EPOCH));
-    try (ReadingCache opened = ReadingCache.open(cache)) {
+    try (Cache opened = Cache.open(cache)) {
       assertThat(opened.failed()).isFalse();
     }
     assertThat(old.getParent()).doesNotExist();
@@ -151,27 +155,119 @@ class ReadingCacheTest {
 
   @Test
   void findings_with_a_cache_are_byte_for_byte_those_without() throws IOException {
-    Path without = check("without");
-    Path filling = check("filling", "--cache", cache.toString());
-    Path filled = check("filled", "--cache", cache.toString(), "--jobs", "1");
-    assertThat(entries()).hasSize(5);
+    Path without = check("without", JSON);
+    Path filling = check("filling", CACHE, JSON);
+    Path filled = check("filled", CACHE, JSON, List.of("--jobs", "1"));
+    assertThat(readings()).hasSize(5);
+    assertThat(results()).hasSize(2);
     assertThat(filling).hasSameBinaryContentAs(without);
     assertThat(filled).hasSameBinaryContentAs(without);
     assertThat(json("filled")).isEqualTo(json("without"));
   }
 
   @Test
+  void what_came_of_it_is_recalled_and_every_output_is_the_same() throws IOException {
+    Path without = check("without", SARIF);
+    check("filling", CACHE);
+    spoilFacts();
+    List<Long> before = sizes();
+    Path filled = check("filled", CACHE, SARIF);
+    assertThat(sizes()).as("no file was read again, though no facts are left").isEqualTo(before);
+    assertThat(filled).hasSameBinaryContentAs(without);
+    assertThat(sarif("filled")).isEqualTo(sarif("without"));
+  }
+
+  @Test
+  void spoilt_facts_under_a_right_seal_are_read_anew_and_mended() throws IOException {
+    Path without = check("without");
+    check("filling", CACHE);
+    spoilFacts();
+    for (Path result : results()) Files.delete(result);
+    Path filled = check("filled", CACHE);
+    assertThat(filled).hasSameBinaryContentAs(without);
+    assertThat(run(1).treated).isZero();
+    assertThat(run(1).results).allSatisfy(r -> assertThat(r.facts()).isNotNull());
+  }
+
+  @Test
+  void another_day_another_folder_and_an_earlier_workbook_are_heeded() throws IOException {
+    Path first = check("first", CACHE);
+    List<String> later = List.of("--date", "2026-03-01");
+    assertThat(check("later", CACHE, later)).hasSameBinaryContentAs(check("plain", later));
+    Files.createDirectory(folder.resolve("out"));
+    assertThat(check("out/cached", CACHE))
+        .hasSameBinaryContentAs(check("out/plain"))
+        .satisfies(moved -> assertThat(Files.readAllBytes(moved)).isNotEqualTo(bytes(first)));
+    List<String> carry = List.of("--carry", first.toString());
+    assertThat(check("carried", CACHE, later, carry))
+        .hasSameBinaryContentAs(check("carriedPlain", later, carry));
+  }
+
+  @Test
+  void other_words_and_other_rules_are_worked_out_anew() throws IOException {
+    check("first", CACHE);
+    Path rooms = set.resolve("A-652-room-finish-schedule.csv");
+    Files.writeString(rooms, Files.readString(rooms).replace("GT-1", "GT-4"));
+    assertThat(check("changed", CACHE)).hasSameBinaryContentAs(check("changedPlain"));
+    Path layer =
+        Files.writeString(
+            folder.resolve("layer.yaml"),
+            """
+            layer: trial
+            suppress:
+              - check: backing
+                reason: shown last year
+            """);
+    List<String> rules = List.of("--rules", layer.toString());
+    assertThat(check("ruled", CACHE, rules))
+        .hasSameBinaryContentAs(check("ruledPlain", rules))
+        .satisfies(
+            ruled -> assertThat(bytes(ruled)).isNotEqualTo(bytes(folder.resolve("changed.xlsx"))));
+    List<String> iso = List.of("--set", "iso-en");
+    assertThat(check("iso", CACHE, iso)).hasSameBinaryContentAs(check("isoPlain", iso));
+  }
+
+  @Test
+  void what_changes_no_finding_leaves_the_workbook_as_it_was() throws IOException {
+    Path first = check("first", CACHE);
+    Path sealants = set.resolve("07-92-00-joint-sealants.txt");
+    Files.writeString(sealants, Files.readString(sealants) + "\nEND OF SECTION\n\n\n");
+    assertThat(check("second", CACHE)).hasSameBinaryContentAs(first);
+    assertThat(results()).as("one workbook for both").hasSizeLessThanOrEqualTo(3);
+  }
+
+  @Test
+  void damaged_results_are_worked_out_anew_and_mended() throws IOException {
+    Path without = check("without");
+    check("filling", CACHE);
+    List<Path> results = results();
+    List<byte[]> whole = new ArrayList<>();
+    for (Path result : results) whole.add(Files.readAllBytes(result));
+    Random random = new Random(11);
+    for (int round = 0; round < 11; round++) {
+      for (Path result : results)
+        Files.write(result, damaged(Files.readAllBytes(result), round, random));
+      assertThat(check("again", CACHE)).hasSameBinaryContentAs(without);
+      for (int i = 0; i < whole.size(); i++)
+        assertThat(results.get(i)).as("round %s", round).hasBinaryContent(whole.get(i));
+    }
+    Files.write(results.get(0), whole.get(1));
+    Files.write(results.get(1), whole.get(0));
+    assertThat(check("swapped", CACHE)).hasSameBinaryContentAs(without);
+  }
+
+  @Test
   void a_cache_inside_the_set_is_not_read_as_documents() throws IOException {
     cache = set.resolve("cache");
-    check("one", "--cache", cache.toString());
-    check("two", "--cache", cache.toString());
+    check("one", CACHE);
+    check("two", CACHE, JSON);
     assertThat(json("two")).contains("written by this run").doesNotContain("CACHEDIR");
   }
 
   @Test
   void a_file_in_the_place_of_the_folder_is_refused() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "x");
-    assertThatThrownBy(() -> ReadingCache.open(file)).hasMessageContaining("not a folder");
+    assertThatThrownBy(() -> Cache.open(file)).hasMessageContaining("not a folder");
     assertThat(Main.run("check", set.toString(), "--quiet", "--cache", file.toString()))
         .isEqualTo(2);
     assertThat(file).hasContent("x");
@@ -190,39 +286,106 @@ class ReadingCacheTest {
   private Run run(int jobs) throws IOException {
     AtomicInteger treated = new AtomicInteger();
     List<Recognised> results = new ArrayList<>();
-    try (ReadingCache opened = ReadingCache.open(cache)) {
-      Treatment<Recognised> treatment =
+    try (Cache opened = Cache.open(cache)) {
+      Treatment<Known> treatment =
           new Treatment<>() {
             @Override
-            public Recognised of(Document document) {
+            public Known of(Document document) {
               treated.incrementAndGet();
-              return Recognised.of(document, recogniser);
+              return Known.of(Recognised.of(document, recogniser));
             }
 
             @Override
-            public Memory<Recognised> memory(String path, boolean named, Path file) {
-              return opened.memory(path, named, file);
+            public Memory<Known> memory(String path, boolean named, Path file) {
+              return opened.readings().memory(path, named, file);
             }
           };
       new DocumentReader(ReadOptions.defaults().withJobs(jobs))
-          .read(List.of(set), treatment, results::add);
+          .read(List.of(set), treatment, known -> results.add(whole(known)));
       assertThat(opened.failed()).isFalse();
     }
     return new Run(results, treated.get());
   }
 
-  private Path check(String name, String... more) {
+  private static Recognised whole(Known known) {
+    try {
+      return new Recognised(known.document(), known.facts());
+    } catch (DamagedDocument e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static final List<String> JSON = List.of("--json", "json");
+  private static final List<String> SARIF = List.of("--sarif", "sarif");
+  private static final List<String> CACHE = List.of("--cache", "cache");
+
+  @SafeVarargs
+  private Path check(String name, List<String>... more) {
     Path output = folder.resolve(name + ".xlsx");
     List<String> words = new ArrayList<>(List.of("check", set.toString(), "--quiet"));
-    words.addAll(List.of("-o", output.toString(), "--date", "2026-01-31"));
-    words.addAll(List.of("--json", folder.resolve(name + ".json").toString()));
-    words.addAll(List.of(more));
+    words.addAll(List.of("-o", output.toString()));
+    for (List<String> some : more) {
+      if (some == CACHE) words.addAll(List.of("--cache", cache.toString()));
+      else if (some == JSON || some == SARIF)
+        words.addAll(List.of(some.get(0), folder.resolve(name + "." + some.get(1)).toString()));
+      else words.addAll(some);
+    }
+    if (!words.contains("--date")) words.addAll(List.of("--date", "2026-01-31"));
     assertThat(Main.run(words.toArray(String[]::new))).isEqualTo(1);
     return output;
   }
 
+  private static byte[] bytes(Path file) throws IOException {
+    return Files.readAllBytes(file);
+  }
+
   private String json(String name) throws IOException {
     return Files.readString(folder.resolve(name + ".json")).replaceAll("\"startedAt\"[^\\n]*", "");
+  }
+
+  private String sarif(String name) throws IOException {
+    return Files.readString(folder.resolve(name + ".sarif"))
+        .replaceAll("\"startTimeUtc\"[^\\n]*", "");
+  }
+
+  /** Leaves no facts in what was recognised, under a seal that is right. */
+  private void spoilFacts() throws IOException {
+    RecordCodec codec = new RecordCodec();
+    for (Path entry : readings()) {
+      try {
+        PackedInput in = PackedInput.open(Files.readAllBytes(entry), ReadingCache.LAYOUT);
+        PackedOutput out = new PackedOutput();
+        out.text(in.text());
+        codec.write(out, codec.read(in, Document.class), Document.class);
+        out.text(in.text());
+        out.bytes(new byte[] {1, 2, 3});
+        Files.write(entry, out.sealed(ReadingCache.LAYOUT));
+      } catch (DamagedDocument e) {
+        throw new IllegalStateException(e);
+      }
+    }
+  }
+
+  private List<Long> sizes() throws IOException {
+    List<Long> sizes = new ArrayList<>();
+    for (Path entry : readings()) sizes.add(Files.size(entry));
+    return sizes;
+  }
+
+  private List<Path> readings() throws IOException {
+    return entries().stream().filter(e -> isOf(e, ReadingCache.LAYOUT)).toList();
+  }
+
+  private List<Path> results() throws IOException {
+    return entries().stream().filter(e -> isOf(e, ResultCache.LAYOUT)).toList();
+  }
+
+  private static boolean isOf(Path entry, int layout) {
+    try {
+      return ByteBuffer.wrap(Files.readAllBytes(entry)).getInt(Integer.BYTES) == layout;
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
   }
 
   private List<Path> entries() throws IOException {
