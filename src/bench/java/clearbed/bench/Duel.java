@@ -12,15 +12,26 @@ final class Duel {
   private final List<Measured> ours = new ArrayList<>();
   private final List<Measured> theirs = new ArrayList<>();
 
+  /** Makes ready for a round, and gives its command. */
+  interface Round {
+    List<String> command(int number) throws IOException;
+  }
+
   static Duel of(List<String> ours, List<String> theirs, int repeats, Path log)
+      throws IOException, InterruptedException {
+    return of(round -> ours, theirs, repeats, log);
+  }
+
+  static Duel of(Round ours, List<String> theirs, int repeats, Path log)
       throws IOException, InterruptedException {
     Duel duel = new Duel();
     for (int i = 0; i < repeats; i++) {
       // Neither always follows the other, in case the first warms the disk for the second.
       boolean first = i % 2 == 0;
-      if (first) duel.ours.add(Measured.run(ours, log));
+      List<String> own = ours.command(i);
+      if (first) duel.ours.add(Measured.run(own, log));
       duel.theirs.add(Measured.run(theirs, log));
-      if (!first) duel.ours.add(Measured.run(ours, log));
+      if (!first) duel.ours.add(Measured.run(own, log));
     }
     return duel;
   }

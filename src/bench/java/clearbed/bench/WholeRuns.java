@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -129,26 +128,39 @@ public final class WholeRuns {
   private void cache(int size) throws IOException, InterruptedException {
     Path folder = batch(size);
     Path store = Files.createTempDirectory(work, "cache");
-    List<String> with = new ArrayList<>(check(folder, threads));
+    List<String> without = check(folder, threads);
+    List<String> with = new ArrayList<>(without);
     with.addAll(List.of("--cache", store.toString()));
-    double filling = Measured.run(with, log()).seconds();
-    List<Path> files = BareOpen.files(folder);
-    Path changed =
-        files.stream().filter(f -> f.toString().endsWith(".txt")).findFirst().orElseThrow();
-    String text = Files.readString(changed);
-    Duel duel;
-    try {
-      Files.writeString(changed, "One more line.\n", StandardOpenOption.APPEND);
-      duel = Duel.of(with, check(folder, threads), repeats, log());
-    } finally {
-      Files.writeString(changed, text);
-    }
+    Duel filling =
+        Duel.of(
+            round -> {
+              OneChange.empty(store);
+              return with;
+            },
+            without,
+            repeats,
+            log());
     out.printf(
-        "| %,d files, one changed | s | without, s | **ratio** | ratio of processor time | MB | without, MB |%n",
+        "| %,d files, with `--cache` against without | s | without, s | **ratio** | ratio of processor time | MB | without, MB |%n",
         size);
     out.println("|---|---|---|---|---|---|---|");
-    out.printf("| with `--cache` | %s |%n", duel.cells());
-    out.printf(Locale.ROOT, "%nThe run that fills the cache took %.1f s.%n%n", filling);
+    out.printf("| the first run, which fills it | %s |%n", filling.cells());
+    for (OneChange change : OneChange.values()) {
+      try (OneChange.Made made = change.in(folder)) {
+        Duel duel =
+            Duel.of(
+                round -> {
+                  List<String> command = new ArrayList<>(with);
+                  command.addAll(made.round(round));
+                  return command;
+                },
+                without,
+                repeats,
+                log());
+        out.printf("| %s | %s |%n", change.words(), duel.cells());
+      }
+    }
+    out.println();
   }
 
   private List<String> check(Path documents, int jobs) {
