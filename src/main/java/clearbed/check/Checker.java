@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -61,9 +62,10 @@ public final class Checker {
             .thenComparing(Finding::check)
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
+    Iterator<Integer> counts =
+        AtOnce.ahead(project.glass(), entry -> quantities(entry).size()).iterator();
     for (Entry entry : project.glass()) {
-      int count = quantities(entry).size();
-      calculations.add(entry.tag(), count, () -> quantities(entry));
+      calculations.add(entry.tag(), counts.next(), () -> quantities(entry));
     }
     verdicts.show(shown(all, project.glass()));
     return new Outcome(all, verdicts, calculations);

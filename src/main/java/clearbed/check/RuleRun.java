@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Entry;
@@ -15,6 +16,7 @@ import clearbed.recognise.Section;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,8 +54,9 @@ final class RuleRun {
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
     boolean perRow = false;
+    Iterator<Judgement> judgements = AtOnce.ahead(project.glass(), this::judgement).iterator();
     for (Entry entry : project.glass()) {
-      Judgement judgement = judgement(entry);
+      Judgement judgement = judgements.next();
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
       if (judgement instanceof Judgement.Missing) {
         missing.add(entry);

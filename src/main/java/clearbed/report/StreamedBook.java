@@ -1,9 +1,14 @@
 package clearbed.report;
 
 import java.io.File;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.Writer;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.streaming.SheetDataWriter;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -12,24 +17,41 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * A workbook whose rows go to disk as they are written, by a quicker way than the library's own.
  */
 final class StreamedBook extends SXSSFWorkbook {
-  StreamedBook(XSSFWorkbook book, int window) {
-    super(book, window);
+  /**
+   * @param compressed whether rows are compressed on their way, which takes longer and less disk
+   */
+  StreamedBook(XSSFWorkbook book, int window, boolean compressed) {
+    super(book, window, compressed);
   }
 
   @Override
   protected SheetDataWriter createSheetDataWriter() throws IOException {
-    return new Rows();
+    return isCompressTempFiles() ? new CompressedRows() : new Rows();
+  }
+
+  private static final class CompressedRows extends Rows {
+    CompressedRows() throws IOException {}
+
+    @Override
+    protected OutputStream decorateOutputStream(FileOutputStream file) throws IOException {
+      return new GZIPOutputStream(file);
+    }
+
+    @Override
+    protected InputStream decorateInputStream(FileInputStream file) throws IOException {
+      return new GZIPInputStream(file);
+    }
   }
 
   /** Writes plain text as a whole, where the library takes it apart into characters. */
-  private static final class Rows extends SheetDataWriter {
+  private static class Rows extends SheetDataWriter {
     Rows() throws IOException {}
 
     // Deprecated as a method for all to call; to give another writer there is no other way.
     @SuppressWarnings("deprecation")
     @Override
     public Writer createWriter(File file) throws IOException {
-      return new Utf8Writer(new FileOutputStream(file));
+      return new Utf8Writer(decorateOutputStream(new FileOutputStream(file)));
     }
 
     @Override

@@ -94,7 +94,7 @@ final class WorkbookBody {
   }
 
   private SXSSFWorkbook streamed() {
-    return cells() > LARGE ? new SXSSFWorkbook(book, WINDOW, true) : new StreamedBook(book, WINDOW);
+    return new StreamedBook(book, WINDOW, cells() > LARGE);
   }
 
   private long cells() {
