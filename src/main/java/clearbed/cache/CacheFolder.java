@@ -1,5 +1,8 @@
 package clearbed.cache;
 
+import clearbed.read.DamagedDocument;
+import clearbed.read.PackedInput;
+import clearbed.read.PackedOutput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,8 +62,26 @@ final class CacheFolder {
     return failed;
   }
 
-  /** What is kept under a key, as it lies there; null when nothing is. */
-  byte[] get(String key) {
+  /** An entry, to be written on behind its key. */
+  static PackedOutput begun(String key) {
+    PackedOutput out = new PackedOutput();
+    out.text(key);
+    return out;
+  }
+
+  /** An entry, to be read on behind its key; null when it is not there, damaged or another's. */
+  PackedInput open(String key, int layout) {
+    byte[] bytes = get(key);
+    if (bytes == null) return null;
+    try {
+      PackedInput in = PackedInput.open(bytes, layout);
+      return key.equals(in.text()) ? in : null;
+    } catch (DamagedDocument e) {
+      return null;
+    }
+  }
+
+  private byte[] get(String key) {
     Path place = entry(key);
     try {
       byte[] bytes = Files.readAllBytes(place);
@@ -80,9 +101,9 @@ final class CacheFolder {
   }
 
   /** Keeps an entry; where that cannot be done, the next run does without. */
-  void put(String key, byte[] bytes) {
+  void put(String key, int layout, PackedOutput entry) {
     try {
-      place(key, bytes);
+      place(key, entry.sealed(layout));
     } catch (IOException e) {
       failed = true;
     }

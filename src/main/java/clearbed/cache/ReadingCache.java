@@ -69,19 +69,17 @@ public final class ReadingCache {
 
     @Override
     public Known recalled() {
-      byte[] bytes = distrusted ? null : folder.get(key);
-      if (bytes == null) return null;
+      if (distrusted) return null;
       try {
-        return decode(bytes);
+        PackedInput in = folder.open(key, LAYOUT);
+        return in == null ? null : decode(in);
       } catch (DamagedDocument | RuntimeException | OutOfMemoryError e) {
         return null;
       }
     }
 
     /** The facts stay packed until they are asked for: often they came to the same before. */
-    private Known decode(byte[] bytes) throws DamagedDocument {
-      PackedInput in = PackedInput.open(bytes, LAYOUT);
-      if (!key.equals(in.text())) throw new DamagedDocument("is of another file");
+    private Known decode(PackedInput in) throws DamagedDocument {
       Document document = (Document) codec.read(in, Document.class);
       String says = in.text();
       byte[] facts = in.bytes();
@@ -112,7 +110,7 @@ public final class ReadingCache {
       codec.write(packed, result.fresh(), Facts.class);
       byte[] facts = packed.sealed(LAYOUT);
       Known known = result.saying(Fingerprint.of(facts));
-      if (isUnchanged()) folder.put(key, entry(known, facts));
+      if (isUnchanged()) folder.put(key, LAYOUT, entry(known, facts));
       return known;
     }
 
@@ -125,13 +123,12 @@ public final class ReadingCache {
       }
     }
 
-    private byte[] entry(Known known, byte[] facts) {
-      PackedOutput out = new PackedOutput();
-      out.text(key);
+    private PackedOutput entry(Known known, byte[] facts) {
+      PackedOutput out = CacheFolder.begun(key);
       codec.write(out, known.document(), Document.class);
       out.text(known.says());
       out.bytes(facts);
-      return out.sealed(LAYOUT);
+      return out;
     }
   }
 

@@ -1,6 +1,7 @@
 package clearbed.cache;
 
 import clearbed.model.Calculation;
+import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
@@ -45,7 +46,7 @@ public final class ResultCache {
     out.number(documents.size());
     for (Known each : documents) {
       if (each.says() == null) return null;
-      codec.write(out, each.document(), clearbed.model.Document.class);
+      codec.write(out, each.document(), Document.class);
       out.text(each.says());
     }
     return Fingerprint.of(out.sealed(LAYOUT), program, "results");
@@ -95,11 +96,9 @@ public final class ResultCache {
 
   /** What came of it before, or null. */
   public Outcome recalled(String key, Report.Run run) {
-    PackedInput in = open(key);
-    if (in == null) return null;
     try {
-      byte[] packed = in.bytes();
-      in.requireEnd();
+      byte[] packed = get(key);
+      if (packed == null) return null;
       PackedInput inner = PackedInput.open(packed, LAYOUT);
       Result kept = (Result) codec.read(inner, Result.class);
       inner.requireEnd();
@@ -133,10 +132,7 @@ public final class ResultCache {
     PackedOutput packed = new PackedOutput();
     codec.write(packed, result, Result.class);
     byte[] bytes = packed.sealed(LAYOUT);
-    PackedOutput out = new PackedOutput();
-    out.text(key);
-    out.bytes(bytes);
-    folder.put(key, out.sealed(LAYOUT));
+    put(key, bytes);
     return new Outcome(report, Fingerprint.of(bytes));
   }
 
@@ -156,33 +152,29 @@ public final class ResultCache {
 
   /** The bytes of the file, or null. */
   public byte[] file(String fileKey) {
-    PackedInput in = open(fileKey);
-    if (in == null) return null;
     try {
-      byte[] bytes = in.bytes();
-      in.requireEnd();
-      return bytes;
+      return get(fileKey);
     } catch (DamagedDocument | OutOfMemoryError e) {
       return null;
     }
   }
 
   public void keepFile(String fileKey, byte[] bytes) {
-    if (fileKey == null) return;
-    PackedOutput out = new PackedOutput();
-    out.text(fileKey);
-    out.bytes(bytes);
-    folder.put(fileKey, out.sealed(LAYOUT));
+    put(fileKey, bytes);
   }
 
-  private PackedInput open(String key) {
-    byte[] bytes = key == null ? null : folder.get(key);
-    if (bytes == null) return null;
-    try {
-      PackedInput in = PackedInput.open(bytes, LAYOUT);
-      return key.equals(in.text()) ? in : null;
-    } catch (DamagedDocument e) {
-      return null;
-    }
+  private void put(String key, byte[] bytes) {
+    PackedOutput out = CacheFolder.begun(key);
+    out.bytes(bytes);
+    folder.put(key, LAYOUT, out);
+  }
+
+  /** The bytes that were put under a key, or null. */
+  private byte[] get(String key) throws DamagedDocument {
+    PackedInput in = folder.open(key, LAYOUT);
+    if (in == null) return null;
+    byte[] bytes = in.bytes();
+    in.requireEnd();
+    return bytes;
   }
 }

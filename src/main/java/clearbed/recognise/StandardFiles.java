@@ -30,9 +30,9 @@ public final class StandardFiles {
    * @throws IOException when there is no such file
    */
   public static Source open(String path) throws IOException {
-    String home = System.getProperty("clearbed.home", "");
-    if (!home.isEmpty()) {
-      Path file = Path.of(home, "rulesets").resolve(path);
+    Path folder = folder();
+    if (folder != null) {
+      Path file = folder.resolve(path);
       if (Files.isRegularFile(file)) {
         byte[] bytes = Files.readAllBytes(file);
         return new Source("rulesets/" + path, bytes, !Arrays.equals(bytes, shipped(path)));
@@ -49,12 +49,17 @@ public final class StandardFiles {
    * jar.
    */
   public static List<Path> installed() throws IOException {
-    String home = System.getProperty("clearbed.home", "");
-    Path folder = Path.of(home, "rulesets");
-    if (home.isEmpty() || !Files.isDirectory(folder)) return List.of();
+    Path folder = folder();
+    if (folder == null || !Files.isDirectory(folder)) return List.of();
     try (Stream<Path> files = Files.walk(folder)) {
       return files.filter(Files::isRegularFile).sorted().toList();
     }
+  }
+
+  /** Beside the installed program; null where it is not installed. */
+  private static Path folder() {
+    String home = System.getProperty("clearbed.home", "");
+    return home.isEmpty() ? null : Path.of(home, "rulesets");
   }
 
   /** The copy inside the jar, or null. */
