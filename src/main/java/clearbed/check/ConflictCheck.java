@@ -60,7 +60,11 @@ final class ConflictCheck implements SetComputation {
       if (compares && (v.specific() || v.scope() == Scope.ENTRY))
         places.computeIfAbsent(place(v.origin()), p -> new ArrayList<>()).add(v);
     }
-    List<List<Value>> groups = List.copyOf(places.values());
+    // Issue after issue says the same of it.
+    Map<List<Content>, List<Value>> different = new LinkedHashMap<>();
+    for (List<Value> group : places.values())
+      different.putIfAbsent(group.stream().map(Value::content).toList(), group);
+    List<List<Value>> groups = List.copyOf(different.values());
     for (int i = 0; i < groups.size(); i++) {
       for (int j = i + 1; j < groups.size(); j++) {
         if (disagree(groups.get(i), groups.get(j)))

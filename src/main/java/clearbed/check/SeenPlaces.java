@@ -14,16 +14,19 @@ final class SeenPlaces {
 
   /** True for a place the first time. */
   boolean isNew(Origin origin) {
-    Origin place = origin.withText(null);
-    String cell = place.cell();
+    String cell = origin.cell();
     int digits = cell == null ? -1 : firstDigit(cell);
-    if (digits < 0) return places.add(place);
+    if (digits < 0) return places.add(at(origin, cell));
     int row = Integer.parseInt(cell, digits, cell.length(), 10);
     BitSet seen =
-        rows.computeIfAbsent(place.withCell(cell.substring(0, digits)), column -> new BitSet());
+        rows.computeIfAbsent(at(origin, cell.substring(0, digits)), column -> new BitSet());
     if (seen.get(row)) return false;
     seen.set(row);
     return true;
+  }
+
+  private static Origin at(Origin o, String cell) {
+    return new Origin(o.document(), o.sheet(), cell, o.page(), o.paragraph(), o.heading(), null);
   }
 
   /** Where the row of an address such as {@code B7} begins, or -1 when it is none. */

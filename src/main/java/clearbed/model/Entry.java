@@ -23,6 +23,9 @@ public record Entry(
     List<Origin> places,
     List<Value> values,
     Map<String, Origin> blanks) {
+  private static final int NOT_STATED = Integer.MAX_VALUE;
+  private static final int NOT_UNDERSTOOD = 100;
+
   public Entry {
     places = List.copyOf(places);
     values = ThinList.copyOf(values);
@@ -57,16 +60,23 @@ public record Entry(
    * words on tile at large.
    */
   public List<Value> governing(String attribute) {
-    List<Value> stated = values(attribute, value -> !value.excluded() && !value.open());
+    int[] closest = {NOT_STATED};
+    values(
+        attribute,
+        value -> {
+          closest[0] = Math.min(closest[0], distance(value));
+          return false;
+        });
+    if (closest[0] == NOT_STATED) return List.of();
+    return values(attribute, value -> distance(value) == closest[0]);
+  }
+
+  /** How far a value is from governing, the less the closer. */
+  private static int distance(Value value) {
+    if (value.excluded() || value.open()) return NOT_STATED;
+    int distance = value.scope().ordinal() * 2 + (value.specific() ? 0 : 1);
     // Words that were not understood ("modified thin-set") do not displace a standard or figure
     // stated elsewhere.
-    List<Value> understood =
-        stated.stream().filter(value -> !(value.content() instanceof Content.Words)).toList();
-    if (!understood.isEmpty()) stated = understood;
-    if (stated.isEmpty()) return List.of();
-    Scope closest = stated.stream().map(Value::scope).min(Scope::compareTo).orElseThrow();
-    List<Value> near = stated.stream().filter(value -> value.scope() == closest).toList();
-    List<Value> specific = near.stream().filter(Value::specific).toList();
-    return specific.isEmpty() ? near : specific;
+    return value.content() instanceof Content.Words ? NOT_UNDERSTOOD + distance : distance;
   }
 }

@@ -2,11 +2,11 @@ package clearbed.model;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -43,14 +43,12 @@ public final class Placed<T> extends ThinList<T> {
    */
   public record Place<T>(Function<T, Origin> of, BiFunction<T, Origin, T> at) {}
 
-  /** Packs lists that may share what they say. */
+  /** Packs lists that may share what they say; may be asked by several threads. */
   public static final class Packer<T> {
     private final Place<T> place;
-    private final Map<T, T> known = new HashMap<>();
+    private final Map<T, T> known = new ConcurrentHashMap<>();
 
-    /**
-     * Those that are held: what is given again as itself need not be looked for by what it says.
-     */
+    /** What is given again as itself need not be looked for by what it says. */
     private final Set<T> held = Collections.newSetFromMap(new IdentityHashMap<>());
 
     private final boolean sharing;
@@ -61,6 +59,11 @@ public final class Placed<T> extends ThinList<T> {
     public Packer(Place<T> place, int many) {
       this.place = place;
       this.sharing = many > FEW;
+    }
+
+    /** Makes ready for things that many lists will hold; to be done before any list is packed. */
+    public void hold(T item) {
+      if (sharing && known.putIfAbsent(item, item) == null) held.add(item);
     }
 
     public List<T> pack(List<T> items) {
@@ -83,9 +86,7 @@ public final class Placed<T> extends ThinList<T> {
 
     private T shared(T bare) {
       T before = known.putIfAbsent(bare, bare);
-      if (before != null) return before;
-      held.add(bare);
-      return bare;
+      return before == null ? bare : before;
     }
   }
 

@@ -16,7 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -108,11 +107,20 @@ final class Draft {
 
   private record Twin(
       String attribute, Content content, boolean excluded, Scope scope, Origin origin) {
-    /** Of attribute and place, which are nearly always enough: to take all takes long. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Twin t
+          && excluded == t.excluded
+          && scope == t.scope
+          && attribute.equals(t.attribute)
+          && origin.equals(t.origin)
+          && content.equals(t.content);
+    }
+
+    /** Of attribute and place, which are nearly always enough. */
     @Override
     public int hashCode() {
-      int place = Objects.hash(origin.document(), origin.cell(), origin.paragraph());
-      return attribute.hashCode() * 31 + place;
+      return attribute.hashCode() * 31 + origin.hashCode();
     }
   }
 

@@ -17,7 +17,7 @@ import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Queue;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Joins schedule rows, room schedules, section clauses and notes into entries. */
@@ -69,6 +70,7 @@ public final class Resolver {
         new Placed.Packer<>(
             new Placed.Place<>(Value::origin, Value::at),
             facts.stream().mapToInt(f -> f.rows().size()).sum());
+    sayings.values(packer::hold);
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
     drafts.clear();
@@ -77,14 +79,17 @@ public final class Resolver {
       while (!left.isEmpty() && some.size() < TOGETHER) some.add(left.poll());
       List<Runnable> stating = new ArrayList<>();
       for (Draft draft : some) {
-        if (!draft.unasked()) stating.add(() -> state(draft, sayings, known, reach));
+        if (draft.unasked()) continue;
+        stating.add(
+            () -> {
+              state(draft, sayings, known, reach);
+              draft.values = packer.pack(draft.values);
+            });
       }
       AtOnce.run(stating);
       for (Draft draft : some) {
         List<Value> values =
-            draft.unasked()
-                ? ThinList.late(() -> stated(draft, packer))
-                : packer.pack(draft.values);
+            draft.unasked() ? ThinList.late(() -> stated(draft, packer)) : draft.values;
         entries.add(entry(draft, values));
       }
     }
@@ -233,15 +238,18 @@ public final class Resolver {
    * Of clauses of one scope on one attribute, one made for this case displaces one for all cases.
    */
   private static List<Value> closest(List<Candidate> candidates) {
-    Map<String, Integer> best = new HashMap<>();
+    Map<String, Map<Scope, Integer>> best = new HashMap<>();
     for (Candidate c : candidates) {
       if (displaceable(c.value))
-        best.merge(c.value.attribute() + c.value.scope(), conditions(c.fit), Math::max);
+        best.computeIfAbsent(c.value.attribute(), attribute -> new EnumMap<>(Scope.class))
+            .merge(c.value.scope(), conditions(c.fit), Math::max);
     }
-    List<Value> out = new ArrayList<>();
+    List<Value> out = new ArrayList<>(candidates.size());
     for (Candidate c : candidates) {
-      if (!displaceable(c.value)
-          || conditions(c.fit) == best.get(c.value.attribute() + c.value.scope())) out.add(c.value);
+      boolean displaced =
+          displaceable(c.value)
+              && conditions(c.fit) < best.get(c.value.attribute()).get(c.value.scope());
+      if (!displaced) out.add(c.value);
     }
     return out;
   }
@@ -303,8 +311,15 @@ public final class Resolver {
 
   /** As amended, by attribute and by how closely they are meant. */
   private static void sort(Draft d) {
-    d.values = new ArrayList<>(Amendments.applied(List.copyOf(d.values)));
-    d.values.sort(Comparator.comparing(Value::attribute).thenComparing(Value::scope));
+    Map<String, Map<Scope, List<Value>>> parts = new HashMap<>();
+    for (Value v : Amendments.applied(List.copyOf(d.values))) {
+      parts
+          .computeIfAbsent(v.attribute(), attribute -> new EnumMap<>(Scope.class))
+          .computeIfAbsent(v.scope(), scope -> new ArrayList<>())
+          .add(v);
+    }
+    d.values = new ArrayList<>(d.values.size());
+    new TreeMap<>(parts).values().forEach(byScope -> byScope.values().forEach(d.values::addAll));
     d.close();
   }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
+import java.util.function.Consumer;
 
 /**
  * What the clauses of a set state, sorted by the tags they name: an entry need not look at what is
@@ -51,6 +52,12 @@ final class Sayings {
         }
       }
     }
+  }
+
+  /** Gives the value of each, of some more than once. */
+  void values(Consumer<Value> taker) {
+    general.forEach(saying -> taker.accept(saying.value));
+    byTag.values().forEach(own -> own.forEach(saying -> taker.accept(saying.value)));
   }
 
   /** What may be said of an entry, in reading order. */
