@@ -8,8 +8,6 @@ import clearbed.recognise.Limits;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
 import clearbed.resolve.Project;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Consumer;
 
 /**
@@ -17,8 +15,6 @@ import java.util.function.Consumer;
  * of glass entries.
  */
 final class SetText {
-  private static final int FEW = 100_000;
-
   /**
    * Some words and where they stand.
    *
@@ -32,36 +28,22 @@ final class SetText {
     }
   }
 
-  private final Project project;
+  /** Words that matter. */
+  interface Sieve {
+    /**
+     * @param cell true for words in a cell
+     */
+    boolean passes(String text, boolean cell);
+  }
 
-  /** Of a short set, for the next who asks; else null. */
-  private List<Piece> held;
+  private final Project project;
 
   SetText(Project project) {
     this.project = project;
   }
 
-  /** Gives every piece once, in order; of a long set they are too many to hold. */
-  void each(Consumer<Piece> taker) {
-    if (isShort()) held().forEach(taker);
-    else find(taker);
-  }
-
-  private boolean isShort() {
-    long values = 0;
-    for (Entry entry : project.glass()) values += entry.values().size();
-    return values <= FEW;
-  }
-
-  private synchronized List<Piece> held() {
-    if (held == null) {
-      held = new ArrayList<>();
-      find(held::add);
-    }
-    return held;
-  }
-
-  private void find(Consumer<Piece> taker) {
+  /** Gives every piece that passes once, in order; of a long set they are too many to hold. */
+  void each(Sieve sieve, Consumer<Piece> taker) {
     SeenPlaces seen = new SeenPlaces();
     if (project.glass().isEmpty()) return;
     for (Section section : project.sections()) {
@@ -70,18 +52,22 @@ final class SetText {
             (section.article() || !clause.statements().isEmpty())
                 && !clause.limits().otherTileOnly()
                 && !otherOnly(clause);
-        if (bears && seen.isNew(clause.origin()))
+        if (bears
+            && sieve.passes(clause.text(), clause.origin().cell() != null)
+            && seen.isNew(clause.origin()))
           taker.accept(new Piece(clause.text(), clause.origin(), ""));
       }
     }
     for (Entry entry : project.glass()) {
       String tag = Tags.key(entry.tag());
-      for (Value v : entry.values()) {
-        boolean cell = v.origin().cell() != null && v.origin().text() != null;
-        if (cell && seen.isNew(v.origin()))
-          taker.accept(new Piece(v.origin().text(), v.origin(), tag));
+      for (Value v : entry.valuesInCells(v -> passes(sieve, v.origin().text()))) {
+        if (seen.isNew(v.origin())) taker.accept(new Piece(v.origin().text(), v.origin(), tag));
       }
     }
+  }
+
+  private static boolean passes(Sieve sieve, String text) {
+    return text != null && sieve.passes(text, true);
   }
 
   private static boolean otherOnly(Clause clause) {

@@ -11,6 +11,7 @@ import clearbed.model.Unit;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** One figure given in two units that are not the same figure. */
 final class UnitSlipCheck implements SetComputation {
@@ -24,11 +25,13 @@ final class UnitSlipCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     // A schedule says few texts, each of them thousands of times.
     Lately<String, List<Slip>> known = new Lately<>();
+    Function<String, List<Slip>> slips = text -> known.of(text, text, () -> slips(text));
     scene
         .text()
         .each(
+            (text, cell) -> !slips.apply(text).isEmpty(),
             piece -> {
-              for (Slip slip : known.of(piece.text(), piece.text(), () -> slips(piece.text())))
+              for (Slip slip : slips.apply(piece.text()))
                 out.add(finding(rule, scene, piece, slip.a(), slip.b()));
             });
     return out;

@@ -7,6 +7,7 @@ import clearbed.recognise.Citations;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -40,16 +41,18 @@ final class VagueCheck implements SetComputation {
     // Issue after issue says the same words.
     Lately<String, String> cells = new Lately<>();
     Lately<String, String> clauses = new Lately<>();
+    BiFunction<String, Boolean, String> vague =
+        (text, cell) ->
+            cell
+                ? cells.of(text, text, () -> ofCell(text))
+                : clauses.of(text, text, () -> ofClause(text));
     scene
         .text()
         .each(
+            (text, cell) -> !vague.apply(text, cell).isEmpty(),
             piece -> {
-              String text = piece.text();
-              String words =
-                  piece.origin().cell() != null
-                      ? cells.of(text, text, () -> ofCell(text))
-                      : clauses.of(text, text, () -> ofClause(text));
-              if (!words.isEmpty()) out.add(finding(rule, scene, piece, words));
+              String words = vague.apply(piece.text(), piece.origin().cell() != null);
+              out.add(finding(rule, scene, piece, words));
             });
     return out;
   }

@@ -55,6 +55,16 @@ public record Entry(
   }
 
   /**
+   * Values that stand in cells.
+   *
+   * @param test is given values that may be without their cell
+   */
+  public List<Value> valuesInCells(Predicate<Value> test) {
+    if (values instanceof Placed<Value> placed) return placed.inCells(test);
+    return values.stream().filter(v -> v.origin().cell() != null && test.test(v)).toList();
+  }
+
+  /**
    * Values of one attribute that state or require something at the closest place that says
    * anything: entry before article before general, and within a scope words on glass tile before
    * words on tile at large.

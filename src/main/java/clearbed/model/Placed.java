@@ -149,4 +149,25 @@ public final class Placed<T> extends ThinList<T> {
     }
     return found;
   }
+
+  /**
+   * Those in cells that pass a test, in order.
+   *
+   * @param test is given things that may be without their cell
+   */
+  @SuppressWarnings("unchecked") // Only things of T are put in.
+  public List<T> inCells(Predicate<T> test) {
+    List<T> found = new ArrayList<>();
+    for (int i = 0; i < said.length; i++) {
+      if (isInCell(i) && test.test((T) said[i])) found.add(get(i));
+    }
+    return found;
+  }
+
+  @SuppressWarnings("unchecked") // Only things of T are put in.
+  private boolean isInCell(int index) {
+    if (cells != null && cells[index] != NO_CELL) return true;
+    Origin origin = place.of.apply((T) said[index]);
+    return origin != null && origin.cell() != null;
+  }
 }
