@@ -1,16 +1,20 @@
 package clearbed.cache;
 
 import clearbed.model.Document;
+import clearbed.model.Lately;
 import clearbed.read.DamagedDocument;
 import clearbed.read.PackedInput;
 import clearbed.read.PackedOutput;
 import clearbed.read.Treatment;
 import clearbed.recognise.Facts;
+import clearbed.recognise.KeptFacts;
+import clearbed.recognise.Recogniser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.util.function.Supplier;
 
 /**
  * What was recognised of each file. An entry holds for the file's bytes, its path, this very
@@ -18,11 +22,15 @@ import java.nio.file.attribute.FileTime;
  */
 public final class ReadingCache {
   /** Version of the layout of an entry. */
-  static final int LAYOUT = 0x52430002;
+  static final int LAYOUT = 0x52430004;
 
   private final CacheFolder folder;
   private final String program;
   private final RecordCodec codec = new RecordCodec();
+
+  /** What documents of one project have in common is held once, as when they are read. */
+  private final Lately<String, String> texts = new Lately<>();
+
   private volatile boolean distrusted;
 
   ReadingCache(CacheFolder folder, String program) {
@@ -35,12 +43,17 @@ public final class ReadingCache {
     distrusted = true;
   }
 
-  /** What is known of a file, and where to keep it. */
-  public Treatment.Memory<Known> memory(String path, boolean named, Path file) {
+  /**
+   * What is known of a file, and where to keep it.
+   *
+   * @param recogniser asked for when facts are unpacked
+   */
+  public Treatment.Memory<Known> memory(
+      String path, boolean named, Path file, Supplier<Recogniser> recogniser) {
     try {
       State state = State.of(file);
       String key = Fingerprint.of(file, program, path, Boolean.toString(named));
-      return new Entry(key, path, file, state);
+      return new Entry(key, path, file, state, recogniser);
     } catch (IOException e) {
       // A file that cannot be read says so when it is read.
       return Treatment.Memory.none();
@@ -59,12 +72,14 @@ public final class ReadingCache {
     private final String path;
     private final Path file;
     private final State state;
+    private final Supplier<Recogniser> recogniser;
 
-    Entry(String key, String path, Path file, State state) {
+    Entry(String key, String path, Path file, State state, Supplier<Recogniser> recogniser) {
       this.key = key;
       this.path = path;
       this.file = file;
       this.state = state;
+      this.recogniser = recogniser;
     }
 
     @Override
@@ -92,12 +107,13 @@ public final class ReadingCache {
 
     private Facts unpacked(byte[] packed) throws DamagedDocument {
       try {
-        PackedInput in = PackedInput.open(packed, LAYOUT);
-        Facts facts = (Facts) codec.read(in, Facts.class);
+        PackedInput in =
+            PackedInput.open(packed, LAYOUT).sharing(text -> texts.of(text, text, () -> text));
+        KeptFacts kept = (KeptFacts) codec.read(in, KeptFacts.class);
         in.requireEnd();
-        if (facts == null || !path.equals(facts.document()))
+        if (kept == null || !path.equals(kept.facts().document()))
           throw new DamagedDocument("is of another file");
-        return facts;
+        return kept.facts(recogniser.get());
       } catch (RuntimeException e) {
         throw new DamagedDocument("holds what cannot be: " + e.getMessage());
       }
@@ -107,7 +123,7 @@ public final class ReadingCache {
     public Known keep(Known result) {
       if (!isLasting(result.document())) return result;
       PackedOutput packed = new PackedOutput();
-      codec.write(packed, result.fresh(), Facts.class);
+      codec.write(packed, KeptFacts.of(result.fresh()), KeptFacts.class);
       byte[] facts = packed.sealed(LAYOUT);
       Known known = result.saying(Fingerprint.of(facts));
       if (isUnchanged()) folder.put(key, LAYOUT, entry(known, facts));

@@ -1,8 +1,10 @@
 package clearbed.cache;
 
+import clearbed.model.Content;
 import clearbed.read.DamagedDocument;
 import clearbed.read.PackedInput;
 import clearbed.read.PackedOutput;
+import clearbed.recognise.Limits;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
@@ -10,6 +12,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,7 +26,24 @@ import java.util.concurrent.ConcurrentHashMap;
  * gains a component needs no line here.
  */
 final class RecordCodec {
+  /** What is said over and over in one document; it is written once. */
+  private static final Set<Class<?>> SHARED = Set.of(Content.class, Limits.class);
+
+  private static final int NULL = 0;
+  private static final int NEW = 1;
+  private static final int FIRST = 2;
+
   private final Map<Class<?>, Shape> shapes = new ConcurrentHashMap<>();
+
+  /**
+   * @param shared by the order in which they were first written
+   */
+  private record Output(PackedOutput packed, Map<Object, Integer> shared) {}
+
+  /**
+   * @param shared in the order in which they were first read
+   */
+  private record Input(PackedInput packed, List<Object> shared) {}
 
   /** Asked of a class once: Java answers slowly whether it is sealed, and copies every answer. */
   private record Shape(
@@ -75,40 +95,37 @@ final class RecordCodec {
   }
 
   void write(PackedOutput out, Object value, Class<?> type) {
-    write(out, value, Part.of(type));
+    write(new Output(out, new HashMap<>()), value, Part.of(type));
   }
 
-  private void write(PackedOutput out, Object value, Part part) {
+  private void write(Output out, Object value, Part part) {
     switch (part.form) {
-      case TEXT -> out.text((String) value);
-      case FLAG -> out.flag((Boolean) value);
-      case NUMBER -> out.number((Integer) value);
-      case NUMBER_OR_NULL -> out.numberOrNull((Integer) value);
+      case TEXT -> out.packed.text((String) value);
+      case FLAG -> out.packed.flag((Boolean) value);
+      case NUMBER -> out.packed.number((Integer) value);
+      case NUMBER_OR_NULL -> out.packed.numberOrNull((Integer) value);
       case REAL -> {
         long bits = Double.doubleToRawLongBits((Double) value);
-        out.number((int) (bits >> 32));
-        out.number((int) bits);
+        out.packed.number((int) (bits >> 32));
+        out.packed.number((int) bits);
       }
       case MAP -> map(out, (Map<?, ?>) value, part);
       case SET -> items(out, steady((Collection<?>) value), part);
       case LIST -> items(out, (Collection<?>) value, part);
-      case OBJECT -> {
-        out.flag(value != null);
-        if (value != null) object(out, value, shape(part.type));
-      }
+      case OBJECT -> object(out, value, part.type);
     }
   }
 
-  private void map(PackedOutput out, Map<?, ?> map, Part part) {
-    out.number(map.size());
+  private void map(Output out, Map<?, ?> map, Part part) {
+    out.packed.number(map.size());
     for (Object key : steady(map.keySet())) {
       write(out, key, part.of[0]);
       write(out, map.get(key), part.of[1]);
     }
   }
 
-  private void items(PackedOutput out, Collection<?> items, Part part) {
-    out.number(items.size());
+  private void items(Output out, Collection<?> items, Part part) {
+    out.packed.number(items.size());
     for (Object item : items) write(out, item, part.of[0]);
   }
 
@@ -122,19 +139,34 @@ final class RecordCodec {
     return new TreeSet<>(items);
   }
 
-  private void object(PackedOutput out, Object value, Shape shape) {
+  private void object(Output out, Object value, Class<?> type) {
+    if (value == null) {
+      out.packed.number(NULL);
+      return;
+    }
+    if (SHARED.contains(type)) {
+      Integer before = out.shared.putIfAbsent(value, out.shared.size());
+      out.packed.number(before == null ? NEW : FIRST + before);
+      if (before != null) return;
+    } else {
+      out.packed.number(NEW);
+    }
+    object(out, value, shape(type));
+  }
+
+  private void object(Output out, Object value, Shape shape) {
     if (shape.constants != null) {
-      out.number(((Enum<?>) value).ordinal());
+      out.packed.number(((Enum<?>) value).ordinal());
     } else if (shape.kinds != null) {
       int kind = List.of(shape.kinds).indexOf(value.getClass());
-      out.number(kind);
+      out.packed.number(kind);
       record(out, value, shape(shape.kinds[kind]));
     } else {
       record(out, value, shape);
     }
   }
 
-  private void record(PackedOutput out, Object value, Shape shape) {
+  private void record(Output out, Object value, Shape shape) {
     for (int i = 0; i < shape.parts.length; i++) {
       try {
         write(out, shape.parts[i].invoke(value), shape.types[i]);
@@ -148,53 +180,80 @@ final class RecordCodec {
    * @throws DamagedDocument when the bytes cannot be such a value
    */
   Object read(PackedInput in, Class<?> type) throws DamagedDocument {
-    return read(in, Part.of(type));
+    return read(new Input(in, new ArrayList<>()), Part.of(type));
   }
 
-  private Object read(PackedInput in, Part part) throws DamagedDocument {
+  private Object read(Input in, Part part) throws DamagedDocument {
     switch (part.form) {
       case TEXT:
-        return in.text();
+        return in.packed.text();
       case FLAG:
-        return in.flag();
+        return in.packed.flag();
       case NUMBER:
-        return in.number();
+        return in.packed.number();
       case NUMBER_OR_NULL:
-        return in.numberOrNull();
+        return in.packed.numberOrNull();
       case REAL:
-        long high = in.number();
-        return Double.longBitsToDouble(high << 32 | in.number() & 0xFFFF_FFFFL);
+        long high = in.packed.number();
+        return Double.longBitsToDouble(high << 32 | in.packed.number() & 0xFFFF_FFFFL);
       case MAP:
         return map(in, part);
       case SET:
-        return items(in, part, new LinkedHashSet<>());
+        return set(in, part);
       case LIST:
-        return items(in, part, new ArrayList<>());
+        return list(in, part);
       default:
-        return in.flag() ? object(in, shape(part.type)) : null;
+        return object(in, part.type);
     }
   }
 
-  private Map<Object, Object> map(PackedInput in, Part part) throws DamagedDocument {
+  // Most collections are empty, and many: what is limited to nothing has six of them.
+
+  private Map<Object, Object> map(Input in, Part part) throws DamagedDocument {
+    int count = in.packed.count();
+    if (count == 0) return Map.of();
     Map<Object, Object> map = new LinkedHashMap<>();
-    for (int left = in.count(); left > 0; left--) {
-      map.put(read(in, part.of[0]), read(in, part.of[1]));
-    }
+    for (; count > 0; count--) map.put(read(in, part.of[0]), read(in, part.of[1]));
     return map;
   }
 
-  private Collection<Object> items(PackedInput in, Part part, Collection<Object> items)
-      throws DamagedDocument {
-    for (int left = in.count(); left > 0; left--) items.add(read(in, part.of[0]));
-    return items;
+  private Set<Object> set(Input in, Part part) throws DamagedDocument {
+    int count = in.packed.count();
+    if (count == 0) return Set.of();
+    Set<Object> set = new LinkedHashSet<>();
+    for (; count > 0; count--) set.add(read(in, part.of[0]));
+    return set;
   }
 
-  private Object object(PackedInput in, Shape shape) throws DamagedDocument {
-    if (shape.constants != null) return in.oneOf(shape.constants);
-    return record(in, shape.kinds == null ? shape : shape(in.oneOf(shape.kinds)));
+  private List<Object> list(Input in, Part part) throws DamagedDocument {
+    int count = in.packed.count();
+    if (count == 0) return List.of();
+    List<Object> list = new ArrayList<>();
+    for (; count > 0; count--) list.add(read(in, part.of[0]));
+    return list;
   }
 
-  private Object record(PackedInput in, Shape shape) throws DamagedDocument {
+  private Object object(Input in, Class<?> type) throws DamagedDocument {
+    int reference = in.packed.number();
+    if (reference == NULL) return null;
+    boolean shared = SHARED.contains(type);
+    if (reference == NEW) {
+      Object value = object(in, shape(type));
+      if (shared) in.shared.add(value);
+      return value;
+    }
+    int before = reference - FIRST;
+    if (!shared || before < 0 || before >= in.shared.size())
+      throw new DamagedDocument("refers to an unknown value");
+    return in.shared.get(before);
+  }
+
+  private Object object(Input in, Shape shape) throws DamagedDocument {
+    if (shape.constants != null) return in.packed.oneOf(shape.constants);
+    return record(in, shape.kinds == null ? shape : shape(in.packed.oneOf(shape.kinds)));
+  }
+
+  private Object record(Input in, Shape shape) throws DamagedDocument {
     Object[] parts = new Object[shape.types.length];
     for (int i = 0; i < parts.length; i++) parts[i] = read(in, shape.types[i]);
     try {

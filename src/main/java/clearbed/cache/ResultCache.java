@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class ResultCache {
   /** Version of the layout of what is kept. */
-  static final int LAYOUT = 0x52530001;
+  static final int LAYOUT = 0x52530002;
 
   /** Results on more glass entries are not kept: they would take as long as to work them out. */
   private static final int MOST_ENTRIES = 500;

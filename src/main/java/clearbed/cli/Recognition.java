@@ -27,6 +27,8 @@ final class Recognition implements Treatment<Known> {
 
   @Override
   public Memory<Known> memory(String path, boolean named, Path file) {
-    return cache == null ? Memory.none() : cache.readings().memory(path, named, file);
+    return cache == null
+        ? Memory.none()
+        : cache.readings().memory(path, named, file, rulebook::recogniser);
   }
 }

@@ -5,12 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.zip.CRC32C;
 
 /** Reads what {@link PackedOutput} wrote, and believes none of it before it has looked. */
 public final class PackedInput {
   private final byte[] bytes;
   private final List<String> texts = new ArrayList<>();
+  private UnaryOperator<String> sharing = text -> text;
   private int at;
 
   private PackedInput(byte[] bytes, int at) {
@@ -29,6 +31,16 @@ public final class PackedInput {
     sum.update(bytes, PackedOutput.HEAD, length);
     if (head.getInt() != (int) sum.getValue()) throw new DamagedDocument("is changed");
     return new PackedInput(bytes, PackedOutput.HEAD);
+  }
+
+  /**
+   * From now on gives texts through this.
+   *
+   * @param held gives a text, or the same that is held already
+   */
+  public PackedInput sharing(UnaryOperator<String> held) {
+    sharing = held;
+    return this;
   }
 
   public int remaining() {
@@ -91,7 +103,7 @@ public final class PackedInput {
     boolean wide = (packed & 1) != 0;
     long length = (packed >>> 1) * (wide ? Character.BYTES : 1);
     if (length < 0 || length > remaining()) throw new DamagedDocument("promises a longer text");
-    String text = wide ? wide((int) length) : latin((int) length);
+    String text = sharing.apply(wide ? wide((int) length) : latin((int) length));
     at += (int) length;
     texts.add(text);
     return text;

@@ -26,7 +26,10 @@ public record Facts(
 
   /** Without what its rows state, for when that has been joined into entries. */
   public Facts withoutStatements() {
-    List<ScheduleRow> bare = rows.stream().map(ScheduleRow::withoutStatements).toList();
-    return new Facts(document, bare, rooms, sections, citations, gaps);
+    return withRows(rows.stream().map(ScheduleRow::withoutStatements).toList());
+  }
+
+  Facts withRows(List<ScheduleRow> now) {
+    return new Facts(document, now, rooms, sections, citations, gaps);
   }
 }

@@ -29,7 +29,15 @@ public record Limits(
 
   /** These limits; {@link #NONE} itself where they limit nothing, as most do. */
   Limits sparing() {
-    return equals(NONE) ? NONE : this;
+    boolean none =
+        !glass
+            && tags.isEmpty()
+            && otherTile.isEmpty()
+            && exposures.isEmpty()
+            && except.isEmpty()
+            && surfaces.isEmpty()
+            && with.isEmpty();
+    return none ? NONE : this;
   }
 
   /** These limits inside wider ones: what is not said here is taken from outside. */

@@ -45,6 +45,10 @@ public final class Recogniser {
         document.path(), c.rows, c.rooms, c.sections, citations(document, c.sections), c.gaps);
   }
 
+  List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
+    return scheduleFinder.later(schedules, rows);
+  }
+
   private void table(Collected c, Table t, List<Paragraph> running) {
     ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running));
     boolean products = products(found, t, running);

@@ -6,7 +6,6 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
-import clearbed.model.ThinList;
 import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -99,24 +98,17 @@ final class ScheduleFinder {
           "\\b(?:centres|centers|spacings?)\\b[^.;]{0,20}\\b(?:in|are)\\s+(metres|meters|feet|foot)\\b",
           Pattern.CASE_INSENSITIVE);
 
-  /** Reads rows when their table is gone: what stays of it is where it stood. */
-  private final class Later {
-    private final Table places;
-    private final Placed.Packer<Statement> packer;
+  /** What is cut short or passed over is not told of rows that are read so late. */
+  private List<Statement> late(Table places, Header under, Table.Row row, int tagColumn) {
+    return rowReader.statements(places, under, row, null, tagColumn, memo, new ArrayList<>());
+  }
 
-    Later(Table places, Placed.Packer<Statement> packer) {
-      this.places = places;
-      this.packer = packer;
-    }
-
-    List<Statement> statements(Table.Row row, Header under, int tagColumn) {
-      return ThinList.late(() -> read(row, under, tagColumn));
-    }
-
-    private synchronized List<Statement> read(Table.Row row, Header under, int tagColumn) {
-      List<Document.Gap> shown = new ArrayList<>();
-      return packer.pack(rowReader.statements(places, under, row, null, tagColumn, memo, shown));
-    }
+  /** Schedules that were kept, with so many unread rows in all. */
+  List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
+    Placed.Packer<Statement> packer = new Placed.Packer<>(PLACE, rows);
+    return schedules.stream()
+        .map(marks -> LaterSchedule.of(marks, vocabulary, this::late, packer))
+        .toList();
   }
 
   /** One pass down the rows of a grid. */
@@ -131,7 +123,7 @@ final class ScheduleFinder {
     private final Map<List<Integer>, List<Header.Column>> blankColumns = new HashMap<>();
     private Header header;
     private final Placed.Packer<Statement> packer;
-    private final Later later;
+    private LaterSchedule later;
     private int tagColumn = -1;
     private String group = "";
     private String title = "";
@@ -149,7 +141,6 @@ final class ScheduleFinder {
       this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
       this.family = family;
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
-      this.later = new Later(places, packer);
     }
 
     Result run() {
@@ -188,6 +179,7 @@ final class ScheduleFinder {
       previous = null;
       schedule = true;
       tagColumn = tagColumn(found, all, at + found.rows());
+      later = new LaterSchedule(places, header, tagColumn, ScheduleFinder.this::late, packer);
     }
 
     private int tagColumn(Header found, List<Table.Row> all, int from) {
@@ -371,13 +363,10 @@ final class ScheduleFinder {
       return new BlankCells(places, row.number(), page, same);
     }
 
-    /**
-     * Most rows that do not say whether they are glass tile never come to be an entry: a bill of
-     * quantities has thousands of them. What they state is read when somebody asks for it.
-     */
+    /** What an undecided row states is read when somebody asks for it. */
     private List<Statement> statements(Table.Row row, boolean decided) {
       if (decided || rowReader.isUnusual(row)) return statements(row, header, tagColumn, previous);
-      return later.statements(sparing(row), header, tagColumn);
+      return later.statements(sparing(row));
     }
 
     /** The same row; words that other rows have, too, are kept once. */

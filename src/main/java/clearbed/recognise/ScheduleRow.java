@@ -34,4 +34,8 @@ public record ScheduleRow(
   ScheduleRow withoutStatements() {
     return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, List.of(), Map.of());
   }
+
+  ScheduleRow withStatements(List<Statement> now) {
+    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, now, blanks);
+  }
 }

@@ -13,6 +13,7 @@ import clearbed.read.ReadOptions;
 import clearbed.read.Treatment;
 import clearbed.recognise.Recognised;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -60,6 +61,30 @@ class CacheTest {
     assertThat(again.treated).isZero();
     assertThat(again.results).isEqualTo(fresh).hasSize(5);
     assertThat(fresh).allSatisfy(r -> assertThat(r.facts()).isNotNull());
+  }
+
+  @Test
+  void rows_that_nobody_asked_state_the_same_after_they_were_kept() throws IOException {
+    Files.writeString(
+        set.resolve("bill.csv"),
+        """
+        Dimensions in millimetres,,,,
+        Mark,Description,Size,Joint,Grout
+        P-71,Marsh range,300 x 600,3,"ANSI A118.7, grey"
+        "P-72, P-73",Fen range,100 x 100,2,ANSI A118.3
+        """);
+    List<ScheduleRow> fresh = bill(run(1).results);
+    Run again = run(1);
+    assertThat(again.treated).isZero();
+    assertThat(bill(again.results)).isEqualTo(fresh).hasSize(3).noneMatch(ScheduleRow::decided);
+    assertThat(fresh).allSatisfy(row -> assertThat(row.statements()).hasSizeGreaterThan(2));
+  }
+
+  private static List<ScheduleRow> bill(List<Recognised> results) {
+    return results.stream()
+        .filter(r -> r.document().path().endsWith("bill.csv"))
+        .flatMap(r -> r.facts().rows().stream())
+        .toList();
   }
 
   @Test
@@ -297,7 +322,7 @@ class CacheTest {
 
             @Override
             public Memory<Known> memory(String path, boolean named, Path file) {
-              return opened.readings().memory(path, named, file);
+              return opened.readings().memory(path, named, file, () -> recogniser);
             }
           };
       new DocumentReader(ReadOptions.defaults().withJobs(jobs))
