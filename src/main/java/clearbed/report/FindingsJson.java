@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -10,9 +11,12 @@ import clearbed.model.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -22,6 +26,12 @@ import java.util.Locale;
  * promise, only what is known.
  */
 public final class FindingsJson {
+  /** How deep an entry lies: in the array of entries, in the object of all. */
+  private static final int DEPTH_OF_AN_ENTRY = 2;
+
+  /** Places of the entries that are written at a time; what is said in one takes some 30 kB. */
+  private static final int PLACES_AT_ONCE = 400;
+
   private final JsonGenerator json;
 
   private FindingsJson(JsonGenerator json) {
@@ -41,7 +51,7 @@ public final class FindingsJson {
   public static void write(Report report, OutputStream out) throws IOException {
     JsonGenerator json = UnseenEscaped.generator(out);
     json.setPrettyPrinter(printer());
-    new FindingsJson(json).report(report);
+    new FindingsJson(json).report(report, out);
     json.writeRaw('\n');
     json.close();
   }
@@ -52,14 +62,14 @@ public final class FindingsJson {
     return new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
   }
 
-  private void report(Report report) throws IOException {
+  private void report(Report report, OutputStream out) throws IOException {
     json.writeStartObject();
     run(report.run());
     json.writeArrayFieldStart("documents");
     for (Report.DocumentSummary document : report.documents()) document(document);
     json.writeEndArray();
     json.writeArrayFieldStart("entries");
-    for (Entry entry : report.entries()) entry(entry);
+    entries(report.entries(), out);
     json.writeEndArray();
     findings("findings", report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList());
     findings(
@@ -102,6 +112,51 @@ public final class FindingsJson {
       json.writeEndArray();
     }
     json.writeEndObject();
+  }
+
+  /** Nearly all of a long file is entries: some are written at a time, on all processors. */
+  private void entries(List<Entry> entries, OutputStream out) throws IOException {
+    List<Entry> some = new ArrayList<>();
+    int places = 0;
+    for (Entry entry : entries) {
+      some.add(entry);
+      places += 1 + entry.places().size();
+      if (places < PLACES_AT_ONCE) continue;
+      together(some, out);
+      some.clear();
+      places = 0;
+    }
+    together(some, out);
+  }
+
+  private void together(List<Entry> entries, OutputStream out) throws IOException {
+    for (ByteArrayOutputStream written : AtOnce.each(entries, FindingsJson::written)) {
+      // Puts what stands between two values.
+      json.writeRawValue("");
+      json.flush();
+      written.writeTo(out);
+    }
+  }
+
+  private static ByteArrayOutputStream written(Entry entry) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (JsonGenerator json = UnseenEscaped.generator(out)) {
+      json.setPrettyPrinter(new Inner(printer()));
+      new FindingsJson(json).entry(entry);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out;
+  }
+
+  /** Begins as deep as an entry lies. */
+  private static final class Inner extends DefaultPrettyPrinter {
+    private static final long serialVersionUID = 1;
+
+    Inner(DefaultPrettyPrinter like) {
+      super(like);
+      _nesting = DEPTH_OF_AN_ENTRY;
+    }
   }
 
   private void entry(Entry entry) throws IOException {

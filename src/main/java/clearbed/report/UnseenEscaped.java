@@ -16,10 +16,12 @@ import java.io.OutputStream;
 final class UnseenEscaped extends CharacterEscapes {
   private static final long serialVersionUID = 1L;
 
+  private static final JsonFactory FACTORY = new JsonFactory();
+
   private UnseenEscaped() {}
 
   static JsonGenerator generator(OutputStream out) throws IOException {
-    JsonGenerator json = new JsonFactory().createGenerator(out);
+    JsonGenerator json = FACTORY.createGenerator(out);
     json.setCharacterEscapes(new UnseenEscaped());
     json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     return json;
