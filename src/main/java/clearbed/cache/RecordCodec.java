@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * Writes records by their components, and reads them back through their constructors: a record that
@@ -199,9 +200,9 @@ final class RecordCodec {
       case MAP:
         return map(in, part);
       case SET:
-        return set(in, part);
+        return items(in, part, Set.of(), LinkedHashSet::new);
       case LIST:
-        return list(in, part);
+        return items(in, part, List.of(), ArrayList::new);
       default:
         return object(in, part.type);
     }
@@ -217,20 +218,14 @@ final class RecordCodec {
     return map;
   }
 
-  private Set<Object> set(Input in, Part part) throws DamagedDocument {
+  private Collection<Object> items(
+      Input in, Part part, Collection<Object> none, Supplier<Collection<Object>> some)
+      throws DamagedDocument {
     int count = in.packed.count();
-    if (count == 0) return Set.of();
-    Set<Object> set = new LinkedHashSet<>();
-    for (; count > 0; count--) set.add(read(in, part.of[0]));
-    return set;
-  }
-
-  private List<Object> list(Input in, Part part) throws DamagedDocument {
-    int count = in.packed.count();
-    if (count == 0) return List.of();
-    List<Object> list = new ArrayList<>();
-    for (; count > 0; count--) list.add(read(in, part.of[0]));
-    return list;
+    if (count == 0) return none;
+    Collection<Object> items = some.get();
+    for (; count > 0; count--) items.add(read(in, part.of[0]));
+    return items;
   }
 
   private Object object(Input in, Class<?> type) throws DamagedDocument {

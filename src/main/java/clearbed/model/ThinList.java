@@ -15,12 +15,21 @@ public abstract class ThinList<T> extends AbstractList<T> implements RandomAcces
     return new Late<>(making);
   }
 
+  /** What will make a late list, or null when it has been made or is of another kind. */
+  public static <T> Supplier<List<T>> making(List<T> list) {
+    return list instanceof Late<T> late ? late.making() : null;
+  }
+
   private static final class Late<T> extends ThinList<T> {
     private Supplier<List<T>> making;
     private List<T> made;
 
     Late(Supplier<List<T>> making) {
       this.making = making;
+    }
+
+    private synchronized Supplier<List<T>> making() {
+      return making;
     }
 
     private synchronized List<T> made() {

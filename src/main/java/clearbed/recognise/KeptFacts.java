@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Table;
+import clearbed.model.ThinList;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -28,18 +29,17 @@ public record KeptFacts(Facts facts, List<LaterSchedule.Marks> schedules, List<U
     Map<LaterSchedule, Integer> schedules = new IdentityHashMap<>();
     List<LaterSchedule.Marks> marks = new ArrayList<>();
     for (ScheduleRow row : facts.rows()) {
-      Table.Row cells = row.statements() instanceof LaterSchedule.Unread u ? u.row() : null;
-      if (cells != null) {
-        LaterSchedule schedule = ((LaterSchedule.Unread) row.statements()).schedule();
-        Integer known = schedules.get(schedule);
-        if (known == null) {
-          known = marks.size();
-          schedules.put(schedule, known);
-          marks.add(schedule.marks());
-        }
-        unread.add(new UnreadRow(rows.size(), known, cells));
+      if (!(ThinList.making(row.statements()) instanceof LaterSchedule.Unread late)) {
+        rows.add(row);
+        continue;
       }
-      rows.add(cells == null ? row : row.withStatements(List.of()));
+      Integer schedule = schedules.putIfAbsent(late.schedule(), marks.size());
+      if (schedule == null) {
+        schedule = marks.size();
+        marks.add(late.schedule().marks());
+      }
+      unread.add(new UnreadRow(rows.size(), schedule, late.row()));
+      rows.add(row.withStatements(List.of()));
     }
     return new KeptFacts(facts.withRows(rows), marks, unread);
   }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * A schedule whose table is gone, and whose rows are read when somebody asks what they state: most
@@ -45,50 +46,17 @@ final class LaterSchedule {
 
   /** What a row states, read when it is first asked for. */
   List<Statement> statements(Table.Row row) {
-    return new Unread(this, row);
+    return ThinList.late(new Unread(this, row));
   }
 
-  /** The statements of a row that may not have been read yet. */
-  static final class Unread extends ThinList<Statement> {
-    private final LaterSchedule schedule;
-    private Table.Row row;
-    private List<Statement> made;
-
-    private Unread(LaterSchedule schedule, Table.Row row) {
-      this.schedule = schedule;
-      this.row = row;
-    }
-
-    LaterSchedule schedule() {
-      return schedule;
-    }
-
-    /** Null once it has been read. */
-    synchronized Table.Row row() {
-      return row;
-    }
-
-    private synchronized List<Statement> made() {
-      if (made == null) {
-        made = schedule.read(row);
-        row = null;
-      }
-      return made;
-    }
-
+  /** A row that nobody has asked yet. */
+  record Unread(LaterSchedule schedule, Table.Row row) implements Supplier<List<Statement>> {
+    /** Reads it. */
     @Override
-    public Statement get(int index) {
-      return made().get(index);
+    public List<Statement> get() {
+      LaterSchedule s = schedule;
+      return s.packer.pack(s.reading.statements(s.places, s.header, row, s.tagColumn));
     }
-
-    @Override
-    public int size() {
-      return made().size();
-    }
-  }
-
-  private List<Statement> read(Table.Row row) {
-    return packer.pack(reading.statements(places, header, row, tagColumn));
   }
 
   /** All that it takes to make it again. */

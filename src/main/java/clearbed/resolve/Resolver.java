@@ -312,7 +312,7 @@ public final class Resolver {
   /** As amended, by attribute and by how closely they are meant. */
   private static void sort(Draft d) {
     Map<String, Map<Scope, List<Value>>> parts = new HashMap<>();
-    for (Value v : Amendments.applied(List.copyOf(d.values))) {
+    for (Value v : Amendments.applied(d.values)) {
       parts
           .computeIfAbsent(v.attribute(), attribute -> new EnumMap<>(Scope.class))
           .computeIfAbsent(v.scope(), scope -> new ArrayList<>())
