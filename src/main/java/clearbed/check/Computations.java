@@ -20,17 +20,18 @@ final class Computations {
           Map.entry("sealant-depth", new SealantDepthCheck()),
           Map.entry("sealant-use", new SealantUseCheck()));
   private static final Map<String, SetComputation> OF_THE_SET =
-      Map.of(
-          "conflict", new ConflictCheck(),
-          "unresolved", new UnresolvedCheck(),
-          "unit-slip", new UnitSlipCheck(),
-          "withdrawn-standard", new WithdrawnStandardCheck(),
-          "unlisted-standard", new ReferencesCheck(false),
-          "unused-standard", new ReferencesCheck(true),
-          "unscheduled-tag", new TagsCheck(true),
-          "unspecified-tag", new TagsCheck(false),
-          "dangling-reference", new DanglingReferenceCheck(),
-          "vague", new VagueCheck());
+      Map.ofEntries(
+          Map.entry("conflict", new ConflictCheck()),
+          Map.entry("unresolved", new UnresolvedCheck()),
+          Map.entry("unit-slip", new UnitSlipCheck()),
+          Map.entry("withdrawn-standard", new WithdrawnStandardCheck()),
+          Map.entry("unlisted-standard", new ReferencesCheck(false)),
+          Map.entry("unused-standard", new ReferencesCheck(true)),
+          Map.entry("unscheduled-tag", new TagsCheck(true)),
+          Map.entry("unspecified-tag", new TagsCheck(false)),
+          Map.entry("dangling-reference", new DanglingReferenceCheck()),
+          Map.entry("vague", new VagueCheck()),
+          Map.entry("no-entry", new NoEntryCheck()));
 
   private Computations() {}
 

@@ -4,10 +4,12 @@ import clearbed.cache.Cache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.OneLine;
+import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.Value;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -52,11 +54,23 @@ final class ReadCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));
+    if (understanding.project().glass().isEmpty()) noEntry(out, understanding.project());
     for (Entry entry : understanding.project().entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
     out.flush();
     return understanding.anyUnreadable() ? ExitCode.FAULT : ExitCode.CLEAN;
+  }
+
+  private static void noEntry(PrintWriter out, Project project) {
+    List<Origin> named = project.facts().stream().flatMap(f -> f.glassNamed().stream()).toList();
+    out.println();
+    out.println(
+        named.isEmpty()
+            ? "No glass tile is named in these documents."
+            : "Glass tile is named, and no entry could be made of it:");
+    for (Origin place : named)
+      out.println("  " + OneLine.of(place.place()) + ": " + OneLine.of(place.text()));
   }
 
   private ReadOptions options() {

@@ -3,6 +3,7 @@ package clearbed.cli;
 import clearbed.cache.Cache;
 import clearbed.cache.Known;
 import clearbed.model.Document;
+import clearbed.model.OneLine;
 import clearbed.read.DamagedDocument;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
@@ -14,6 +15,9 @@ import java.util.function.Consumer;
 
 /** The documents of a batch, each by itself: read, or known from an earlier run. */
 final class Reading {
+  /** Files named in the message when none is a document. */
+  private static final int NAMED = 3;
+
   private final List<Path> paths;
   private final ReadOptions options;
   private final Rulebook.Coming rulebook;
@@ -38,6 +42,11 @@ final class Reading {
       Rulebook.Coming rulebook,
       Cache cache,
       Consumer<String> progress) {
+    for (Path path : paths) {
+      // An empty variable of a script is not meant for the folder one stands in.
+      if (path.toString().isBlank())
+        throw new UsageFailure("an empty PATH; give the documents, folders or zip files to check");
+    }
     if (paths.stream().noneMatch(Files::exists)) {
       throw new UsageFailure(
           paths.get(0)
@@ -45,7 +54,31 @@ final class Reading {
     }
     Reading reading = new Reading(paths, options, rulebook, cache);
     reading.read(progress);
+    reading.requireDocument();
     return reading;
+  }
+
+  /** A run that looked at nothing must not end like one that found nothing. */
+  private void requireDocument() {
+    List<Document> documents = documents();
+    if (documents.stream().anyMatch(d -> d.status() != Document.Status.IGNORED)) return;
+    String where = String.join(", ", paths.stream().map(p -> OneLine.path(p.toString())).toList());
+    throw new UsageFailure(
+        "no document to read in "
+            + where
+            + passedOver(documents)
+            + "; give schedules, sections or notes as spreadsheet, Word, PDF or text");
+  }
+
+  private static String passedOver(List<Document> documents) {
+    if (documents.isEmpty()) return "";
+    List<String> named =
+        documents.stream()
+            .limit(NAMED)
+            .map(d -> OneLine.path(d.path()) + ": " + OneLine.of(d.reason()))
+            .toList();
+    String more = documents.size() > NAMED ? " and " + (documents.size() - NAMED) + " more" : "";
+    return " (passed over: " + String.join("; ", named) + more + ")";
   }
 
   private void read(Consumer<String> progress) {

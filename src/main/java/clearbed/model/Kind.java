@@ -7,6 +7,8 @@ public enum Kind {
   INCOMPATIBLE,
   CONFLICTING,
   UNRESOLVED,
+  /** Stated perhaps, and not understood. */
+  UNREAD,
   UNREADABLE;
 
   public String word() {

@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Document;
+import clearbed.model.Origin;
 import clearbed.model.ThinList;
 import java.util.List;
 
@@ -8,6 +9,8 @@ import java.util.List;
  * What one document says, before it is joined with the others.
  *
  * @param gaps rows and cells passed over, with the reason
+ * @param glassNamed places that say that there is glass tile, whatever came of them; of many the
+ *     first few
  */
 public record Facts(
     String document,
@@ -15,13 +18,15 @@ public record Facts(
     List<RoomUse> rooms,
     List<Section> sections,
     List<Citation> citations,
-    List<Document.Gap> gaps) {
+    List<Document.Gap> gaps,
+    List<Origin> glassNamed) {
   public Facts {
     rows = List.copyOf(rows);
     rooms = List.copyOf(rooms);
     sections = List.copyOf(sections);
     citations = ThinList.copyOf(citations);
     gaps = List.copyOf(gaps);
+    glassNamed = List.copyOf(glassNamed);
   }
 
   /** Without what its rows state, for when that has been joined into entries. */
@@ -30,6 +35,6 @@ public record Facts(
   }
 
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, gaps);
+    return new Facts(document, now, rooms, sections, citations, gaps, glassNamed);
   }
 }

@@ -20,10 +20,12 @@ public final class Recogniser {
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
+  private final GlassMentions mentions;
   private final Lately<String, List<Citations.Found>> cited = new Lately<>();
 
   public Recogniser(Vocabulary vocabulary) {
     this.finder = new StatementFinder(vocabulary);
+    this.mentions = new GlassMentions(vocabulary);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder);
   }
@@ -42,7 +44,13 @@ public final class Recogniser {
     Origin origin = Origin.ofDocument(document.path());
     c.sections.addAll(outlineParser.parse(running, document.path().replaceAll(".*/", ""), origin));
     return new Facts(
-        document.path(), c.rows, c.rooms, c.sections, citations(document, c.sections), c.gaps);
+        document.path(),
+        c.rows,
+        c.rooms,
+        c.sections,
+        citations(document, c.sections),
+        c.gaps,
+        mentions.in(document, c.sections));
   }
 
   List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {

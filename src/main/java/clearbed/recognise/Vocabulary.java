@@ -65,7 +65,8 @@ public final class Vocabulary {
         .get("otherTile")
         .properties()
         .forEach(e -> otherTile.put(e.getKey(), phrases(e.getValue())));
-    for (String list : List.of("glassTile", "glassAlone", "notTile"))
+    for (String list :
+        List.of("glassTile", "glassTileAbroad", "glassAlone", "notTile", "namedOnly"))
       this.language.put(list, phrases(materials.get(list)));
     for (JsonNode s : sections.get("sections")) {
       this.sections.add(
@@ -179,6 +180,21 @@ public final class Vocabulary {
   /** True when the text speaks of glass tile. */
   public boolean speaksOfGlassTile(String text) {
     return list("glassTile").in(list("notTile").without(PlainText.of(text)));
+  }
+
+  /** True when the text says that there is glass tile, not only names it. */
+  public boolean assertsGlassTile(String text) {
+    return new GlassWords(this).asserted(text) != null;
+  }
+
+  /** The other kind of tile that the text speaks of, before any glass tile; empty when none. */
+  public Optional<String> describesOtherTile(String text) {
+    String plain = list("notTile").without(PlainText.of(text));
+    if (list("glassTile").in(plain)) return Optional.empty();
+    return otherTile.entrySet().stream()
+        .filter(e -> e.getValue().in(plain))
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   /** True when glass tile is the first tile that the text speaks of. */

@@ -17,6 +17,7 @@ public final class ConsoleSummary {
   private static final int NARROWEST = 40;
   private static final String RESET = "\u001b[0m";
   private static final String WHOLE_SET = "whole set";
+  private static final String NO_ENTRY = "no-entry";
 
   private final int width;
   private final int height;
@@ -58,9 +59,32 @@ public final class ConsoleSummary {
             + ", "
             + Words.count(glass, "glass tile entry", "glass tile entries")
             + ".");
-    if (open.isEmpty()) lines.add("Nothing open.");
-    else lines.add("Open: " + counts(open, true) + ".");
+    if (!open.isEmpty()) lines.add("Open: " + counts(open, true) + ".");
+    else if (glass > 0) lines.add("Nothing open.");
+    if (glass == 0) noGlass(report);
     settled(report);
+  }
+
+  /** Nothing was checked: whether there was nothing to check is what the reader has to know. */
+  private void noGlass(Report report) {
+    List<Finding> named =
+        report.findings().stream().filter(finding -> finding.check().equals(NO_ENTRY)).toList();
+    if (named.stream().anyMatch(finding -> finding.state() != State.RESOLVED)) {
+      if (open(report).isEmpty()) wrap("", "Nothing was checked.");
+      return;
+    }
+    boolean on =
+        report.checks().stream().anyMatch(check -> check.id().equals(NO_ENTRY) && check.on());
+    int read =
+        (int)
+            report.documents().stream()
+                .filter(
+                    d -> d.status() == Document.Status.READ || d.status() == Document.Status.PARTLY)
+                .count();
+    String where = read == 1 ? "this document" : "these " + read + " documents";
+    if (read == 0) wrap("", "No document could be read; nothing was checked.");
+    else if (on) wrap("", "No glass tile is named in " + where + ".");
+    else wrap("", "No glass tile entry; nothing was checked.");
   }
 
   private void settled(Report report) {

@@ -42,6 +42,11 @@ final class Draft {
   /** Clauses under the heading of a tile that no schedule has. */
   final List<Clause> about = new ArrayList<>(0);
 
+  /** Clauses that make it a glass tile, and such as make it some other tile. */
+  final List<Clause> asGlass = new ArrayList<>(0);
+
+  final List<Clause> asOther = new ArrayList<>(0);
+
   boolean glass;
   boolean scheduled;
   String evidence = "";

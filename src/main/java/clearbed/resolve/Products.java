@@ -11,9 +11,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Finds the glass tiles that clauses specify and no schedule has. */
+/**
+ * Finds what clauses make of tags: glass tiles that no schedule has, or of which the schedule does
+ * not say what they are, and tags that clauses and schedule make different things of.
+ */
 final class Products {
   private static final int OPENING = 120;
+  private static final int CALLED = 60;
   private static final Pattern ELSEWHERE =
       Pattern.compile(
           "\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b",
@@ -53,10 +57,37 @@ final class Products {
     if (!adds && (!section.article() || section.notes() || clause.number().isEmpty())) return;
     if (!section.article() && !section.notes() || outsideProducts(section, clause)) return;
     for (String tag : Tags.inOpening(clause.text())) {
-      if (!known(tag) && (adds || !unlikeScheduled(tag)) && product(clause, tag)) {
+      if (known(tag)) {
+        scheduled(drafts.get(Tags.key(tag)), clause, tag);
+      } else if ((adds || !unlikeScheduled(tag)) && product(clause, tag)) {
         add(Tags.asWritten(Tags.key(tag), clause.text()), clause);
       }
     }
+  }
+
+  /** "GT-1: cast glass tile" holds although the schedule calls it "Aqua blend 12" alone. */
+  private void scheduled(Draft draft, Clause clause, String tag) {
+    if (!Tags.opens(tag, clause.text())) return;
+    String opening = opening(clause);
+    if (vocabulary.describesGlassTile(opening) && vocabulary.assertsGlassTile(clause.text())) {
+      specifiedAsGlass(draft, clause);
+    } else if (draft.glass && otherTile(opening)) {
+      draft.asOther.add(clause);
+    }
+  }
+
+  /** What it is called stands at the beginning; further on other tile may be what it is set by. */
+  private boolean otherTile(String opening) {
+    String called = opening.substring(0, Math.min(CALLED, opening.length()));
+    return vocabulary.describesOtherTile(called).isPresent();
+  }
+
+  private static void specifiedAsGlass(Draft draft, Clause clause) {
+    draft.asGlass.add(clause);
+    if (draft.glass) return;
+    draft.glass = true;
+    draft.evidence = clause.text();
+    draft.places.add(clause.origin());
   }
 
   /** "GLS-A, SHOP COUNTER" over paragraphs of which one says that it is a glass tile. */
@@ -66,9 +97,13 @@ final class Products {
     Set<String> tags = inHeading.computeIfAbsent(heading, Tags::inOpening);
     if (tags.isEmpty() || heading.equals(clause.text())) return;
     if (!vocabulary.describesGlassTile(opening(clause))) return;
+    if (!vocabulary.assertsGlassTile(clause.text())) return;
     if (ELSEWHERE.matcher(clause.text()).find()) return;
     for (String tag : tags) {
-      if (!known(tag) && !unlikeScheduled(tag) && Tags.opens(tag, heading)) {
+      if (!Tags.opens(tag, heading)) continue;
+      if (known(tag)) {
+        specifiedAsGlass(drafts.get(Tags.key(tag)), clause);
+      } else if (!unlikeScheduled(tag)) {
         Draft draft = add(Tags.asWritten(Tags.key(tag), heading), clause);
         section.clauses().stream()
             .filter(c -> c.heading().equals(heading) && c != clause)
@@ -111,8 +146,11 @@ final class Products {
           boolean product =
               clause.number().startsWith("2.")
                   || section.article() && !clause.number().contains(".");
-          boolean names = vocabulary.speaksOfGlassTile(opening(clause));
-          if (!product || !names || ELSEWHERE.matcher(clause.text()).find()) continue;
+          if (!product || clause.listsReferences()) continue;
+          boolean names =
+              vocabulary.speaksOfGlassTile(opening(clause))
+                  && vocabulary.assertsGlassTile(clause.text());
+          if (!names || ELSEWHERE.matcher(clause.text()).find()) continue;
           if (!known("Glass tile")) add("Glass tile", clause);
         }
       }

@@ -121,6 +121,7 @@ public final class Resolver {
     new Places(vocabulary).derive(draft);
     clauses(sayings, draft, reach);
     project(draft, known);
+    new Materials(vocabulary).contradictions(draft);
   }
 
   private static void rows(List<Facts> facts, Map<String, Draft> drafts) {

@@ -302,4 +302,56 @@ class ExitCodesTest {
     check("--jobs", "1");
     assertThat(new ObjectMapper().readTree(json.toFile()).get("findings")).hasToString(first);
   }
+
+  @Test
+  void glass_tile_without_an_entry_is_no_clean_run() throws IOException {
+    document("093023.txt", "SECTION 093023\nGLASS TILING\nColours as the colour board.\n");
+    assertThat(run("check", documents.toString(), "-o", folder.resolve("f.xlsx").toString()))
+        .isEqualTo(1);
+    assertThat(out).contains("0 glass tile entries").contains("1 error: no-entry");
+    assertThat(out).doesNotContain("Nothing open");
+  }
+
+  @Test
+  void without_glass_tile_the_summary_says_in_how_many_documents_it_looked() throws IOException {
+    document("a.csv", NO_GLASS);
+    document("b.txt", "Paint the doors.\n");
+    assertThat(run("check", documents.toString(), "-o", folder.resolve("f.xlsx").toString()))
+        .isZero();
+    assertThat(out)
+        .contains("No glass tile is named in these 2 documents.")
+        .doesNotContain("Nothing open");
+  }
+
+  @Test
+  void reading_says_where_glass_tile_is_named_without_an_entry() throws IOException {
+    document("093023.txt", "SECTION 093023\nGLASS TILING\nColours as the colour board.\n");
+    assertThat(run("read", documents.toString())).isZero();
+    assertThat(out).contains("no entry could be made of it").contains("GLASS TILING");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", ".hidden", "photo.jpg", "~$plan.docx"})
+  void a_folder_without_a_document_ends_with_two_and_one_line(String file) throws IOException {
+    if (!file.isEmpty()) document(file, "\u0000\u0001 no document");
+    for (String command : List.of("check", "read")) {
+      assertThat(run(command, documents.toString())).isEqualTo(2);
+      assertThat(err.lines()).hasSize(1);
+      assertThat(err).contains("no document to read in").contains(file);
+      assertThat(out).isEmpty();
+    }
+  }
+
+  @Test
+  void a_named_file_of_another_format_alone_ends_with_two() throws IOException {
+    document("photo.jpg", "\u00ff\u00d8\u00ff no document");
+    assertThat(run("check", documents.resolve("photo.jpg").toString())).isEqualTo(2);
+    assertThat(err).contains("photo.jpg");
+  }
+
+  @Test
+  void an_empty_argument_is_not_taken_for_the_folder_one_stands_in() {
+    assertThat(run("check", "")).isEqualTo(2);
+    assertThat(err).contains("an empty PATH");
+  }
 }

@@ -1,0 +1,59 @@
+package clearbed.resolve;
+
+import clearbed.model.Content;
+import clearbed.model.Origin;
+import clearbed.model.Scope;
+import clearbed.model.Value;
+import clearbed.recognise.Clause;
+import clearbed.recognise.ScheduleRow;
+import clearbed.recognise.Vocabulary;
+
+/** Says of a tag that one place makes a glass tile and another some other tile what each says. */
+final class Materials {
+  private static final String ATTRIBUTE = "tile.material";
+
+  private final Vocabulary vocabulary;
+
+  Materials(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** Adds both to the values of a glass tile, which then contradict each other. */
+  void contradictions(Draft draft) {
+    Value other = other(draft);
+    if (other == null) return;
+    draft.add(glass(draft));
+    draft.add(other);
+  }
+
+  private static Value glass(Draft draft) {
+    for (ScheduleRow row : draft.rows) {
+      if (row.glass()) return value("glass tile", row.evidence(), row.origin());
+    }
+    if (!draft.asGlass.isEmpty()) return ofClause("glass tile", draft.asGlass.get(0));
+    return value("glass tile", draft.evidence, draft.origin);
+  }
+
+  private Value other(Draft draft) {
+    for (ScheduleRow row : draft.rows) {
+      if (row.decided() && !row.glass()) {
+        return value(kind(row.evidence()), row.evidence(), row.origin());
+      }
+    }
+    for (Clause clause : draft.asOther) return ofClause(kind(clause.text()), clause);
+    return null;
+  }
+
+  private String kind(String words) {
+    return vocabulary.describesOtherTile(words).map(kind -> kind + " tile").orElse("no glass tile");
+  }
+
+  private static Value ofClause(String kind, Clause clause) {
+    return value(kind, clause.text(), clause.origin());
+  }
+
+  private static Value value(String kind, String words, Origin origin) {
+    return new Value(
+        ATTRIBUTE, new Content.Term(kind), false, words, origin.withText(words), Scope.ENTRY);
+  }
+}
