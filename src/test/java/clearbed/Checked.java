@@ -1,7 +1,6 @@
 package clearbed;
 
 import clearbed.check.Checker;
-import clearbed.check.RuleFileException;
 import clearbed.check.RuleSet;
 import clearbed.check.RuleSets;
 import clearbed.model.Block;
@@ -83,7 +82,7 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   private static RuleSet rules(Vocabulary vocabulary, String ruleSet, Path... layers) {
     try {
       return new RuleSets(vocabulary).load(ruleSet, List.of(layers));
-    } catch (RuleFileException e) {
+    } catch (IOException e) {
       throw new AssertionError(e.getMessage(), e);
     }
   }

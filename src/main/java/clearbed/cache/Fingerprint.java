@@ -1,6 +1,6 @@
 package clearbed.cache;
 
-import clearbed.recognise.StandardFiles;
+import clearbed.base.config.StandardFiles;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.net.URISyntaxException;

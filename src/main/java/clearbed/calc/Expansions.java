@@ -1,8 +1,11 @@
 package clearbed.calc;
 
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigFile;
+import clearbed.base.config.ConfigNode;
+import clearbed.base.config.StandardFiles;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
-import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,11 +42,6 @@ public record Expansions(List<Material> materials) {
     }
   }
 
-  private record File(List<Line> materials) {}
-
-  private record Line(
-      Words material, List<Words> also, Words expansion, Words upTo, Words source) {}
-
   /**
    * Reads the table.
    *
@@ -54,20 +52,14 @@ public record Expansions(List<Material> materials) {
   }
 
   private static Expansions read(StandardFiles.Source source) throws IOException {
-    YamlFile yaml = new YamlFile(source.name());
-    File file = yaml.read(source, File.class);
-    if (file.materials == null || file.materials.isEmpty()) {
-      throw yaml.wrong(0, "no materials; give at least one under 'materials'");
-    }
     List<Material> materials = new ArrayList<>();
-    for (Line line : file.materials) {
-      List<Words> also = line.also == null ? List.of() : line.also;
+    for (ConfigNode line : ConfigFile.read(source, "expansion").root().get("materials").items()) {
       materials.add(
           new Material(
-              yaml.text(line.material, "material"),
-              also.stream().map(Words::text).toList(),
-              expansion(yaml, line),
-              yaml.text(line.source, "source")));
+              line.get("material").text().strip(),
+              line.get("also").texts(),
+              expansion(line),
+              line.get("source").text().strip()));
     }
     return new Expansions(materials);
   }
@@ -81,10 +73,10 @@ public record Expansions(List<Material> materials) {
     return read(StandardFiles.open("guidelines/expansion.yaml"));
   }
 
-  private static Interval expansion(YamlFile yaml, Line line) throws IOException {
-    Quantity from = yaml.positive(line.expansion, "expansion", Dimension.EXPANSION);
-    if (line.upTo == null) return Interval.of(from);
-    return Interval.between(from, yaml.positive(line.upTo, "upTo", Dimension.EXPANSION));
+  private static Interval expansion(ConfigNode line) throws ConfigException {
+    Quantity from = FigureFile.positive(line.get("expansion"), Dimension.EXPANSION);
+    if (!line.has("upTo")) return Interval.of(from);
+    return Interval.between(from, FigureFile.positive(line.get("upTo"), Dimension.EXPANSION));
   }
 
   /** The material of that name or by-name. */

@@ -1,7 +1,7 @@
 package clearbed.calc;
 
+import clearbed.base.config.StandardFiles;
 import clearbed.model.Quantity;
-import clearbed.recognise.StandardFiles;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

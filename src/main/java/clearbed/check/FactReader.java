@@ -1,12 +1,15 @@
 package clearbed.check;
 
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigFile;
+import clearbed.base.config.ConfigNode;
 import clearbed.model.Content;
 import clearbed.recognise.Attribute;
 import clearbed.recognise.Quantities;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.ProjectFact;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -18,52 +21,52 @@ final class FactReader {
     this.vocabulary = vocabulary;
   }
 
-  /**
-   * @param list {@code facts} or {@code assumptions}
-   * @throws RuleFileException naming file, line and reason
-   */
-  List<ProjectFact> read(RuleFile file, String list) throws RuleFileException {
+  List<ProjectFact> facts(ConfigFile file) throws ConfigException {
     List<ProjectFact> out = new ArrayList<>();
-    int i = 0;
-    for (JsonNode f : file.tree().path(list)) {
-      String pointer = "/" + list + "/" + i++;
-      String id = f.get("attribute").asText();
-      Attribute attribute =
-          vocabulary
-              .attribute(id)
-              .orElseThrow(() -> file.fault(pointer + "/attribute", "no attribute named " + id));
-      if (list.equals("assumptions") && !Assumptions.ATTRIBUTES.contains(id))
-        throw file.fault(
-            pointer + "/attribute",
-            id
+    for (ConfigNode fact : file.root().get("facts").items())
+      out.add(read(fact, vocabulary.exposures()));
+    return out;
+  }
+
+  List<ProjectFact> assumptions(ConfigFile file) throws ConfigException {
+    List<ProjectFact> out = new ArrayList<>();
+    for (ConfigNode fact : file.root().get("assumptions").items()) {
+      ConfigNode id = fact.get("attribute");
+      vocabulary.attribute(id);
+      if (!Assumptions.ATTRIBUTES.contains(id.text()))
+        throw id.fault(
+            id.text()
                 + " cannot be assumed, only stated; what can be is "
                 + String.join(", ", new TreeSet<>(Assumptions.ATTRIBUTES)));
-      String written = f.get("value").asText();
-      Content content = content(attribute, written);
-      if (content == null)
-        throw file.fault(
-            pointer + "/value",
-            "'" + written + "' is not a value of " + id + ": " + form(attribute));
-      String words = vocabulary.label(id) + " " + written + ": " + f.get("reason").asText();
-      out.add(
-          new ProjectFact(
-              id,
-              content,
-              RuleReader.strings(f.get("tag")),
-              RuleReader.strings(f.get("room")),
-              RuleReader.strings(f.get("exposure")),
-              words,
-              file.name()));
+      out.add(read(fact, vocabulary.attribute("location.exposure").orElseThrow().terms()));
     }
     return out;
   }
 
-  private static String form(Attribute attribute) {
-    return switch (attribute.kind()) {
-      case AMOUNT -> "a figure with a unit is wanted, such as 400 psi";
-      case TERM -> "not one of its terms";
-      default -> "not understood";
-    };
+  private ProjectFact read(ConfigNode fact, Collection<String> exposures) throws ConfigException {
+    Attribute attribute = vocabulary.attribute(fact.get("attribute"));
+    ConfigNode value = fact.get("value");
+    String written = value.text();
+    Content content = content(attribute, written);
+    if (content == null) throw wrong(value, attribute);
+    for (ConfigNode exposure : fact.get("exposure").items()) {
+      if (!exposures.contains(exposure.text()))
+        throw exposure.unknown(exposure.text(), "no exposure named " + exposure.text(), exposures);
+    }
+    return new ProjectFact(
+        attribute.id(),
+        content,
+        fact.get("tag").texts(),
+        fact.get("room").texts(),
+        fact.get("exposure").texts(),
+        attribute.label() + " " + written + ": " + fact.get("reason").text(),
+        fact.file().name());
+  }
+
+  private static ConfigException wrong(ConfigNode value, Attribute attribute) {
+    return attribute.kind() == Attribute.Kind.TERM
+        ? RuleReader.noTerm(value, attribute)
+        : RuleReader.noFigure(value, attribute);
   }
 
   private static Content content(Attribute attribute, String written) {

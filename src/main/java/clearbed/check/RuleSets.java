@@ -1,22 +1,24 @@
 package clearbed.check;
 
-import clearbed.recognise.StandardFiles;
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigFile;
+import clearbed.base.config.ConfigNode;
+import clearbed.base.config.StandardFiles;
+import clearbed.calc.MovementGuideline;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.ProjectFact;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 
 /** Loads a standard rule set and lays rule files over it. */
 public final class RuleSets {
@@ -31,143 +33,134 @@ public final class RuleSets {
   /**
    * @param set name of a bundled set, such as {@code north-america}
    * @param layers rule files, the later over the earlier
-   * @throws RuleFileException naming file, line and reason
+   * @throws IOException naming file, line and reason
    */
-  public RuleSet load(String set, List<Path> layers) throws RuleFileException {
-    List<RuleFile> files = new ArrayList<>();
-    files.addAll(withBase(bundled(set)));
-    for (Path layer : layers) files.add(layer(layer));
+  public RuleSet load(String set, List<Path> layers) throws IOException {
+    List<ConfigFile> files = new ArrayList<>(withBase(bundled(set, ConfigException::new)));
+    for (Path layer : layers) files.add(file(StandardFiles.given(layer)));
     return merge(files);
   }
 
   /**
    * Validates one file by itself; a layer is tried over its own or the standard set.
    *
-   * @throws RuleFileException naming file, line and reason
+   * @throws IOException naming file, line and reason
    */
-  public RuleSet validate(Path path, String set) throws RuleFileException {
-    RuleFile file = layer(path);
-    return merge(file.tree().has("ruleSet") ? withBase(file) : over(set, file));
-  }
-
-  private static List<RuleFile> over(String set, RuleFile layer) throws RuleFileException {
-    List<RuleFile> files = new ArrayList<>(withBase(bundled(set)));
-    files.add(layer);
-    return files;
+  public RuleSet validate(Path path, String set) throws IOException {
+    ConfigFile file = file(StandardFiles.given(path));
+    return file.root().has("ruleSet") ? merge(withBase(file)) : load(set, List.of(path));
   }
 
   /** A set may build on another one and say only what differs. */
-  private static List<RuleFile> withBase(RuleFile file) throws RuleFileException {
-    return file.tree().has("over")
-        ? List.of(bundled(file.tree().get("over").asText()), file)
+  private static List<ConfigFile> withBase(ConfigFile file) throws IOException {
+    ConfigNode over = file.root().get("over");
+    return file.root().has("over")
+        ? List.of(bundled(over.text(), none -> over.fault(none)), file)
         : List.of(file);
   }
 
-  private static RuleFile bundled(String set) throws RuleFileException {
-    if (!set.matches("[a-z0-9-]+"))
-      throw new RuleFileException(
-          "no rule set named " + set + "; there are north-america and iso-en");
-    try {
-      StandardFiles.Source source = StandardFiles.open(set + ".yaml");
-      return source.edited()
-          ? RuleFile.parse(source.name(), source.bytes())
-          : RuleFile.shipped(source);
-    } catch (IOException e) {
-      throw new RuleFileException(
-          "no rule set named " + set + "; there are north-america and iso-en");
-    }
+  private static ConfigFile bundled(String set, Function<String, ConfigException> refused)
+      throws IOException {
+    String none = "no rule set named " + set + "; there are north-america and iso-en";
+    if (!set.matches("[a-z0-9-]+")) throw refused.apply(none);
+    return file(StandardFiles.find(set + ".yaml").orElseThrow(() -> refused.apply(none)));
   }
 
-  private static RuleFile layer(Path path) throws RuleFileException {
-    try {
-      return RuleFile.parse(path.toString(), Files.readAllBytes(path));
-    } catch (NoSuchFileException e) {
-      throw new RuleFileException(path + ": no such rule file; check the path");
-    } catch (IOException e) {
-      throw new RuleFileException(path + ": cannot be read: " + e.getMessage());
-    }
+  private static ConfigFile file(StandardFiles.Source source) throws IOException {
+    ConfigFile file = ConfigFile.read(source, "ruleset");
+    ConfigNode root = file.root();
+    if (root.has("ruleSet") == root.has("layer"))
+      throw root.fault("give either 'layer' with a name for these rules, or 'ruleSet'");
+    if (root.has("ruleSet") && !root.has("checks")) throw root.fault("'checks' is missing");
+    return file;
   }
 
-  private RuleSet merge(List<RuleFile> files) throws RuleFileException {
-    Map<String, ObjectNode> checks = new LinkedHashMap<>();
-    Map<String, RuleReader.Place> places = new LinkedHashMap<>();
+  private RuleSet merge(List<ConfigFile> files) throws IOException {
+    Map<String, LayeredCheck> checks = new LinkedHashMap<>();
     List<RuleSet.Suppression> suppressions = new ArrayList<>();
     List<ProjectFact> facts = new ArrayList<>();
     List<ProjectFact> assumptions = new ArrayList<>();
-    String guideline = "";
-    for (RuleFile file : files) {
-      int i = 0;
-      for (JsonNode check : file.tree().path("checks")) {
-        String id = check.get("id").asText();
-        RuleReader.Place place = new RuleReader.Place(file, "/checks/" + i++);
-        boolean twice = places.containsKey(id) && places.get(id).file() == file;
-        if (twice) throw file.fault(place.pointer(), "check " + id + " stands twice in this file");
-        if (checks.containsKey(id)) checks.get(id).setAll((ObjectNode) check);
-        else checks.put(id, ((ObjectNode) check).deepCopy());
-        places.put(id, place);
-      }
-      suppressions(file, suppressions);
-      facts.addAll(factReader.read(file, "facts"));
-      assumptions.addAll(factReader.read(file, "assumptions"));
-      if (file.tree().has("guideline")) guideline = file.tree().get("guideline").asText();
-    }
+    for (ConfigFile file : files) lay(file, checks);
     List<Rule> rules = new ArrayList<>();
-    for (Map.Entry<String, ObjectNode> e : checks.entrySet())
-      rules.add(ruleReader.read(e.getValue(), places.get(e.getKey())));
-    known(suppressions, checks, files);
-    JsonNode base =
-        files.stream()
-            .filter(f -> f.tree().has("ruleSet"))
-            .reduce((a, b) -> b)
-            .orElseThrow()
-            .tree();
+    for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks.keySet()));
+    for (LayeredCheck check : checks.values()) {
+      if (check.has("partOf")) known(check.get("partOf"), check.text("partOf"), checks);
+    }
+    for (ConfigFile file : files) {
+      suppressions.addAll(suppressions(file, checks));
+      facts.addAll(factReader.facts(file));
+      assumptions.addAll(factReader.assumptions(file));
+    }
+    ConfigNode base = last(files, "ruleSet");
     List<String> layers =
         files.stream()
-            .filter(f -> f.tree().has("layer"))
-            .map(f -> f.tree().get("layer").asText() + " (" + f.name() + ")")
+            .filter(f -> f.root().has("layer"))
+            .map(f -> f.root().get("layer").text() + " (" + f.name() + ")")
             .toList();
     return new RuleSet(
-        base.get("ruleSet").asText(),
-        base.path("title").asText(""),
+        base.get("ruleSet").text(),
+        base.get("title").text(),
         digest(files),
         layers,
         rules,
         suppressions,
         facts,
         assumptions,
-        Guidelines.load(guideline));
+        guideline(last(files, "guideline").get("guideline")));
   }
 
-  private static void known(
-      List<RuleSet.Suppression> suppressions, Map<String, ObjectNode> checks, List<RuleFile> files)
-      throws RuleFileException {
-    for (RuleSet.Suppression s : suppressions) {
-      if (!s.check().isEmpty() && !checks.containsKey(s.check())) {
-        throw new RuleFileException(
-            s.file()
-                + ": suppresses the check "
-                + s.check()
-                + ", which does not exist; see clearbed explain");
-      }
+  private static void lay(ConfigFile file, Map<String, LayeredCheck> checks)
+      throws ConfigException {
+    Set<String> here = new HashSet<>();
+    for (ConfigNode check : file.root().get("checks").items()) {
+      String id = check.get("id").text();
+      if (!here.add(id)) throw check.fault("check " + id + " stands twice in this file");
+      checks.computeIfAbsent(id, name -> new LayeredCheck()).lay(check);
     }
   }
 
-  private static void suppressions(RuleFile file, List<RuleSet.Suppression> out) {
-    for (JsonNode s : file.tree().path("suppress")) {
+  private static ConfigNode last(List<ConfigFile> files, String key) throws ConfigException {
+    return files.stream()
+        .map(ConfigFile::root)
+        .filter(root -> root.has(key))
+        .reduce((earlier, later) -> later)
+        .orElseThrow(() -> files.get(0).root().fault("'" + key + "' is missing"));
+  }
+
+  private static MovementGuideline guideline(ConfigNode path) throws IOException {
+    return MovementGuideline.read(
+        StandardFiles.find(path.text())
+            .orElseThrow(() -> path.fault("there is no rulesets/" + path.text())));
+  }
+
+  private static void known(ConfigNode place, String check, Map<String, LayeredCheck> checks)
+      throws ConfigException {
+    if (!checks.containsKey(check))
+      throw place.unknown(check, "no check named " + check, checks.keySet());
+  }
+
+  private static List<RuleSet.Suppression> suppressions(
+      ConfigFile file, Map<String, LayeredCheck> checks) throws ConfigException {
+    List<RuleSet.Suppression> out = new ArrayList<>();
+    for (ConfigNode s : file.root().get("suppress").items()) {
+      if (!s.has("check") && !s.has("id")) throw s.fault("'check' or 'id' is missing");
+      if (s.has("check")) known(s.get("check"), s.get("check").text(), checks);
+      if (s.has("id")) known(s.get("id"), s.get("id").text().replaceFirst("/.*", ""), checks);
       out.add(
           new RuleSet.Suppression(
-              s.path("check").asText(""),
-              s.path("id").asText(""),
-              s.path("tag").asText(""),
-              s.get("reason").asText(),
+              s.get("check").text(),
+              s.get("id").text(),
+              s.get("tag").text(),
+              s.get("reason").text(),
               file.name()));
     }
+    return out;
   }
 
-  private static String digest(List<RuleFile> files) {
+  private static String digest(List<ConfigFile> files) {
     try {
       MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      for (RuleFile file : files) sha.update(file.text().getBytes(StandardCharsets.UTF_8));
+      for (ConfigFile file : files) sha.update(file.bytes());
       return HexFormat.of().formatHex(sha.digest());
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);

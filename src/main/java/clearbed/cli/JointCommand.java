@@ -1,5 +1,6 @@
 package clearbed.cli;
 
+import clearbed.base.config.StandardFiles;
 import clearbed.calc.Expansions;
 import clearbed.calc.Fit;
 import clearbed.calc.MovementDesign;
@@ -87,6 +88,6 @@ final class JointCommand implements Callable<Integer> {
     if (Files.isDirectory(guideline)) {
       throw new UsageFailure("--guideline: " + guideline + " is a folder; give a file");
     }
-    return MovementGuideline.read(guideline.toString(), Files.readAllBytes(guideline));
+    return MovementGuideline.read(StandardFiles.given(guideline));
   }
 }

@@ -1,6 +1,5 @@
 package clearbed.cli;
 
-import clearbed.check.RuleFileException;
 import clearbed.check.RuleSet;
 import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
@@ -36,8 +35,8 @@ final class RuleOptions {
   RuleSet load(Vocabulary vocabulary) {
     try {
       return new RuleSets(vocabulary).load(set, layers);
-    } catch (RuleFileException e) {
-      throw new UsageFailure(e.getMessage());
+    } catch (IOException e) {
+      throw new UsageFailure(Failures.oneLine(e));
     }
   }
 }

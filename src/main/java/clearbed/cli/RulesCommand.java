@@ -1,9 +1,9 @@
 package clearbed.cli;
 
-import clearbed.check.RuleFileException;
 import clearbed.check.RuleSet;
 import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -47,8 +47,8 @@ final class RulesCommand implements Callable<Integer> {
                     + rules.rules().size()
                     + " checks in force over "
                     + rules.name());
-      } catch (RuleFileException e) {
-        spec.commandLine().getErr().println(e.getMessage());
+      } catch (IOException e) {
+        spec.commandLine().getErr().println(Failures.oneLine(e));
         code = ExitCode.USAGE;
       }
     }

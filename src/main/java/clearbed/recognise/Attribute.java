@@ -3,6 +3,7 @@ package clearbed.recognise;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * An attribute of an entry, as the vocabulary defines it.
@@ -56,6 +57,11 @@ public record Attribute(
   /** True when the vocabulary has that term for it. */
   public boolean hasTerm(String term) {
     return words.terms().containsKey(term);
+  }
+
+  /** The names of its terms, in the order of the vocabulary. */
+  public Set<String> terms() {
+    return words.terms().keySet();
   }
 
   /** True when a text is one of its terms and no more. */

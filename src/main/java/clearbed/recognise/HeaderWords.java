@@ -1,7 +1,9 @@
 package clearbed.recognise;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import clearbed.base.config.ConfigNode;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,18 +22,20 @@ final class HeaderWords {
 
   /**
    * @param abbreviations short form to long form
-   * @param attributes with their headings as written
    */
-  HeaderWords(JsonNode abbreviations, JsonNode attributes, Map<String, Attribute> byId) {
-    abbreviations
-        .properties()
-        .forEach(e -> longForms.put(" " + e.getKey() + " ", " " + e.getValue().asText() + " "));
-    for (JsonNode attribute : attributes) {
-      for (JsonNode heading : attribute.path("headers")) {
-        Set<String> words = words(heading.asText());
-        // One word says too little out of its place.
-        if (words.size() >= 2) byWords.putIfAbsent(words, byId.get(attribute.get("id").asText()));
-      }
+  HeaderWords(ConfigNode abbreviations) {
+    for (ConfigNode form : abbreviations.entries())
+      longForms.put(" " + form.key() + " ", " " + form.text() + " ");
+  }
+
+  /**
+   * @param headings as written
+   */
+  void add(Attribute attribute, List<String> headings) {
+    for (String heading : headings) {
+      Set<String> words = words(heading);
+      // One word says too little out of its place.
+      if (words.size() >= 2) byWords.putIfAbsent(words, attribute);
     }
   }
 
@@ -57,7 +61,7 @@ final class HeaderWords {
 
   private static Set<String> words(String heading) {
     Set<String> words = new TreeSet<>();
-    for (String word : BETWEEN.split(heading.toLowerCase(java.util.Locale.ROOT).trim())) {
+    for (String word : BETWEEN.split(heading.toLowerCase(Locale.ROOT).trim())) {
       if (!word.isEmpty() && !word.equals("of")) words.add(PLURAL.matcher(word).replaceAll(""));
     }
     return words;

@@ -1,5 +1,7 @@
 package clearbed.recognise;
 
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -7,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
 
 /** A list of phrases of the vocabulary, ready to be looked for. */
 final class Phrases {
@@ -52,8 +55,10 @@ final class Phrases {
    * @param words shared by the phrases that are looked for in the same texts
    */
   Phrases(List<String> written, WordsHeld words) {
-    List<Phrase> compiled = new ArrayList<>();
-    for (String phrase : written) compiled.add(compile(phrase, words));
+    this(words, new ArrayList<>(written.stream().map(phrase -> compile(phrase, words)).toList()));
+  }
+
+  private Phrases(WordsHeld words, List<Phrase> compiled) {
     compiled.sort(Comparator.comparingInt(Phrase::length).reversed());
     phrases = compiled.toArray(Phrase[]::new);
     this.words = words;
@@ -64,6 +69,19 @@ final class Phrases {
     long first = 0;
     for (Phrase p : phrases) first |= p.start().isEmpty() ? -1 : bit(p.start().charAt(0));
     starts = first;
+  }
+
+  /** The phrases of a list of the vocabulary. */
+  static Phrases of(ConfigNode list, WordsHeld words) throws ConfigException {
+    List<Phrase> compiled = new ArrayList<>();
+    for (ConfigNode item : list.items()) {
+      try {
+        compiled.add(compile(item.text(), words));
+      } catch (PatternSyntaxException e) {
+        throw item.fault("not a regular expression: " + e.getDescription() + ": " + item.text());
+      }
+    }
+    return new Phrases(words, compiled);
   }
 
   private static long bit(char c) {
@@ -147,8 +165,9 @@ final class Phrases {
   private static Phrase compile(String phrase, WordsHeld held) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
+      Pattern pattern = Pattern.compile(body, Pattern.CASE_INSENSITIVE);
       int[] needed = Needed.by(body).stream().mapToInt(held::number).toArray();
-      return new Phrase(Pattern.compile(body, Pattern.CASE_INSENSITIVE), needed, "", 40);
+      return new Phrase(pattern, needed, "", 40);
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;

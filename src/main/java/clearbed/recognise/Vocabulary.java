@@ -1,10 +1,9 @@
 package clearbed.recognise;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigFile;
+import clearbed.base.config.ConfigNode;
+import clearbed.base.config.StandardFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +11,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 
 /** The words of the trade, from {@code rulesets/vocabulary/*.yaml}: read once, never changed. */
@@ -31,121 +33,63 @@ public final class Vocabulary {
           "vocabulary/language.yaml",
           "vocabulary/schedules.yaml");
 
+  /** Parts of the work that no word shows. */
+  private static final Set<String> WORDLESS = Set.of("process", "location");
+
   private final WordsHeld wordsHeld = new WordsHeld();
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
-  private final Map<String, Phrases> families = new LinkedHashMap<>();
+  private final Map<String, Phrases> families;
   private final Map<String, StandardInfo> standards = new LinkedHashMap<>();
-  private final Map<String, Phrases> otherTile = new LinkedHashMap<>();
+  private final Map<String, Phrases> otherTile;
   private final List<SectionRole> sections = new ArrayList<>();
   private final Map<String, String> sectionTitles = new LinkedHashMap<>();
   private final Map<String, List<String>> covers = new LinkedHashMap<>();
-  private final Map<String, Phrases> exposurePlaces = new LinkedHashMap<>();
-  private final Map<String, Phrases> surfacePlaces = new LinkedHashMap<>();
+  private final Map<String, Phrases> exposurePlaces;
+  private final Map<String, Phrases> surfacePlaces;
   private final Map<String, Phrases> language = new LinkedHashMap<>();
-  private final Map<String, Phrases> surfaceHeaders = new LinkedHashMap<>();
+  private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
   private final String placeLead;
 
-  private Vocabulary(
-      JsonNode attributes,
-      JsonNode families,
-      JsonNode materials,
-      JsonNode sections,
-      JsonNode standards,
-      JsonNode language,
-      JsonNode schedules) {
-    this.attributes = attributes(attributes.get("attributes"), language.get("groups"));
-    this.attributes.forEach(a -> byId.put(a.id(), a));
-    families
-        .get("families")
-        .properties()
-        .forEach(e -> this.families.put(e.getKey(), phrases(e.getValue())));
-    materials
-        .get("otherTile")
-        .properties()
-        .forEach(e -> otherTile.put(e.getKey(), phrases(e.getValue())));
+  private Vocabulary() throws IOException {
+    ConfigNode words = file("language");
+    ConfigNode schedules = file("schedules");
+    ConfigNode materials = file("materials");
+    headerWords = new HeaderWords(schedules.get("abbreviations"));
+    families = phrasesByName(file("families").get("families"));
+    attributes = attributes(file("attributes").get("attributes"), words.get("groups"));
+    otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
         List.of("glassTile", "glassTileAbroad", "glassAlone", "notTile", "namedOnly"))
-      this.language.put(list, phrases(materials.get(list)));
-    for (JsonNode s : sections.get("sections")) {
-      this.sections.add(
-          new SectionRole(
-              s.get("number").asText(),
-              s.get("scope").asText().equals("article"),
-              strings(s.get("families")),
-              strings(s.get("only"))));
-    }
-    for (JsonNode t : sections.get("titles"))
-      sectionTitles.put(t.get("title").asText(), t.get("as").asText());
-    for (JsonNode s : standards.get("standards")) {
-      StandardInfo info = standard(s);
-      this.standards.put(info.designation(), info);
-    }
-    language
-        .get("negation")
-        .properties()
-        .forEach(e -> this.language.put("negation." + e.getKey(), phrases(e.getValue())));
+      language.put(list, phrases(materials.get(list)));
+    sections(file("sections"));
+    for (ConfigNode standard : file("standards").get("standards").items()) standard(standard);
+    for (ConfigNode list : words.get("negation").entries())
+      language.put("negation." + list.key(), phrases(list));
     for (String list : List.of("open", "vague", "empty", "ditto", "references", "except"))
-      this.language.put(list, phrases(language.get(list)));
+      language.put(list, phrases(words.get(list)));
     for (String list : List.of("tag", "material", "roomNumber", "filler", "elsewhere"))
-      this.language.put("schedule." + list, phrases(schedules.get(list)));
-    schedules
-        .get("surfaces")
-        .properties()
-        .forEach(e -> surfaceHeaders.put(e.getKey(), phrases(e.getValue())));
-    headerWords =
-        new HeaderWords(schedules.get("abbreviations"), attributes.get("attributes"), byId);
-    JsonNode places = language.get("places");
-    placeLead = places.get("lead").asText();
-    places
-        .get("exposure")
-        .properties()
-        .forEach(e -> exposurePlaces.put(e.getKey(), phrases(e.getValue())));
-    places
-        .get("surface")
-        .properties()
-        .forEach(e -> surfacePlaces.put(e.getKey(), phrases(e.getValue())));
-    language.get("covers").properties().forEach(e -> covers.put(e.getKey(), strings(e.getValue())));
+      language.put("schedule." + list, phrases(schedules.get(list)));
+    surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
+    ConfigNode places = words.get("places");
+    placeLead = regex(places.get("lead"));
+    surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
+    exposurePlaces = phrasesByName(places.get("exposure"));
+    covers(words.get("covers"), places.get("exposure"));
+  }
+
+  private static ConfigNode file(String name) throws IOException {
+    return ConfigFile.read(StandardFiles.open("vocabulary/" + name + ".yaml"), name).root();
   }
 
   /**
    * Reads the vocabulary that ships with the tool, or the edited one beside the installed program.
    *
-   * @throws IOException naming the file and the reason, when one cannot be read or understood
+   * @throws IOException naming file, line and reason, when one cannot be read or understood
    */
   public static Vocabulary standard() throws IOException {
-    List<JsonNode> trees = new ArrayList<>();
-    for (String file : FILES) trees.add(tree(StandardFiles.open(file)));
-    try {
-      return new Vocabulary(
-          trees.get(0),
-          trees.get(1),
-          trees.get(2),
-          trees.get(3),
-          trees.get(4),
-          trees.get(5),
-          trees.get(6));
-    } catch (NullPointerException | IllegalArgumentException e) {
-      String why =
-          e instanceof PatternSyntaxException p
-              ? "pattern not understood: " + p.getPattern()
-              : String.valueOf(e.getMessage());
-      throw new IOException("rulesets/vocabulary: " + why, e);
-    }
-  }
-
-  private static JsonNode tree(StandardFiles.Source source) throws IOException {
-    JsonNode prepared = PreparedTree.of(source);
-    if (prepared != null) return prepared;
-    try {
-      return new ObjectMapper(new YAMLFactory()).readTree(source.bytes());
-    } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-      int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-      throw new IOException(
-          source.name() + ":" + line + ": " + e.getOriginalMessage().lines().findFirst().orElse(""),
-          e);
-    }
+    return new Vocabulary();
   }
 
   public List<Attribute> attributes() {
@@ -155,6 +99,25 @@ public final class Vocabulary {
   /** The attribute of that name, or empty. */
   public Optional<Attribute> attribute(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /** The attribute that the text of a node names. */
+  public Attribute attribute(ConfigNode node) throws ConfigException {
+    return attribute(node, node.text());
+  }
+
+  /** The attribute of a name that a file gives. */
+  public Attribute attribute(ConfigNode place, String id) throws ConfigException {
+    Attribute attribute = byId.get(id);
+    if (attribute == null) throw place.unknown(id, "no attribute named " + id, byId.keySet());
+    return attribute;
+  }
+
+  /** What a fact may be limited to: exposures, and places that cover some. */
+  public Set<String> exposures() {
+    Set<String> out = new TreeSet<>(byId.get("location.exposure").terms());
+    out.addAll(covers.keySet());
+    return out;
   }
 
   /** The label of an attribute; its name when the vocabulary has none. */
@@ -261,90 +224,98 @@ public final class Vocabulary {
         .orElse("");
   }
 
-  private List<Attribute> attributes(JsonNode nodes, JsonNode groups) {
-    List<Attribute> out = new ArrayList<>();
-    for (JsonNode n : nodes) {
-      Map<String, Phrases> terms = new LinkedHashMap<>();
-      if (n.has("terms"))
-        n.get("terms").properties().forEach(e -> terms.put(e.getKey(), phrases(e.getValue())));
-      Dimension dimension =
-          n.has("dimension")
-              ? Dimension.valueOf(n.get("dimension").asText().toUpperCase(Locale.ROOT))
-              : null;
-      out.add(
-          new Attribute(
-              n.get("id").asText(),
-              n.get("label").asText(),
-              n.get("family").asText(),
-              Attribute.Kind.valueOf(n.get("kind").asText().toUpperCase(Locale.ROOT)),
-              n.path("single").asBoolean(),
-              n.has("needs"),
-              n.path("alone").asBoolean(),
-              dimension,
-              plausible(n, dimension),
-              new Attribute.Words(
-                  phrases(n.get("headers")),
-                  phrases(n.get("cues")),
-                  together(n.path("together"), groups),
-                  phrases(n.get("not")),
-                  terms)));
+  private List<Attribute> attributes(ConfigNode list, ConfigNode shared) throws ConfigException {
+    Map<String, Phrases> groups = phrasesByName(shared);
+    AttributeReader reader = new AttributeReader(groups, wordsHeld);
+    for (ConfigNode n : list.items()) {
+      Attribute attribute = reader.read(n);
+      family(n.get("family"));
+      headerWords.add(attribute, n.get("headers").texts());
+      if (byId.put(attribute.id(), attribute) != null)
+        throw n.get("id").fault(attribute.id() + " stands twice in this file");
     }
-    return List.copyOf(out);
+    return List.copyOf(byId.values());
   }
 
-  /** Each a map of groups: words, or the name of a group of {@code language.yaml}. */
-  private Together together(JsonNode nodes, JsonNode shared) {
-    List<Together.Set> sets = new ArrayList<>();
-    for (JsonNode set : nodes) {
-      List<Phrases> groups = new ArrayList<>();
-      Phrases without = new Phrases(List.of(), wordsHeld);
-      for (Map.Entry<String, JsonNode> group : set.properties()) {
-        Phrases words = group(group.getValue(), shared);
-        if (group.getKey().equals("without")) without = words;
-        else groups.add(words);
-      }
-      sets.add(new Together.Set(groups, without));
+  private void sections(ConfigNode file) throws ConfigException {
+    for (ConfigNode s : file.get("sections").items()) {
+      for (ConfigNode family : s.get("families").items()) family(family);
+      for (ConfigNode id : s.get("only").items()) attribute(id);
+      sections.add(
+          new SectionRole(
+              s.get("number").text(),
+              s.get("scope").text().equals("article"),
+              s.get("families").texts(),
+              s.get("only").texts()));
     }
-    return new Together(sets);
+    for (ConfigNode t : file.get("titles").items()) {
+      if (role(t.get("as").text(), "").isEmpty())
+        throw t.get("as").fault("'" + t.get("as").text() + "' is no section of this file");
+      sectionTitles.put(t.get("title").text(), t.get("as").text());
+    }
   }
 
-  private Phrases group(JsonNode node, JsonNode shared) {
-    if (!node.isTextual()) return phrases(node);
-    JsonNode named = shared.get(node.asText());
-    if (named == null) throw new IllegalArgumentException("no group " + node.asText());
-    return phrases(named);
+  private void standard(ConfigNode n) throws ConfigException {
+    StandardInfo info =
+        new StandardInfo(
+            n.get("designation").text(),
+            n.get("subject").text(),
+            n.get("states").texts(),
+            n.get("families").texts(),
+            n.get("status").text(),
+            n.get("successor").text(),
+            n.get("mark").text());
+    for (ConfigNode id : n.get("states").items()) attribute(id);
+    for (ConfigNode family : n.get("families").items()) family(family);
+    if (standards.put(info.designation(), info) != null)
+      throw n.get("designation").fault(info.designation() + " stands twice in this file");
   }
 
-  private static Content.Amount plausible(JsonNode node, Dimension dimension) {
-    if (!node.has("plausible")) return null;
-    String[] ends = node.get("plausible").asText().split(" to ");
-    Content.Amount low =
-        Quantities.parse(ends[0], dimension)
-            .orElseThrow(() -> new IllegalArgumentException("plausible: " + node.get("plausible")));
-    Content.Amount high =
-        Quantities.parse(ends[1], dimension)
-            .orElseThrow(() -> new IllegalArgumentException("plausible: " + node.get("plausible")));
-    return new Content.Amount(low.low(), high.high(), clearbed.model.Bound.EXACT);
+  private static String regex(ConfigNode node) throws ConfigException {
+    try {
+      return Pattern.compile(node.text()).pattern();
+    } catch (PatternSyntaxException e) {
+      throw node.fault("not a regular expression: " + e.getDescription());
+    }
   }
 
-  private static StandardInfo standard(JsonNode n) {
-    return new StandardInfo(
-        n.get("designation").asText(),
-        n.get("subject").asText(),
-        strings(n.get("states")),
-        strings(n.get("families")),
-        n.get("status").asText(),
-        n.path("successor").asText(""),
-        n.get("mark").asText());
+  private void covers(ConfigNode map, ConfigNode places) throws ConfigException {
+    for (ConfigNode place : places.entries()) {
+      if (!map.has(place.key())) term(place, place.key(), "location.exposure");
+    }
+    for (ConfigNode place : map.entries()) {
+      if (!places.has(place.key()))
+        throw place.unknown(place.key(), "no place named " + place.key(), exposurePlaces.keySet());
+      for (ConfigNode term : place.items()) term(term, term.text(), "location.exposure");
+      covers.put(place.key(), place.texts());
+    }
   }
 
-  private Phrases phrases(JsonNode node) {
-    return new Phrases(strings(node), wordsHeld);
+  private Phrases phrases(ConfigNode list) throws ConfigException {
+    return Phrases.of(list, wordsHeld);
   }
 
-  private static List<String> strings(JsonNode node) {
-    List<String> out = new ArrayList<>();
-    if (node != null) node.forEach(item -> out.add(item.asText()));
+  private Map<String, Phrases> phrasesByName(ConfigNode map) throws ConfigException {
+    Map<String, Phrases> out = new LinkedHashMap<>();
+    for (ConfigNode list : map.entries()) out.put(list.key(), phrases(list));
     return out;
+  }
+
+  private Map<String, Phrases> phrasesByTerm(ConfigNode map, String attribute)
+      throws ConfigException {
+    for (ConfigNode list : map.entries()) term(list, list.key(), attribute);
+    return phrasesByName(map);
+  }
+
+  private void term(ConfigNode place, String word, String attribute) throws ConfigException {
+    Attribute of = attribute(place, attribute);
+    if (!of.hasTerm(word))
+      throw place.unknown(word, "'" + word + "' is not a term of " + attribute, of.terms());
+  }
+
+  private void family(ConfigNode name) throws ConfigException {
+    if (!WORDLESS.contains(name.text()) && !families.containsKey(name.text()))
+      throw name.unknown(
+          name.text(), "no family named " + name.text() + " in families.yaml", families.keySet());
   }
 }

@@ -2,8 +2,8 @@ package clearbed.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.recognise.PreparedTree;
-import clearbed.recognise.StandardFiles;
+import clearbed.base.config.PreparedTree;
+import clearbed.base.config.StandardFiles;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 

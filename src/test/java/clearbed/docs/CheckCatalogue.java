@@ -2,7 +2,6 @@ package clearbed.docs;
 
 import clearbed.check.Expectation;
 import clearbed.check.Rule;
-import clearbed.check.RuleFileException;
 import clearbed.check.RuleSet;
 import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
@@ -26,7 +25,7 @@ final class CheckCatalogue {
     this.metric = metric;
   }
 
-  static CheckCatalogue ofTheRuleSets() throws IOException, RuleFileException {
+  static CheckCatalogue ofTheRuleSets() throws IOException {
     Vocabulary vocabulary = Vocabulary.standard();
     RuleSets sets = new RuleSets(vocabulary);
     return new CheckCatalogue(

@@ -1,7 +1,8 @@
-package clearbed.recognise;
+package clearbed.base.config;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.recognise.Vocabulary;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;

@@ -1,9 +1,8 @@
-package clearbed.recognise;
+package clearbed.base.config;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -42,7 +41,7 @@ public final class PreparedTree {
         byte[] bytes = Files.readAllBytes(file);
         ObjectNode prepared = new ObjectMapper().createObjectNode();
         prepared.put(SUM, sum(bytes));
-        prepared.set(TREE, new ObjectMapper(new YAMLFactory()).readTree(bytes));
+        prepared.set(TREE, YamlTree.parse(file.toString(), bytes).json());
         Files.writeString(file.resolveSibling(file.getFileName() + ".json"), prepared.toString());
       }
     }

@@ -1,0 +1,55 @@
+package clearbed.base.config;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.List;
+
+/** A YAML file of ours that its schema accepts. */
+public final class ConfigFile {
+  private final String name;
+  private final byte[] bytes;
+  private final JsonNode tree;
+
+  private ConfigFile(String name, byte[] bytes, JsonNode tree) {
+    this.name = name;
+    this.bytes = bytes;
+    this.tree = tree;
+  }
+
+  /**
+   * Reads a file. One that is as it was shipped is known to be valid, and not looked at again.
+   *
+   * @param kind of file: its schema is {@code KIND.schema.json}
+   * @throws ConfigException naming file, line and reason of every fault
+   */
+  public static ConfigFile read(StandardFiles.Source source, String kind) throws IOException {
+    JsonNode shipped = PreparedTree.of(source);
+    if (shipped != null) return new ConfigFile(source.name(), source.bytes(), shipped);
+    YamlTree yaml = YamlTree.parse(source.name(), source.bytes());
+    JsonNode tree = yaml.json();
+    SchemaCheck.of(source.name(), yaml, tree, kind);
+    return new ConfigFile(source.name(), source.bytes(), tree);
+  }
+
+  /** The file as people know it. */
+  public String name() {
+    return name;
+  }
+
+  /** As it lies on the disk. */
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+
+  public ConfigNode root() {
+    return new ConfigNode(this, null, "", tree);
+  }
+
+  ConfigException fault(List<String> path, String reason) {
+    try {
+      return ConfigException.at(name, YamlTree.parse(name, bytes).line(path), reason);
+    } catch (ConfigException e) {
+      return e;
+    }
+  }
+}
