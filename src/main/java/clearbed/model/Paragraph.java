@@ -9,7 +9,7 @@ package clearbed.model;
  * @param listLevel depth of automatic numbering from 0, or -1 when the paragraph is not numbered
  *     automatically
  * @param text the words, without the label
- * @param region where on the page: body, header, footer, note
+ * @param region where on the page: body, header, footer, note; or a remark of a person
  */
 public record Paragraph(
     Origin origin, String label, int headingLevel, int listLevel, String text, Region region)
@@ -20,7 +20,8 @@ public record Paragraph(
     BODY,
     HEADER,
     FOOTER,
-    NOTE
+    NOTE,
+    COMMENT
   }
 
   public static Paragraph body(Origin origin, String text) {
