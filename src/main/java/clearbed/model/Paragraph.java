@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import java.util.Optional;
+
 /**
  * One paragraph of running text.
  *
@@ -22,6 +24,19 @@ public record Paragraph(
     FOOTER,
     NOTE,
     COMMENT
+  }
+
+  /** True for words that hang on others and stand over nothing: a footnote, a comment. */
+  public boolean isAside() {
+    boolean note = region == Region.NOTE && origin.part() != null && origin.part().endsWith("note");
+    return note || region == Region.COMMENT;
+  }
+
+  /** What a person said of a cell of a table. */
+  public static Optional<Paragraph> remark(Table table, Table.Cell cell) {
+    if (cell.remark().isBlank()) return Optional.empty();
+    Origin origin = table.origin(cell).withText(cell.remark()).withPart("comment");
+    return Optional.of(new Paragraph(origin, "", 0, -1, cell.remark(), Region.COMMENT));
   }
 
   public static Paragraph body(Origin origin, String text) {
