@@ -48,12 +48,14 @@ final class Gaps {
 
   /** What the marks on words of a paragraph at this place say. */
   void add(Origin origin, MarkedText text) {
-    for (MarkedText.Piece piece : text.pieces()) {
-      if (piece.mark().takesAway()) {
-        add(origin.withText(piece.words()), piece.mark().reason(), piece.mark().fate());
-      } else {
-        goOn(origin, piece);
-      }
+    for (MarkedText.Piece piece : text.pieces()) add(origin, piece);
+  }
+
+  void add(Origin origin, MarkedText.Piece piece) {
+    if (piece.mark().takesAway()) {
+      add(origin.withText(piece.words()), piece.mark().reason(), piece.mark().fate());
+    } else {
+      goOn(origin, piece);
     }
   }
 

@@ -57,7 +57,7 @@ final class MarkedText {
   }
 
   private boolean endsBlank() {
-    return words.length() == 0 || isBlank(words.charAt(words.length() - 1));
+    return words.length() == 0 || isBlank(last());
   }
 
   private static boolean isSpace(char c) {
@@ -75,6 +75,20 @@ final class MarkedText {
   /** For words of the reader's own, such as brackets around a blank to be filled in. */
   StringBuilder words() {
     return words;
+  }
+
+  /** The last character of the words in force, or 0. */
+  char last() {
+    return words.length() == 0 ? 0 : words.charAt(words.length() - 1);
+  }
+
+  boolean isEmpty() {
+    return words.length() == 0 && pieces.isEmpty();
+  }
+
+  /** True when words were taken away. */
+  boolean isCut() {
+    return pieces.stream().anyMatch(piece -> piece.marks.stream().anyMatch(Mark::takesAway));
   }
 
   int length() {
