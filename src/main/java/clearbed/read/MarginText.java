@@ -38,6 +38,10 @@ final class MarginText {
   static void tell(Gaps gaps, String document, String part, List<String> words) {
     if (words.isEmpty()) return;
     Origin origin = Origin.ofDocument(document).withPart(part).withText(String.join(" / ", words));
-    gaps.add(origin, "a page " + part + ": no requirement by itself", Fate.PASSED_OVER);
+    gaps.add(origin, reason(part), Fate.PASSED_OVER);
+  }
+
+  static String reason(String part) {
+    return "a page " + part + ": no requirement by itself";
   }
 }

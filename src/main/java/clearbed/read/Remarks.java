@@ -4,6 +4,8 @@ package clearbed.read;
 final class Remarks {
   static final String COMMENT = "a person's comment, no requirement; what it leaves open is open";
 
+  static final String PLAIN = "a person's comment, no requirement";
+
   private Remarks() {}
 
   /**
