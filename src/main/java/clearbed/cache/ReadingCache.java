@@ -22,7 +22,7 @@ import java.util.function.Supplier;
  */
 public final class ReadingCache {
   /** Version of the layout of an entry. */
-  static final int LAYOUT = 0x52430004;
+  static final int LAYOUT = 0x52430005;
 
   private final CacheFolder folder;
   private final String program;

@@ -9,6 +9,7 @@ import clearbed.model.Report;
 import clearbed.model.Value;
 import clearbed.read.ReadOptions;
 import clearbed.recognise.Vocabulary;
+import clearbed.report.LeftOut;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Spec;
     description =
         "Show what was understood: entries, values, where each came from; what was not read and why.")
 final class ReadCommand implements Callable<Integer> {
+  private static final int LONGEST_WORDS = 100;
+
   @Spec CommandSpec spec;
 
   @Parameters(arity = "1..*", paramLabel = "PATH", description = "Documents, folders or zip files.")
@@ -54,6 +57,7 @@ final class ReadCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));
+    LeftOut.lines(understanding.summaries(), "see above", Terminal.width()).forEach(out::println);
     if (understanding.project().glass().isEmpty()) noEntry(out, understanding.project());
     for (Entry entry : understanding.project().entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
@@ -96,7 +100,25 @@ final class ReadCommand implements Callable<Integer> {
             + (d.reason().isEmpty() ? "" : ": " + OneLine.of(d.reason()))
             + entries);
     for (Document.Gap gap : d.skipped())
-      out.println("    not read: " + gap.origin().place() + ": " + OneLine.of(gap.reason()));
+      out.println("    " + fate(gap) + ": " + gap.origin().place() + ": " + words(gap));
+  }
+
+  private static String fate(Document.Gap gap) {
+    return switch (gap.fate()) {
+      case UNREAD -> "not read";
+      case NOT_IN_FORCE -> "not in force";
+      case PASSED_OVER -> "passed over";
+      case READ -> "note";
+    };
+  }
+
+  /** The reason, and the words where they are known and no longer than a line. */
+  private static String words(Document.Gap gap) {
+    String reason = OneLine.of(gap.reason());
+    if (gap.origin().text() == null) return reason;
+    String words = OneLine.of(gap.origin().text());
+    boolean isLong = words.length() > LONGEST_WORDS;
+    return reason + ": \"" + (isLong ? words.substring(0, LONGEST_WORDS) + "\u2026" : words) + "\"";
   }
 
   private static void entry(PrintWriter out, Vocabulary vocabulary, Entry entry) {

@@ -14,6 +14,8 @@ import java.util.Objects;
  * @param paragraph ordinal of the paragraph in the document from 1, or null
  * @param heading number of the article or clause it stands under, such as {@code 2.3 B}, or null
  * @param text the words as written, or null
+ * @param part what stands outside the running text: {@code footnote}, {@code header}, {@code
+ *     comment}; null within it
  */
 public record Origin(
     String document,
@@ -22,7 +24,19 @@ public record Origin(
     Integer page,
     Integer paragraph,
     String heading,
-    String text) {
+    String text,
+    String part) {
+
+  public Origin(
+      String document,
+      String sheet,
+      String cell,
+      Integer page,
+      Integer paragraph,
+      String heading,
+      String text) {
+    this(document, sheet, cell, page, paragraph, heading, text, null);
+  }
 
   /** The whole document, no closer place. */
   public static Origin ofDocument(String document) {
@@ -34,15 +48,20 @@ public record Origin(
   }
 
   public Origin withText(String words) {
-    return new Origin(document, sheet, cell, page, paragraph, heading, words);
+    return new Origin(document, sheet, cell, page, paragraph, heading, words, part);
   }
 
   public Origin withHeading(String number) {
-    return new Origin(document, sheet, cell, page, paragraph, number, text);
+    return new Origin(document, sheet, cell, page, paragraph, number, text, part);
   }
 
   public Origin withCell(String address) {
-    return new Origin(document, sheet, address, page, paragraph, heading, text);
+    return new Origin(document, sheet, address, page, paragraph, heading, text, part);
+  }
+
+  /** The same place, outside the running text. */
+  public Origin withPart(String name) {
+    return new Origin(document, sheet, cell, page, paragraph, heading, text, name);
   }
 
   // What Java makes of a record is slow without its second compiler, and these are sought by the
@@ -57,7 +76,8 @@ public record Origin(
             && Objects.equals(sheet, o.sheet)
             && Objects.equals(page, o.page)
             && Objects.equals(heading, o.heading)
-            && Objects.equals(text, o.text);
+            && Objects.equals(text, o.text)
+            && Objects.equals(part, o.part);
   }
 
   /** Of document, sheet, cell and paragraph, which are nearly always enough. */
@@ -75,6 +95,7 @@ public record Origin(
     if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
     if (cell != null) out.append(", cell ").append(cell);
     else if (paragraph != null && heading == null) out.append(", paragraph ").append(paragraph);
+    if (part != null) out.append(", ").append(part);
     return out.toString();
   }
 }

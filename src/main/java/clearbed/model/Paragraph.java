@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import java.util.Optional;
+
 /**
  * One paragraph of running text.
  *
@@ -9,7 +11,7 @@ package clearbed.model;
  * @param listLevel depth of automatic numbering from 0, or -1 when the paragraph is not numbered
  *     automatically
  * @param text the words, without the label
- * @param region where on the page: body, header, footer, note
+ * @param region where on the page: body, header, footer, note; or a remark of a person
  */
 public record Paragraph(
     Origin origin, String label, int headingLevel, int listLevel, String text, Region region)
@@ -20,7 +22,21 @@ public record Paragraph(
     BODY,
     HEADER,
     FOOTER,
-    NOTE
+    NOTE,
+    COMMENT
+  }
+
+  /** True for words that hang on others and stand over nothing: a footnote, a comment. */
+  public boolean isAside() {
+    boolean note = region == Region.NOTE && origin.part() != null && origin.part().endsWith("note");
+    return note || region == Region.COMMENT;
+  }
+
+  /** What a person said of a cell of a table. */
+  public static Optional<Paragraph> remark(Table table, Table.Cell cell) {
+    if (cell.remark().isBlank()) return Optional.empty();
+    Origin origin = table.origin(cell).withText(cell.remark()).withPart("comment");
+    return Optional.of(new Paragraph(origin, "", 0, -1, cell.remark(), Region.COMMENT));
   }
 
   public static Paragraph body(Origin origin, String text) {

@@ -20,7 +20,7 @@ import java.util.List;
  */
 public final class DocumentCodec {
   /** Raised whenever the layout or the model's records change; other versions are refused. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   private static final int CONTINUED = 1;
   private static final int SPANS = 2;
@@ -49,6 +49,7 @@ public final class DocumentCodec {
     for (Gap gap : document.gaps()) {
       write(out, gap.origin());
       out.text(gap.reason());
+      out.number(gap.fate().ordinal());
     }
     return out.sealed(VERSION);
   }
@@ -68,7 +69,9 @@ public final class DocumentCodec {
     List<Block> blocks = new ArrayList<>();
     for (int left = in.count(); left > 0; left--) blocks.add(block(in));
     List<Gap> gaps = new ArrayList<>();
-    for (int left = in.count(); left > 0; left--) gaps.add(new Gap(origin(in), in.text()));
+    for (int left = in.count(); left > 0; left--) {
+      gaps.add(new Gap(origin(in), in.text(), in.oneOf(Document.Fate.values())));
+    }
     in.requireEnd();
     return new Document(path, format, status, reason, blocks, gaps);
   }
@@ -124,6 +127,7 @@ public final class DocumentCodec {
     out.numberOrNull(origin.paragraph());
     out.text(origin.heading());
     out.text(origin.text());
+    out.text(origin.part());
   }
 
   private static Block block(PackedInput in) throws DamagedDocument {
@@ -180,6 +184,7 @@ public final class DocumentCodec {
         in.text(),
         in.numberOrNull(),
         in.numberOrNull(),
+        in.text(),
         in.text(),
         in.text());
   }

@@ -10,10 +10,12 @@ final class ExcelText {
   private ExcelText() {}
 
   static String of(String raw) {
-    return CleanText.of(raw.contains("_x") ? unescaped(raw) : raw);
+    return CleanText.of(unescaped(raw));
   }
 
-  private static String unescaped(String raw) {
+  /** With blanks and all, as a part of a text. */
+  static String unescaped(String raw) {
+    if (!raw.contains("_x")) return raw;
     Matcher matcher = ESCAPE.matcher(raw);
     return matcher.replaceAll(
         m -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(m.group(1), 16))));

@@ -15,7 +15,7 @@ enum Format {
   TXT("txt", "a text file", TextReader::new),
   MD("md", "a text file", TextReader::new),
   ODS("ods", "an OpenDocument spreadsheet", OdsReader::new),
-  ODT("odt", "an OpenDocument text", () -> new MarkupReader("odt")),
+  ODT("odt", "an OpenDocument text", OdtReader::new),
   DOC("doc", "a Word document", () -> new MarkupReader("doc")),
   RTF("rtf", "an RTF document", () -> new MarkupReader("rtf")),
   HTML("html", "a web page", () -> new MarkupReader("html")),

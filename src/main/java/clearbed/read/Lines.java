@@ -102,13 +102,16 @@ final class Lines {
     StringBuilder text = new StringBuilder();
     Glyph last = null;
     boolean blank = false;
+    double reach = 0;
     for (Glyph g : row) {
-      if (g.isBlank()) {
+      if (g.isBlank() || g.struck()) {
+        // What is struck through says nothing, and keeps its room.
+        if (g.struck()) reach = Math.max(reach, g.x1());
         blank = true;
         continue;
       }
       if (last != null && isSecondPrint(g, last)) continue;
-      double gap = last == null ? 0 : g.x0() - last.x1();
+      double gap = last == null ? 0 : g.x0() - Math.max(reach, last.x1());
       if (last != null
           && (gap > COLUMN_GAP * g.size() || gap > 0.1 * g.size() && isRuledApart(last, g))) {
         segments.add(segment(run, text));

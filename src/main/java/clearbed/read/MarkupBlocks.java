@@ -3,11 +3,13 @@ package clearbed.read;
 import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
-import clearbed.model.Paragraph;
 import clearbed.model.Paragraph.Region;
+import clearbed.model.Table;
+import clearbed.read.BlockList.Aside;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -16,7 +18,8 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Builds blocks from XHTML: paragraphs and list items with an ordinal, headings with their level,
- * tables with spans. A table within a cell becomes a table of its own.
+ * tables with spans. A table within a cell becomes a table of its own; what hangs on a paragraph
+ * follows it.
  */
 final class MarkupBlocks extends DefaultHandler {
   private static final Set<String> BREAKS =
@@ -55,56 +58,78 @@ final class MarkupBlocks extends DefaultHandler {
 
   /** Their words are not shown. */
   private static final Set<String> UNSEEN =
-      Set.of("head", "script", "style", "title", "template", "noscript", "del");
+      Set.of("head", "script", "style", "title", "template", "noscript");
+
+  private static final Set<String> STRUCK = Set.of("s", "strike", "del");
 
   private final String document;
   private final boolean sheets;
-  private final List<Block> blocks = new ArrayList<>();
-  private final List<Gap> gaps = new ArrayList<>();
+  private final Set<String> struckClasses;
+  private final BlockList blocks;
   private final Deque<MarkupTable> tables = new ArrayDeque<>();
-  private final Deque<StringBuilder> outerText = new ArrayDeque<>();
+  private final Deque<MarkedText> outerText = new ArrayDeque<>();
   private final Deque<Region> regions = new ArrayDeque<>();
   private final Deque<Integer> lists = new ArrayDeque<>();
+  private final Deque<Aside> asides = new ArrayDeque<>();
+  private final Deque<MarkedText> interrupted = new ArrayDeque<>();
+  private final List<Aside> waiting = new ArrayList<>();
+  private final List<Aside> waitingForTable = new ArrayList<>();
+  private final Deque<Set<Mark>> outerMarks = new ArrayDeque<>();
   private final RtfRows rtfRows = new RtfRows(this::addParagraph, this::addTable);
-  private StringBuilder text = new StringBuilder();
+  private MarkedText text = new MarkedText();
+
+  /** Of the elements that are open. */
+  private Set<Mark> marks = Set.of();
+
+  /** Of words from somewhere to somewhere, whatever elements end between. */
+  private Set<Mark> held = Set.of();
+
   private int heading;
   private int unseen;
   private int preformatted;
-  private int ordinal;
   private String label = "";
   private boolean inItem;
 
   /**
    * @param sheets true when tables are sheets of a workbook
+   * @param struckClasses of elements whose words the page strikes through
    */
-  MarkupBlocks(String document, boolean sheets) {
+  MarkupBlocks(String document, boolean sheets, Set<String> struckClasses) {
     this.document = document;
     this.sheets = sheets;
+    this.struckClasses = struckClasses;
+    this.blocks = new BlockList(document);
   }
 
   List<Block> blocks() {
     flush();
     rtfRows.end();
-    return blocks;
+    blocks.tell(waiting);
+    return blocks.blocks();
   }
 
+  /** To be asked after {@link #blocks()}. */
   List<Gap> gaps() {
-    return gaps;
+    return blocks.gaps();
   }
 
   void gap(String reason) {
-    gaps.add(new Gap(Origin.ofDocument(document), reason));
+    blocks.gap(reason);
   }
 
   @Override
   public void startElement(String uri, String local, String qName, Attributes attributes) {
     GivenUp.check();
     String name = local.toLowerCase(Locale.ROOT);
+    outerMarks.push(marks);
+    if (STRUCK.contains(name) || Striking.says(attributes, struckClasses)) {
+      marks = WordText.with(marks, Mark.STRUCK);
+    }
     if (UNSEEN.contains(name)) unseen++;
     if (BREAKS.contains(name)) breakText();
     switch (name) {
-      case "br" -> text.append('\n');
-      case "img" -> text.append(' ');
+      case "br" -> text.append("\n", Set.of());
+      case "img" -> text.append(" ", Set.of());
       case "pre" -> preformatted++;
       case "h1", "h2", "h3", "h4", "h5", "h6" -> heading = name.charAt(1) - '0';
       case "ul" -> lists.push(-1);
@@ -119,13 +144,67 @@ final class MarkupBlocks extends DefaultHandler {
   }
 
   private Region region(String kind) {
-    if (kind == null) return regions.isEmpty() ? Region.BODY : regions.peek();
+    if (kind == null) return region();
     return switch (kind) {
       case "header" -> Region.HEADER;
       case "footer" -> Region.FOOTER;
       case "footnote", "endnote", "annotation" -> Region.NOTE;
-      default -> regions.isEmpty() ? Region.BODY : regions.peek();
+      default -> region();
     };
+  }
+
+  private Region region() {
+    return regions.isEmpty() ? Region.BODY : regions.peek();
+  }
+
+  /** The words that follow stand in the margin of the page. */
+  void startMargin(Region region) {
+    breakText();
+    regions.push(region);
+  }
+
+  void endMargin() {
+    breakText();
+    regions.poll();
+  }
+
+  /** Words from here on bear the mark, or no longer. */
+  void mark(Mark mark, boolean on) {
+    Set<Mark> now = EnumSet.noneOf(Mark.class);
+    now.addAll(held);
+    if (on) now.add(mark);
+    else now.remove(mark);
+    held = now;
+  }
+
+  private Set<Mark> marks() {
+    if (held.isEmpty()) return marks;
+    Set<Mark> all = EnumSet.copyOf(held);
+    all.addAll(marks);
+    return all;
+  }
+
+  /** A sign of the file's own, which is no word and bears no mark. */
+  void structure(char sign) {
+    text.append(String.valueOf(sign), Set.of());
+  }
+
+  /** Words that bear these marks, whatever stands around them. */
+  void append(String words, Set<Mark> ofTheirOwn) {
+    text.append(words, ofTheirOwn);
+  }
+
+  /** The words that follow hang on the paragraph that they interrupt. */
+  void startAside(String part, Region region) {
+    asides.push(new Aside(part, region, new MarkedText()));
+    interrupted.push(text);
+    text = asides.peek().words();
+  }
+
+  void endAside() {
+    if (asides.isEmpty()) return;
+    waiting.add(asides.pop());
+    text = interrupted.pop();
   }
 
   private void startItem() {
@@ -138,15 +217,20 @@ final class MarkupBlocks extends DefaultHandler {
     }
   }
 
+  /** What the file itself counts the item that has begun as. */
+  void label(String counted) {
+    label = counted;
+  }
+
   private void startTable() {
     breakText();
     outerText.push(text);
-    text = new StringBuilder();
+    text = new MarkedText();
     tables.push(new MarkupTable());
   }
 
   private void startCell(Attributes attributes) {
-    text.setLength(0);
+    text = new MarkedText();
     int columns = Xml.number(attributes.getValue("colspan"), 1);
     int rows = Xml.number(attributes.getValue("rowspan"), 1);
     inTable(t -> t.startCell(columns, rows));
@@ -172,77 +256,90 @@ final class MarkupBlocks extends DefaultHandler {
       case "table" -> endTable();
       default -> {}
     }
+    if (!outerMarks.isEmpty()) marks = outerMarks.pop();
   }
 
   private void endCell() {
     if (tables.isEmpty()) return;
-    tables.peek().endCell(CleanText.of(text.toString()).replaceAll("[ \\t]*\\n\\s*", "\n"));
-    text.setLength(0);
+    Origin place = ofTable().withCell(tables.peek().address());
+    blocks.tell(place, text);
+    String words = CleanText.of(text.raw()).replaceAll("[ \\t]*\\n\\s*", "\n");
+    tables.peek().endCell(words, blocks.remarks(place, waiting));
+    text = new MarkedText();
   }
 
   private void endTable() {
     if (tables.isEmpty()) return;
     MarkupTable table = tables.pop();
     text = outerText.pop();
-    // As in Word files a table takes a number of its own in the count of paragraphs.
-    Origin place =
-        sheets
-            ? Origin.ofCell(document, "Sheet " + (blocks.size() + 1), null, null)
-            : new Origin(document, null, null, null, ordinal + 1, null, null);
-    table.build(place, sheets).ifPresent(this::addTable);
+    table.build(ofTable(), sheets).ifPresent(this::addTable);
+    if (tables.isEmpty() && asides.isEmpty()) blocks.tell(waiting);
   }
 
-  private void addTable(Block table) {
-    ordinal++;
-    blocks.add(table);
+  private Origin ofTable() {
+    String sheet = "Sheet " + (blocks.blocks().size() + 1);
+    return sheets ? Origin.ofCell(document, sheet, null, null) : blocks.nextPlace();
+  }
+
+  private void addTable(Table table) {
+    blocks.table(table, region());
   }
 
   private void addTable(MarkupTable table) {
-    table
-        .build(new Origin(document, null, null, null, ordinal + 1, null, null), false)
-        .ifPresent(this::addTable);
+    table.build(blocks.nextPlace(), false).ifPresent(this::addTable);
+    blocks.tell(waitingForTable);
   }
 
-  /** In a cell a new line; elsewhere the end of a paragraph. */
+  /** In a cell or a note a new line; elsewhere the end of a paragraph. */
   private void breakText() {
-    if (!tables.isEmpty()) {
-      if (text.length() > 0 && text.charAt(text.length() - 1) != '\n') text.append('\n');
+    if (!tables.isEmpty() || !asides.isEmpty()) {
+      if (text.length() > 0 && text.last() != '\n') text.append("\n", Set.of());
     } else {
       flush();
     }
   }
 
   private void flush() {
-    String raw = text.toString();
-    text.setLength(0);
-    if (tables.isEmpty()) rtfRows.take(raw);
+    if (!tables.isEmpty() || !asides.isEmpty()) return;
+    MarkedText whole = text;
+    text = new MarkedText();
+    blocks.tell(blocks.nextPlace(), whole);
+    int before = blocks.ordinal();
+    rtfRows.take(whole.raw());
+    boolean gone = whole.isCut() && CleanText.of(whole.raw()).isEmpty();
+    if (gone && blocks.ordinal() == before) blocks.countEmpty();
+    if (rtfRows.isOpen()) {
+      waitingForTable.addAll(waiting);
+      waiting.clear();
+    }
+    blocks.tell(waiting);
   }
 
   private void addParagraph(String raw) {
     String words = CleanText.of(raw);
     if (words.isEmpty()) return;
-    Region region = regions.isEmpty() ? Region.BODY : regions.peek();
-    Origin origin = new Origin(document, null, null, null, ++ordinal, null, words);
     int level = inItem && !lists.isEmpty() ? lists.size() - 1 : -1;
-    String shown = inItem ? label : "";
-    label = "";
-    blocks.add(new Paragraph(origin, shown, heading, level, words, region));
+    blocks.paragraph(words, inItem ? label : "", heading, level, region());
+    if (region() == Region.BODY) label = "";
   }
 
   @Override
   public void characters(char[] chars, int start, int length) {
     if (unseen > 0) return;
     if (preformatted > 0) {
-      text.append(chars, start, length);
+      text.append(new String(chars, start, length), marks());
       return;
     }
+    StringBuilder words = new StringBuilder(length);
+    char last = text.last();
     for (int i = start; i < start + length; i++) {
-      boolean blank = chars[i] == ' ' || chars[i] == '\n' || chars[i] == '\r';
-      if (!blank) text.append(chars[i]);
-      else if (text.length() > 0 && !Character.isWhitespace(text.charAt(text.length() - 1))) {
-        text.append(' ');
-      }
+      char c = chars[i];
+      boolean blank = c == ' ' || c == '\n' || c == '\r';
+      if (blank && (last == 0 || Character.isWhitespace(last))) continue;
+      last = blank ? ' ' : c;
+      words.append(last);
     }
+    text.append(words, marks());
   }
 
   @Override

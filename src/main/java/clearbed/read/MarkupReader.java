@@ -1,10 +1,16 @@
 package clearbed.read;
 
+import clearbed.model.Block;
 import clearbed.model.Document;
+import clearbed.model.Document.Gap;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -22,7 +28,6 @@ import org.apache.tika.parser.microsoft.OfficeParser;
 import org.apache.tika.parser.microsoft.rtf.RTFParser;
 import org.apache.tika.parser.microsoft.xml.SpreadsheetMLParser;
 import org.apache.tika.parser.microsoft.xml.WordMLParser;
-import org.apache.tika.parser.odf.OpenDocumentParser;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.SAXException;
 
@@ -43,30 +48,50 @@ final class MarkupReader implements FormatReader {
 
   @Override
   public Document read(Source source) throws IOException, SAXException, TikaException, Unreadable {
-    if (kind.equals("odt")) requireSound(source);
     if (kind.endsWith("-xml")) {
       try (InputStream in = Files.newInputStream(source.file())) {
         requireNoEntities(in);
       }
     }
-    MarkupBlocks blocks = new MarkupBlocks(source.path(), kind.equals("spreadsheet-xml"));
+    Set<String> struckClasses =
+        kind.equals("html") ? Striking.classes(Files.readAllBytes(source.file())) : Set.of();
+    MarkupBlocks blocks =
+        new MarkupBlocks(source.path(), kind.equals("spreadsheet-xml"), struckClasses);
     Metadata metadata = new Metadata();
     metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, source.name());
     ParseContext context = new ParseContext();
     NotOpened embedded = new NotOpened();
     context.set(EmbeddedDocumentExtractor.class, embedded);
-    context.set(HtmlMapper.class, new WithSpans());
+    context.set(HtmlMapper.class, new WithSpansAndLines());
     try (TikaInputStream in = open(source)) {
-      parser().parse(in, blocks, metadata, context);
+      parser().parse(in, kind.equals("rtf") ? new RtfHandler(blocks) : blocks, metadata, context);
     }
     if (embedded.count > 0) blocks.gap("embedded files (" + embedded.count + ") are not read");
+    if (kind.equals("doc")) return withMarks(source, blocks);
     String format = kind.endsWith("-xml") ? "xml" : kind;
     return Document.read(source.path(), format, blocks.blocks(), blocks.gaps());
   }
 
+  private static Document withMarks(Source source, MarkupBlocks read) {
+    List<Block> blocks = read.blocks();
+    DocMarks marks = null;
+    try {
+      marks = DocMarks.of(source);
+    } catch (IOException | RuntimeException e) {
+      read.gap("its notes, comments and tracked changes could not be told from its text");
+    }
+    List<Gap> gaps = new ArrayList<>(read.gaps());
+    if (marks != null) {
+      DocBlocks places = new DocBlocks(source.path(), blocks);
+      blocks = places.with(marks);
+      gaps.addAll(places.gaps().list());
+    }
+    return Document.read(source.path(), Format.DOC.shortName(), blocks, gaps);
+  }
+
   private TikaInputStream open(Source source) throws IOException {
     return kind.equals("rtf")
-        ? TikaInputStream.get(RtfRows.marked(Files.readAllBytes(source.file())))
+        ? TikaInputStream.get(RtfMarks.marked(Files.readAllBytes(source.file())))
         : TikaInputStream.get(source.file());
   }
 
@@ -77,14 +102,9 @@ final class MarkupReader implements FormatReader {
       throw new Unreadable("declares its own entities; not read for safety");
   }
 
-  private static void requireSound(Source source) throws IOException, Unreadable {
-    try (ZipFile zip = new ZipFile(source.file().toFile())) {
-      OdsReader.requireSound(zip);
-      ZipEntry content = zip.getEntry("content.xml");
-      if (content == null) return;
-      try (InputStream in = zip.getInputStream(content)) {
-        requireNoEntities(in);
-      }
+  static void requireNoEntities(ZipFile zip, ZipEntry part) throws IOException, Unreadable {
+    try (InputStream in = zip.getInputStream(part)) {
+      requireNoEntities(in);
     }
   }
 
@@ -92,7 +112,6 @@ final class MarkupReader implements FormatReader {
     return switch (kind) {
       case "doc" -> new OfficeParser();
       case "rtf" -> new RTFParser();
-      case "odt" -> new OpenDocumentParser();
       case "html" -> new JSoupParser();
       case "spreadsheet-xml" -> new SpreadsheetMLParser();
       case "word-xml" -> new WordMLParser();
@@ -100,13 +119,23 @@ final class MarkupReader implements FormatReader {
     };
   }
 
-  /** Lets the attributes through that tell where the cells of a table stand. */
-  private static final class WithSpans extends DefaultHtmlMapper {
+  /** Lets through what tells where the cells of a table stand and which words are struck. */
+  private static final class WithSpansAndLines extends DefaultHtmlMapper {
+    private static final Set<String> INLINE = Set.of("s", "strike", "span", "font", "u", "b", "i");
+
+    @Override
+    public String mapSafeElement(String element) {
+      String name = element.toLowerCase(Locale.ROOT);
+      return INLINE.contains(name) ? name : super.mapSafeElement(element);
+    }
+
     @Override
     public String mapSafeAttribute(String element, String attribute) {
-      return attribute.equals("colspan") || attribute.equals("rowspan")
-          ? attribute
-          : super.mapSafeAttribute(element, attribute);
+      return switch (attribute) {
+        case "colspan", "rowspan", "style" -> attribute;
+        case "class" -> Striking.CLASS;
+        default -> super.mapSafeAttribute(element, attribute);
+      };
     }
   }
 

@@ -60,10 +60,15 @@ final class MarkupTable {
     return reach.cell().column() + reach.span();
   }
 
-  void endCell(String text) {
+  /** Address of the cell that is being read. */
+  String address() {
+    return Table.address(Math.max(1, row), column);
+  }
+
+  void endCell(String text, String remark) {
     if (!inRow || column >= MOST_COLUMNS) return;
-    Cell cell = new Cell(column, columnSpan, false, text, "", row, 0);
-    if (!text.isEmpty()) cells.add(cell);
+    Cell cell = new Cell(column, columnSpan, false, text, remark, row, 0);
+    if (!text.isEmpty() || !remark.isEmpty()) cells.add(cell);
     if (rowSpan > 1) reaching.put(column, new Reach(cell, columnSpan, row + rowSpan - 1));
     column += columnSpan;
   }

@@ -4,8 +4,11 @@ import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -33,17 +36,27 @@ final class OdsContent extends DefaultHandler {
   private int columnSpan;
   private int rowSpan;
   private int copies;
-  private StringBuilder text = new StringBuilder();
+  private final OdfStyles styles;
+  private final List<String> columnStyles = new ArrayList<>();
+  private final Deque<Boolean> strikes = new ArrayDeque<>();
+  private String rowStyle;
+  private int paragraphs;
+  private MarkedText text = new MarkedText();
   private StringBuilder remark = new StringBuilder();
   private int annotation;
   private int shapes;
   private int deleted;
   private StringBuilder note = new StringBuilder();
 
-  private record Filled(int column, int repeat, int span, int rows, String text, String remark) {}
+  private record Filled(
+      int column, int repeat, int span, int rows, MarkedText text, String remark) {}
 
-  OdsContent(String document) {
+  /**
+   * @param styles those that the document has outside its content
+   */
+  OdsContent(String document, OdfStyles styles) {
     this.document = document;
+    this.styles = styles;
   }
 
   List<Block> blocks() {
@@ -56,41 +69,79 @@ final class OdsContent extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
+    styles.start(name, attributes);
     switch (name) {
-      case "table" -> startSheet(value(attributes, "name"));
+      case "table" -> startSheet(attributes);
+      case "table-column" -> startColumn(attributes);
       case "table-row" -> startRow(attributes);
       case "table-cell", "covered-table-cell" -> startCell(attributes);
       case "annotation" -> annotation++;
       case "tracked-changes" -> deleted++;
       case "shapes", "custom-shape", "frame" -> shapes++;
       case "p" -> {
-        if (target().length() > 0) target().append('\n');
+        paragraphs++;
+        if (hasWords()) append("\n");
+        strikes.push(struck("paragraph", attributes));
       }
-      case "s" -> target().append(" ".repeat(Math.min(100, number(attributes, "c"))));
-      case "tab" -> target().append('\t');
-      case "line-break" -> target().append('\n');
+      case "span" -> strikes.push(struck("text", attributes));
+      case "s" -> append(" ".repeat(Math.min(100, number(attributes, "c"))));
+      case "tab" -> append("\t");
+      case "line-break" -> append("\n");
       default -> {}
     }
   }
 
-  private StringBuilder target() {
-    if (annotation > 0) return remark;
-    return shapes > 0 ? note : text;
+  private boolean hasWords() {
+    if (annotation > 0) return remark.length() > 0;
+    return shapes > 0 ? note.length() > 0 : text.length() > 0;
   }
 
-  private void startSheet(String name) {
+  /** Of the element itself, or else of what it stands in. */
+  private boolean struck(String family, Attributes attributes) {
+    Boolean own = styles.isStruck(family, OdfStyles.value(attributes, "style-name"));
+    return own == null ? isStruck() : own;
+  }
+
+  private boolean isStruck() {
+    return !strikes.isEmpty() && strikes.peek();
+  }
+
+  private void append(String words) {
+    if (annotation > 0) remark.append(words);
+    else if (shapes > 0) note.append(words);
+    else text.append(words, isStruck() ? Set.of(Mark.STRUCK) : Set.of());
+  }
+
+  private void startSheet(Attributes attributes) {
     if (deleted > 0 || grid != null) return;
-    sheet = name;
-    grid = new SheetGrid(document, name);
+    sheet = OdfStyles.value(attributes, "name");
+    grid = new SheetGrid(document, sheet);
+    if (styles.isUnseen("table", OdfStyles.value(attributes, "style-name")))
+      grid.hide(SheetNotes.HIDDEN);
     row = 0;
-    text.setLength(0);
+    columnStyles.clear();
+    text = new MarkedText();
+  }
+
+  private void startColumn(Attributes attributes) {
+    if (grid == null) return;
+    int first = columnStyles.size();
+    int end = Math.min(MOST_COLUMNS, first + number(attributes, "number-columns-repeated"));
+    String style = OdfStyles.value(attributes, "default-cell-style-name");
+    while (columnStyles.size() < end) columnStyles.add(style);
+    if (isHidden(attributes) && end > first) grid.hideColumns(first, end - 1);
+  }
+
+  private static boolean isHidden(Attributes attributes) {
+    String visibility = OdfStyles.value(attributes, "visibility");
+    return visibility != null && !visibility.equals("visible");
   }
 
   private void startRow(Attributes attributes) {
     row++;
     rowRepeat = number(attributes, "number-rows-repeated");
-    String visibility = value(attributes, "visibility");
-    hidden = visibility != null && !visibility.equals("visible");
+    hidden = isHidden(attributes);
+    rowStyle = OdfStyles.value(attributes, "default-cell-style-name");
     column = 0;
     filled.clear();
   }
@@ -99,13 +150,24 @@ final class OdsContent extends DefaultHandler {
     columnRepeat = number(attributes, "number-columns-repeated");
     columnSpan = number(attributes, "number-columns-spanned");
     rowSpan = number(attributes, "number-rows-spanned");
-    text = new StringBuilder();
+    text = new MarkedText();
     remark = new StringBuilder();
+    strikes.clear();
+    String style = OdfStyles.value(attributes, "style-name");
+    if (style == null) style = rowStyle;
+    if (style == null && column < columnStyles.size()) style = columnStyles.get(column);
+    strikes.push(Boolean.TRUE.equals(styles.isStruck("table-cell", style)));
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
+    styles.end(name);
     switch (name) {
+      case "p" -> {
+        paragraphs--;
+        strikes.poll();
+      }
+      case "span" -> strikes.poll();
       case "table-cell" -> endCell(true);
       case "covered-table-cell" -> endCell(false);
       case "table-row" -> endRow();
@@ -121,13 +183,14 @@ final class OdsContent extends DefaultHandler {
   }
 
   private void endCell(boolean shown) {
-    String words = CleanText.of(text.toString());
     String comment = CleanText.of(remark.toString());
-    if (shown && column < MOST_COLUMNS && !(words.isEmpty() && comment.isEmpty())) {
-      filled.add(new Filled(column, columnRepeat, columnSpan, rowSpan, words, comment));
+    boolean none = CleanText.of(text.raw()).isEmpty() && text.pieces().isEmpty();
+    if (shown && column < MOST_COLUMNS && !(none && comment.isEmpty())) {
+      filled.add(new Filled(column, columnRepeat, columnSpan, rowSpan, text, comment));
     }
     column = Math.min(MOST_COLUMNS, column + Math.min(MOST_COLUMNS, columnRepeat));
-    text.setLength(0);
+    text = new MarkedText();
+    strikes.clear();
   }
 
   private void endRow() {
@@ -148,11 +211,12 @@ final class OdsContent extends DefaultHandler {
   private boolean fill(Filled cell, int at, boolean again) {
     for (int c = 0; c < cell.repeat() && cell.column() + c < MOST_COLUMNS; c++) {
       if ((again || c > 0) && copies++ >= MOST_COPIES) return false;
-      if (isError(cell.text())) {
-        grid.gap(at, cell.column() + c, cell.text(), "the cell shows an error");
+      String words = CleanText.of(cell.text().raw());
+      if (isError(words)) {
+        grid.gap(at, cell.column() + c, words, "the cell shows an error");
         continue;
       }
-      grid.cell(cell.column() + c, cell.text(), cell.remark());
+      grid.marked(cell.column() + c, cell.text(), cell.remark());
     }
     if (cell.span() > 1 || cell.rows() > 1) {
       grid.merge(at, cell.column(), at + cell.rows() - 1, cell.column() + cell.span() - 1);
@@ -182,17 +246,10 @@ final class OdsContent extends DefaultHandler {
 
   @Override
   public void characters(char[] chars, int start, int length) {
-    target().append(chars, start, length);
-  }
-
-  private static String value(Attributes attributes, String name) {
-    for (int i = 0; i < attributes.getLength(); i++) {
-      if (attributes.getLocalName(i).equals(name)) return attributes.getValue(i);
-    }
-    return null;
+    if (paragraphs > 0) append(new String(chars, start, length));
   }
 
   private static int number(Attributes attributes, String name) {
-    return Math.max(1, Math.min(1 << 24, Xml.number(value(attributes, name), 1)));
+    return Math.max(1, Math.min(1 << 24, Xml.number(OdfStyles.value(attributes, name), 1)));
   }
 }

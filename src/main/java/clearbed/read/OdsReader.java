@@ -11,6 +11,7 @@ import org.apache.poi.util.XMLHelper;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
 
 /** OpenDocument spreadsheets, read directly because cells need their addresses. */
 final class OdsReader implements FormatReader {
@@ -22,16 +23,29 @@ final class OdsReader implements FormatReader {
       requireSound(zip);
       ZipEntry content = zip.getEntry("content.xml");
       if (content == null) throw new Unreadable("a spreadsheet without content; save it again");
-      OdsContent handler = new OdsContent(source.path());
-      try (InputStream in = new Bounded(zip.getInputStream(content))) {
-        XMLReader reader = XMLHelper.newXMLReader();
-        reader.setContentHandler(handler);
-        reader.setErrorHandler(handler);
-        reader.parse(new InputSource(in));
-      } catch (ParserConfigurationException e) {
-        throw new SAXException(e);
-      }
+      OdfStyles styles = new OdfStyles();
+      parse(zip, zip.getEntry("styles.xml"), styles);
+      OdsContent handler = new OdsContent(source.path(), styles);
+      parse(zip, content, handler);
       return Document.read(source.path(), Format.ODS.shortName(), handler.blocks(), handler.gaps());
+    }
+  }
+
+  /**
+   * Streams a part of an OpenDocument file; nothing happens where there is none.
+   *
+   * @param part may be null
+   */
+  static void parse(ZipFile zip, ZipEntry part, DefaultHandler handler)
+      throws IOException, SAXException {
+    if (part == null) return;
+    try (InputStream in = new Bounded(zip.getInputStream(part))) {
+      XMLReader reader = XMLHelper.newXMLReader();
+      reader.setContentHandler(handler);
+      reader.setErrorHandler(handler);
+      reader.parse(new InputSource(in));
+    } catch (ParserConfigurationException e) {
+      throw new SAXException(e);
     }
   }
 
@@ -40,8 +54,10 @@ final class OdsReader implements FormatReader {
    */
   static void requireSound(ZipFile zip) throws IOException, Unreadable {
     if (isEncrypted(zip)) throw new Unreadable(Reasons.PASSWORD);
-    ZipEntry content = zip.getEntry("content.xml");
-    if (content != null && ParserLimits.isBomb(content)) throw new Unreadable(Reasons.BOMB);
+    for (String name : new String[] {"content.xml", "styles.xml"}) {
+      ZipEntry part = zip.getEntry(name);
+      if (part != null && ParserLimits.isBomb(part)) throw new Unreadable(Reasons.BOMB);
+    }
   }
 
   private static boolean isEncrypted(ZipFile zip) throws IOException {

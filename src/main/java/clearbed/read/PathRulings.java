@@ -118,17 +118,16 @@ final class PathRulings {
 
   /** The painted lines as seen when text of the direction (degrees) reads upright. */
   List<Ruling> turned(int direction, double width, double height) {
-    List<Ruling> result = new ArrayList<>(painted.size());
-    for (Ruling r : painted) {
-      result.add(
-          switch (direction) {
-            case 90 -> Ruling.between(r.y0(), r.x0(), r.y1(), r.x1());
-            case 180 -> Ruling.between(width - r.x0(), r.y0(), width - r.x1(), r.y1());
-            case 270 ->
-                Ruling.between(height - r.y0(), width - r.x0(), height - r.y1(), width - r.x1());
-            default -> Ruling.between(r.x0(), height - r.y0(), r.x1(), height - r.y1());
-          });
-    }
-    return result;
+    return painted.stream().map(r -> turned(r, direction, width, height)).toList();
+  }
+
+  /** What is measured from the foot of the page, as {@link #turned(int, double, double)}. */
+  static Ruling turned(Ruling r, int direction, double width, double height) {
+    return switch (direction) {
+      case 90 -> Ruling.between(r.y0(), r.x0(), r.y1(), r.x1());
+      case 180 -> Ruling.between(width - r.x0(), r.y0(), width - r.x1(), r.y1());
+      case 270 -> Ruling.between(height - r.y0(), width - r.x0(), height - r.y1(), width - r.x1());
+      default -> Ruling.between(r.x0(), height - r.y0(), r.x1(), height - r.y1());
+    };
   }
 }

@@ -1,12 +1,15 @@
 package clearbed.read;
 
 import clearbed.model.Block;
+import clearbed.model.Document.Fate;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Paragraph.Region;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -48,11 +51,35 @@ final class PdfBlocks {
     for (PdfPage page : pages) {
       if (!page.fault().isEmpty()) gap(page, page.fault());
       if (page.isScanned()) gap(page, "no text on this page: scanned; run text recognition first");
+      for (String words : page.struck()) {
+        Origin origin = new Origin(document, null, null, page.number(), null, null, words);
+        gaps.add(new Gap(origin, Mark.STRUCK.reason(), Mark.STRUCK.fate()));
+      }
       page(page, margins);
+    }
+    margins();
+  }
+
+  /** Each text of the margins once, whatever the number of its page. */
+  private void margins() {
+    Map<String, Part> seen = new LinkedHashMap<>();
+    for (Part part : parts) {
+      boolean margin = part.region() == Region.HEADER || part.region() == Region.FOOTER;
+      if (margin) seen.putIfAbsent(part.region() + part.text().replaceAll("\\d+", "#"), part);
+    }
+    for (Part part : seen.values()) {
+      if (part.text().chars().noneMatch(Character::isLetter)) continue;
+      Origin page = new Origin(document, null, null, part.page(), null, null, part.text());
+      String name = part.region() == Region.HEADER ? "header" : "footer";
+      gaps.add(new Gap(page.withPart(name), MarginText.reason(name), Fate.PASSED_OVER));
     }
   }
 
   void addForms(PDDocument pdf) {
+    for (PdfForms.Entry remark : PdfForms.remarks(pdf)) {
+      Origin origin = new Origin(document, null, null, remark.page(), null, null, remark.text());
+      gaps.add(new Gap(origin.withPart("comment"), Remarks.PLAIN, Fate.PASSED_OVER));
+    }
     for (PdfForms.Entry entry : PdfForms.of(pdf)) {
       parts.add(new Part(entry.page(), entry.region(), entry.text(), null));
     }

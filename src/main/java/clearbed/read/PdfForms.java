@@ -8,6 +8,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationMarkup;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDChoice;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
@@ -30,6 +31,29 @@ final class PdfForms {
     return entries;
   }
 
+  /** What people wrote beside the page: notes, and words put to marks on the text. */
+  static List<Entry> remarks(PDDocument pdf) {
+    List<Entry> remarks = new ArrayList<>();
+    int number = 0;
+    for (PDPage page : pdf.getPages()) {
+      number++;
+      try {
+        for (PDAnnotation note : page.getAnnotations()) {
+          if (!(note instanceof PDAnnotationMarkup) || isTyped(note)) continue;
+          String text = CleanText.of(note.getContents());
+          if (!text.isEmpty()) remarks.add(new Entry(number, Region.COMMENT, text));
+        }
+      } catch (IOException | RuntimeException e) {
+        // A broken note is no part of the page's own text.
+      }
+    }
+    return remarks;
+  }
+
+  private static boolean isTyped(PDAnnotation note) {
+    return "FreeText".equals(note.getSubtype());
+  }
+
   private static void addField(PDField field, PDDocument pdf, List<Entry> entries) {
     if (!(field instanceof PDTextField) && !(field instanceof PDChoice)) return;
     String value = CleanText.of(field.getValueAsString());
@@ -47,7 +71,7 @@ final class PdfForms {
   private static void addTyped(PDPage page, int number, List<Entry> entries) {
     try {
       for (PDAnnotation note : page.getAnnotations()) {
-        if (!"FreeText".equals(note.getSubtype())) continue;
+        if (!isTyped(note)) continue;
         String text = CleanText.of(note.getCOSObject().getString(COSName.CONTENTS));
         if (!text.isEmpty()) entries.add(new Entry(number, Region.NOTE, text));
       }

@@ -8,6 +8,7 @@ import java.util.List;
  * @param number from 1
  * @param lines of the page's main writing direction, from the top
  * @param turned lines in other directions, each direction from its own top
+ * @param struck words that a line is drawn through, those of neighbouring lines together
  * @param pictures true when the page shows pictures, or drawings large enough to hold outlined text
  * @param fault why the page could not be read to its end, or empty
  */
@@ -18,6 +19,7 @@ record PdfPage(
     List<Line> lines,
     List<Line> turned,
     List<Ruling> rulings,
+    List<String> struck,
     boolean pictures,
     String fault) {
 
@@ -27,6 +29,7 @@ record PdfPage(
   boolean isScanned() {
     int letters = 0;
     for (Line line : lines) letters += line.text().length();
+    for (String words : struck) letters += words.length();
     return pictures && letters < LETTERS_OF_A_STAMP;
   }
 }

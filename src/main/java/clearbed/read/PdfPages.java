@@ -77,7 +77,8 @@ final class PdfPages extends PDFTextStripper {
                 t.getYDirAdj(),
                 size,
                 Math.max(0, t.getWidthOfSpace()),
-                isBold(t)));
+                isBold(t),
+                false));
   }
 
   private static boolean isBold(TextPosition t) {
@@ -91,13 +92,18 @@ final class PdfPages extends PDFTextStripper {
             .max(Comparator.comparingInt(e -> e.getValue().size()))
             .map(Map.Entry::getKey)
             .orElse(0);
-    List<Ruling> rulings = paths.turned(main, box.getWidth(), box.getHeight());
-    List<Line> lines = new Lines(rulings).of(byDirection.getOrDefault(main, List.of()));
+    List<Ruling> areas = PdfStrikes.areas(page);
+    PdfStrikes strikes = strikes(main, areas);
+    List<Ruling> rulings = strikes.rest();
+    List<Line> lines = new Lines(rulings).of(strikes.glyphs());
+    List<String> struck = new ArrayList<>(strikes.words());
     List<Line> turned = new ArrayList<>();
-    byDirection.forEach(
-        (direction, glyphs) -> {
-          if (direction != main) turned.addAll(new Lines(List.of()).of(glyphs));
-        });
+    for (int direction : byDirection.keySet()) {
+      if (direction == main) continue;
+      PdfStrikes aside = strikes(direction, areas);
+      turned.addAll(new Lines(List.of()).of(aside.glyphs()));
+      struck.addAll(aside.words());
+    }
     boolean upright = main == 0 || main == 180;
     return new PdfPage(
         pages.size() + 1,
@@ -106,8 +112,18 @@ final class PdfPages extends PDFTextStripper {
         lines,
         turned,
         rulings,
+        struck,
         paths.strokes() > STROKES_OF_OUTLINED_TEXT || hasPicture(page.getResources(), 0),
         fault);
+  }
+
+  private PdfStrikes strikes(int direction, List<Ruling> areas) {
+    float width = box.getWidth();
+    float height = box.getHeight();
+    return new PdfStrikes(
+        byDirection.getOrDefault(direction, List.of()),
+        paths.turned(direction, width, height),
+        areas.stream().map(a -> PathRulings.turned(a, direction, width, height)).toList());
   }
 
   private static boolean hasPicture(PDResources resources, int depth) {

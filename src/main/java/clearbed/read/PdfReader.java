@@ -48,7 +48,7 @@ final class PdfReader implements FormatReader {
     if (noText) return Document.unreadable(source.path(), Format.PDF.shortName(), NO_TEXT);
     boolean partly = pages.stream().anyMatch(PdfPage::isScanned);
     String reason = partly ? "some pages have " + NO_TEXT : "";
-    Status status = gaps.isEmpty() ? Status.READ : Status.PARTLY;
+    Status status = Document.statusFor(gaps);
     return new Document(
         source.path(), Format.PDF.shortName(), status, reason, blocks.blocks(), gaps);
   }

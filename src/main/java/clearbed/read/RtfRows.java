@@ -1,17 +1,15 @@
 package clearbed.read;
 
-import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
 /**
  * Keeps the tables of RTF files, whose cells the library gives as paragraphs like any other: the
- * ends of rows and cells are marked in the file with characters of private use, and looked for in
- * the text that comes out.
+ * ends of rows and cells bear marks ({@link RtfMarks}), which are looked for in the text.
  */
 final class RtfRows {
-  private static final char CELL = '\uE0C0';
-  private static final char ROW = '\uE0C1';
-  private static final char START = '\uE0C2';
+  static final char CELL = '\uE0C0';
+  static final char ROW = '\uE0C1';
+  static final char START = '\uE0C2';
 
   private final Consumer<String> paragraphs;
   private final Consumer<MarkupTable> tables;
@@ -24,18 +22,9 @@ final class RtfRows {
     this.tables = tables;
   }
 
-  /** The file with marks at row starts, cell ends and row ends. */
-  static byte[] marked(byte[] rtf) {
-    String text = new String(rtf, StandardCharsets.ISO_8859_1);
-    String marked =
-        text.replaceAll("(?<!\\\\)\\\\trowd(?![a-zA-Z0-9-])", mark(START) + "\\\\trowd")
-            .replaceAll("(?<!\\\\)\\\\cell(?![a-zA-Z0-9-])", mark(CELL))
-            .replaceAll("(?<!\\\\)\\\\row(?![a-zA-Z0-9-])", mark(ROW) + "\\\\par ");
-    return marked.getBytes(StandardCharsets.ISO_8859_1);
-  }
-
-  private static String mark(char c) {
-    return "{\\\\uc1\\\\u" + (int) c + " ?}";
+  /** True while rows of a table may still follow. */
+  boolean isOpen() {
+    return table != null;
   }
 
   /** Takes the words of a paragraph, or of several with the marks between them. */
@@ -71,7 +60,7 @@ final class RtfRows {
   private void endCell() {
     if (!inRow) startRow();
     table.startCell(1, 1);
-    table.endCell(CleanText.of(text.toString()));
+    table.endCell(CleanText.of(text.toString()), "");
     text.setLength(0);
   }
 

@@ -1,43 +1,44 @@
 package clearbed.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** The texts of a workbook, each kept once; formatting and reading aids are left out. */
+/** The texts of a workbook, each kept once; few have a look of their own. */
 final class SharedStrings extends DefaultHandler {
   private final List<String> strings = new ArrayList<>();
-  private final StringBuilder text = new StringBuilder();
-  private boolean inText;
-  private boolean inPhonetic;
+  private final Map<Integer, RichText> rich = new HashMap<>();
+  private final TextRuns runs = new TextRuns();
 
   String at(int index) {
     return index >= 0 && index < strings.size() ? strings.get(index) : null;
   }
 
+  /** The text with the looks of its parts, or null where it has none of its own. */
+  RichText richAt(int index) {
+    return rich.isEmpty() ? null : rich.get(index);
+  }
+
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
-    switch (name) {
-      case "si" -> text.setLength(0);
-      case "t" -> inText = !inPhonetic;
-      case "rPh" -> inPhonetic = true;
-      default -> {}
-    }
+    if (name.equals("si")) runs.clear();
+    else runs.start(name, attributes);
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
-    switch (name) {
-      case "si" -> strings.add(ExcelText.of(text.toString()));
-      case "t" -> inText = false;
-      case "rPh" -> inPhonetic = false;
-      default -> {}
-    }
+    runs.end(name);
+    if (!name.equals("si")) return;
+    RichText text = runs.text();
+    if (text.hasOwnLook()) rich.put(strings.size(), text);
+    strings.add(CleanText.of(text.plain()));
   }
 
   @Override
   public void characters(char[] chars, int start, int length) {
-    if (inText) text.append(chars, start, length);
+    runs.characters(chars, start, length);
   }
 }

@@ -27,6 +27,7 @@ final class SheetGrid {
   private final String[] pool = new String[POOL];
   private final MergedAreas merged = new MergedAreas();
   private final List<Gap> gaps = new ArrayList<>();
+  private final SheetNotes notes;
   private int moreGaps;
   private int number;
   private boolean hidden;
@@ -35,6 +36,17 @@ final class SheetGrid {
   SheetGrid(String document, String sheet) {
     this.document = document;
     this.sheet = sheet;
+    this.notes = new SheetNotes(document, sheet);
+  }
+
+  /** The sheet does not show; to be said in the words that name it. */
+  void hide(String name) {
+    notes.hiddenSheet(name);
+  }
+
+  /** Columns that do not show, from 0, both ends among them. */
+  void hideColumns(int first, int last) {
+    notes.hiddenColumns(first, last);
   }
 
   /** Begins a row, numbered from 1. */
@@ -50,6 +62,17 @@ final class SheetGrid {
     if (text.isEmpty() && remark.isEmpty()) return;
     GivenUp.check();
     cells.add(new Cell(column, 1, false, pooled(text), remark, number, 0));
+    if (!text.isEmpty()) notes.filled(column);
+    if (!remark.isEmpty()) notes.remark(number, column, remark);
+  }
+
+  /** Adds a cell of whose words some may not be in force. */
+  void marked(int column, MarkedText text, String remark) {
+    cell(column, CleanText.of(text.raw()), remark);
+    for (MarkedText.Piece piece : text.pieces()) {
+      notes.struck(number, column, piece.words());
+      notes.filled(column);
+    }
   }
 
   /** A merged area; rows from 1, columns from 0, both ends within it. */
@@ -80,6 +103,7 @@ final class SheetGrid {
   List<Gap> gaps() {
     List<Gap> all = new ArrayList<>(gaps);
     if (moreGaps > 0) all.add(new Gap(origin(), moreGaps + " more such cells"));
+    all.addAll(notes.list());
     return all;
   }
 
@@ -88,6 +112,7 @@ final class SheetGrid {
   }
 
   private void endRow() {
+    notes.row(number, hidden, !cells.isEmpty());
     if (cells.isEmpty()) return;
     boolean ordered = true;
     for (int i = 1; i < cells.size(); i++) {

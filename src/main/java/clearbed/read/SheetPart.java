@@ -12,7 +12,7 @@ final class SheetPart extends DefaultHandler {
 
   private final SheetGrid grid;
   private final SharedStrings strings;
-  private final NumberFormats formats;
+  private final CellStyles styles;
   private final boolean from1904;
 
   /** By address; what is left at the end hangs on cells that hold nothing. */
@@ -25,17 +25,21 @@ final class SheetPart extends DefaultHandler {
   private int style;
   private boolean formula;
   private boolean collecting;
-  private boolean inPhonetic;
+
+  /** A text that stands in the cell itself; null where there is none. */
+  private TextRuns inline;
+
+  private boolean inInline;
 
   SheetPart(
       SheetGrid grid,
       SharedStrings strings,
-      NumberFormats formats,
+      CellStyles styles,
       boolean from1904,
       Map<String, String> comments) {
     this.grid = grid;
     this.strings = strings;
-    this.formats = formats;
+    this.styles = styles;
     this.from1904 = from1904;
     this.comments = new TreeMap<>(comments);
   }
@@ -46,11 +50,16 @@ final class SheetPart extends DefaultHandler {
       case "row" -> startRow(attributes);
       case "c" -> startCell(attributes);
       case "v" -> collecting = true;
-      case "t" -> collecting = !inPhonetic;
       case "f" -> formula = true;
-      case "rPh" -> inPhonetic = true;
+      case "is" -> {
+        inInline = true;
+        inline = new TextRuns();
+      }
+      case "col" -> columns(attributes);
       case "mergeCell" -> merge(attributes.getValue("ref"));
-      default -> {}
+      default -> {
+        if (inInline) inline.start(name, attributes);
+      }
     }
   }
 
@@ -58,8 +67,22 @@ final class SheetPart extends DefaultHandler {
     String number = attributes.getValue("r");
     row = number == null ? row + 1 : bounded(number, row + 1);
     column = -1;
+    grid.row(row, isHidden(attributes, "ht"));
+  }
+
+  private void columns(Attributes attributes) {
+    if (!isHidden(attributes, "width")) return;
+    int first = bounded(String.valueOf(attributes.getValue("min")), 0);
+    int last = Math.min(LAST_COLUMN + 1, bounded(String.valueOf(attributes.getValue("max")), 0));
+    if (first > 0 && last >= first) grid.hideColumns(first - 1, last - 1);
+  }
+
+  /** By a flag, or by being drawn together to nothing. */
+  private static boolean isHidden(Attributes attributes, String size) {
     String flag = attributes.getValue("hidden");
-    grid.row(row, "1".equals(flag) || "true".equals(flag));
+    String measure = attributes.getValue(size);
+    boolean none = measure != null && measure.matches("0+(?:\\.0*)?");
+    return none || "1".equals(flag) || "true".equals(flag);
   }
 
   private void startCell(Attributes attributes) {
@@ -69,16 +92,19 @@ final class SheetPart extends DefaultHandler {
     String index = attributes.getValue("s");
     style = index == null ? 0 : bounded(index, 0);
     formula = false;
+    inline = null;
     value.setLength(0);
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
     switch (name) {
-      case "v", "t" -> collecting = false;
-      case "rPh" -> inPhonetic = false;
+      case "v" -> collecting = false;
       case "c" -> endCell();
-      default -> {}
+      default -> {
+        if (inInline) inline.end(name);
+        if (name.equals("is")) inInline = false;
+      }
     }
   }
 
@@ -92,11 +118,22 @@ final class SheetPart extends DefaultHandler {
       String found = comments.remove(clearbed.model.Table.address(row, column));
       remark = found == null ? "" : found;
     }
-    grid.cell(column, text(), remark);
+    boolean struck = styles.isStruck(style);
+    RichText rich = rich();
+    if (rich != null) grid.marked(column, rich.in(struck), remark);
+    else if (struck) grid.marked(column, RichText.of(text()).in(true), remark);
+    else grid.cell(column, text(), remark);
+  }
+
+  /** Null for a text that looks like its cell all over. */
+  private RichText rich() {
+    if (inline != null) return inline.text();
+    return "s".equals(type) ? strings.richAt(bounded(value.toString().trim(), -1)) : null;
   }
 
   private void beyond() {
-    if (!value.isEmpty())
+    boolean words = inline != null && !inline.text().plain().isBlank();
+    if (words || !value.isEmpty())
       grid.gap(row, Math.max(0, column), null, "beyond the last cell of a sheet");
   }
 
@@ -115,7 +152,7 @@ final class SheetPart extends DefaultHandler {
   }
 
   private String number(String stored) {
-    if (!stored.isEmpty()) return CleanText.of(formats.shown(style, stored, from1904));
+    if (!stored.isEmpty()) return CleanText.of(styles.shown(style, stored, from1904));
     if (formula) {
       grid.gap(row, column, null, "a formula without its result; open and save the workbook");
     }
@@ -132,6 +169,7 @@ final class SheetPart extends DefaultHandler {
   @Override
   public void characters(char[] chars, int start, int length) {
     if (collecting) value.append(chars, start, length);
+    if (inInline) inline.characters(chars, start, length);
   }
 
   /** Comments on empty cells come last, since the grid puts its rows in order. */

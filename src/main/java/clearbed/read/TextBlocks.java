@@ -1,9 +1,11 @@
 package clearbed.read;
 
 import clearbed.model.Block;
+import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Paragraph.Region;
+import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -26,6 +28,7 @@ final class TextBlocks {
   private final String document;
   private final boolean markdown;
   private final List<Block> blocks = new ArrayList<>();
+  private final Gaps gaps = new Gaps();
   private final List<String> pending = new ArrayList<>();
   private int ordinal;
   private int width;
@@ -39,6 +42,10 @@ final class TextBlocks {
     return blocks;
   }
 
+  List<Gap> gaps() {
+    return gaps.list();
+  }
+
   void add(List<String> lines) {
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     SpacedTables spaced = new SpacedTables(lines);
@@ -46,10 +53,10 @@ final class TextBlocks {
       AlignedTables.Found table = spaced.at(i);
       int drawn = DrawnTable.end(lines, i);
       if (table != null) {
-        blocks.add(table.table().build(ofTable()));
+        blocks.add(inForce(table.table().build(ofTable())));
         i = table.end() - 1;
       } else if (drawn > i) {
-        blocks.add(DrawnTable.of(lines.subList(i, drawn), ofTable()));
+        blocks.add(inForce(DrawnTable.of(lines.subList(i, drawn), ofTable())));
         i = drawn - 1;
       } else {
         line(lines.get(i).replace('\f', ' '));
@@ -62,6 +69,23 @@ final class TextBlocks {
   private Origin ofTable() {
     flush(0);
     return new Origin(document, null, null, null, ++ordinal, null, null);
+  }
+
+  /** The table without words that are struck through. */
+  private Table inForce(Table table) {
+    if (!markdown) return table;
+    List<Table.Row> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> cells = new ArrayList<>();
+      for (Table.Cell cell : row.cells()) {
+        MarkedText words = MarkdownStrikes.of(cell.text());
+        gaps.add(table.origin(cell), words);
+        String left = CleanText.of(words.raw());
+        if (!left.isEmpty()) cells.add(words.isCut() ? cell.withText(left) : cell);
+      }
+      if (!cells.isEmpty()) rows.add(new Table.Row(row.number(), cells, row.hidden()));
+    }
+    return new Table(table.origin(), rows, table.sheet(), table.turned());
   }
 
   private void line(String line) {
@@ -116,10 +140,14 @@ final class TextBlocks {
     StringBuilder joined = new StringBuilder();
     for (String line : pending) Hyphens.append(joined, line.strip());
     pending.clear();
-    String text = CleanText.of(joined.toString());
+    String whole = joined.toString();
+    MarkedText marked = markdown ? MarkdownStrikes.of(whole) : new MarkedText();
+    String text = CleanText.of(markdown ? marked.raw() : whole);
     if (markdown) text = EMPHASIS.matcher(text).replaceAll("$2");
-    if (text.isEmpty()) return;
+    if (text.isEmpty() && !marked.isCut()) return;
     Origin origin = new Origin(document, null, null, null, ++ordinal, null, text);
+    gaps.add(origin, marked);
+    if (text.isEmpty()) return;
     blocks.add(new Paragraph(origin, "", heading, -1, text, Region.BODY));
   }
 }

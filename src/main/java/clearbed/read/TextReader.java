@@ -23,7 +23,7 @@ final class TextReader implements FormatReader {
     TextBlocks blocks = new TextBlocks(source.path(), markdown);
     blocks.add(lines);
     String format = (markdown ? Format.MD : Format.TXT).shortName();
-    return Document.read(source.path(), format, blocks.blocks(), List.of());
+    return Document.read(source.path(), format, blocks.blocks(), blocks.gaps());
   }
 
   private static boolean isDelimited(List<String> lines) {

@@ -3,7 +3,6 @@ package clearbed.read;
 import clearbed.model.Document;
 import clearbed.model.Paragraph.Region;
 import java.io.IOException;
-import java.util.List;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.w3c.dom.Element;
@@ -11,7 +10,7 @@ import org.xml.sax.SAXException;
 
 /**
  * Word documents since 2007 as their reader sees them with all tracked changes accepted. Headers
- * come first, then the body, notes and footers; each header or footer text is given once.
+ * come first, then the body and footers; each header or footer text is given once.
  */
 final class WordReader implements FormatReader {
 
@@ -24,12 +23,12 @@ final class WordReader implements FormatReader {
       if (body == null) throw new Unreadable("a Word document without a body; save it again");
       WordStyles styles = WordStyles.of(tree(parts.first(main, "styles")));
       WordNumbering numbering = new WordNumbering(tree(parts.first(main, "numbering")), styles);
-      WordBlocks blocks = new WordBlocks(source.path(), styles, numbering);
+      WordAsides asides = WordAsides.of(parts, main);
+      WordBlocks blocks = new WordBlocks(source.path(), styles, numbering, asides);
       for (PackagePart part : parts.linked(main, "header")) margin(blocks, part, Region.HEADER);
       blocks.body(body);
-      notes(blocks, tree(parts.first(main, "footnotes")), "footnote", "f");
-      notes(blocks, tree(parts.first(main, "endnotes")), "endnote", "e");
       for (PackagePart part : parts.linked(main, "footer")) margin(blocks, part, Region.FOOTER);
+      blocks.looseComments();
       return Document.read(source.path(), Format.DOCX.shortName(), blocks.blocks(), blocks.gaps());
     }
   }
@@ -41,11 +40,5 @@ final class WordReader implements FormatReader {
   private static void margin(WordBlocks blocks, PackagePart part, Region region)
       throws IOException, SAXException {
     blocks.margin(OfficePackage.tree(part), region);
-  }
-
-  private static void notes(WordBlocks blocks, Element root, String name, String prefix) {
-    if (root == null) return;
-    List<Element> notes = Xml.children(root, name);
-    for (Element note : notes) blocks.note(note, prefix + Xml.attribute(note, "id"));
   }
 }

@@ -14,6 +14,7 @@ final class WordStyles {
   private static final Pattern HEADING = Pattern.compile("heading ([1-9])");
 
   private final Map<String, Element> byId = new HashMap<>();
+  private final Map<String, Boolean> known = new HashMap<>();
   private String defaultParagraph;
 
   /**
@@ -67,17 +68,34 @@ final class WordStyles {
 
   /** Whether a run is hidden from the reader: by itself, its style, or the paragraph's style. */
   boolean isHidden(Element runProperties, String paragraphStyle) {
-    Boolean own = Xml.flag(runProperties, "vanish");
+    return is("vanish", runProperties, paragraphStyle);
+  }
+
+  /** Whether a line, or two, is drawn through a run. */
+  boolean isStruck(Element runProperties, String paragraphStyle) {
+    return is("strike", runProperties, paragraphStyle)
+        || is("dstrike", runProperties, paragraphStyle);
+  }
+
+  private boolean is(String property, Element runProperties, String paragraphStyle) {
+    Boolean own = Xml.flag(runProperties, property);
     if (own != null) return own;
     String character = Xml.val(runProperties, "rStyle");
-    Boolean styled = character == null ? null : hidden(character);
-    if (styled == null) styled = hidden(paragraphStyle);
+    Boolean styled = character == null ? null : styled(property, character);
+    if (styled == null) styled = styled(property, paragraphStyle);
     return styled != null && styled;
   }
 
-  private Boolean hidden(String id) {
+  /** Null where neither the style nor those it is based on say anything. */
+  private Boolean styled(String property, String id) {
+    String key = property + " " + id;
+    if (!known.containsKey(key)) known.put(key, flag(property, id));
+    return known.get(key);
+  }
+
+  private Boolean flag(String property, String id) {
     for (Element style : chain(id)) {
-      Boolean flag = Xml.flag(Xml.child(style, "rPr"), "vanish");
+      Boolean flag = Xml.flag(Xml.child(style, "rPr"), property);
       if (flag != null) return flag;
     }
     return null;

@@ -3,13 +3,15 @@ package clearbed.read;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Gathers the words of Word paragraphs: tracked insertions and field results in, tracked deletions,
- * field codes and hidden text out. One for each story, since fields run on over paragraphs.
+ * Gathers the words of Word paragraphs, field codes left out, with the marks that they bear. One
+ * for each story, since fields run on over paragraphs.
  */
 final class WordText {
   private final WordStyles styles;
@@ -17,38 +19,77 @@ final class WordText {
   /** For each open field, whether its code (not yet its result) is being passed. */
   private final Deque<Boolean> inCode = new ArrayDeque<>();
 
-  private StringBuilder out;
-  private boolean hidden;
-  private List<Element> boxes;
-  private List<String> notes;
+  private MarkedText out;
+  private List<Hung> hung;
   private boolean embedded;
   private String style;
+
+  /** Those of what is being read: of its run, its tracked change, its story. */
+  private Set<Mark> marks = Set.of();
+
+  /** What hangs on a place in the text and is told beside it. */
+  enum Kind {
+    FOOTNOTE,
+    ENDNOTE,
+    COMMENT,
+    TEXT_BOX
+  }
+
+  /**
+   * A note, a comment or a text box.
+   *
+   * @param id of a note or comment; null for a text box
+   * @param content of a text box; null for others
+   * @param marks of the place it hangs on
+   */
+  record Hung(Kind kind, String id, Element content, Set<Mark> marks) {}
 
   /**
    * What a paragraph holds.
    *
-   * @param raw words as stored, to be cleaned
-   * @param hidden true when hidden text was left out
-   * @param boxes contents of text boxes anchored in it
-   * @param notes ids of footnotes ({@code f1}) and endnotes ({@code e1}) it refers to
+   * @param hung in the order of their places
    * @param embedded true when a file of another program stands in it
    */
-  record Words(
-      String raw, boolean hidden, List<Element> boxes, List<String> notes, boolean embedded) {}
+  record Words(MarkedText text, List<Hung> hung, boolean embedded) {}
 
   WordText(WordStyles styles) {
     this.styles = styles;
   }
 
-  Words of(Element paragraph) {
-    out = new StringBuilder();
-    hidden = false;
-    boxes = new ArrayList<>();
-    notes = new ArrayList<>();
+  /**
+   * @param around marks of all that the paragraph stands in
+   */
+  Words of(Element paragraph, Set<Mark> around) {
+    out = new MarkedText();
+    hung = new ArrayList<>();
     embedded = false;
+    marks = around;
     style = styles.styleOf(Xml.child(paragraph, "pPr"));
     inline(paragraph, false);
-    return new Words(out.toString(), hidden, boxes, notes, embedded);
+    return new Words(out, hung, embedded);
+  }
+
+  private void marked(Mark mark, Runnable reading) {
+    Set<Mark> outer = marks;
+    marks = with(marks, mark);
+    reading.run();
+    marks = outer;
+  }
+
+  static Set<Mark> with(Set<Mark> marks, Mark more) {
+    Set<Mark> all = EnumSet.of(more);
+    all.addAll(marks);
+    return all;
+  }
+
+  /** The mark that an element of tracked changes puts on its content, or null. */
+  static Mark change(Element e) {
+    return switch (e.getLocalName()) {
+      case "del" -> Mark.DELETED;
+      case "moveFrom" -> Mark.MOVED;
+      case "ins", "moveTo" -> Mark.INSERTED;
+      default -> null;
+    };
   }
 
   private void inline(Element parent, boolean placeholder) {
@@ -56,7 +97,8 @@ final class WordText {
       if (!(n instanceof Element e)) continue;
       switch (e.getLocalName()) {
         case "r" -> run(e);
-        case "del", "moveFrom", "pPr", "sdtPr", "sdtEndPr", "rPr" -> {}
+        case "pPr", "sdtPr", "sdtEndPr", "rPr" -> {}
+        case "del", "moveFrom", "ins", "moveTo" -> marked(change(e), () -> inline(e, placeholder));
         case "sdt" -> control(e);
         case "AlternateContent" -> alternate(e);
         case "ruby" -> inline(base(e), false);
@@ -85,10 +127,11 @@ final class WordText {
     int start = out.length();
     inline(content, prompt);
     if (!prompt || out.length() == start) return;
-    String words = out.substring(start).strip();
+    StringBuilder text = out.words();
+    String words = text.substring(start).strip();
     if (words.startsWith("[") && words.endsWith("]")) return;
-    out.setLength(start);
-    out.append('[').append(words).append(']');
+    text.setLength(start);
+    text.append('[').append(words).append(']');
   }
 
   private void alternate(Element e) {
@@ -99,32 +142,28 @@ final class WordText {
   }
 
   private void run(Element run) {
-    if (styles.isHidden(Xml.child(run, "rPr"), style)) {
-      hidden |= !run.getTextContent().isBlank();
-      fieldMarksOnly(run);
-      return;
-    }
+    Set<Mark> outer = marks;
+    Element properties = Xml.child(run, "rPr");
+    if (styles.isStruck(properties, style)) marks = with(marks, Mark.STRUCK);
+    if (styles.isHidden(properties, style)) marks = with(marks, Mark.HIDDEN);
     runContent(run);
-  }
-
-  /** The codes of fields are often hidden; their ends must still be seen. */
-  private void fieldMarksOnly(Element run) {
-    for (Element e : Xml.children(run, "fldChar")) fieldMark(e);
+    marks = outer;
   }
 
   private void runContent(Element run) {
     for (Node n = run.getFirstChild(); n != null; n = n.getNextSibling()) {
       if (!(n instanceof Element e)) continue;
       switch (e.getLocalName()) {
-        case "t" -> append(e.getTextContent());
+        case "t", "delText" -> append(e.getTextContent());
         case "tab", "ptab" -> append("\t");
         case "br" -> append(Xml.attribute(e, "type") == null ? "\n" : textWrapping(e));
         case "cr" -> append("\n");
         case "noBreakHyphen" -> append("-");
         case "sym" -> append(WordSymbols.of(Xml.attribute(e, "font"), Xml.attribute(e, "char")));
         case "fldChar" -> fieldMark(e);
-        case "footnoteReference" -> notes.add("f" + Xml.attribute(e, "id"));
-        case "endnoteReference" -> notes.add("e" + Xml.attribute(e, "id"));
+        case "footnoteReference" -> hang(Kind.FOOTNOTE, e);
+        case "endnoteReference" -> hang(Kind.ENDNOTE, e);
+        case "commentReference" -> hang(Kind.COMMENT, e);
         case "drawing", "pict" -> boxes(e);
         case "object" -> {
           embedded = true;
@@ -143,7 +182,11 @@ final class WordText {
   }
 
   private void append(String words) {
-    if (!inCode.contains(Boolean.TRUE)) out.append(words);
+    if (!inCode.contains(Boolean.TRUE)) out.append(words, marks);
+  }
+
+  private void hang(Kind kind, Element reference) {
+    hung.add(new Hung(kind, Xml.attribute(reference, "id"), null, marks));
   }
 
   private void fieldMark(Element mark) {
@@ -159,7 +202,7 @@ final class WordText {
 
   private void boxes(Element drawing) {
     for (Element e : Xml.children(drawing)) {
-      if (Xml.is(e, "txbxContent")) boxes.add(e);
+      if (Xml.is(e, "txbxContent")) hung.add(new Hung(Kind.TEXT_BOX, null, e, marks));
       else if (Xml.is(e, "AlternateContent")) {
         Element choice = Xml.child(e, "Choice");
         Element taken = choice != null ? choice : Xml.child(e, "Fallback");

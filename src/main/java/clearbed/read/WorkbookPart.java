@@ -12,8 +12,9 @@ final class WorkbookPart extends DefaultHandler {
 
   /**
    * @param link relationship id of its part
+   * @param state {@code hidden}, {@code veryHidden}, or else visible
    */
-  record Sheet(String name, String link) {}
+  record Sheet(String name, String link, String state) {}
 
   List<Sheet> sheets() {
     return sheets;
@@ -25,7 +26,10 @@ final class WorkbookPart extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
-    if (name.equals("sheet")) sheets.add(new Sheet(attributes.getValue("name"), link(attributes)));
+    if (name.equals("sheet")) {
+      String state = attributes.getValue("state");
+      sheets.add(new Sheet(attributes.getValue("name"), link(attributes), state));
+    }
     if (name.equals("workbookPr")) {
       String flag = attributes.getValue("date1904");
       from1904 = "1".equals(flag) || "true".equals(flag);

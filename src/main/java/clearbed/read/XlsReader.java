@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.poi.hssf.usermodel.HSSFAnchor;
 import org.apache.poi.hssf.usermodel.HSSFClientAnchor;
 import org.apache.poi.hssf.usermodel.HSSFComment;
@@ -31,6 +32,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 /** Excel 97 to 2003 workbooks: every sheet, hidden ones too, is one table. */
 final class XlsReader implements FormatReader {
+  private static final int COLUMNS = 256;
+
   private final DataFormatter formatter = new DataFormatter(Locale.US);
 
   XlsReader() {
@@ -46,6 +49,8 @@ final class XlsReader implements FormatReader {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
         HSSFSheet sheet = workbook.getSheetAt(i);
         SheetGrid grid = new SheetGrid(source.path(), sheet.getSheetName());
+        if (workbook.isSheetHidden(i)) grid.hide(SheetNotes.HIDDEN);
+        if (workbook.isSheetVeryHidden(i)) grid.hide(SheetNotes.VERY_HIDDEN);
         fill(grid, sheet);
         blocks.add(grid.table());
         gaps.addAll(grid.gaps());
@@ -56,15 +61,26 @@ final class XlsReader implements FormatReader {
   }
 
   private void fill(SheetGrid grid, HSSFSheet sheet) {
-    Map<CellAddress, HSSFComment> comments = sheet.getCellComments();
+    XlsStrikes strikes = new XlsStrikes(sheet.getWorkbook());
+    Map<CellAddress, HSSFComment> comments = new TreeMap<>(sheet.getCellComments());
+    for (int column = 0; column < COLUMNS; column++) {
+      if (sheet.isColumnHidden(column)) grid.hideColumns(column, column);
+    }
     for (Row row : sheet) {
       grid.row(row.getRowNum() + 1, row.getZeroHeight());
       for (Cell cell : row) {
-        HSSFComment comment = comments.get(cell.getAddress());
-        String remark = comment == null ? "" : CleanText.of(text(comment));
-        grid.cell(cell.getColumnIndex(), text(grid, cell), remark);
+        String remark = remark(comments.remove(cell.getAddress()));
+        MarkedText struck = strikes.in(cell, () -> text(grid, cell));
+        if (struck == null) grid.cell(cell.getColumnIndex(), text(grid, cell), remark);
+        else grid.marked(cell.getColumnIndex(), struck, remark);
       }
     }
+    // Comments on empty cells come last, since the grid puts its rows in order.
+    comments.forEach(
+        (address, comment) -> {
+          grid.row(address.getRow() + 1, false);
+          grid.cell(address.getColumn(), "", remark(comment));
+        });
     for (CellRangeAddress area : sheet.getMergedRegions()) {
       grid.merge(
           area.getFirstRow() + 1,
@@ -72,6 +88,10 @@ final class XlsReader implements FormatReader {
           area.getLastRow() + 1,
           area.getLastColumn());
     }
+  }
+
+  private static String remark(HSSFComment comment) {
+    return comment == null ? "" : CleanText.of(text(comment));
   }
 
   private String text(SheetGrid grid, Cell cell) {

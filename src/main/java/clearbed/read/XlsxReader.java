@@ -13,9 +13,8 @@ import org.apache.poi.openxml4j.opc.PackagePart;
 import org.xml.sax.SAXException;
 
 /**
- * Excel workbooks since 2007, streamed so that long sheets fit in a small heap. Hidden sheets and
- * columns are read like others, for a schedule is no less binding when a column is folded away;
- * hidden rows are marked.
+ * Excel workbooks since 2007, streamed so that long sheets fit in a small heap. What is hidden is
+ * read like the rest, for a schedule is no less binding when a column is folded away, and said.
  */
 final class XlsxReader implements FormatReader {
 
@@ -30,8 +29,8 @@ final class XlsxReader implements FormatReader {
       OfficePackage.parse(main, workbook);
       SharedStrings strings = new SharedStrings();
       parse(parts.first(main, "sharedStrings"), strings);
-      NumberFormats formats = new NumberFormats();
-      parse(parts.first(main, "styles"), formats);
+      CellStyles styles = new CellStyles();
+      parse(parts.first(main, "styles"), styles);
       for (WorkbookPart.Sheet sheet : workbook.sheets()) {
         PackagePart part = parts.byId(main, sheet.link());
         Origin origin = Origin.ofCell(source.path(), sheet.name(), null, null);
@@ -39,9 +38,11 @@ final class XlsxReader implements FormatReader {
           gaps.add(new Gap(origin, "the sheet is missing from the file"));
         } else if (part.getContentType().contains("worksheet")) {
           SheetGrid grid = new SheetGrid(source.path(), sheet.name());
+          if ("hidden".equals(sheet.state())) grid.hide(SheetNotes.HIDDEN);
+          if ("veryHidden".equals(sheet.state())) grid.hide(SheetNotes.VERY_HIDDEN);
           OfficePackage.parse(
               part,
-              new SheetPart(grid, strings, formats, workbook.from1904(), comments(parts, part)));
+              new SheetPart(grid, strings, styles, workbook.from1904(), comments(parts, part)));
           blocks.add(grid.table());
           gaps.addAll(grid.gaps());
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.xml.sax.Attributes;
 
 /** Walks a tree by local names, so that every variant of a namespace reads alike. */
 final class Xml {
@@ -64,6 +65,12 @@ final class Xml {
     } catch (NumberFormatException e) {
       return otherwise;
     }
+  }
+
+  /** The same of a streamed element that is there, such as {@code <strike val="0"/>}. */
+  static boolean isOn(Attributes attributes) {
+    String val = attributes.getValue("val");
+    return val == null || !(val.equals("0") || val.equals("false") || val.equals("off"));
   }
 
   /** A switch such as {@code <w:vanish/>}: absent, on, or off. */

@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * of them thousands of times.
  */
 final class CellMemo {
-  /** All that the reading of a cell without a remark depends on. */
+  /** All that the reading of a cell depends on. */
   private record Key(String heading, Header.Role role, String attribute, Unit unit, String words) {
     static Key of(Header.Column column, String words) {
       String attribute = column.attribute() == null ? "" : column.attribute().id();

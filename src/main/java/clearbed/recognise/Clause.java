@@ -25,6 +25,16 @@ public record Clause(
     statements = List.copyOf(statements);
   }
 
+  /** Those of its statements that leave something open. */
+  List<Statement> leftOpen() {
+    return statements.stream().filter(Statement::isOpen).toList();
+  }
+
+  /** As what people say of a document, whose words ask and require nothing. */
+  Clause asRemark() {
+    return new Clause(number, heading, origin, "", limits, leftOpen());
+  }
+
   /** True when it stands in a list of references, by the title of its article. */
   public boolean listsReferences() {
     return REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();

@@ -65,6 +65,10 @@ final class OutlineParser {
         continue;
       }
       String text = PlainText.of(p.text()).trim();
+      if (p.region() == Paragraph.Region.COMMENT) {
+        builder.remark(p, text);
+        continue;
+      }
       Matcher m = SECTION.matcher(BLANKS.matcher(text).replaceAll(" "));
       boolean bare = builder.isEmpty() && BARE_SECTION.matcher(text).matches();
       if (m.matches() || bare) {
@@ -91,7 +95,11 @@ final class OutlineParser {
     List<Section> sections = new ArrayList<>();
     Builder builder = new Builder(origin, "");
     builder.scheduleNotes = true;
-    for (Paragraph p : paragraphs) builder.add(p, PlainText.of(p.text()).trim());
+    for (Paragraph p : paragraphs) {
+      String text = PlainText.of(p.text()).trim();
+      if (p.region() == Paragraph.Region.COMMENT) builder.remark(p, text);
+      else builder.add(p, text);
+    }
     builder.finish(sections);
     return sections.isEmpty() ? null : sections.get(0);
   }
@@ -132,6 +140,7 @@ final class OutlineParser {
     private int part;
     private final Deque<Node> path = new ArrayDeque<>();
     private final List<Pending> pending = new ArrayList<>();
+    private final List<Pending> remarks = new ArrayList<>();
 
     /** What the last paragraph that speaks of glass tile stands under. */
     private List<Node> aboveGlass;
@@ -180,10 +189,21 @@ final class OutlineParser {
       }
       while (!path.isEmpty() && path.peekLast().wording().rank() >= wording.rank())
         path.removeLast();
+      path.addLast(node(wording));
+      pending.add(new Pending(p, List.copyOf(path), part));
+    }
+
+    /** What people say of a paragraph stands under it, and nothing stands under that. */
+    void remark(Paragraph p, String text) {
+      path.addLast(node(wordings.of(p, text)));
+      remarks.add(new Pending(p, List.copyOf(path), part));
+      path.removeLast();
+    }
+
+    private Node node(Wording wording) {
       Limits limits = otherThanGlass(wording);
       if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
-      path.addLast(new Node(wording, family(wording), limits));
-      pending.add(new Pending(p, List.copyOf(path), part));
+      return new Node(wording, family(wording), limits);
     }
 
     /** Under mortar, a tile named is what the mortar is for. */
@@ -203,7 +223,7 @@ final class OutlineParser {
     }
 
     void finish(List<Section> sections) {
-      if (pending.isEmpty()) return;
+      if (pending.isEmpty() && remarks.isEmpty()) return;
       if (!section && !scheduleNotes && titledAsTileWork()) {
         section = true;
         title = titleOfTileWork();
@@ -220,6 +240,10 @@ final class OutlineParser {
           scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tile(p.text()));
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
+      for (Pending remark : remarks) {
+        Clause clause = clause(remark, role, notes && !tileDocument, unknown);
+        if (!clause.leftOpen().isEmpty()) clauses.add(clause.asRemark());
+      }
       sections.add(
           new Section(
               number,
@@ -236,6 +260,7 @@ final class OutlineParser {
      * TILE WORK}.
      */
     private boolean titledAsTileWork() {
+      if (pending.isEmpty()) return false;
       String opening = opening();
       boolean titled =
           opening.length() < 160

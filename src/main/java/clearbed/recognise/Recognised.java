@@ -18,8 +18,8 @@ public record Recognised(Document document, Facts facts) {
     if (!read) return new Recognised(document, null);
     try {
       Facts facts = recogniser.recognise(document);
-      boolean whole = facts.gaps().isEmpty() && document.status() == Document.Status.READ;
-      Document.Status status = whole ? Document.Status.READ : Document.Status.PARTLY;
+      boolean partly = document.status() == Document.Status.PARTLY;
+      Document.Status status = partly ? Document.Status.PARTLY : Document.statusFor(facts.gaps());
       String reason = document.reason();
       return new Recognised(
           new Document(document.path(), document.format(), status, reason, List.of(), facts.gaps()),

@@ -119,6 +119,7 @@ public final class Recogniser {
             ? filled.get(0)
             : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
     running.add(Paragraph.body(t.origin(first).withText(text), text));
+    for (Table.Cell cell : row.cells()) Paragraph.remark(t, cell).ifPresent(running::add);
   }
 
   private static String name(Table.Row names, Table.Cell cell) {
@@ -165,6 +166,9 @@ public final class Recogniser {
 
     private int lookedAt;
 
+    /** The words of the last paragraph that may stand over what follows it. */
+    private String last = "";
+
     Collected(Document document) {
       gaps = new ArrayList<>(document.gaps());
     }
@@ -173,11 +177,12 @@ public final class Recogniser {
     String headingOver(List<Paragraph> running) {
       for (; lookedAt < running.size(); lookedAt++) {
         Paragraph p = running.get(lookedAt);
-        Outline.Label label = Outline.label(p, PlainText.of(p.text()).trim());
+        if (p.isAside()) continue;
+        last = PlainText.of(p.text()).trim();
+        Outline.Label label = Outline.label(p, last);
         if (Outline.heading(p, label)) heading = label.rest();
       }
       if (running.isEmpty()) return "";
-      String last = PlainText.of(running.get(running.size() - 1).text()).trim();
       return last.length() < LONGEST_TITLE && !last.endsWith(".") ? last : heading;
     }
   }

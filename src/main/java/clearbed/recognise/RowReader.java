@@ -100,8 +100,9 @@ final class RowReader {
       List<Document.Gap> gaps) {
     List<Statement> out = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
-      if (column.index() == tagColumn) continue;
       Table.Cell cell = row.at(column.index());
+      if (cell != null && !cell.continued()) out.addAll(leftOpen(table, cell, column));
+      if (column.index() == tagColumn) continue;
       if (cell == null || cell.text().isBlank()) continue;
       if (ditto(cell)) {
         cell = above == null ? null : above.at(column.index());
@@ -115,11 +116,7 @@ final class RowReader {
       }
       Origin origin = table.origin(cell);
       Table.Cell read = cell;
-      if (cell.remark().isBlank()) {
-        out.addAll(memo.of(column, cell.text(), origin, () -> cell(origin, read, column)));
-      } else {
-        out.addAll(cell(origin, read, column));
-      }
+      out.addAll(memo.of(column, cell.text(), origin, () -> cell(origin, read, column)));
     }
     return out;
   }
@@ -194,9 +191,19 @@ final class RowReader {
     } else if (!empty(attribute, text)) {
       attribute(out, origin, text, attribute, column.unit());
     }
-    if (!cell.remark().isBlank())
-      out.addAll(free(finder.find(cell.remark(), origin, Context.running("", Set.of(), true))));
     return out;
+  }
+
+  /** A comment on a cell is what a person says of it: what it leaves open is open. */
+  private List<Statement> leftOpen(Table table, Table.Cell cell, Header.Column column) {
+    if (cell.remark().isBlank()) return List.of();
+    Attribute attribute = column.attribute();
+    boolean any = attribute == null || attribute.id().equals("notes");
+    Context context = any ? Context.running("", Set.of(), true) : Context.column(attribute);
+    Origin origin = table.origin(cell).withPart("comment");
+    return free(finder.find(PlainText.of(cell.remark()), origin, context)).stream()
+        .filter(Statement::isOpen)
+        .toList();
   }
 
   private boolean empty(Attribute attribute, String text) {

@@ -148,10 +148,14 @@ final class ScheduleFinder {
       for (int i = 0; i < all.size(); i++) {
         Table.Row row = all.get(i);
         Table.Row next = i + 1 < all.size() ? all.get(i + 1) : null;
-        if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
+        if (row.cells().stream().allMatch(c -> c.text().isBlank())) {
+          remarks(row);
+          continue;
+        }
         Header found = isData(row) ? null : Header.at(vocabulary, row, next, columns);
         if (found != null) {
           start(found, all, i);
+          for (int r = i; r < i + found.rows(); r++) remarks(all.get(r));
           i += found.rows() - 1;
         } else {
           row(row);
@@ -222,16 +226,19 @@ final class ScheduleFinder {
       if (header == null) {
         if (filled.size() <= 2) title(filled);
         else filled.forEach(this::note);
+        remarks(row);
         return;
       }
       if (single && !looksLikeTag(filled.get(0).text())) {
         aside(row, filled.get(0));
+        remarks(row);
         return;
       }
       if (NOTE.matcher(filled.get(0).text().trim()).matches()
           && filled.size() <= 2
           && filled.get(filled.size() - 1).text().length() > 30) {
         note(filled.get(filled.size() - 1));
+        remarks(row);
         return;
       }
       if (header.all(Header.Role.SURFACE).size() >= 1
@@ -249,6 +256,11 @@ final class ScheduleFinder {
           && header.all(Header.Role.SURFACE).size() >= 2
           && header.all(Header.Role.MATERIAL).stream()
               .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
+    }
+
+    /** Comments on cells that are no entry's. */
+    private void remarks(Table.Row row) {
+      for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(notes::add);
     }
 
     private void title(List<Table.Cell> filled) {

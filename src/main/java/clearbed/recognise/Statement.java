@@ -38,6 +38,11 @@ public record Statement(
     return hash * 31 + Objects.hashCode(origin);
   }
 
+  /** True when a value belongs there and stands open. */
+  boolean isOpen() {
+    return content instanceof Content.Open;
+  }
+
   Statement within(Limits outer) {
     return withLimits(limits.within(outer));
   }

@@ -20,9 +20,11 @@ final class DocumentsSheet {
           "Reason",
           "Glass entries",
           "Other entries",
-          "Passed over at",
-          "Why passed over");
-  private static final int[] WIDTHS = {42, 6, 8, 11, 38, 9, 9, 34, 40};
+          "Place in it",
+          "What became of it",
+          "Why",
+          "Words");
+  private static final int[] WIDTHS = {42, 6, 8, 11, 38, 9, 9, 34, 13, 40, 44};
 
   private final XSSFSheet sheet;
   private final Pen pen;
@@ -74,7 +76,9 @@ final class DocumentsSheet {
     pen.count(row, 5, document.glassEntries());
     pen.count(row, 6, document.otherEntries());
     pen.text(row, 7, gaps == 0 ? "" : Words.count(gaps, "place") + ", below", Styles.Look.TEXT);
-    pen.text(row, 8, "", Styles.Look.TEXT);
+    for (int column = 8; column < HEADERS.size(); column++) {
+      pen.text(row, column, "", Styles.Look.TEXT);
+    }
     Heights.fit(row, WIDTHS);
   }
 
@@ -83,11 +87,23 @@ final class DocumentsSheet {
     pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
-    pen.text(row, 8, gap.reason(), Styles.Look.TEXT);
+    String words = gap.origin().text();
+    pen.text(row, 8, word(gap.fate()), Styles.Look.TEXT);
+    pen.text(row, 9, gap.reason(), Styles.Look.TEXT);
+    pen.text(row, 10, words == null ? "" : words, Styles.Look.TEXT);
     Heights.fit(row, WIDTHS);
   }
 
   static String word(Document.Status status) {
     return status.name().toLowerCase(Locale.ROOT);
+  }
+
+  static String word(Document.Fate fate) {
+    return switch (fate) {
+      case UNREAD -> "not read";
+      case NOT_IN_FORCE -> "not in force";
+      case PASSED_OVER -> "passed over";
+      case READ -> "read";
+    };
   }
 }

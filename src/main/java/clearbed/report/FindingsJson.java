@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /**
  * The findings for other programs: UTF-8, fixed order. The keys that the format promises are always
@@ -101,17 +102,24 @@ public final class FindingsJson {
     promised("reason", document.reason());
     json.writeNumberField("glassEntries", document.glassEntries());
     json.writeNumberField("otherEntries", document.otherEntries());
-    if (!document.skipped().isEmpty()) {
-      json.writeArrayFieldStart("skipped");
-      for (Document.Gap gap : document.skipped()) {
-        json.writeStartObject();
-        origin("origin", gap.origin());
-        text("reason", gap.reason());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-    }
+    gaps("skipped", document.skipped(), gap -> gap.fate() != Document.Fate.READ);
+    gaps("notes", document.skipped(), gap -> gap.fate() == Document.Fate.READ);
     json.writeEndObject();
+  }
+
+  private void gaps(String name, List<Document.Gap> all, Predicate<Document.Gap> wanted)
+      throws IOException {
+    List<Document.Gap> gaps = all.stream().filter(wanted).toList();
+    if (gaps.isEmpty()) return;
+    json.writeArrayFieldStart(name);
+    for (Document.Gap gap : gaps) {
+      json.writeStartObject();
+      origin("origin", gap.origin());
+      text("reason", gap.reason());
+      text("fate", DocumentsSheet.word(gap.fate()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   /** Nearly all of a long file is entries: some are written at a time, on all processors. */
@@ -273,6 +281,7 @@ public final class FindingsJson {
     if (origin.paragraph() != null) json.writeNumberField("paragraph", origin.paragraph());
     text("heading", origin.heading());
     text("text", origin.text());
+    text("part", origin.part());
   }
 
   private void texts(String name, List<String> texts) throws IOException {

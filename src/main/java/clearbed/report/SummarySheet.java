@@ -128,8 +128,8 @@ final class SummarySheet {
 
   private void document(Report.DocumentSummary document) {
     Row row = row();
-    int gaps = document.skipped().size();
-    String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " passed over, see Documents";
+    int gaps = (int) document.skipped().stream().filter(Document.Gap::isUnread).count();
+    String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
     pen.text(row, 0, DocumentsSheet.word(document.status()), Styles.Look.STRONG);
     pen.text(row, 1, OneLine.path(document.path()), Styles.Look.TEXT);

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Records whose equality is written out must not forget a component. */
 class OwnEqualityTest {
-  private static final Origin PLACE = new Origin("a.csv", "Tile", "B7", 3, 4, "2.3 B", "grey");
+  private static final Origin PLACE =
+      new Origin("a.csv", "Tile", "B7", 3, 4, "2.3 B", "grey", "comment");
 
   private static Limits limits(boolean glass) {
     return new Limits(Set.of(), glass, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());

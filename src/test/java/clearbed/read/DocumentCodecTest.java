@@ -127,7 +127,8 @@ class DocumentCodecTest {
             Arbitraries.of(Document.Status.class),
             texts(),
             Arbitraries.<Block>oneOf(paragraphs(), tables()).list().ofMaxSize(5),
-            Combinators.combine(origins().injectNull(0.1), texts())
+            Combinators.combine(
+                    origins().injectNull(0.1), texts(), Arbitraries.of(Document.Fate.class))
                 .as(Gap::new)
                 .list()
                 .ofMaxSize(3))
@@ -191,6 +192,7 @@ class DocumentCodecTest {
   private static Arbitrary<Origin> origins() {
     Arbitrary<String> text = texts().injectNull(0.3);
     Arbitrary<Integer> number = Arbitraries.integers().injectNull(0.3);
-    return Combinators.combine(texts(), text, text, number, number, text, text).as(Origin::new);
+    return Combinators.combine(texts(), text, text, number, number, text, text, text)
+        .as(Origin::new);
   }
 }

@@ -51,7 +51,7 @@ class GuardedReaderTest {
 
   private static Document endless(String what) {
     SheetGrid grid = new SheetGrid("endless.xlsx", "Sheet");
-    MarkupBlocks blocks = new MarkupBlocks("endless.html", false);
+    MarkupBlocks blocks = new MarkupBlocks("endless.html", false, java.util.Set.of());
     while (true) {
       if (what.equals("rows")) grid.row(1, false);
       else blocks.startElement("", "br", "br", new AttributesImpl());

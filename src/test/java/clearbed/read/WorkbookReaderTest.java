@@ -62,7 +62,11 @@ class WorkbookReaderTest {
       assertThat(document.status()).isEqualTo(Status.PARTLY);
       assertThat(document.gaps())
           .extracting(g -> g.origin().cell(), g -> g.origin().text(), Document.Gap::reason)
-          .containsExactly(tuple("F4", "#N/A", "the cell shows an error"));
+          .containsExactly(
+              tuple("F4", "#N/A", "the cell shows an error"),
+              tuple("A5", null, "hidden row 5; read like the rest"),
+              tuple("A4", "Check the colour", Remarks.COMMENT),
+              tuple(null, null, "a hidden sheet; read like the rest"));
     }
   }
 

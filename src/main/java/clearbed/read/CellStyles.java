@@ -1,6 +1,7 @@
 package clearbed.read;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,12 +11,18 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** The number formats of a workbook's styles: a figure as its reader sees it. */
-final class NumberFormats extends DefaultHandler {
+/**
+ * What a workbook's styles say of a cell: how its figure is shown, whether it is struck through.
+ */
+final class CellStyles extends DefaultHandler {
   private final Map<Integer, String> codes = new HashMap<>();
   private final List<Integer> formats = new ArrayList<>();
+  private final BitSet struckFonts = new BitSet();
+  private final BitSet struck = new BitSet();
   private final DataFormatter formatter = new DataFormatter(Locale.US);
   private boolean inCells;
+  private boolean inFonts;
+  private int font = -1;
 
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
@@ -25,9 +32,17 @@ final class NumberFormats extends DefaultHandler {
         // The same element stands in conditional formats, where it lacks the code at times.
         if (code != null) codes.putIfAbsent(number(attributes, "numFmtId"), code);
       }
+      // Conditional formats have fonts, too, outside this list.
+      case "fonts" -> inFonts = true;
+      case "font" -> font++;
+      case "strike" -> {
+        if (inFonts && Xml.isOn(attributes)) struckFonts.set(font);
+      }
       case "cellXfs" -> inCells = true;
       case "xf" -> {
-        if (inCells) formats.add(number(attributes, "numFmtId"));
+        if (!inCells) return;
+        if (struckFonts.get(Math.max(0, number(attributes, "fontId")))) struck.set(formats.size());
+        formats.add(number(attributes, "numFmtId"));
       }
       default -> {}
     }
@@ -36,6 +51,12 @@ final class NumberFormats extends DefaultHandler {
   @Override
   public void endElement(String uri, String name, String qName) {
     if (name.equals("cellXfs")) inCells = false;
+    if (name.equals("fonts")) inFonts = false;
+  }
+
+  /** Whether a line is drawn through the words of cells of a style, unless they say otherwise. */
+  boolean isStruck(int style) {
+    return style >= 0 && struck.get(style);
   }
 
   /**

@@ -1,0 +1,19 @@
+package clearbed.read;
+
+/** What is said of comments, for they are what people say of a document, not what it says. */
+final class Remarks {
+  static final String COMMENT = "a person's comment, no requirement; what it leaves open is open";
+
+  static final String PLAIN = "a person's comment, no requirement";
+
+  private Remarks() {}
+
+  /**
+   * @param author may be null
+   * @param done true for one that is marked as settled
+   */
+  static String reason(String author, boolean done) {
+    String by = author == null || author.isBlank() ? "" : " (" + CleanText.line(author) + ")";
+    return (done ? "a comment marked as settled, no requirement" : COMMENT) + by;
+  }
+}
