@@ -115,6 +115,11 @@ final class Pen {
     links++;
   }
 
+  /** True for the words that a cell with a link of ours can hold. */
+  static boolean isOfLink(String text) {
+    return text.equals(Places.OPEN) || text.equals(NO_LINK);
+  }
+
   /** The address of a link that was read has its location joined on. */
   private static boolean leads(XSSFHyperlink link, Datum.Link target) {
     String location = target.location() == null ? "" : "#" + target.location();
