@@ -3,7 +3,6 @@ package clearbed.cli;
 import clearbed.cache.Cache;
 import clearbed.cache.ResultCache;
 import clearbed.model.Document;
-import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
@@ -82,7 +81,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--carry",
       paramLabel = "FILE.xlsx",
-      description = "An earlier findings workbook: its answers, states and columns are kept.")
+      description = "An earlier findings workbook: its states and all that people typed are kept.")
   Path carry;
 
   @Option(
@@ -233,11 +232,7 @@ final class CheckCommand implements Callable<Integer> {
   private boolean fails(Report report) {
     if (failOn == FailOn.NEVER) return false;
     Level level = Level.valueOf(failOn.name());
-    return report.findings().stream().anyMatch(f -> open(f) && f.level().atLeast(level));
-  }
-
-  private static boolean open(Finding f) {
-    return f.suppressed().isEmpty() && f.state().isOpen();
+    return report.findings().stream().anyMatch(f -> f.isOpen() && f.level().atLeast(level));
   }
 
   private void summary(Report report, boolean written) {

@@ -55,7 +55,7 @@ public final class QuestionsCommand implements Callable<Integer> {
       description = "where to write (default for md: the terminal)")
   private Path output;
 
-  @Option(names = "--all", description = "also what is answered or dropped")
+  @Option(names = "--all", description = "also what is answered or dropped, marked so")
   private boolean all;
 
   @Override

@@ -44,6 +44,11 @@ public record Finding(
     steps = List.copyOf(steps);
   }
 
+  /** True while somebody still has to act: what letter, summary and exit code count. */
+  public boolean isOpen() {
+    return suppressed.isEmpty() && state.isOpen();
+  }
+
   public Finding withState(State now) {
     return new Finding(
         id,

@@ -11,13 +11,28 @@ import java.util.Map;
  * @param from file name of the earlier workbook; empty for a first issue
  * @param since date of the earlier issue, ISO 8601; empty for a first issue
  * @param workbook bytes of the earlier workbook as they were read, or null for a first issue
+ * @param documents paths of documents that earlier issues had; of a log that is joined with a run,
+ *     of those that are missing from it
  * @param lines by finding id, in the order of the earlier workbook and then of the new findings
  * @param remarks what was odd in the earlier workbook and what was done about it, a sentence each
  */
 public record QuestionLog(
-    String from, String since, byte[] workbook, Map<String, Line> lines, List<String> remarks) {
+    String from,
+    String since,
+    byte[] workbook,
+    List<String> documents,
+    Map<String, Line> lines,
+    List<String> remarks) {
+
+  /** Remark on a finding that came back after a reply. */
+  public static final String OUTDATED =
+      "the reply from before it came back settles nothing until its status or answer is changed";
+
+  /** Remark on an open finding whose question was withdrawn. */
+  public static final String DROPPED = "its question was dropped; the finding stays open";
 
   public QuestionLog {
+    documents = List.copyOf(documents);
     lines = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(lines));
     remarks = List.copyOf(remarks);
   }
@@ -25,14 +40,14 @@ public record QuestionLog(
   /**
    * One finding through the issues. Dates are ISO 8601, empty when there is none.
    *
-   * @param finding as last issued, with its state now
+   * @param finding as last issued, with its state then
    * @param number of its question, from 1 and never given twice; 0 when it asks nothing
    * @param firstSeen date of the issue that first had it
    * @param lastSeen date of the last issue that had it
    * @param goneOn date of the issue in which it went
    * @param remark why it went or stayed, in words; empty when there is nothing to say
-   * @param refuted the answer that stood when the finding came back, as {@code status|answer};
-   *     empty unless it came back
+   * @param refuted the reply that stood when the finding came back, as {@code status|answer}; empty
+   *     unless it came back after a reply, or once that was changed
    * @param reply what people wrote of its question
    */
   public record Line(
@@ -43,14 +58,86 @@ public record QuestionLog(
       String goneOn,
       String remark,
       String refuted,
-      Reply reply) {}
+      Reply reply) {
+
+    /**
+     * Where the finding stands, by the one definition (src/site/question-log.md): what the
+     * documents say goes first, then what people replied since.
+     */
+    public State state() {
+      State found = finding.state();
+      if (found == State.RESOLVED) return found;
+      if (isAnswered()) return State.ANSWERED;
+      return found == State.ANSWERED ? State.OPEN : found;
+    }
+
+    /** True while somebody still has to act. */
+    public boolean isOpen() {
+      return finding.suppressed().isEmpty() && state().isOpen();
+    }
+
+    /** True when the question is open and nobody has withdrawn it. */
+    public boolean isAsked() {
+      return isOpen() && !isDropped();
+    }
+
+    public boolean isAnswered() {
+      return reply.answered() && !isOutdated();
+    }
+
+    /** True when the question was withdrawn; its finding stays as open as it is. */
+    public boolean isDropped() {
+      return reply.dropped() && !isOutdated();
+    }
+
+    /**
+     * True when the reply settles nothing: it stood before the finding came back, and neither
+     * status nor answer was changed since.
+     */
+    public boolean isOutdated() {
+      return !refuted.isEmpty() && reply.print().equals(refuted);
+    }
+
+    /** The same with the state that its reply gives it. */
+    public Line settled() {
+      return withFinding(finding.withState(state()));
+    }
+
+    public Line withFinding(Finding now) {
+      return new Line(now, number, firstSeen, lastSeen, goneOn, remark, refuted, reply);
+    }
+
+    public Line withRemark(String words, String gone) {
+      return new Line(finding, number, firstSeen, lastSeen, gone, words, refuted, reply);
+    }
+
+    public Line withReply(Reply now) {
+      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, now);
+    }
+  }
 
   /** What people wrote beside a question, as they wrote it. */
   public record Reply(String status, String askedOf, String due, String answer) {
     public static final Reply NONE = new Reply("", "", "", "");
 
+    /** Words that people may set in the column Status; any other leaves the question open. */
+    public static final List<String> STATUS = List.of("to ask", "asked", "answered", "dropped");
+
     public boolean answered() {
-      return status.strip().equalsIgnoreCase("answered");
+      return is("answered");
+    }
+
+    public boolean dropped() {
+      return is("dropped");
+    }
+
+    /** True for a status that is none of the words that mean something. */
+    public boolean isStrange() {
+      return !status.isBlank() && STATUS.stream().noneMatch(this::is);
+    }
+
+    private boolean is(String word) {
+      return status.strip().equalsIgnoreCase(word);
     }
 
     /** Status and answer in one, to see whether either was touched since. */
@@ -69,7 +156,7 @@ public record QuestionLog(
       int own = finding.question().isBlank() ? 0 : ++number;
       lines.put(finding.id(), new Line(finding, own, today, today, "", "", "", Reply.NONE));
     }
-    return new QuestionLog("", "", null, lines, List.of());
+    return new QuestionLog("", "", null, List.of(), lines, List.of());
   }
 
   /** True when an earlier workbook is carried on. */

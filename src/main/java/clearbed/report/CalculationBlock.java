@@ -4,7 +4,9 @@ import clearbed.calc.BothUnits;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -29,18 +31,28 @@ final class CalculationBlock {
    * @param verdict row of the verdict, or 0 when there is none
    * @param verdictWords as computed; empty when there is none
    * @param chart first row of the curve's table, or 0 when there is none
+   * @param typed what people typed in place of inputs, in words
    * @param end the row behind the block
    */
   record Rows(
-      int title, int steps, int result, int verdict, String verdictWords, int chart, int end) {}
+      int title,
+      int steps,
+      int result,
+      int verdict,
+      String verdictWords,
+      int chart,
+      List<String> typed,
+      int end) {}
 
   private final XSSFSheet sheet;
   private final Sheet rows;
+  private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
   private final LiveFormulas formulas;
   private final Calculation calculation;
   private final Map<String, String> cells = new HashMap<>();
+  private final List<String> typed = new ArrayList<>();
   private int next;
 
   /**
@@ -50,13 +62,14 @@ final class CalculationBlock {
   CalculationBlock(
       XSSFSheet sheet,
       Sheet rows,
-      Pen pen,
+      RenewedSheet own,
       Places places,
       LiveFormulas formulas,
       Calculation calculation) {
     this.sheet = sheet;
     this.rows = rows;
-    this.pen = pen;
+    this.own = own;
+    this.pen = own.pen();
     this.places = places;
     this.formulas = formulas;
     this.calculation = calculation;
@@ -79,17 +92,22 @@ final class CalculationBlock {
     int result = next - 1;
     Verdict verdict = verdict();
     int chart = new SpacingCurve(calculation, cells).find().map(this::curve).orElse(0);
-    return new Rows(from, steps, result, verdict.row(), verdict.words(), chart, next);
+    return new Rows(
+        from, steps, result, verdict.row(), verdict.words(), chart, List.copyOf(typed), next);
   }
 
   private void title() {
     Row title = row();
     Heights.points(title, 18);
-    String tag = calculation.tag().isEmpty() ? "" : calculation.tag() + ": ";
     for (int column = 0; column < COLUMNS; column++) {
-      String words = column == 0 ? tag + calculation.title() : "";
-      pen.text(title, column, words, Styles.Look.SECTION);
+      pen.text(title, column, column == 0 ? title(calculation) : "", Styles.Look.SECTION);
     }
+  }
+
+  /** What stands over the block of a calculation. */
+  static String title(Calculation calculation) {
+    String tag = calculation.tag().isEmpty() ? "" : calculation.tag() + ": ";
+    return tag + calculation.title();
   }
 
   private void header(String... words) {
@@ -107,18 +125,39 @@ final class CalculationBlock {
 
   private void input(Calculation.Input input, String before) {
     Row row = row();
+    Quantity quantity = input.quantity();
+    Double typedNumber = typedOver(row, input);
     pen.text(row, 0, input.label(), Styles.Look.TEXT);
-    Cell cell = number(row, input.quantity(), look(input));
-    if (isCoefficient(input.quantity().unit())) figures(cell, input.quantity().unit());
-    other(row, input.quantity());
+    Cell cell = number(row, quantity, typedNumber == null ? look(input) : Styles.Look.TYPED);
+    if (isCoefficient(quantity.unit())) figures(cell, quantity.unit());
+    if (typedNumber != null) cell.setCellValue(typedNumber);
+    other(row, typedNumber == null ? quantity : Quantity.of(typedNumber, quantity.unit()));
     String basis = basis(input);
     boolean same = input.assumed() && basis.equals(before);
-    pen.text(row, 5, same ? ASSUMED + "as above" : basis, Styles.Look.TEXT);
+    String why = same ? ASSUMED + "as above" : basis;
+    pen.text(row, 5, typedNumber == null ? why : inPlaceOf(quantity) + why, Styles.Look.TEXT);
     boolean stated = input.origin() != null;
     pen.text(row, 6, stated ? input.origin().place() : "", Styles.Look.TEXT);
     pen.put(row, 7, stated ? places.link(input.origin()) : new Datum.Blank(), Styles.Look.LINK);
     Heights.fit(row, sheet);
     cells.put(input.name(), reference(row));
+  }
+
+  /** A number that people typed over the input in the earlier issue, or null. */
+  private Double typedOver(Row row, Calculation.Input input) {
+    Quantity quantity = input.quantity();
+    String unit = quantity.unit().symbol();
+    Double number = own.typedOver(title(calculation), input.label(), NUMBER, unit);
+    if (number == null) return null;
+    own.noteOurs(row.getRowNum(), NUMBER, quantity.number());
+    String words = Quantity.figure(number) + (unit.isEmpty() ? "" : " " + unit);
+    typed.add(
+        "%s, %s: %s, %s".formatted(title(calculation), input.label(), words, inPlaceOf(quantity)));
+    return number;
+  }
+
+  private static String inPlaceOf(Quantity quantity) {
+    return "typed in place of " + quantity + "; ";
   }
 
   private static Styles.Look look(Calculation.Input input) {

@@ -3,9 +3,11 @@ package clearbed.report;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -26,16 +28,19 @@ final class CalculationsSheet {
 
   private final XSSFSheet sheet;
   private final Sheet rows;
+  private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
+  private final List<CalculationBlock.Rows> blocks = new ArrayList<>();
 
   /**
    * @param rows where rows are made: the sheet itself, or its streaming twin
    */
-  CalculationsSheet(XSSFSheet sheet, Sheet rows, Pen pen, Places places) {
+  CalculationsSheet(XSSFSheet sheet, Sheet rows, RenewedSheet own, Places places) {
     this.sheet = sheet;
     this.rows = rows;
-    this.pen = pen;
+    this.own = own;
+    this.pen = own.pen();
     this.places = places;
   }
 
@@ -48,19 +53,40 @@ final class CalculationsSheet {
     }
     int next = heading(calculations);
     List<Calculation> shown = byTag(calculations);
-    if (shown.isEmpty()) return;
-    int overview = next + 1;
-    next = overview + 1 + shown.size();
-    List<CalculationBlock.Rows> blocks = new ArrayList<>();
+    if (!shown.isEmpty()) write(shown, next + 1);
+    note();
+  }
+
+  private void write(List<Calculation> shown, int overview) {
+    int next = overview + 1 + shown.size();
     LiveFormulas formulas = new LiveFormulas(sheet, rows);
     for (Calculation calculation : shown) {
       CalculationBlock block =
-          new CalculationBlock(sheet, rows, pen, places, formulas, calculation);
+          new CalculationBlock(sheet, rows, own, places, formulas, calculation);
       blocks.add(block.write(next + 1));
       next = blocks.get(blocks.size() - 1).end();
     }
-    results(overview, shown, blocks);
-    breakPages(blocks);
+    results(overview, shown);
+    breakPages();
+    if (!typedInputs().isEmpty()) formulas.evaluateAll();
+  }
+
+  /** What people typed in place of inputs, and what came of it, a sentence each. */
+  List<String> typedInputs() {
+    return blocks.stream()
+        .flatMap(block -> block.typed().stream())
+        .map(words -> "Sheet Calculations, " + words + "the results there follow it.")
+        .toList();
+  }
+
+  /** Tells the next issue what was written; the rows were not written from top to bottom. */
+  private void note() {
+    Set<Integer> titles = new HashSet<>();
+    for (CalculationBlock.Rows block : blocks) titles.add(block.title());
+    for (int at = 0; at <= rows.getLastRowNum(); at++) {
+      Row row = rows.getRow(at);
+      if (row != null) own.done(row, titles.contains(at));
+    }
   }
 
   private int heading(List<Calculation> calculations) {
@@ -90,7 +116,7 @@ final class CalculationsSheet {
     return tags.values().stream().flatMap(List::stream).limit(MOST).toList();
   }
 
-  private void results(int top, List<Calculation> shown, List<CalculationBlock.Rows> blocks) {
+  private void results(int top, List<Calculation> shown) {
     Row header = rows.createRow(top);
     List<String> words =
         List.of("Result", "Number", "Unit", "Number", "Unit", "Calculation", "Stated is", "Row");
@@ -106,7 +132,7 @@ final class CalculationsSheet {
    * Inputs and steps stand on one page where it holds both, else each on its own; a curve stays
    * whole.
    */
-  private void breakPages(List<CalculationBlock.Rows> blocks) {
+  private void breakPages() {
     int pageTop = 0;
     for (CalculationBlock.Rows block : blocks) {
       // The gap above a title goes over with it.

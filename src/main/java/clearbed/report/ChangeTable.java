@@ -15,7 +15,10 @@ final class ChangeTable {
     this.summary = summary;
   }
 
-  void fill(List<Finding> findings, QuestionLog log, String today) {
+  /**
+   * @param remarks on what people typed, besides those of the log
+   */
+  void fill(List<Finding> findings, QuestionLog log, String today, List<String> remarks) {
     String since = log.since().isEmpty() ? "" : " of " + log.since();
     summary.section("What changed since the issue" + since);
     summary.pair("Carried on from", log.from());
@@ -27,14 +30,17 @@ final class ChangeTable {
             .count();
     summary.pair("resolved", gone + " (were in that issue, and are gone)");
     count(findings, State.REOPENED, "reopened", "came back after they had gone");
-    count(findings, State.ANSWERED, "answered", "still in the documents, with an answer");
-    count(findings, State.OPEN, "still open", "found before, without an answer");
+    count(findings, State.ANSWERED, "answered", "still in the documents, with the status answered");
+    count(findings, State.OPEN, "still open", "found before, and not settled");
     List<QuestionLog.Line> open = open(log);
     summary.pair("open in all", open.size() + " (new, reopened and still open)");
     held(open).forEach((who, number) -> summary.pair("    " + who, number + " open"));
+    long dropped = open.stream().filter(QuestionLog.Line::isDropped).count();
+    if (dropped > 0) summary.pair("    question dropped", dropped + " open (not asked any more)");
     long late = open.stream().filter(line -> isPast(line.reply().due(), today)).count();
     if (late > 0) summary.pair("    past due", late + " open (due before " + today + ")");
     for (String remark : log.remarks()) summary.pair("Remark", remark);
+    for (String remark : remarks) summary.pair("Remark", remark);
   }
 
   private void count(List<Finding> findings, State state, String label, String meaning) {
@@ -43,9 +49,7 @@ final class ChangeTable {
   }
 
   private static List<QuestionLog.Line> open(QuestionLog log) {
-    return log.lines().values().stream()
-        .filter(line -> line.finding().state().isOpen() && line.finding().suppressed().isEmpty())
-        .toList();
+    return log.lines().values().stream().filter(QuestionLog.Line::isOpen).toList();
   }
 
   /** By whom their question was put to. */

@@ -19,12 +19,14 @@ record Column(
 
   /** Who may write in a column. */
   enum Owner {
-    /** Written anew in every issue. */
+    /** Written anew in every issue; what somebody typed over it is set aside. */
     STATE,
     /** Ours; what somebody typed over it is set aside before it is written anew. */
     FACT,
     /** Ours until somebody rewords it. */
     WORDING,
+    /** Ours, and what people add to it. */
+    SHARED,
     /** Theirs. */
     PEOPLE
   }

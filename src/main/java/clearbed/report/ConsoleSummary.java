@@ -173,9 +173,7 @@ public final class ConsoleSummary {
   }
 
   private static List<Finding> open(Report report) {
-    return report.findings().stream()
-        .filter(finding -> finding.suppressed().isEmpty() && finding.state().isOpen())
-        .toList();
+    return report.findings().stream().filter(Finding::isOpen).toList();
   }
 
   /** Head and as much of the rest as the width allows. */

@@ -33,14 +33,16 @@ final class CoverageSheet {
   private static final int MOST_CHECKS = 16_000;
 
   private final XSSFSheet sheet;
+  private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
   private int[] widths;
   private int last;
 
-  CoverageSheet(XSSFSheet sheet, Pen pen, Places places) {
+  CoverageSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
     this.sheet = sheet;
-    this.pen = pen;
+    this.own = own;
+    this.pen = own.pen();
     this.places = places;
   }
 
@@ -57,11 +59,13 @@ final class CoverageSheet {
       if (!entry.glass()) continue;
       if (at >= SheetSetup.LAST_ROW) {
         String more = "The sheet is full; the rest is in the JSON file.";
-        pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+        Row note = rows.createRow(at);
+        pen.text(note, 0, more, Styles.Look.STRONG);
+        own.done(note);
         break;
       }
-      int[] own = verdicts.getOrDefault(entry.tag(), new int[checks.size()]);
-      entry(rows.createRow(at++), entry, own, report.verdicts());
+      int[] ordinals = verdicts.getOrDefault(entry.tag(), new int[checks.size()]);
+      entry(rows.createRow(at++), entry, ordinals, report.verdicts());
     }
     at = strangers(rows, at, report, checks);
     last = Math.max(at - 1, 1);
@@ -105,6 +109,7 @@ final class CoverageSheet {
       pen.text(row, FIRST.size() + column, found ? "finding" : "", Styles.Look.TEXT);
     }
     Heights.fit(row, widths);
+    own.done(row);
   }
 
   /** Pages side by side that keep the words legible. */
@@ -122,21 +127,23 @@ final class CoverageSheet {
     for (int column = 0; column < checks.size(); column++) {
       pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER);
     }
+    own.done(header);
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * 256);
     }
   }
 
-  private void entry(Row row, Entry entry, int[] own, List<Verdict> verdicts) {
+  private void entry(Row row, Entry entry, int[] ordinals, List<Verdict> verdicts) {
     pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
     pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
     pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
     pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
-    for (int column = 0; column < own.length; column++) {
-      Verdict verdict = own[column] == 0 ? null : verdicts.get(own[column] - 1);
+    for (int column = 0; column < ordinals.length; column++) {
+      Verdict verdict = ordinals[column] == 0 ? null : verdicts.get(ordinals[column] - 1);
       pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
     }
     Heights.fit(row, widths);
+    own.done(row);
   }
 
   private static String words(Verdict verdict) {

@@ -27,13 +27,15 @@ final class DocumentsSheet {
   private static final int[] WIDTHS = {42, 6, 8, 11, 38, 9, 9, 34, 13, 40, 44};
 
   private final XSSFSheet sheet;
+  private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
   private int last;
 
-  DocumentsSheet(XSSFSheet sheet, Pen pen, Places places) {
+  DocumentsSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
     this.sheet = sheet;
-    this.pen = pen;
+    this.own = own;
+    this.pen = own.pen();
     this.places = places;
   }
 
@@ -46,6 +48,7 @@ final class DocumentsSheet {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }
     Heights.points(header, 30);
+    own.done(header);
     int at = 1;
     for (Report.DocumentSummary document : documents) {
       if (at >= SheetSetup.LAST_ROW) break;
@@ -57,7 +60,9 @@ final class DocumentsSheet {
     }
     if (at >= SheetSetup.LAST_ROW) {
       String more = "The sheet is full; the rest is in the JSON file.";
-      pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+      Row note = rows.createRow(at);
+      pen.text(note, 0, more, Styles.Look.STRONG);
+      own.done(note);
     }
     last = Math.max(at - 1, 1);
   }
@@ -80,6 +85,7 @@ final class DocumentsSheet {
       pen.text(row, column, "", Styles.Look.TEXT);
     }
     Heights.fit(row, WIDTHS);
+    own.done(row);
   }
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
@@ -92,6 +98,7 @@ final class DocumentsSheet {
     pen.text(row, 9, gap.reason(), Styles.Look.TEXT);
     pen.text(row, 10, words == null ? "" : words, Styles.Look.TEXT);
     Heights.fit(row, WIDTHS);
+    own.done(row);
   }
 
   static String word(Document.Status status) {

@@ -20,14 +20,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * times the memory of its file, and most rows are those of sheets that each issue writes anew.
  */
 public final class EarlierWorkbook {
-  private static final Set<String> RENEWED =
-      Set.of(
-          WorkbookBody.SUMMARY,
-          WorkbookBody.COVERAGE,
-          WorkbookBody.CALCULATIONS,
-          WorkbookBody.DOCUMENTS,
-          Ledger.SHEET);
-
   private static final Pattern SHEET = Pattern.compile("<(?:\\w+:)?sheet\\s[^>]*>");
   private static final Pattern LINK = Pattern.compile("<(?:\\w+:)?Relationship\\s[^>]*>");
   private static final Pattern ROWS_START = Pattern.compile("<(?:\\w+:)?sheetData\\s*>");
@@ -41,7 +33,21 @@ public final class EarlierWorkbook {
    * @throws IOException when it cannot be opened
    */
   public static XSSFWorkbook open(byte[] bytes) throws IOException {
-    return open(bytes, sheet -> !RENEWED.contains(sheet));
+    return open(bytes, Set.of());
+  }
+
+  /**
+   * The workbook without the rows of the sheets that are written anew, but for some.
+   *
+   * @param whole names of those that keep their rows
+   */
+  static XSSFWorkbook open(byte[] bytes, Set<String> whole) throws IOException {
+    return open(
+        bytes,
+        sheet -> {
+          String renewed = BookSheets.renewed(sheet);
+          return renewed == null ? !sheet.equals(Ledger.SHEET) : whole.contains(renewed);
+        });
   }
 
   /**
@@ -53,9 +59,14 @@ public final class EarlierWorkbook {
     return open(bytes, Ledger.SHEET::equals);
   }
 
-  /** The greatest number of bytes of rows, unpacked, that either part has; 0 for no workbook. */
-  public static long rowBytes(byte[] bytes) throws IOException {
-    Set<String> others = parts(bytes, RENEWED::contains);
+  /**
+   * The greatest number of bytes of rows, unpacked, that either part has; 0 for no workbook.
+   *
+   * @param whole true when the sheets that are written anew have to be opened, too, as it is not
+   *     known what of them was typed
+   */
+  public static long rowBytes(byte[] bytes, boolean whole) throws IOException {
+    Set<String> others = parts(bytes, sheet -> !whole && isRenewed(sheet));
     Set<String> ledger = parts(bytes, Ledger.SHEET::equals);
     long worked = 0;
     long hidden = 0;
@@ -68,6 +79,10 @@ public final class EarlierWorkbook {
       }
     }
     return Math.max(worked, hidden);
+  }
+
+  private static boolean isRenewed(String sheet) {
+    return sheet.equals(Ledger.SHEET) || BookSheets.renewed(sheet) != null;
   }
 
   private static XSSFWorkbook open(byte[] bytes, Predicate<String> wanted) throws IOException {

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -47,23 +46,16 @@ public final class FindingsWorkbook {
       throws IOException {
     Path raw = Files.createTempFile("clearbed", ".xlsx");
     // Before the workbook itself is open: the memory need not hold both at a time.
-    Map<String, QuestionLog.Line> earlier = earlier(log);
-    try (XSSFWorkbook book = open(log)) {
-      new WorkbookBody(book, report, log, new Places(pathFromWorkbook)).write(earlier, raw, out);
+    Earlier earlier = Earlier.of(log);
+    try (XSSFWorkbook book = open(log, earlier)) {
+      new WorkbookBody(book, report, log, new Places(pathFromWorkbook), earlier).write(raw, out);
     } finally {
       Files.deleteIfExists(raw);
     }
   }
 
-  private static Map<String, QuestionLog.Line> earlier(QuestionLog log) throws IOException {
-    if (!log.carries()) return Map.of();
-    try (XSSFWorkbook ledger = EarlierWorkbook.openLedger(log.workbook())) {
-      return Ledger.read(ledger);
-    }
-  }
-
-  private static XSSFWorkbook open(QuestionLog log) throws IOException {
+  private static XSSFWorkbook open(QuestionLog log, Earlier earlier) throws IOException {
     if (!log.carries()) return new XSSFWorkbook();
-    return EarlierWorkbook.open(log.workbook());
+    return EarlierWorkbook.open(log.workbook(), earlier.typed().unknown());
   }
 }

@@ -79,7 +79,15 @@ public final class Headers {
           STATE,
           ID);
 
+  /** Stands in the column State for a finding that a rule file keeps from being reported. */
+  static final String SUPPRESSED = "suppressed";
+
   private Headers() {}
+
+  /** True for the word of a finding that a rule file keeps from being reported. */
+  public static boolean isSuppressed(String state) {
+    return state.strip().equalsIgnoreCase(SUPPRESSED);
+  }
 
   /** The columns of {@link #FINDINGS} or {@link #QUESTIONS}, as a first issue has them. */
   public static List<String> of(String sheet) {

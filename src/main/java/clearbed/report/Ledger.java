@@ -5,7 +5,16 @@ import clearbed.model.QuestionLog;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -21,14 +30,25 @@ public final class Ledger {
   private static final String NOTE =
       "Written by Clearbed for its next issue. Please leave this sheet as it is.";
 
-  /** Text of one finding goes on in the next cell after this many characters. */
-  private static final int CHUNK = 30_000;
+  /** Stands in front of what an issue noted of a sheet that it wrote. */
+  private static final String SNAPSHOT = "Written on sheet";
 
+  private static final String DOCUMENTS = "Documents";
+  private static final int FORMAT = 2;
   private static final int FIRST_ROW = 2;
+
+  /** Leaves room for what is noted besides. */
+  private static final int LAST_LINE = SheetSetup.LAST_ROW - 10;
+
   private static final int JSON = 7;
+  private static final int PACKED = 2;
 
   private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
+      JsonMapper.builder()
+          .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+          // Of a finding its components are written, not what follows from them.
+          .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
+          .build();
 
   private Ledger() {}
 
@@ -49,9 +69,81 @@ public final class Ledger {
     return lines;
   }
 
-  /** True when the workbook still has its hidden sheet. */
+  /** True when the workbook still has its hidden sheet, and not one of that name for other ends. */
   public static boolean isThere(Workbook book) {
-    return book.getSheet(SHEET) != null;
+    return !format(book).isEmpty();
+  }
+
+  /** Version of the layout of the workbook; empty when it has no hidden sheet of ours. */
+  public static String format(Workbook book) {
+    Row note = book.getSheet(SHEET) == null ? null : book.getSheet(SHEET).getRow(0);
+    if (note == null || !SheetLayout.text(note.getCell(0)).strip().equals(NOTE)) return "";
+    String format = SheetLayout.text(note.getCell(FORMAT)).strip();
+    // The first programs did not write it.
+    return format.isEmpty() ? "1" : format;
+  }
+
+  /** Paths of the documents of the issues so far; empty when that was not written. */
+  public static List<String> documents(Workbook book) {
+    List<String> paths = new ArrayList<>();
+    Row row = row(book, DOCUMENTS);
+    if (row == null) return paths;
+    try (InputStream in = PackedText.unpacking(PackedText.read(row, PACKED))) {
+      return List.of(MAPPER.readValue(in, String[].class));
+    } catch (IOException broken) {
+      return paths;
+    }
+  }
+
+  /** True when an issue noted what it wrote on the sheets that each issue writes anew. */
+  public static boolean hasSnapshots(Workbook book) {
+    return row(book, SNAPSHOT) != null;
+  }
+
+  /** What was noted of the sheets that each issue writes anew, by name. */
+  static Map<String, String> snapshots(Workbook book) {
+    Map<String, String> snapshots = new LinkedHashMap<>();
+    if (book.getSheet(SHEET) == null) return snapshots;
+    for (Row row : book.getSheet(SHEET)) {
+      if (!isMarked(row, SNAPSHOT)) continue;
+      snapshots.put(SheetLayout.text(row.getCell(1)), PackedText.read(row, PACKED));
+    }
+    return snapshots;
+  }
+
+  private static Row row(Workbook book, String mark) {
+    if (book.getSheet(SHEET) == null) return null;
+    for (Row row : book.getSheet(SHEET)) if (isMarked(row, mark)) return row;
+    return null;
+  }
+
+  private static boolean isMarked(Row row, String mark) {
+    return row.getRowNum() >= FIRST_ROW && SheetLayout.text(row.getCell(0)).equals(mark);
+  }
+
+  /** What people typed on the hidden sheet. */
+  static List<TypedCell> strange(Workbook book) {
+    List<TypedCell> strange = new ArrayList<>();
+    if (!isThere(book)) return strange;
+    for (Row row : book.getSheet(SHEET)) {
+      int ours = ours(row);
+      for (Cell cell : row) {
+        CellContent content = cell.getColumnIndex() < ours ? null : CellContent.of(cell);
+        if (content == null) continue;
+        strange.add(new TypedCell(SHEET, row.getRowNum(), null, content, "", null));
+      }
+    }
+    return strange;
+  }
+
+  /** Cells of a row that are ours, from the first. */
+  private static int ours(Row row) {
+    if (row.getRowNum() == 0) return FORMAT + 1;
+    boolean packed = isMarked(row, SNAPSHOT) || isMarked(row, DOCUMENTS);
+    if (!packed && (row.getRowNum() < FIRST_ROW || line(row) == null)) return 0;
+    int end = packed ? PACKED : JSON;
+    while (row.getCell(end) != null) end++;
+    return end;
   }
 
   /** Date of the issue that wrote the sheet, ISO 8601; empty when there is none. */
@@ -61,16 +153,40 @@ public final class Ledger {
     return SheetLayout.text(sheet.getRow(0).getCell(1));
   }
 
-  /** Writes into an empty sheet. */
+  /** Writes the lines into an empty sheet; what was noted of other sheets comes behind them. */
   static void write(Sheet sheet, QuestionLog log, String date) {
     Row note = sheet.createRow(0);
     note.createCell(0).setCellValue(NOTE);
     note.createCell(1).setCellValue(date);
+    note.createCell(FORMAT).setCellValue(FindingsWorkbook.FORMAT);
     int at = FIRST_ROW;
     for (QuestionLog.Line line : log.lines().values()) {
-      if (at > SheetSetup.LAST_ROW) break;
+      if (at > LAST_LINE) break;
       fill(sheet.createRow(at++), line);
     }
+  }
+
+  /** Writes the paths of documents that the next issue has to know of. */
+  static void writeDocuments(Sheet sheet, Collection<String> paths) {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    try (OutputStream out = PackedText.packing(packed)) {
+      MAPPER.writeValue(out, paths);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    append(sheet, DOCUMENTS, "", packed.toString(StandardCharsets.ISO_8859_1));
+  }
+
+  /** Writes what was noted of a sheet. */
+  static void writeSnapshot(Sheet sheet, RenewedSheet renewed) {
+    append(sheet, SNAPSHOT, renewed.name(), renewed.snapshot());
+  }
+
+  private static void append(Sheet sheet, String mark, String name, String packed) {
+    Row row = sheet.createRow(Math.max(FIRST_ROW, sheet.getLastRowNum() + 1));
+    row.createCell(0).setCellValue(mark);
+    row.createCell(1).setCellValue(name);
+    PackedText.write(row, PACKED, packed);
   }
 
   private static void fill(Row row, QuestionLog.Line line) {
@@ -81,21 +197,13 @@ public final class Ledger {
     row.createCell(4).setCellValue(line.goneOn());
     row.createCell(5).setCellValue(SafeText.of(line.remark()));
     row.createCell(6).setCellValue(SafeText.of(line.refuted()));
-    String json = json(line.finding());
-    int column = JSON;
-    for (int from = 0; from < json.length(); from += CHUNK) {
-      int to = Math.min(from + CHUNK, json.length());
-      row.createCell(column++).setCellValue(json.substring(from, to));
-    }
+    PackedText.write(row, JSON, json(line.finding()));
   }
 
   private static QuestionLog.Line line(Row row) {
-    StringBuilder json = new StringBuilder();
-    for (int column = JSON; row.getCell(column) != null; column++) {
-      json.append(SheetLayout.text(row.getCell(column)));
-    }
+    if (row.getCell(JSON) == null) return null;
     try {
-      Finding finding = MAPPER.readValue(json.toString(), Finding.class);
+      Finding finding = MAPPER.readValue(PackedText.read(row, JSON), Finding.class);
       Cell number = row.getCell(1);
       return new QuestionLog.Line(
           finding,

@@ -75,15 +75,10 @@ public final class LetterDocx {
   private void group(String who, List<Letter.Question> questions) {
     heading(GROUP, who);
     for (Letter.Question question : questions) {
-      String tags = question.tags().isBlank() ? "" : ": " + question.tags();
-      heading(QUESTION, "Question " + question.number() + tags);
-      paragraph("", question.question());
-      paragraph("Place", question.place());
-      paragraph("Why it matters", question.why());
-      paragraph("Suggested wording", question.wording());
-      paragraph("Asked on", question.asked());
-      paragraph("Answer wanted by", question.due());
-      answer();
+      heading(QUESTION, question.heading());
+      paragraph("", question.words());
+      question.particulars().forEach(each -> paragraph(each.getKey(), each.getValue()));
+      if (question.standing().isAsked()) answer();
     }
   }
 

@@ -37,13 +37,10 @@ public final class LetterMarkdown {
     out.append("\n## ").append(plain(who)).append('\n');
     for (Letter.Question question : questions) {
       String tags = question.tags().isBlank() ? "" : ", " + plain(question.tags());
-      out.append("\n### ").append(question.number()).append(tags).append("\n\n");
-      out.append(plain(question.question())).append("\n\n");
-      line(out, "Place", question.place());
-      line(out, "Why it matters", question.why());
-      line(out, "Suggested wording", question.wording());
-      line(out, "Asked on", question.asked());
-      line(out, "Answer wanted by", question.due());
+      String number = question.asksNothing() ? "Finding" : String.valueOf(question.number());
+      out.append("\n### ").append(number).append(tags).append("\n\n");
+      out.append(plain(question.words())).append("\n\n");
+      question.particulars().forEach(each -> line(out, each.getKey(), each.getValue()));
     }
   }
 

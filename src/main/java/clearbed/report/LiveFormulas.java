@@ -7,7 +7,9 @@ import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -65,6 +67,18 @@ final class LiveFormulas {
     for (int at = firstRow; at <= lastRow; at++) {
       for (int column = 0; column <= lastColumn; column++) {
         evaluator.evaluateFormulaCell(rows.getRow(at).getCell(column));
+      }
+    }
+  }
+
+  /** Computes all formulas anew, where numbers that they use are not those they were made with. */
+  void evaluateAll() {
+    evaluator.clearAllCachedResultValues();
+    for (int at = 0; at <= rows.getLastRowNum(); at++) {
+      Row row = rows.getRow(at);
+      if (row == null) continue;
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.FORMULA) evaluator.evaluateFormulaCell(cell);
       }
     }
   }

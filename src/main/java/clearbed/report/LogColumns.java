@@ -12,9 +12,6 @@ import java.util.function.Function;
 
 /** The columns of the sheets Findings and Questions. */
 final class LogColumns {
-  /** Stands in the column State for a finding that a rule file keeps from being reported. */
-  static final String SUPPRESSED = "suppressed";
-
   private final Places places;
   private final String today;
 
@@ -23,7 +20,12 @@ final class LogColumns {
     this.today = today;
   }
 
-  List<Column> ofFindings() {
+  /** The columns of {@link Headers#FINDINGS} or {@link Headers#QUESTIONS}. */
+  List<Column> of(String sheet) {
+    return sheet.equals(Headers.QUESTIONS) ? ofQuestions() : ofFindings();
+  }
+
+  private List<Column> ofFindings() {
     return List.of(
         fact(Headers.ID, 24, Finding::id),
         state(Headers.LEVEL, 9, Look.STRONG, line -> words(line.finding().level().word())),
@@ -51,10 +53,11 @@ final class LogColumns {
         history(Headers.LAST_SEEN, Look.DATE, line -> new Datum.Day(line.lastSeen())),
         history(Headers.AGE, Look.COUNT, this::age),
         history(Headers.GONE_ON, Look.DATE, line -> new Datum.Day(line.goneOn())),
-        unprintedState(Headers.REMARK, 34, Look.TEXT, QuestionLog.Line::remark));
+        new Column(
+            Headers.REMARK, 34, Owner.SHARED, Look.TEXT, false, line -> words(line.remark())));
   }
 
-  List<Column> ofQuestions() {
+  private List<Column> ofQuestions() {
     return List.of(
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
         fact(Headers.TAGS, 11, finding -> String.join(", ", finding.tags())),
@@ -74,7 +77,7 @@ final class LogColumns {
   }
 
   static String stateWord(Finding finding) {
-    return finding.suppressed().isEmpty() ? finding.state().word() : SUPPRESSED;
+    return finding.suppressed().isEmpty() ? finding.state().word() : Headers.SUPPRESSED;
   }
 
   private Datum age(QuestionLog.Line line) {

@@ -1,10 +1,14 @@
 package clearbed.report;
 
+import clearbed.model.Level;
 import clearbed.model.QuestionLog;
+import clearbed.model.State;
 import clearbed.report.Column.Owner;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -67,16 +71,12 @@ final class LogSheet {
   /**
    * Writes into a sheet that people worked in: their rows stay where they are, new ones follow.
    *
-   * @param earlier the lines as the earlier issue wrote them, empty when that is not known
+   * @param before what the earlier issue wrote
    * @param kept where text goes that would be lost
    */
-  void update(
-      QuestionLog log,
-      Map<String, QuestionLog.Line> earlier,
-      Kept kept,
-      List<QuestionLog.Line> lines) {
+  void update(QuestionLog log, Before before, Kept kept, List<QuestionLog.Line> lines) {
     pen.turnTo(sheet);
-    SheetLayout layout = SheetLayout.of(sheet, headers(), log);
+    SheetLayout layout = SheetLayout.ofLines(sheet, headers(), log.lines().values());
     kept.takeStrays(sheet, layout);
     addMissing(layout);
     int next = lastRow(layout) + 1;
@@ -84,40 +84,93 @@ final class LogSheet {
       Row row = layout.rows().get(line.finding().id());
       boolean added = row == null;
       if (added) row = sheet.createRow(next++);
-      write(row, added, layout, line, earlier.get(line.finding().id()), kept);
+      if (added) add(row, layout, line);
+      else write(row, layout, line, before, kept);
+      Heights.fit(row, sheet);
     }
     int width = layout.header().getLastCellNum() - 1;
     int top = layout.header().getRowNum();
     sheet.setAutoFilter(new CellRangeAddress(top, Math.max(next - 1, top + 1), 0, width));
   }
 
-  private void write(
-      Row row,
-      boolean added,
-      SheetLayout layout,
-      QuestionLog.Line line,
-      QuestionLog.Line before,
-      Kept kept) {
+  private void add(Row row, SheetLayout layout, QuestionLog.Line line) {
     for (Column column : columns) {
-      if (column.owner() == Owner.PEOPLE && !added) continue;
-      int at = layout.column(column.header());
-      Datum datum = column.datum().apply(line);
-      if (!added && reworded(row.getCell(at), column, datum, before)) {
-        if (column.owner() == Owner.WORDING && before != null) continue;
-        kept.takeCell(row.getCell(at), column.header(), line.finding().id());
-      }
-      pen.put(row, at, datum, column.look());
+      pen.put(row, layout.column(column.header()), column.datum().apply(line), column.look());
     }
-    Heights.fit(row, sheet);
   }
 
-  /** True when somebody typed over what the earlier issue wrote, or may have. */
-  private static boolean reworded(Cell cell, Column column, Datum now, QuestionLog.Line before) {
-    if (column.owner() == Owner.STATE) return false;
-    String text = SheetLayout.text(cell);
-    if (text.isBlank()) return false;
-    String ours = before == null ? now.shown() : column.datum().apply(before).shown();
-    return !text.strip().equals(ours.strip());
+  private void write(Row row, SheetLayout layout, QuestionLog.Line line, Before before, Kept kept) {
+    for (Column column : columns) {
+      if (column.owner() == Owner.PEOPLE) continue;
+      int at = layout.column(column.header());
+      Cell cell = row.getCell(at);
+      Datum datum = column.datum().apply(line);
+      String id = line.finding().id();
+      boolean isFormula = cell != null && cell.getCellType() == CellType.FORMULA;
+      if (column.owner() == Owner.SHARED && !isFormula) {
+        datum = before.withTheirs(cell, column, datum, id);
+      } else if (before.isTypedOver(cell, column, datum, id)) {
+        if (column.owner() == Owner.WORDING && before.isKnown(id)) continue;
+        kept.takeCell(cell, column.header(), id, before.shown(column, id));
+      }
+      if (isFormula) cell.setBlank();
+      pen.put(row, at, datum, column.look());
+    }
+  }
+
+  /**
+   * What the earlier issue wrote in the cells.
+   *
+   * @param columns as they were then
+   * @param lines as they were then, by finding id; empty when that is not known
+   */
+  record Before(List<Column> columns, Map<String, QuestionLog.Line> lines) {
+    boolean isKnown(String id) {
+      return lines.containsKey(id);
+    }
+
+    /** As people saw it; empty when it is not known. */
+    String shown(Column column, String id) {
+      QuestionLog.Line line = lines.get(id);
+      if (line == null) return "";
+      return columns.stream()
+          .filter(then -> then.header().equals(column.header()))
+          .map(then -> then.datum().apply(line).shown())
+          .findFirst()
+          .orElse("");
+    }
+
+    /** True when somebody typed over what stood there, or may have. */
+    boolean isTypedOver(Cell cell, Column column, Datum now, String id) {
+      if (SheetLayout.isBlank(cell)) return false;
+      if (cell.getCellType() == CellType.FORMULA) return true;
+      String text = SheetLayout.text(cell).strip();
+      if (now instanceof Datum.Link) return !Pen.isOfLink(text);
+      if (isKnown(id)) return !text.equals(shown(column, id).strip());
+      if (column.owner() == Owner.STATE) return !couldBeOurs(text);
+      return !text.equals(now.shown().strip());
+    }
+
+    /** A word, date or number like those that we write where findings stand. */
+    private static boolean couldBeOurs(String text) {
+      boolean isWord =
+          Stream.of(Level.values()).anyMatch(level -> level.word().equals(text))
+              || Stream.of(State.values()).anyMatch(state -> state.word().equals(text))
+              || Headers.isSuppressed(text);
+      return isWord || text.matches("\\d+|\\d{4}-\\d{2}-\\d{2}");
+    }
+
+    /** Our words behind those that people added to the ones we wrote before. */
+    Datum withTheirs(Cell cell, Column column, Datum now, String id) {
+      String text = SheetLayout.isBlank(cell) ? "" : CellContent.of(cell).shown();
+      String old = shown(column, id);
+      int at = old.isEmpty() ? -1 : text.indexOf(old);
+      String theirs = at < 0 ? text : text.substring(0, at) + text.substring(at + old.length());
+      if (theirs.isBlank()) return now;
+      String ours = now.shown();
+      if (ours.isEmpty() || theirs.contains(ours)) return new Datum.Words(theirs.strip());
+      return new Datum.Words(theirs.strip() + "\n" + ours);
+    }
   }
 
   private void addMissing(SheetLayout layout) {

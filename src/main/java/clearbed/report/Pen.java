@@ -8,6 +8,7 @@ import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -91,6 +92,9 @@ final class Pen {
   }
 
   private void setText(Cell cell, String safe) {
+    // The library would leave the old text in a cell that has it inline, as rows have that went to
+    // disk.
+    if (cell instanceof XSSFCell old && old.getCTCell().isSetIs()) cell.setBlank();
     cell.setCellValue(safe);
     if (SafeText.looksLikeFormula(safe) && !cell.getCellStyle().getQuotePrefixed()) {
       cell.setCellStyle(styles.quoted(cell.getCellStyle()));
@@ -109,6 +113,11 @@ final class Pen {
     if (target.location() != null) link.setLocation(target.location());
     cell.setHyperlink(link);
     links++;
+  }
+
+  /** True for the words that a cell with a link of ours can hold. */
+  static boolean isOfLink(String text) {
+    return text.equals(Places.OPEN) || text.equals(NO_LINK);
   }
 
   /** The address of a link that was read has its location joined on. */

@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
 
 /** Turns places in the documents into links that work from where the workbook lies. */
 final class Places {
-  private static final String OPEN = "open";
+  static final String OPEN = "open";
 
   private final UnaryOperator<String> pathFromWorkbook;
 

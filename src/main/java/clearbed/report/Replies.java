@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Words offered in the columns that people fill in. */
 final class Replies {
-  static final List<String> STATUS = List.of("to ask", "asked", "answered", "dropped");
+  static final List<String> STATUS = clearbed.model.QuestionLog.Reply.STATUS;
 
   static final List<String> ASKED_OF =
       List.of(

@@ -28,7 +28,8 @@ final class ResultRow {
     if (other == null) pen.text(row, 3, "", Styles.Look.TEXT);
     else number(3, "D" + (block.result() + 1), result.to(other));
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);
-    pen.text(row, 5, calculation.title(), Styles.Look.TEXT);
+    String typed = block.typed().isEmpty() ? "" : ", with inputs that were typed";
+    pen.text(row, 5, calculation.title() + typed, Styles.Look.TEXT);
     verdict(block);
     pen.text(row, 7, String.valueOf(block.title() + 1), Styles.Look.TEXT);
     Heights.fit(row, row.getSheet());

@@ -2,7 +2,9 @@ package clearbed.report;
 
 import clearbed.model.QuestionLog;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,9 +29,6 @@ public final class SheetLayout {
   private static final int DEEPEST_HEADER = 50;
 
   private static final int ENOUGH_HEADERS = 3;
-
-  /** Columns that a sheet with a name of its own may lack and still be known. */
-  private static final int MOST_GONE = 3;
 
   private static final SheetVisibility VISIBLE = SheetVisibility.VISIBLE;
 
@@ -62,15 +61,20 @@ public final class SheetLayout {
   /**
    * Reads the layout of a sheet, and where its column of ids is gone, knows rows by the number of
    * their question.
+   *
+   * @param lines findings that a row may be of
    */
-  public static SheetLayout of(Sheet sheet, List<String> headers, QuestionLog log) {
+  public static SheetLayout ofLines(
+      Sheet sheet, List<String> headers, Collection<QuestionLog.Line> lines) {
     Map<String, String> byNumber = new HashMap<>();
-    for (QuestionLog.Line line : log.lines().values()) {
+    Set<String> known = new HashSet<>();
+    for (QuestionLog.Line line : lines) {
+      known.add(line.finding().id());
       if (line.number() > 0) {
         byNumber.put(Integer.toString(line.number()), line.finding().id());
       }
     }
-    return of(sheet, headers, log.lines().keySet(), byNumber);
+    return of(sheet, headers, known, byNumber);
   }
 
   private static SheetLayout of(
@@ -89,19 +93,28 @@ public final class SheetLayout {
    */
   public static Sheet find(Workbook book, String name) {
     Sheet named = book.getSheet(name);
-    if (named != null) return named;
+    if (named != null && headerRow(named, Headers.of(name)) != null) return named;
+    List<Sheet> like = like(book, name);
+    return like.size() == 1 ? like.get(0) : named;
+  }
+
+  /** The sheets in sight that have most of the columns of that one, whatever they are called. */
+  public static List<Sheet> like(Workbook book, String name) {
     List<String> headers = Headers.of(name);
-    Sheet found = null;
+    List<Sheet> found = new ArrayList<>();
     for (Sheet sheet : book) {
       Row header = headerRow(sheet, headers);
       if (header == null || book.getSheetVisibility(book.getSheetIndex(sheet)) != VISIBLE) continue;
       Map<String, Integer> there = positions(header);
       long own = headers.stream().filter(each -> there.containsKey(key(each))).count();
-      if (own < headers.size() - MOST_GONE) continue;
-      if (found != null) return null;
-      found = sheet;
+      if (own * 2 > headers.size()) found.add(sheet);
     }
     return found;
+  }
+
+  /** True when a sheet has most columns of our findings or questions: the workbook is ours. */
+  public static boolean isOurs(Workbook book) {
+    return !like(book, Headers.FINDINGS).isEmpty() || !like(book, Headers.QUESTIONS).isEmpty();
   }
 
   /** Text of a cell as people see it, dates as ISO 8601, a formula by its result. */
@@ -159,9 +172,14 @@ public final class SheetLayout {
     return header;
   }
 
-  /** Adds a column of ours that people had deleted, after the last one. */
+  /** Adds a column of ours that people had deleted, after the last one that holds anything. */
   int append(String name) {
-    int column = Math.max(header.getLastCellNum(), 0);
+    int column = columns.values().stream().mapToInt(at -> at + 1).max().orElse(0);
+    for (Row row : header.getSheet()) {
+      for (Cell cell : row) {
+        if (cell.getColumnIndex() >= column && !isBlank(cell)) column = cell.getColumnIndex() + 1;
+      }
+    }
     columns.put(key(name), column);
     return column;
   }
@@ -187,8 +205,17 @@ public final class SheetLayout {
   }
 
   private static boolean isBlank(Row row) {
-    for (Cell cell : row) if (!text(cell).isBlank()) return false;
+    for (Cell cell : row) if (!isBlank(cell)) return false;
     return true;
+  }
+
+  /** True when nobody can have typed into the cell: a formula without a result is typed, too. */
+  static boolean isBlank(Cell cell) {
+    if (cell == null) return true;
+    return switch (cell.getCellType()) {
+      case FORMULA, ERROR -> false;
+      default -> text(cell).isBlank();
+    };
   }
 
   private static Row headerRow(Sheet sheet, List<String> headers) {

@@ -33,7 +33,8 @@ final class Styles {
     INPUT,
     ASSUMED,
     RESULT,
-    RESULT_LABEL
+    RESULT_LABEL,
+    TYPED
   }
 
   static final String INK = "1F2933";
@@ -61,6 +62,11 @@ final class Styles {
 
   XSSFCellStyle get(Look look) {
     return looks.computeIfAbsent(look, this::make);
+  }
+
+  /** A look that came with the workbook, by its number. */
+  CellStyle at(int index) {
+    return book.getCellStyleAt(index);
   }
 
   /** The same look for text that must never be taken for a formula when somebody edits the cell. */
@@ -139,6 +145,11 @@ final class Styles {
       case INPUT -> {
         number(style, "0.##########");
         fill(style, "FFFBEA");
+      }
+      case TYPED -> {
+        number(style, "0.##########");
+        fill(style, "F2D98B");
+        style.setFont(font(10, true, INK));
       }
       case RESULT -> {
         number(style, "0.######");

@@ -7,7 +7,9 @@ import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.model.State;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -23,15 +25,21 @@ final class SummarySheet {
       List.of(State.NEW, State.OPEN, State.REOPENED, State.ANSWERED, State.RESOLVED);
 
   private final XSSFSheet sheet;
+  private final RenewedSheet own;
   private final Pen pen;
+  private final Set<Integer> sections = new HashSet<>();
   private int next;
 
-  SummarySheet(XSSFSheet sheet, Pen pen) {
+  SummarySheet(XSSFSheet sheet, RenewedSheet own) {
     this.sheet = sheet;
-    this.pen = pen;
+    this.own = own;
+    this.pen = own.pen();
   }
 
-  void fill(Report report, QuestionLog log) {
+  /**
+   * @param remarks on what people typed in the earlier workbook, besides those of the log
+   */
+  void fill(Report report, QuestionLog log, List<String> remarks) {
     pen.turnTo(sheet);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
@@ -40,13 +48,15 @@ final class SummarySheet {
         report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList();
     title(report);
     byLevel(findings);
-    if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date());
+    if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date(), remarks);
+    sections.add(next + 1);
     next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
     documents(report.documents());
     rules(report.run());
     suppressed(report.findings());
     section("Please mind");
     for (Cautions.Caution caution : Cautions.ALL) pair(caution.subject(), caution.text());
+    for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 
   private void title(Report report) {
@@ -160,6 +170,7 @@ final class SummarySheet {
 
   void section(String words) {
     next++;
+    sections.add(next);
     Row row = row();
     Heights.points(row, 20);
     for (int column = 0; column < WIDTH; column++) {

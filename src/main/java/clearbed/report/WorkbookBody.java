@@ -15,6 +15,8 @@ import java.util.Date;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -26,11 +28,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Puts the sheets of a findings workbook together. */
 final class WorkbookBody {
-  static final String SUMMARY = "Summary";
-  static final String COVERAGE = "Coverage";
-  static final String CALCULATIONS = "Calculations";
-  static final String DOCUMENTS = "Documents";
-
   /**
    * From so many cells on, rows go to disk as they are written: that is several times quicker and
    * needs little memory, but fixes the heights of rows.
@@ -47,39 +44,40 @@ final class WorkbookBody {
   private final Report report;
   private final QuestionLog log;
   private final Places places;
+  private final Earlier earlier;
+  private final BookSheets sheets;
   private final Pen pen;
 
-  WorkbookBody(XSSFWorkbook book, Report report, QuestionLog log, Places places) {
+  WorkbookBody(XSSFWorkbook book, Report report, QuestionLog log, Places places, Earlier earlier) {
     this.book = book;
     this.report = report;
     this.log = log;
     this.places = places;
+    this.earlier = earlier;
+    this.sheets = new BookSheets(book);
     this.pen = new Pen(book);
     if (!log.carries()) Styles.plainFont(book);
   }
 
   /**
-   * @param earlier lines of the workbook that is carried on, as it was written
    * @param raw a file for the time in between
    */
-  void write(Map<String, QuestionLog.Line> earlier, Path raw, OutputStream out) throws IOException {
+  void write(Path raw, OutputStream out) throws IOException {
     Kept kept = new Kept(book, pen, report.run().date());
-    for (String name : List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS)) renew(name, kept);
-    renew(Ledger.SHEET, null);
-    for (String name : List.of(Headers.FINDINGS, Headers.QUESTIONS)) prepare(name);
-    order();
+    sheets.prepare(log, earlier.typed().unknown(), kept);
     properties();
     LogColumns columns = new LogColumns(places, report.run().date());
     if (log.carries()) {
-      update(Headers.FINDINGS, columns.ofFindings(), earlier, kept);
-      update(Headers.QUESTIONS, columns.ofQuestions(), earlier, kept);
+      update(Headers.FINDINGS, columns, kept);
+      update(Headers.QUESTIONS, columns, kept);
     }
-    write(columns, raw, out);
+    write(columns, kept, raw, out);
   }
 
-  private void write(LogColumns columns, Path raw, OutputStream out) throws IOException {
+  private void write(LogColumns columns, Kept kept, Path raw, OutputStream out) throws IOException {
     if (cells() < MANY_CELLS) {
       fill(book, columns);
+      kept.take(earlier.typed().asides());
       store(raw);
       FixedZip.copy(raw, out);
       return;
@@ -88,6 +86,8 @@ final class WorkbookBody {
     try (SXSSFWorkbook stream = streamed()) {
       fill(stream, columns);
       Map<String, FixedZip.Filling> streamed = SheetRows.of(stream);
+      // It may make a sheet, which the streaming twin does not know.
+      kept.take(earlier.typed().asides());
       store(raw);
       FixedZip.copy(raw, out, streamed);
     }
@@ -115,55 +115,76 @@ final class WorkbookBody {
    * @param rows where rows are made: the book itself, or its streaming twin
    */
   private void fill(Workbook rows, LogColumns columns) {
-    CoverageSheet coverage = new CoverageSheet(book.getSheet(COVERAGE), pen.another(), places);
-    DocumentsSheet documents = new DocumentsSheet(book.getSheet(DOCUMENTS), pen.another(), places);
+    RenewedSheet covered = renewed(BookSheets.COVERAGE, pen.another());
+    RenewedSheet read = renewed(BookSheets.DOCUMENTS, pen.another());
+    CoverageSheet coverage = new CoverageSheet(book.getSheet(covered.name()), covered, places);
+    DocumentsSheet documents = new DocumentsSheet(book.getSheet(read.name()), read, places);
+    RenewedSheet calculated = renewed(BookSheets.CALCULATIONS, pen);
+    RenewedSheet summed = renewed(BookSheets.SUMMARY, pen);
     List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
-    List<Runnable> sheets = new ArrayList<>();
-    Sheet calculated = rows.getSheet(CALCULATIONS);
-    sheets.add(() -> withCharts(calculated));
+    List<Runnable> all = new ArrayList<>();
+    Sheet calculatedRows = rows.getSheet(calculated.name());
+    all.add(() -> withCharts(calculated, calculatedRows, summed));
     for (LogSheet each : logs) {
       Sheet own = rows.getSheet(each.name());
-      sheets.add(() -> each.fill(own, lines(each.name())));
+      all.add(() -> each.fill(own, lines(each.name())));
     }
-    Sheet covered = rows.getSheet(COVERAGE);
-    sheets.add(() -> coverage.fill(covered, report));
-    Sheet read = rows.getSheet(DOCUMENTS);
-    sheets.add(() -> documents.fill(read, report.documents()));
+    Sheet coveredRows = rows.getSheet(covered.name());
+    all.add(() -> coverage.fill(coveredRows, report));
+    Sheet readRows = rows.getSheet(read.name());
+    all.add(() -> documents.fill(readRows, report.documents()));
     Sheet ledger = rows.getSheet(Ledger.SHEET);
-    sheets.add(() -> Ledger.write(ledger, log, report.run().date()));
-    if (rows == book) sheets.forEach(Runnable::run);
-    else AtOnce.run(sheets);
+    all.add(() -> Ledger.write(ledger, log, report.run().date()));
+    if (rows == book) all.forEach(Runnable::run);
+    else AtOnce.run(all);
+    note(ledger, List.of(summed, covered, calculated, read));
     logs.forEach(LogSheet::finish);
     logs.forEach(this::dress);
     coverage.finish();
     int wide = CoverageSheet.pagesWide(report);
-    SheetSetup.paper(book.getSheet(COVERAGE), paper(true, wide), TITLE);
+    SheetSetup.paper(book.getSheet(covered.name()), paper(true, wide), TITLE);
     documents.finish();
-    SheetSetup.paper(book.getSheet(DOCUMENTS), paper(true, 1), TITLE);
+    SheetSetup.paper(book.getSheet(read.name()), paper(true, 1), TITLE);
     book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
   }
 
+  private RenewedSheet renewed(String name, Pen own) {
+    return new RenewedSheet(name, own, earlier.typed().of(name));
+  }
+
+  /** What the next issue has to know: which documents there were, and what was written. */
+  private void note(Sheet ledger, List<RenewedSheet> renewed) {
+    Set<String> documents = new TreeSet<>(log.documents());
+    for (Report.DocumentSummary each : report.documents()) documents.add(each.path());
+    Ledger.writeDocuments(ledger, documents);
+    for (RenewedSheet each : renewed) Ledger.writeSnapshot(ledger, each);
+  }
+
   /** The library makes the charts of all sheets in one place: they are for one thread. */
-  private void withCharts(Sheet calculated) {
-    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
-    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
-    new CalculationsSheet(book.getSheet(CALCULATIONS), calculated, pen, places)
-        .fill(report.calculations());
-    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
+  private void withCharts(RenewedSheet calculated, Sheet rows, RenewedSheet summed) {
+    CalculationsSheet calculations =
+        new CalculationsSheet(book.getSheet(calculated.name()), rows, calculated, places);
+    calculations.fill(report.calculations());
+    SheetSetup.paper(book.getSheet(calculated.name()), paper(true, 0), TITLE);
+    List<String> remarks = new ArrayList<>(earlier.typed().remarks(sheets.whole()));
+    remarks.addAll(calculations.typedInputs());
+    new SummarySheet(book.getSheet(summed.name()), summed).fill(report, log, remarks);
+    SheetSetup.paper(book.getSheet(summed.name()), paper(false, 1), TITLE);
   }
 
   private List<LogSheet> logs(LogColumns columns) {
     return List.of(
-        new LogSheet(book.getSheet(Headers.FINDINGS), columns.ofFindings(), pen.another()),
-        new LogSheet(book.getSheet(Headers.QUESTIONS), columns.ofQuestions(), pen.another()));
+        new LogSheet(book.getSheet(Headers.FINDINGS), columns.of(Headers.FINDINGS), pen.another()),
+        new LogSheet(
+            book.getSheet(Headers.QUESTIONS), columns.of(Headers.QUESTIONS), pen.another()));
   }
 
-  private void update(
-      String name, List<Column> columns, Map<String, QuestionLog.Line> earlier, Kept kept) {
+  private void update(String name, LogColumns columns, Kept kept) {
     XSSFSheet sheet = book.getSheet(name);
-    LogSheet target = new LogSheet(sheet, columns, pen);
+    LogSheet target = new LogSheet(sheet, columns.of(name), pen);
     if (sheet.getPhysicalNumberOfRows() > 0) {
-      target.update(log, earlier, kept, lines(name));
+      List<Column> before = new LogColumns(places, log.since()).of(name);
+      target.update(log, new LogSheet.Before(before, earlier.lines()), kept, lines(name));
       return;
     }
     target.fill(sheet, lines(name));
@@ -205,46 +226,6 @@ final class WorkbookBody {
 
   private boolean metric() {
     return report.run().ruleSet().startsWith("iso");
-  }
-
-  /** An empty sheet of this name, whatever stood there. */
-  private void renew(String name, Kept kept) {
-    int index = book.getSheetIndex(name);
-    if (index >= 0) {
-      if (kept != null) kept.takeComments(book.getSheetAt(index));
-      book.removeSheetAt(index);
-    }
-    book.createSheet(name);
-  }
-
-  /** The sheet that people work in; one whose header is lost is set aside under another name. */
-  private void prepare(String name) {
-    XSSFSheet sheet = (XSSFSheet) SheetLayout.find(book, name);
-    if (sheet != null && !sheet.getSheetName().equals(name)) {
-      book.setSheetName(book.getSheetIndex(sheet), name);
-    }
-    if (sheet != null && SheetLayout.of(sheet, Headers.of(name), log.lines().keySet()) == null) {
-      book.setSheetName(book.getSheetIndex(sheet), freeName(name + " (set aside)"));
-      sheet = null;
-    }
-    if (sheet == null) book.createSheet(name);
-  }
-
-  private String freeName(String wish) {
-    String name = wish;
-    for (int i = 2; book.getSheet(name) != null; i++) name = wish + " " + i;
-    return name;
-  }
-
-  /** Ours first, then what people added, in their order. */
-  private void order() {
-    List<String> ours =
-        List.of(SUMMARY, Headers.FINDINGS, COVERAGE, Headers.QUESTIONS, CALCULATIONS, DOCUMENTS);
-    for (int i = 0; i < ours.size(); i++) book.setSheetOrder(ours.get(i), i);
-    for (Sheet sheet : book) sheet.setSelected(false);
-    book.setActiveSheet(0);
-    book.setFirstVisibleTab(0);
-    book.getSheetAt(0).setSelected(true);
   }
 
   private void properties() {

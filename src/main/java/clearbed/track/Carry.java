@@ -1,6 +1,5 @@
 package clearbed.track;
 
-import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
@@ -27,6 +26,7 @@ public record Carry(Report report, QuestionLog log) {
     private final QuestionLog earlier;
     private final Report report;
     private final String today;
+    private final LookedAt looked;
     private final Map<String, Finding> current = new HashMap<>();
     private final Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
     private int lastNumber;
@@ -35,6 +35,7 @@ public record Carry(Report report, QuestionLog log) {
       this.earlier = earlier;
       this.report = report;
       this.today = report.run().date();
+      this.looked = new LookedAt(earlier, report);
       for (Finding finding : report.findings()) current.putIfAbsent(finding.id(), finding);
       for (QuestionLog.Line line : earlier.lines().values()) {
         lastNumber = Math.max(lastNumber, line.number());
@@ -51,9 +52,15 @@ public record Carry(Report report, QuestionLog log) {
         if (fresh) put(fresh(finding));
       }
       List<String> remarks = new ArrayList<>(earlier.remarks());
-      unmarkedAnswers(remarks);
+      remarks.addAll(ReplyRemarks.of(lines.values()));
       QuestionLog log =
-          new QuestionLog(earlier.from(), earlier.since(), earlier.workbook(), lines, remarks);
+          new QuestionLog(
+              earlier.from(),
+              earlier.since(),
+              earlier.workbook(),
+              looked.leftOut(),
+              lines,
+              remarks);
       return new Carry(withFindings(), log);
     }
 
@@ -81,81 +88,47 @@ public record Carry(Report report, QuestionLog log) {
 
     private QuestionLog.Line found(QuestionLog.Line line, Finding now) {
       boolean back = line.finding().state() == State.RESOLVED;
+      QuestionLog.Line joined =
+          new QuestionLog.Line(
+              now.withState(back ? State.REOPENED : State.OPEN),
+              number(line.number(), now),
+              line.firstSeen().isEmpty() ? today : line.firstSeen(),
+              today,
+              "",
+              "",
+              refuted(line, back),
+              line.reply());
+      return remarked(joined.settled(), back ? line.goneOn() : "");
+    }
+
+    /** What a person replied before a finding came back settles nothing until it is changed. */
+    private static String refuted(QuestionLog.Line line, boolean back) {
       QuestionLog.Reply reply = line.reply();
-      boolean refuted = reply.answered() && reply.print().equals(line.refuted());
-      State state =
-          back ? State.REOPENED : reply.answered() && !refuted ? State.ANSWERED : State.OPEN;
-      String remark =
-          !now.suppressed().isEmpty()
-              ? "not reported, by a rule file's wish: " + now.suppressed()
-              : back ? "was gone on " + line.goneOn() + ", came back on " + today : "";
-      return new QuestionLog.Line(
-          now.withState(state),
-          number(line.number(), now),
-          line.firstSeen().isEmpty() ? today : line.firstSeen(),
-          today,
-          "",
-          remark,
-          back && reply.answered() ? reply.print() : line.refuted(),
-          reply);
+      if (back && (reply.answered() || reply.dropped())) return reply.print();
+      return line.isOutdated() ? line.refuted() : "";
+    }
+
+    private QuestionLog.Line remarked(QuestionLog.Line line, String goneOn) {
+      List<String> words = new ArrayList<>();
+      String suppressed = line.finding().suppressed();
+      if (!suppressed.isEmpty()) words.add("not reported, by a rule file's wish: " + suppressed);
+      if (!goneOn.isEmpty()) words.add("was gone on " + goneOn + ", came back on " + today);
+      if (line.isOutdated()) words.add(QuestionLog.OUTDATED);
+      if (line.isOpen() && line.isDropped()) words.add(QuestionLog.DROPPED);
+      return line.withRemark(String.join("; ", words), line.goneOn());
     }
 
     private QuestionLog.Line gone(QuestionLog.Line line) {
       Finding finding = line.finding();
       if (finding.state() == State.RESOLVED) return line;
-      String unread = unreadable(finding.origin().document());
-      if (!unread.isEmpty()) {
-        State state = line.reply().answered() ? State.ANSWERED : State.OPEN;
-        String remark = "not checked again on " + today + ": " + unread;
-        return line(line, finding.withState(state), "", remark);
+      String unseen = looked.whyNot(finding);
+      if (!unseen.isEmpty()) {
+        QuestionLog.Line open = line.withFinding(finding.withState(State.OPEN)).settled();
+        String old = open.isOutdated() ? "; " + QuestionLog.OUTDATED : "";
+        return open.withRemark("not checked again on " + today + ": " + unseen + old, "");
       }
-      return line(line, finding.withState(State.RESOLVED), today, whyGone(finding));
-    }
-
-    private static QuestionLog.Line line(
-        QuestionLog.Line line, Finding finding, String goneOn, String remark) {
-      return new QuestionLog.Line(
-          finding,
-          line.number(),
-          line.firstSeen(),
-          line.lastSeen(),
-          goneOn,
-          remark,
-          line.refuted(),
-          line.reply());
-    }
-
-    /** A finding is not settled because its document could not be opened this time. */
-    private String unreadable(String document) {
-      return report.documents().stream()
-          .filter(each -> each.path().equals(document))
-          .filter(each -> each.status() == Document.Status.UNREADABLE)
-          .map(each -> "the document could not be read: " + each.reason())
-          .findFirst()
-          .orElse("");
-    }
-
-    private String whyGone(Finding finding) {
-      String document = finding.origin().document();
-      boolean there =
-          document.isEmpty()
-              || report.documents().stream().anyMatch(each -> each.path().equals(document));
-      if (!there) return "its document is not among those checked";
-      boolean off =
-          report.checks().stream().anyMatch(c -> c.id().equals(finding.check()) && !c.on());
-      return off ? "the check is switched off" : "no longer found";
-    }
-
-    private void unmarkedAnswers(List<String> remarks) {
-      long unmarked =
-          lines.values().stream()
-              .filter(line -> !line.reply().answer().isBlank() && !line.reply().answered())
-              .count();
-      if (unmarked > 0) {
-        remarks.add(
-            unmarked
-                + " questions have an answer but not the status \"answered\"; they count as open.");
-      }
+      return line.withFinding(finding.withState(State.RESOLVED))
+          .withRemark(looked.whyGone(finding), today);
     }
 
     private Report withFindings() {

@@ -39,11 +39,13 @@ public final class EarlierLog {
     }
   }
 
-  private record Earlier(boolean isThere, String date, Map<String, QuestionLog.Line> lines) {}
+  private record Earlier(
+      boolean isThere, String date, List<String> documents, Map<String, QuestionLog.Line> lines) {}
 
   private static Earlier ledger(Path file, byte[] bytes) throws RefusedWorkbook {
     try (XSSFWorkbook book = WorkbookFile.openLedger(file, bytes)) {
-      return new Earlier(Ledger.isThere(book), Ledger.date(book), Ledger.read(book));
+      return new Earlier(
+          Ledger.isThere(book), Ledger.date(book), Ledger.documents(book), Ledger.read(book));
     } catch (IOException closing) {
       throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
     }
@@ -85,7 +87,7 @@ public final class EarlierLog {
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
-      return new QuestionLog(name, earlier.date(), bytes, replied, remarks);
+      return new QuestionLog(name, earlier.date(), bytes, earlier.documents(), replied, remarks);
     }
 
     private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {
@@ -110,16 +112,7 @@ public final class EarlierLog {
               layout.text(row, Headers.ASKED_OF),
               layout.text(row, Headers.DUE),
               layout.text(row, Headers.ANSWER));
-      return (id, line) ->
-          new QuestionLog.Line(
-              line.finding(),
-              line.number(),
-              line.firstSeen(),
-              line.lastSeen(),
-              line.goneOn(),
-              line.remark(),
-              line.refuted(),
-              reply);
+      return (id, line) -> line.withReply(reply);
     }
 
     /** Says what people did to a sheet that it was not made for. */
@@ -127,17 +120,13 @@ public final class EarlierLog {
       Set<String> ids = lines.keySet();
       Sheet sheet = SheetLayout.find(book, name);
       SheetLayout layout =
-          sheet == null
-              ? null
-              : SheetLayout.of(
-                  sheet, Headers.of(name), new QuestionLog("", "", null, lines, List.of()));
+          sheet == null ? null : SheetLayout.ofLines(sheet, Headers.of(name), lines.values());
       if (layout != null && !sheet.getSheetName().equals(name)) {
         remarks.add(
             "The sheet \"" + sheet.getSheetName() + "\" was " + name + " and is called so again.");
       }
       if (layout == null) {
-        String what = sheet == null ? "was gone" : "had lost its header row and was set aside";
-        remarks.add("The sheet " + name + " " + what + "; it was written anew.");
+        remarks.add("The sheet " + name + " " + whatBecame(name) + "; it was written anew.");
         return null;
       }
       if (!layout.missing().isEmpty()) {
@@ -145,16 +134,7 @@ public final class EarlierLog {
         remarks.add(
             "Sheet " + name + ": deleted or renamed columns were added again: " + columns + ".");
       }
-      int strays = layout.strays().size();
-      for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
-        remarks.add(
-            "Sheet %s, row %d was moved to the sheet Kept: %s."
-                .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
-      }
-      if (strays > MOST_NAMED) {
-        remarks.add(
-            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved to Kept.");
-      }
+      oddRows(name, layout);
       long deleted = ids.stream().filter(id -> !layout.rows().containsKey(id)).count();
       if (deleted > 0) {
         remarks.add(
@@ -165,6 +145,27 @@ public final class EarlierLog {
                 + " findings were missing and were added again.");
       }
       return layout;
+    }
+
+    private String whatBecame(String name) {
+      List<String> like = SheetLayout.like(book, name).stream().map(Sheet::getSheetName).toList();
+      if (like.size() > 1) {
+        return "could be any of \"" + String.join("\", \"", like) + "\", and none of them was read";
+      }
+      return book.getSheet(name) == null ? "was gone" : "had lost its header row and was set aside";
+    }
+
+    private void oddRows(String name, SheetLayout layout) {
+      int strays = layout.strays().size();
+      for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
+        remarks.add(
+            "Sheet %s, row %d was moved to the sheet Kept: %s."
+                .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
+      }
+      if (strays > MOST_NAMED) {
+        remarks.add(
+            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved to Kept.");
+      }
     }
   }
 }

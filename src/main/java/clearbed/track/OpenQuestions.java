@@ -2,78 +2,90 @@ package clearbed.track;
 
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
+import clearbed.model.State;
+import clearbed.report.EarlierWorkbook;
 import clearbed.report.Headers;
 import clearbed.report.Letter;
 import clearbed.report.SheetLayout;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The questions of a findings workbook, in the words that people gave them. */
 public final class OpenQuestions {
-  private static final Set<String> CLOSED = Set.of("answered", "dropped");
+  private final SheetLayout layout;
+  private final Map<String, Row> rows;
 
-  private OpenQuestions() {}
+  private OpenQuestions(SheetLayout layout) {
+    this.layout = layout;
+    this.rows = layout == null ? Map.of() : layout.rows();
+  }
 
   /**
-   * Reads the questions that nobody has answered or dropped.
+   * Reads what is open and not dropped: every finding that the exit code counts, whether or not its
+   * row is still there.
    *
    * @param all true for every question that is still found, whatever its status
    * @throws RefusedWorkbook when the workbook is open elsewhere, locked, damaged or not ours
    */
   public static Letter read(Path file, boolean all) throws RefusedWorkbook {
     QuestionLog log = EarlierLog.read(file).log();
-    try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(log.workbook()))) {
-      return new Letter(log.since(), questions(book, log, all));
+    try (XSSFWorkbook book = EarlierWorkbook.open(log.workbook())) {
+      Sheet sheet = SheetLayout.find(book, Headers.QUESTIONS);
+      SheetLayout layout =
+          sheet == null
+              ? null
+              : SheetLayout.ofLines(sheet, Headers.of(Headers.QUESTIONS), log.lines().values());
+      List<Letter.Question> questions =
+          log.lines().values().stream()
+              .filter(line -> isWanted(line, all))
+              .map(new OpenQuestions(layout)::question)
+              .sorted(
+                  Comparator.comparing(Letter.Question::asksNothing)
+                      .thenComparingInt(Letter.Question::number))
+              .toList();
+      return new Letter(log.since(), questions);
     } catch (IOException closing) {
       throw WorkbookFile.refused(file, closing.getMessage());
     }
   }
 
-  private static List<Letter.Question> questions(XSSFWorkbook book, QuestionLog log, boolean all) {
-    List<Letter.Question> questions = new ArrayList<>();
-    Sheet sheet = SheetLayout.find(book, Headers.QUESTIONS);
-    if (sheet == null) return questions;
-    SheetLayout layout = SheetLayout.of(sheet, Headers.of(Headers.QUESTIONS), log);
-    if (layout == null) return questions;
-    layout
-        .rows()
-        .forEach(
-            (id, row) -> {
-              QuestionLog.Line line = log.lines().get(id);
-              if (isWanted(line, all)) questions.add(question(layout, row, line));
-            });
-    questions.sort(Comparator.comparingInt(Letter.Question::number));
-    return questions;
-  }
-
   private static boolean isWanted(QuestionLog.Line line, boolean all) {
-    Finding finding = line.finding();
-    if (!finding.suppressed().isEmpty()) return false;
-    if (finding.state() == clearbed.model.State.RESOLVED) return false;
-    String status = line.reply().status().strip().toLowerCase(Locale.ROOT);
-    return all || !CLOSED.contains(status);
+    boolean found = line.finding().suppressed().isEmpty() && line.state() != State.RESOLVED;
+    return all ? found : line.isAsked();
   }
 
-  private static Letter.Question question(SheetLayout layout, Row row, QuestionLog.Line line) {
+  private Letter.Question question(QuestionLog.Line line) {
+    Finding finding = line.finding();
+    Row row = rows.get(finding.id());
     return new Letter.Question(
         line.number(),
-        layout.text(row, Headers.ASKED_OF),
-        String.join(", ", line.finding().tags()),
-        line.finding().origin().place(),
-        or(layout.text(row, Headers.QUESTION), line.finding().question()),
-        why(line.finding()),
-        or(layout.text(row, Headers.WORDING), line.finding().clause()),
-        layout.text(row, Headers.DATE_ASKED),
-        layout.text(row, Headers.DUE));
+        text(row, Headers.ASKED_OF),
+        String.join(", ", finding.tags()),
+        finding.origin().place(),
+        or(text(row, Headers.QUESTION), finding.question()),
+        why(finding),
+        or(text(row, Headers.WORDING), finding.clause()),
+        text(row, Headers.DATE_ASKED),
+        text(row, Headers.DUE),
+        standing(line),
+        line.reply().answer());
+  }
+
+  private static Letter.Standing standing(QuestionLog.Line line) {
+    if (!line.isOpen()) return Letter.Standing.ANSWERED;
+    if (line.isDropped()) return Letter.Standing.DROPPED;
+    if (line.isOutdated()) return Letter.Standing.OUTDATED;
+    return line.state() == State.REOPENED ? Letter.Standing.REOPENED : Letter.Standing.OPEN;
+  }
+
+  private String text(Row row, String header) {
+    return row == null ? "" : layout.text(row, header);
   }
 
   private static String why(Finding finding) {

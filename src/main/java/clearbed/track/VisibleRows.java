@@ -8,6 +8,7 @@ import clearbed.model.QuestionLog;
 import clearbed.model.State;
 import clearbed.report.Headers;
 import clearbed.report.SheetLayout;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,21 +28,29 @@ final class VisibleRows {
 
   Map<String, QuestionLog.Line> lines() {
     Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
-    Map<String, Integer> numbers = numbers();
+    Map<String, Seen> questions = rows(Headers.QUESTIONS);
+    Map<String, Integer> numbers = numbers(questions);
     rows(Headers.FINDINGS)
-        .forEach((id, row) -> lines.put(id, row.line(id, numbers.getOrDefault(id, 0))));
+        .forEach(
+            (id, row) ->
+                lines.put(id, row.line(id, numbers.getOrDefault(id, 0), questions.get(id))));
     return lines;
   }
 
-  private Map<String, Integer> numbers() {
+  /** A number that somebody typed twice stays with the first. */
+  private static Map<String, Integer> numbers(Map<String, Seen> questions) {
     Map<String, Integer> numbers = new LinkedHashMap<>();
-    rows(Headers.QUESTIONS).forEach((id, row) -> numbers.put(id, row.number()));
+    Set<Integer> given = new HashSet<>();
+    questions.forEach(
+        (id, row) -> {
+          if (given.add(row.number())) numbers.put(id, row.number());
+        });
     return numbers;
   }
 
   private Map<String, Seen> rows(String name) {
     Map<String, Seen> found = new LinkedHashMap<>();
-    Sheet sheet = book.getSheet(name);
+    Sheet sheet = SheetLayout.find(book, name);
     if (sheet == null) return found;
     SheetLayout none = SheetLayout.of(sheet, Headers.of(name), Set.of());
     if (none == null || none.column(Headers.ID) < 0) return found;
@@ -65,16 +74,22 @@ final class VisibleRows {
       }
     }
 
-    QuestionLog.Line line(String id, int number) {
+    QuestionLog.Line line(String id, int number, Seen question) {
+      String remark = text(Headers.REMARK);
+      boolean outdated = question != null && remark.contains(QuestionLog.OUTDATED);
       return new QuestionLog.Line(
           finding(id),
           number,
           text(Headers.FIRST_SEEN),
           text(Headers.LAST_SEEN),
           text(Headers.GONE_ON),
-          text(Headers.REMARK),
-          "",
+          remark,
+          outdated ? question.reply().print() : "",
           QuestionLog.Reply.NONE);
+    }
+
+    private QuestionLog.Reply reply() {
+      return new QuestionLog.Reply(text(Headers.STATUS), "", "", text(Headers.ANSWER));
     }
 
     private Finding finding(String id) {
@@ -97,7 +112,7 @@ final class VisibleRows {
           text(Headers.QUESTION),
           text(Headers.CLAUSE),
           text(Headers.SOURCE),
-          "");
+          Headers.isSuppressed(text(Headers.STATE)) ? "as the earlier issue says" : "");
     }
 
     private static List<String> tags(String text) {

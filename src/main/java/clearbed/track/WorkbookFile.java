@@ -2,6 +2,8 @@ package clearbed.track;
 
 import clearbed.report.EarlierWorkbook;
 import clearbed.report.FindingsWorkbook;
+import clearbed.report.Ledger;
+import clearbed.report.SheetLayout;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,25 +43,29 @@ final class WorkbookFile {
 
   static XSSFWorkbook openLedger(Path file, byte[] bytes) throws RefusedWorkbook {
     refuseOtherFormats(file, bytes);
-    refuseTooLarge(file, bytes, Runtime.getRuntime().maxMemory());
+    long memory = Runtime.getRuntime().maxMemory();
+    refuseTooLarge(file, bytes, false, memory);
     XSSFWorkbook book = parse(file, bytes, EarlierWorkbook::openLedger);
-    String version = mark(book);
+    String version = version(file, bytes, book);
     if (version.isEmpty()) {
       throw refused(file, "it is a workbook, but not findings that clearbed wrote");
     }
     if (!version.equals(FindingsWorkbook.FORMAT)) {
       throw refused(file, "its layout is version " + version + "; use the clearbed that wrote it");
     }
+    if (!Ledger.hasSnapshots(book)) refuseTooLarge(file, bytes, true, memory);
     return book;
   }
 
   /**
    * The sheets that people work in are held in memory whole.
    *
+   * @param whole true when all sheets have to be opened
    * @param memory bytes that the program may use
    */
-  static void refuseTooLarge(Path file, byte[] bytes, long memory) throws RefusedWorkbook {
-    long size = rowBytes(bytes);
+  static void refuseTooLarge(Path file, byte[] bytes, boolean whole, long memory)
+      throws RefusedWorkbook {
+    long size = rowBytes(bytes, whole);
     if (size * MEMORY_PER_BYTE <= memory) return;
     long wanted = size * MEMORY_PER_BYTE / 1_000_000 + 100;
     throw refused(
@@ -70,9 +76,9 @@ final class WorkbookFile {
   }
 
   /** 0 for a file that is no workbook, which is refused elsewhere. */
-  private static long rowBytes(byte[] bytes) {
+  private static long rowBytes(byte[] bytes, boolean whole) {
     try {
-      return EarlierWorkbook.rowBytes(bytes);
+      return EarlierWorkbook.rowBytes(bytes, whole);
     } catch (IOException damaged) {
       return 0;
     }
@@ -121,6 +127,24 @@ final class WorkbookFile {
       return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
     } catch (IOException | RuntimeException damaged) {
       return false;
+    }
+  }
+
+  /**
+   * Version of the layout, by the mark of ours, which some programs drop, by the hidden sheet,
+   * which people take away, or by the headings.
+   *
+   * @return empty for a workbook that is not ours
+   */
+  private static String version(Path file, byte[] bytes, XSSFWorkbook ledger)
+      throws RefusedWorkbook {
+    String marked = mark(ledger);
+    String noted = marked.isEmpty() ? Ledger.format(ledger) : marked;
+    if (!noted.isEmpty()) return noted;
+    try (XSSFWorkbook book = open(file, bytes)) {
+      return SheetLayout.isOurs(book) ? FindingsWorkbook.FORMAT : "";
+    } catch (IOException closing) {
+      throw refused(file, closing.getMessage());
     }
   }
 

@@ -77,6 +77,27 @@ class QuestionsCommandTest {
   }
 
   @Test
+  void an_answer_so_far_and_a_dropped_question_are_told_in_a_word_file_too() throws Exception {
+    try (InputStream in = Files.newInputStream(workbook);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      type(book.getSheet("Questions"), 1, "Answer", "some 400 psi");
+      type(book.getSheet("Questions"), 4, "Status", "dropped");
+      try (OutputStream to = Files.newOutputStream(workbook)) {
+        book.write(to);
+      }
+    }
+    Path letter = folder.resolve("questions.docx");
+    assertThat(run(workbook.toString(), "-o", letter.toString(), "--all")).isZero();
+    try (InputStream in = Files.newInputStream(letter);
+        XWPFDocument word = new XWPFDocument(in)) {
+      assertThat(word.getParagraphs())
+          .extracting(XWPFParagraph::getText)
+          .contains("Question 1: GT-1", "Answer so far: some 400 psi", "Question 4: GT-4")
+          .contains("Status: dropped: not asked any more; the finding is still open");
+    }
+  }
+
+  @Test
   void a_word_file_has_headings_and_is_the_same_each_time() throws Exception {
     Path one = folder.resolve("questions.docx");
     Path two = folder.resolve("again.docx");

@@ -387,7 +387,8 @@ class FindingsWorkbookTest {
     Files.writeString(file, "old");
     FileTime before = Files.getLastModifiedTime(file);
     QuestionLog broken =
-        new QuestionLog("x", "", "no workbook".getBytes(), java.util.Map.of(), List.of());
+        new QuestionLog(
+            "x", "", "no workbook".getBytes(), List.of(), java.util.Map.of(), List.of());
     assertThatThrownBy(
             () -> FindingsWorkbook.write(DemoReport.report(), broken, path -> path, file))
         .isInstanceOf(IOException.class)

@@ -56,7 +56,8 @@ class RecalculationTest {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       XSSFSheet sheet = book.createSheet("Calculations");
       List<Calculation> before = pairs.stream().map(RandomCalculations.Pair::before).toList();
-      new CalculationsSheet(sheet, sheet, new Pen(book), new Places(path -> null)).fill(before);
+      RenewedSheet own = new RenewedSheet("Calculations", new Pen(book), TypedSheet.none());
+      new CalculationsSheet(sheet, sheet, own, new Places(path -> null)).fill(before);
       Map<String, Integer> blocks = blocks(sheet);
       for (RandomCalculations.Pair pair : pairs) type(sheet, blocks.get(title(pair.after())), pair);
       forgetResults(sheet);

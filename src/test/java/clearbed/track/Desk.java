@@ -52,10 +52,13 @@ final class Desk {
   }
 
   static void type(XSSFWorkbook book, String sheet, String id, String header, String text) {
+    cell(book, sheet, id, header).setCellValue(text);
+  }
+
+  static Cell cell(XSSFWorkbook book, String sheet, String id, String header) {
     SheetLayout layout = layout(book, sheet);
     Row row = layout.rows().get(id);
-    Cell cell = row.getCell(layout.column(header), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-    cell.setCellValue(text);
+    return row.getCell(layout.column(header), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
   }
 
   /** Adds a column after the last one. */

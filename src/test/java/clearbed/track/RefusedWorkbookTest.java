@@ -127,8 +127,9 @@ class RefusedWorkbookTest {
   @Test
   void a_workbook_that_the_memory_cannot_hold() throws Exception {
     FindingsWorkbook.write(DemoReport.report(), file);
-    WorkbookFile.refuseTooLarge(file, Files.readAllBytes(file), 512L << 20);
-    assertThatThrownBy(() -> WorkbookFile.refuseTooLarge(file, Files.readAllBytes(file), 100_000))
+    WorkbookFile.refuseTooLarge(file, Files.readAllBytes(file), true, 512L << 20);
+    assertThatThrownBy(
+            () -> WorkbookFile.refuseTooLarge(file, Files.readAllBytes(file), false, 100_000))
         .isInstanceOf(RefusedWorkbook.class)
         .hasMessageContaining("start with CLEARBED_JAVA_OPTS=-Xmx");
   }

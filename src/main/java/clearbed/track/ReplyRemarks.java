@@ -1,0 +1,51 @@
+package clearbed.track;
+
+import clearbed.model.QuestionLog;
+import clearbed.model.State;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Says where what people wrote beside questions does not do what they may have meant. */
+final class ReplyRemarks {
+  private static final int MOST_NAMED = 20;
+
+  private ReplyRemarks() {}
+
+  static List<String> of(Collection<QuestionLog.Line> lines) {
+    List<QuestionLog.Line> open = lines.stream().filter(QuestionLog.Line::isOpen).toList();
+    List<String> remarks = new ArrayList<>();
+    say(
+        remarks,
+        "an answer but not the status \"answered\"; they count as open",
+        open.stream().filter(line -> line.isAsked() && hasAnswer(line) && !line.isOutdated()));
+    say(
+        remarks,
+        "a status that is none of the words offered; they count as open",
+        open.stream().filter(line -> line.reply().isStrange()));
+    say(
+        remarks,
+        "a reply from before they came back; they count as open until status or answer is changed",
+        open.stream().filter(QuestionLog.Line::isOutdated));
+    say(
+        remarks,
+        "the status \"answered\" and no answer; they count as answered",
+        lines.stream().filter(line -> line.state() == State.ANSWERED && !hasAnswer(line)));
+    return remarks;
+  }
+
+  private static boolean hasAnswer(QuestionLog.Line line) {
+    return !line.reply().answer().isBlank();
+  }
+
+  private static void say(List<String> remarks, String what, Stream<QuestionLog.Line> lines) {
+    List<Integer> numbers = lines.map(QuestionLog.Line::number).sorted().toList();
+    if (numbers.isEmpty()) return;
+    String named =
+        numbers.stream().limit(MOST_NAMED).map(String::valueOf).collect(Collectors.joining(", "));
+    String more = numbers.size() > MOST_NAMED ? ", and others" : "";
+    remarks.add("Questions with " + what + ": " + named + more + ".");
+  }
+}
