@@ -87,7 +87,8 @@ public final class Vocabulary {
         .forEach(e -> this.language.put("negation." + e.getKey(), phrases(e.getValue())));
     for (String list : List.of("open", "vague", "empty", "ditto", "references", "except"))
       this.language.put(list, phrases(language.get(list)));
-    for (String list : List.of("tag", "material", "roomNumber", "filler", "elsewhere"))
+    for (String list :
+        List.of("tag", "material", "roomNumber", "filler", "elsewhere", "besideFigures"))
       this.language.put("schedule." + list, phrases(schedules.get(list)));
     schedules
         .get("surfaces")
