@@ -7,6 +7,8 @@ public enum Kind {
   INCOMPATIBLE,
   CONFLICTING,
   UNRESOLVED,
+  /** Stated, it seems, but not understood. */
+  UNREAD,
   UNREADABLE;
 
   public String word() {
