@@ -44,10 +44,12 @@ final class Applicability {
     for (Map.Entry<String, List<String>> c : conditions.entrySet()) {
       Set<String> said = said(entry, c.getKey());
       String label = vocabulary.label(c.getKey()).toLowerCase(java.util.Locale.ROOT);
+      boolean unread = !entry.unread(c.getKey()).isEmpty();
       if (c.getValue().contains("stated")) {
-        if (said.isEmpty()) return new Answer(false, "no " + label + " stated");
+        if (said.isEmpty() && !unread) return new Answer(false, "no " + label + " stated");
       } else if (said.isEmpty()) {
-        unknown = new Answer(null, "depends on " + label + ", which is not stated");
+        String how = unread ? "understood" : "stated";
+        unknown = new Answer(null, "depends on " + label + ", which is not " + how);
       } else if (said.stream().noneMatch(c.getValue()::contains)) {
         return new Answer(false, label + ": " + String.join(", ", said));
       } else {
@@ -62,7 +64,11 @@ final class Applicability {
     List<Value> values =
         attribute.startsWith("location.") ? entry.values(attribute) : entry.governing(attribute);
     return values.stream()
-        .filter(v -> !v.excluded() && !v.open() && !(v.content() instanceof Content.Words))
+        .filter(v -> !v.excluded() && !v.open())
+        .filter(
+            v ->
+                !(v.content() instanceof Content.Words)
+                    && !(v.content() instanceof Content.NotUnderstood))
         .map(v -> v.content().text())
         .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
   }

@@ -20,6 +20,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a bidder prices for an entry, where its area, tile size and grout joint are stated. */
 final class BidQuantities {
@@ -27,23 +29,42 @@ final class BidQuantities {
   private static final Given BED = Given.assumed(Quantity.of(1.0 / 8, Unit.INCH), PRACTICE);
   private static final Given THICKNESS = Given.assumed(Quantity.of(1.0 / 4, Unit.INCH), PRACTICE);
 
+  /** What the rest is taken off from, in words. */
+  private static final Map<String, String> NEEDED = needed();
+
   private final Entry entry;
   private final Stated stated;
+
+  private static Map<String, String> needed() {
+    Map<String, String> out = new LinkedHashMap<>();
+    out.put("location.area", "area");
+    out.put("tile.size", "tile size");
+    out.put("grout.width", "grout joint");
+    return out;
+  }
 
   BidQuantities(Entry entry) {
     this.entry = entry;
     this.stated = new Stated(entry);
   }
 
-  /** Empty when the area, the size or the grout joint is not stated. */
+  /**
+   * Empty when the area, the size or the grout joint is not stated; without steps when one of them
+   * is not understood.
+   */
   Optional<Calculation> calculation() {
+    Subject subject = new Subject("quantities", entry.tag());
+    String lacks = lacks();
+    if (!lacks.isEmpty())
+      return Optional.of(
+          Calculation.lacking(subject.id(), subject.check(), subject.tag(), "Quantities", lacks));
     Optional<Given> area = area();
     List<Given> sides = sides();
     Optional<Given> grout = positive("grout.width");
     if (area.isEmpty() || sides.size() < 2 || grout.isEmpty()) return Optional.empty();
     MovementJoint joint = new MovementJoint(entry, List.of());
     boolean joints = joint.width().isPresent() && joint.spacing().isPresent();
-    Given none = Given.assumed(Quantity.of(0, Unit.FOOT), "no movement joint is stated in full");
+    Given none = Given.assumed(Quantity.of(0, Unit.FOOT), withoutJoints());
     TakeoffInputs inputs =
         new TakeoffInputs(
             area.get(),
@@ -56,7 +77,30 @@ final class BidQuantities {
             joints ? joint.width().orElseThrow() : none,
             joints ? depth(joint) : none,
             TakeoffInputs.Yields.common());
-    return Optional.of(Takeoff.of(new Subject("quantities", entry.tag()), inputs).calculation());
+    return Optional.of(Takeoff.of(subject, inputs).calculation());
+  }
+
+  /** The figures that were not understood and cannot be done without; mostly empty. */
+  private String lacks() {
+    return NEEDED.entrySet().stream()
+        .map(one -> named(one.getValue(), one.getKey()))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  private String named(String label, String attribute) {
+    String unread = Stated.unread(entry, attribute);
+    return unread.isEmpty() ? "" : label + " " + unread;
+  }
+
+  private String withoutJoints() {
+    String unread =
+        Stream.of(
+                named("width of movement joints", "movement.width"),
+                named("spacing of movement joints", "movement.spacing"))
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining("; "));
+    return unread.isEmpty() ? "no movement joint is stated in full" : unread;
   }
 
   private Optional<Given> positive(String attribute) {
@@ -64,7 +108,8 @@ final class BidQuantities {
   }
 
   private Given thickness(List<Given> sides) {
-    return positive("tile.thickness").orElse(sides.size() > 2 ? sides.get(2) : THICKNESS);
+    return positive("tile.thickness")
+        .orElse(sides.size() > 2 ? sides.get(2) : Stated.noted(entry, "tile.thickness", THICKNESS));
   }
 
   private Given depth(MovementJoint joint) {
@@ -72,9 +117,12 @@ final class BidQuantities {
     return positive("sealant.depth")
         .orElseGet(
             () ->
-                Given.assumed(
-                    width.amount().map(w -> SealantDepth.depth(w, Measure.of(w.unit()))),
-                    "half the joint's width, not under 1/8 in"));
+                Stated.noted(
+                    entry,
+                    "sealant.depth",
+                    Given.assumed(
+                        width.amount().map(w -> SealantDepth.depth(w, Measure.of(w.unit()))),
+                        "half the joint's width, not under 1/8 in")));
   }
 
   /** Joints both ways at the spacing; those at the edges are not counted. */

@@ -56,6 +56,7 @@ final class ConflictCheck implements SetComputation {
           !v.excluded()
               && !v.open()
               && !(v.content() instanceof Content.Words)
+              && !(v.content() instanceof Content.NotUnderstood)
               && v.scope().compareTo(Scope.PROJECT) < 0;
       if (compares && (v.specific() || v.scope() == Scope.ENTRY))
         places.computeIfAbsent(place(v.origin()), p -> new ArrayList<>()).add(v);

@@ -45,7 +45,8 @@ final class FlatnessCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
-    Given edge = longestEdge(entry).orElse(ANY_SIZE);
+    boolean unread = !entry.unread("tile.size").isEmpty();
+    Given edge = unread ? unreadSize(entry) : longestEdge(entry).orElse(ANY_SIZE);
     values = forSize(values, edge);
     Flatness flatness =
         Flatness.of(new Subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
@@ -54,7 +55,8 @@ final class FlatnessCheck implements Computation {
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     if (flatness.fit() == Fit.DEPENDS && edge.assumed())
       return new Judgement.Undecided(
-          "depends on the size of the tile, which is not stated", first.origin());
+          "depends on the size of the tile, which is not " + (unread ? "understood" : "stated"),
+          first.origin());
     boolean depends = flatness.fit() == Fit.DEPENDS;
     return new Judgement.Failed(
         depends ? Kind.UNRESOLVED : Kind.INADEQUATE,
@@ -65,6 +67,11 @@ final class FlatnessCheck implements Computation {
         List.of(),
         Steps.of(flatness.calculation()),
         List.of(flatness.calculation()));
+  }
+
+  private static Given unreadSize(Entry entry) {
+    return Given.assumed(
+        ANY_SIZE.amount(), "the size of the tile is " + Stated.unread(entry, "tile.size"));
   }
 
   /** What is said for tile over 15 in does not hold for tile under it, nor the other way round. */

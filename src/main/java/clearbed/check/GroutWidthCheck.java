@@ -30,6 +30,9 @@ final class GroutWidthCheck implements Computation {
             .filter(given -> given.low().number() > 0);
     Optional<Given> variation = stated.largest("tile.sizeVariation", Dimension.LENGTH);
     if (width.isEmpty()) return Judge.satisfied(values);
+    List<Value> unread = entry.unread("tile.sizeVariation");
+    if (!unread.isEmpty())
+      return Judgement.Failed.unread("Size variation of the tile", unread.get(0));
     Measure measure = Measure.of(width.get().low().unit());
     GroutWidth grout =
         GroutWidth.of(new Subject(rule.id(), entry.tag()), measure, variation, width);

@@ -70,6 +70,10 @@ final class Judge {
       List<Value> values = entry.governing(other);
       if (!values.isEmpty()) return satisfied(values);
     }
+    for (String other : rule.instead()) {
+      List<Value> unread = entry.unread(other);
+      if (!unread.isEmpty()) return Judgement.Failed.unread(vocabulary.label(other), unread.get(0));
+    }
     List<Value> all = entry.values(rule.attribute());
     Value open = all.stream().filter(Value::open).findFirst().orElse(null);
     if (open != null)

@@ -1,11 +1,14 @@
 package clearbed.check;
 
 import clearbed.model.Calculation;
+import clearbed.model.Content;
 import clearbed.model.Kind;
 import clearbed.model.Origin;
+import clearbed.model.Value;
 import clearbed.model.Verdict;
 import clearbed.model.Verdict.Outcome;
 import java.util.List;
+import java.util.Locale;
 
 /** How a rule came out for one entry. */
 sealed interface Judgement {
@@ -81,6 +84,24 @@ sealed interface Judgement {
         List<String> steps,
         List<Calculation> calculations) {
       this(kind, message, found, expected, origin, places, steps, calculations, "");
+    }
+
+    /** A figure is stated, and nobody can say which: neither missing nor enough. */
+    static Failed unread(String label, Value value) {
+      Content.NotUnderstood figure = (Content.NotUnderstood) value.content();
+      String question =
+          "Which figure is meant by '%s' for the %s of {tag}?"
+              .formatted(figure.written(), label.toLowerCase(Locale.ROOT));
+      return new Failed(
+          Kind.UNREAD,
+          label + " of {tag} is {found}.",
+          figure.text(),
+          "",
+          value.origin(),
+          List.of(),
+          List.of(),
+          List.of(),
+          question);
     }
 
     Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {

@@ -102,7 +102,7 @@ final class MovementJoint {
     if (exposure().isPresent()) inputs = inputs.with(exposure().get());
     return MovementDesign.of(
         inputs
-            .with(Part.SPACING, spacing())
+            .with(Part.SPACING, sure("movement.spacing", spacing()))
             .with(Part.WIDTH, width())
             .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
             .with(Part.CAPABILITY, capability),
@@ -110,16 +110,24 @@ final class MovementJoint {
   }
 
   Given expansion() {
+    Given glass = Given.assumed(Quantity.of(9.0e-6, Unit.PER_KELVIN), GLASS);
     return figure("tile.expansion", Dimension.EXPANSION)
-        .orElse(Given.assumed(Quantity.of(9.0e-6, Unit.PER_KELVIN), GLASS));
+        .orElseGet(() -> Stated.noted(entry, "tile.expansion", glass));
   }
 
   /** As stated in a document or a project fact, else as a rule file assumes it. */
   private Optional<Given> figure(String attribute, Dimension dimension) {
-    return stated
-        .largest(attribute, dimension)
-        .filter(MovementJoint::aboveZero)
-        .or(() -> assumptions.of(attribute, dimension));
+    return sure(attribute, stated.largest(attribute, dimension).filter(MovementJoint::aboveZero))
+        .or(
+            () ->
+                assumptions
+                    .of(attribute, dimension)
+                    .map(given -> Stated.noted(entry, attribute, given)));
+  }
+
+  /** As it is, unless another figure beside it was not understood. */
+  private Optional<Given> sure(String attribute, Optional<Given> given) {
+    return entry.unread(attribute).isEmpty() ? given : Optional.empty();
   }
 
   private Set<String> terms(String attribute) {

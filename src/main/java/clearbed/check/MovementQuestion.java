@@ -26,10 +26,23 @@ final class MovementQuestion {
   String dependsOn() {
     List<Unknown> unknown = turning();
     if (unknown.isEmpty()) return "where in the stated ranges it falls";
-    return "what is not stated: "
+    boolean unread = unknown.stream().anyMatch(one -> !unread(one).isEmpty());
+    return (unread ? "what is not stated or not understood: " : "what is not stated: ")
         + unknown.stream()
-            .map(one -> one.label() + " (reckoned with " + one.taken() + ")")
+            .map(one -> one.label() + " (" + unread(one) + "reckoned with " + one.taken() + ")")
             .collect(Collectors.joining(", "));
+  }
+
+  /** The figure that stands there and was not understood; empty when there is none. */
+  private String unread(Unknown unknown) {
+    String attribute =
+        switch (unknown.name()) {
+          case "spacing" -> "movement.spacing";
+          case "range" -> "location.temperatureRange";
+          default -> "";
+        };
+    String words = Stated.unread(entry, attribute);
+    return words.isEmpty() ? "" : words + ", ";
   }
 
   /** One question for each, then what the answer decides. */

@@ -9,6 +9,7 @@ import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
+import clearbed.model.Value;
 import clearbed.model.Verdict;
 import clearbed.recognise.Attribute;
 import clearbed.recognise.Clause;
@@ -20,6 +21,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -94,6 +96,16 @@ final class RuleRun {
     Applicability.Answer answer = applicability.of(rule, entry);
     if (answer.applies() == null) return new Judgement.Undecided(answer.why(), null);
     if (!answer.applies()) return new Judgement.NotApplicable(answer.why());
+    Judgement judgement = known(entry);
+    List<Value> unread = rule.attribute().isEmpty() ? List.of() : entry.unread(rule.attribute());
+    // What is wrong is wrong, whatever else stands there; nothing else can be said for sure.
+    return unread.isEmpty() || judgement instanceof Judgement.Failed
+        ? judgement
+        : Judgement.Failed.unread(vocabulary.label(rule.attribute()), unread.get(0));
+  }
+
+  /** By what was understood. */
+  private Judgement known(Entry entry) {
     if (rule.expectation() instanceof Expectation.Computed c)
       return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
     Judgement judgement = judge.judge(rule, entry);
@@ -103,7 +115,7 @@ final class RuleRun {
     if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
       return new Judgement.Undecided(
           "depends on "
-              + vocabulary.label(rule.attribute()).toLowerCase(java.util.Locale.ROOT)
+              + vocabulary.label(rule.attribute()).toLowerCase(Locale.ROOT)
               + ", which is not stated",
           null);
     }
@@ -175,6 +187,7 @@ final class RuleRun {
             : own;
     // A verdict that waits for a figure is a question, not an accusation.
     Level level = f.kind() == Kind.UNRESOLVED ? Level.NOTE : rule.level();
+    if (f.kind() == Kind.UNREAD) level = noMoreThanWarning(rule.missingLevel());
     return write(
         entries,
         subjects.of(f, entries),
@@ -187,6 +200,10 @@ final class RuleRun {
         f.expected(),
         f.steps(),
         f.question());
+  }
+
+  private static Level noMoreThanWarning(Level level) {
+    return level == Level.ERROR ? Level.WARNING : level;
   }
 
   private Finding write(

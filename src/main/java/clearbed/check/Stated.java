@@ -12,9 +12,12 @@ import clearbed.model.Value;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The figures that an entry states, ready for the arithmetic. */
 final class Stated {
+  private static final int MOST = 3;
+
   private final Entry entry;
 
   Stated(Entry entry) {
@@ -72,6 +75,23 @@ final class Stated {
 
   private static boolean isOf(Content.Amount amount, Dimension dimension) {
     return amount.low().unit().dimension() == dimension && amount.low().number() >= 0;
+  }
+
+  /** Figures of an attribute that were not understood, with their places; empty when all were. */
+  static String unread(Entry entry, String attribute) {
+    return entry.unread(attribute).stream()
+        .map(v -> v.content().text() + " (" + v.origin().place() + ")")
+        .distinct()
+        .limit(MOST)
+        .collect(Collectors.joining("; "));
+  }
+
+  /** What is assumed for an attribute, with the figure that was not understood. */
+  static Given noted(Entry entry, String attribute, Given assumed) {
+    String unread = unread(entry, attribute);
+    return unread.isEmpty()
+        ? assumed
+        : Given.assumed(assumed.amount(), assumed.basis() + "; what is stated is " + unread);
   }
 
   static Given given(Value v, Interval amount) {

@@ -10,9 +10,17 @@ import java.util.List;
  * @param title what is computed, in words
  * @param inputs in the order they are used
  * @param steps in order; the last gives the result
+ * @param lacks why nothing could be worked out ({@code area not understood: '120 + 80'}); empty
+ *     where there are steps
  */
 public record Calculation(
-    String id, String check, String tag, String title, List<Input> inputs, List<Step> steps) {
+    String id,
+    String check,
+    String tag,
+    String title,
+    List<Input> inputs,
+    List<Step> steps,
+    String lacks) {
   /**
    * Name of the step that tells how far the stated figure lies beyond what is needed: zero or more
    * when it is enough, negative when it is not.
@@ -22,6 +30,16 @@ public record Calculation(
   public Calculation {
     inputs = List.copyOf(inputs);
     steps = List.copyOf(steps);
+  }
+
+  public Calculation(
+      String id, String check, String tag, String title, List<Input> inputs, List<Step> steps) {
+    this(id, check, tag, title, inputs, steps, "");
+  }
+
+  /** One that waits for a figure. */
+  public static Calculation lacking(String id, String check, String tag, String title, String why) {
+    return new Calculation(id, check, tag, title, List.of(), List.of(), why);
   }
 
   /**

@@ -38,7 +38,7 @@ public final class Calculations extends ThinList<Calculation> {
   }
 
   /**
-   * All that have steps of so many entries, in order.
+   * All that have steps, or lack a figure for them, of so many entries, in order.
    *
    * @param entries the first that have such
    */
@@ -60,7 +60,8 @@ public final class Calculations extends ThinList<Calculation> {
       List<Calculation> some, Set<String> tags, int entries, List<Calculation> found) {
     for (Calculation one : some) {
       boolean counts =
-          !one.steps().isEmpty() && (tags.size() < entries || tags.contains(one.tag()));
+          !(one.steps().isEmpty() && one.lacks().isEmpty())
+              && (tags.size() < entries || tags.contains(one.tag()));
       if (!counts) continue;
       tags.add(one.tag());
       found.add(one);

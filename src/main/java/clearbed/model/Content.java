@@ -89,6 +89,19 @@ public sealed interface Content {
   record Words(String text) implements Content {}
 
   /**
+   * A figure that stands where a value belongs and may be read in two ways or in none: {@code 120 +
+   * 80}, {@code 1.250}. It states something, but no number is taken from it.
+   *
+   * @param written the words, as they stand
+   */
+  record NotUnderstood(String written) implements Content {
+    @Override
+    public String text() {
+      return "not understood: '" + written + "'";
+    }
+  }
+
+  /**
    * A place where a value belongs and is left open: {@code TBD}, {@code [white] [grey]}, {@code
    * ____}.
    */

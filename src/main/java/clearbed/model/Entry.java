@@ -67,9 +67,21 @@ public record Entry(
   /**
    * Values of one attribute that state or require something at the closest place that says
    * anything: entry before article before general, and within a scope words on glass tile before
-   * words on tile at large.
+   * words on tile at large. Figures there that were not understood are {@link #unread}.
    */
   public List<Value> governing(String attribute) {
+    return closest(attribute, value -> !(value.content() instanceof Content.NotUnderstood));
+  }
+
+  /**
+   * Figures of one attribute at the closest place that were not understood: whatever else governs,
+   * they may say otherwise.
+   */
+  public List<Value> unread(String attribute) {
+    return closest(attribute, value -> value.content() instanceof Content.NotUnderstood);
+  }
+
+  private List<Value> closest(String attribute, Predicate<Value> test) {
     int[] closest = {NOT_STATED};
     values(
         attribute,
@@ -78,7 +90,7 @@ public record Entry(
           return false;
         });
     if (closest[0] == NOT_STATED) return List.of();
-    return values(attribute, value -> distance(value) == closest[0]);
+    return values(attribute, value -> distance(value) == closest[0] && test.test(value));
   }
 
   /** How far a value is from governing, the less the closer. */

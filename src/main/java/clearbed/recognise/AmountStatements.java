@@ -6,6 +6,7 @@ import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,7 +14,7 @@ import java.util.regex.Pattern;
 final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
-          "(?<![\\d./-])([01]?\\.\\d{1,2})(?!\\d|\\.\\d|\\s*(?:in\\b|mm|\"|%|percent))");
+          "(?<![\\d.,/-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b|mm|\"|%|percent))");
   private static final Pattern SIZE_OF_TAG =
       Pattern.compile(
           "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
@@ -29,16 +30,20 @@ final class AmountStatements {
   }
 
   void addTo(List<Statement> out, Passage p, List<int[]> taken) {
-    for (Quantities.Found found : Quantities.find(p.text)) {
+    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (found.restates() || inside(taken, found)) continue;
       if (found.content() instanceof Content.Amount amount)
         amount(p, out, amount, found.start(), found.end());
+      if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
+        unclear(p, out, unclear, found);
     }
     Matcher m = PLAIN_RATIO.matcher(p.text);
     while (m.find()) {
-      Content.Amount amount =
-          Content.Amount.exact(Quantity.of(Double.parseDouble(m.group(1)), Unit.ONE));
-      Bound bound = Quantities.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
+      // "Notes 1,2" are two, but for those who write a comma before decimals.
+      if (m.group(1).indexOf(',') > 0 && !p.context.mark().showsComma()) continue;
+      double number = Double.parseDouble(m.group(1).replace(',', '.'));
+      Content.Amount amount = Content.Amount.exact(Quantity.of(number, Unit.ONE));
+      Bound bound = BoundWords.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
       amount(p, out, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
     }
     wholeNumbers.addTo(out, p);
@@ -50,32 +55,21 @@ final class AmountStatements {
   private void bareNumber(Passage p, List<Statement> out) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.dimension() != Dimension.RATIO) return;
-    Quantities.parse(p.text, Dimension.RATIO)
+    Quantities.parse(p.text, Dimension.RATIO, p.context.mark())
         .filter(column::accepts)
         .ifPresent(a -> p.add(out, column, a, false));
   }
 
   private void amount(Passage p, List<Statement> out, Content.Amount amount, int start, int end) {
-    Attribute best = null;
-    Content.Amount meant = null;
-    int distance = Integer.MAX_VALUE;
-    for (Attribute a : vocabulary.attributes()) {
-      if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
-      Content.Amount as = Quantities.as(amount, a.dimension()).orElse(null);
-      if (as == null || !a.accepts(as) || a.id().equals("substrate.deflection")) continue;
-      boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
-      int d = column ? -1000 : distance(p, a, start, end);
-      if (d < distance) {
-        distance = d;
-        best = a;
-        meant = as;
-      }
-    }
-    if (best == null || distance > NEAR) {
-      best = unnamed(p, amount);
-      if (best == null) return;
-      meant = Quantities.as(amount, best.dimension()).orElseThrow();
-    }
+    Attribute named =
+        nearest(
+            p,
+            start,
+            end,
+            a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    Attribute best = named != null ? named : unnamed(p, amount);
+    if (best == null) return;
+    Content.Amount meant = Quantities.as(amount, best.dimension()).orElseThrow();
     p.carried.amount = best;
     p.add(
         out,
@@ -84,6 +78,38 @@ final class AmountStatements {
             ? asRange(meant)
             : negatedBound(p, meant, start),
         false);
+  }
+
+  /** The attribute whose words stand nearest to a figure that it can have, or null. */
+  private Attribute nearest(Passage p, int start, int end, Predicate<Attribute> mayHave) {
+    Attribute best = null;
+    int distance = NEAR + 1;
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
+      if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
+      boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
+      int d = column ? -1000 : distance(p, a, start, end);
+      if (d < distance) {
+        distance = d;
+        best = a;
+      }
+    }
+    return best;
+  }
+
+  /** A figure that is not plain is still of the attribute that is spoken of. */
+  private void unclear(
+      Passage p, List<Statement> out, Content.NotUnderstood figure, Quantities.Found found) {
+    List<Content.Amount> readings = FigureSearch.readings(figure, found.unit());
+    Attribute named =
+        nearest(
+            p,
+            found.start(),
+            found.end(),
+            a ->
+                readings.stream()
+                    .anyMatch(r -> Quantities.as(r, a.dimension()).filter(a::accepts).isPresent()));
+    if (named != null) p.add(out, named, figure, false);
   }
 
   /** "GT-1: nominal size 7 in x 9 in" gives a tile's size wherever it stands. */
@@ -148,16 +174,22 @@ final class AmountStatements {
     if (attribute == null || !(p.context.describesTile() || sizeOfATag(p))) return;
     boolean column = p.context.attribute().equals(attribute.id());
     String family = p.context.family();
-    for (Quantities.Found found : Quantities.find(p.text)) {
-      if (!(found.content() instanceof Content.Size size) || inside(taken, found)) continue;
+    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+      if (!isSize(found) || inside(taken, found)) continue;
       boolean tile =
           column
               || ((family.isEmpty() || family.equals("tile"))
                   && !attribute.words().not().in(p.whole));
       if (tile) {
-        p.add(out, attribute, size, false);
+        p.add(out, attribute, found.content(), false);
         return;
       }
     }
+  }
+
+  private static boolean isSize(Quantities.Found found) {
+    return found.content() instanceof Content.Size
+        || found.content() instanceof Content.NotUnderstood figure
+            && FigureSearch.SIZE.matcher(figure.written()).lookingAt();
   }
 }

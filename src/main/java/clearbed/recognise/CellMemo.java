@@ -11,10 +11,16 @@ import java.util.function.Supplier;
  */
 final class CellMemo {
   /** All that the reading of a cell depends on. */
-  private record Key(String heading, Header.Role role, String attribute, Unit unit, String words) {
+  private record Key(
+      String heading,
+      Header.Role role,
+      String attribute,
+      Unit unit,
+      DecimalMark mark,
+      String words) {
     static Key of(Header.Column column, String words) {
       String attribute = column.attribute() == null ? "" : column.attribute().id();
-      return new Key(column.text(), column.role(), attribute, column.unit(), words);
+      return new Key(column.text(), column.role(), attribute, column.unit(), column.mark(), words);
     }
   }
 

@@ -11,14 +11,24 @@ import java.util.Set;
  * @param families parts of the work that the text may speak for; empty for all
  * @param describesTile true where words on the tile's own nature describe it (a schedule row, a
  *     product article), false where they limit the clause ({@code translucent glass: white mortar})
+ * @param mark that its figures have before their decimals
  */
-record Context(String family, String attribute, Set<String> families, boolean describesTile) {
+record Context(
+    String family,
+    String attribute,
+    Set<String> families,
+    boolean describesTile,
+    DecimalMark mark) {
   static Context running(String family, Set<String> families, boolean describesTile) {
-    return new Context(family, "", families, describesTile);
+    return new Context(family, "", families, describesTile, DecimalMark.UNKNOWN);
   }
 
   static Context column(Attribute attribute) {
-    return new Context(attribute.family(), attribute.id(), Set.of(), true);
+    return new Context(attribute.family(), attribute.id(), Set.of(), true, DecimalMark.UNKNOWN);
+  }
+
+  Context with(DecimalMark now) {
+    return new Context(family, attribute, families, describesTile, now);
   }
 
   boolean mayStateFamily(String wanted) {
@@ -26,6 +36,6 @@ record Context(String family, String attribute, Set<String> families, boolean de
   }
 
   Context withFamily(String now) {
-    return new Context(now, attribute, families, describesTile);
+    return new Context(now, attribute, families, describesTile, mark);
   }
 }

@@ -47,7 +47,7 @@ final class FigurePlaces {
   }
 
   private static int offsetOf(Passage p, Content.Amount amount) {
-    return Quantities.find(p.text).stream()
+    return Quantities.find(p.text, p.context.mark()).stream()
         .filter(
             f ->
                 f.content() instanceof Content.Amount a
@@ -58,7 +58,7 @@ final class FigurePlaces {
   }
 
   private static int nextAmountAfter(Passage p, int offset) {
-    return Quantities.find(p.text).stream()
+    return Quantities.find(p.text, p.context.mark()).stream()
         .filter(f -> !f.restates())
         .mapToInt(Quantities.Found::start)
         .filter(s -> s > offset)

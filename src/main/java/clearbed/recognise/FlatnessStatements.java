@@ -70,8 +70,8 @@ final class FlatnessStatements {
     int from = 0;
     while (m.find(from)) {
       from = m.end();
-      Quantity deviation = length(m.group(1));
-      Quantity over = length(m.group(2));
+      Quantity deviation = length(p, m.group(1));
+      Quantity over = length(p, m.group(2));
       if (deviation == null || over == null || deviation.compareTo(over.times(0.1)) > 0) continue;
       taken.add(new int[] {m.start(), m.end()});
       if (m.group(0).contains("[")
@@ -81,8 +81,8 @@ final class FlatnessStatements {
     }
     Matcher under = UNDER_AN_EDGE.matcher(p.text);
     while (under.find()) {
-      Quantity over = length(under.group(1));
-      Quantity deviation = length(under.group(2));
+      Quantity over = length(p, under.group(1));
+      Quantity deviation = length(p, under.group(2));
       if (deviation == null || over == null || deviation.compareTo(over.times(0.1)) > 0) continue;
       taken.add(new int[] {under.start(), under.end()});
       deviations.add(new Content.Deviation(deviation, over));
@@ -94,8 +94,10 @@ final class FlatnessStatements {
     return taken;
   }
 
-  private Quantity length(String written) {
-    return Quantities.parse(written, Dimension.LENGTH).map(Content.Amount::low).orElse(null);
+  private static Quantity length(Passage p, String written) {
+    return Quantities.parse(written, Dimension.LENGTH, p.context.mark())
+        .map(Content.Amount::low)
+        .orElse(null);
   }
 
   void addDeflection(List<Statement> out, Passage p) {

@@ -32,7 +32,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   private static final Pattern UNIT_BEHIND =
       Pattern.compile(
           ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$"
-              + "|\\s(?:mm|cm|m|ft|psi|mpa|°\\s?[cf])$");
+              + "|\\s(?:mm|cm|m|ft|psi|mpa|°\\s?[cf]|sf|sq\\.? ?ft|sqft|m2|sqm|sq\\.? ?m)\\.?$");
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
@@ -49,15 +49,39 @@ record Header(Map<Integer, Column> columns, int rows) {
    * @param attribute for {@link Role#ATTRIBUTE}
    * @param surface term for {@link Role#SURFACE}
    * @param unit named in the header, or null
+   * @param mark that its figures have before their decimals
    */
-  record Column(int index, String text, Role role, Attribute attribute, String surface, Unit unit) {
+  record Column(
+      int index,
+      String text,
+      Role role,
+      Attribute attribute,
+      String surface,
+      Unit unit,
+      DecimalMark mark) {
+    Column(int index, String text, Role role, Attribute attribute, String surface, Unit unit) {
+      this(index, text, role, attribute, surface, unit, DecimalMark.UNKNOWN);
+    }
+
+    /** True where its cells are figures. */
+    boolean measures() {
+      return attribute != null
+          && (attribute.kind() == Attribute.Kind.AMOUNT
+              || attribute.kind() == Attribute.Kind.SIZE
+              || attribute.kind() == Attribute.Kind.FLATNESS);
+    }
+
+    Column with(DecimalMark now) {
+      return new Column(index, text, role, attribute, surface, unit, now);
+    }
+
     /** True where the words of a cell say what the tile is. */
     boolean describes() {
       return role == Role.MATERIAL || role == Role.TAG;
     }
 
     Column at(int place) {
-      return place == index ? this : new Column(place, text, role, attribute, surface, unit);
+      return place == index ? this : new Column(place, text, role, attribute, surface, unit, mark);
     }
   }
 
@@ -82,7 +106,8 @@ record Header(Map<Integer, Column> columns, int rows) {
           out.put(
               index,
               length
-                  ? new Column(c.index(), c.text(), c.role(), c.attribute(), c.surface(), unit)
+                  ? new Column(
+                      c.index(), c.text(), c.role(), c.attribute(), c.surface(), unit, c.mark())
                   : c);
         });
     return new Header(out, rows);
@@ -272,7 +297,7 @@ record Header(Map<Integer, Column> columns, int rows) {
 
   private static Column as(Vocabulary vocabulary, Column c, String id) {
     Attribute attribute = vocabulary.attribute(id).orElse(c.attribute());
-    return new Column(c.index(), c.text(), Role.ATTRIBUTE, attribute, "", c.unit());
+    return new Column(c.index(), c.text(), Role.ATTRIBUTE, attribute, "", c.unit(), c.mark());
   }
 
   /** Saved as text, a heading merged over several columns stands over the first of them alone. */

@@ -72,13 +72,21 @@ final class LaterSchedule {
    * @param attribute by its name, or empty
    */
   record ColumnMarks(
-      int index, String text, Header.Role role, String attribute, String surface, Unit unit) {}
+      int index,
+      String text,
+      Header.Role role,
+      String attribute,
+      String surface,
+      Unit unit,
+      DecimalMark mark) {}
 
   Marks marks() {
     List<ColumnMarks> columns = new ArrayList<>();
     for (Header.Column c : header.columns().values()) {
       String attribute = c.attribute() == null ? "" : c.attribute().id();
-      columns.add(new ColumnMarks(c.index(), c.text(), c.role(), attribute, c.surface(), c.unit()));
+      columns.add(
+          new ColumnMarks(
+              c.index(), c.text(), c.role(), attribute, c.surface(), c.unit(), c.mark()));
     }
     return new Marks(
         places.origin(), places.sheet(), places.turned(), tagColumn, header.rows(), columns);
@@ -98,7 +106,8 @@ final class LaterSchedule {
                   .attribute(c.attribute)
                   .orElseThrow(() -> new IllegalArgumentException(c.attribute));
       columns.put(
-          c.index, new Header.Column(c.index, c.text, c.role, attribute, c.surface, c.unit));
+          c.index,
+          new Header.Column(c.index, c.text, c.role, attribute, c.surface, c.unit, c.mark));
     }
     return new LaterSchedule(
         new Table(marks.origin, List.of(), marks.sheet, marks.turned),

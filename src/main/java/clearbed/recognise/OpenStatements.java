@@ -28,7 +28,8 @@ final class OpenStatements {
 
   private String attributeOf(Passage p, OpenItems.Open open) {
     Context inside =
-        Context.running(p.familyNear(open.start(), open.end()), p.context.families(), true);
+        Context.running(p.familyNear(open.start(), open.end()), p.context.families(), true)
+            .with(p.context.mark());
     boolean words = open.inner().chars().anyMatch(Character::isLetter);
     for (Statement s :
         words ? inner.find(open.inner(), p.origin(), inside) : List.<Statement>of()) {

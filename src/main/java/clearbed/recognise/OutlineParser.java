@@ -54,10 +54,12 @@ final class OutlineParser {
    * The sections of a document; text before the first one, or of a document without any, is notes.
    *
    * @param fileName gives the section number where the text does not
+   * @param mark that figures have before their decimals
    */
-  List<Section> parse(List<Paragraph> paragraphs, String fileName, Origin origin) {
+  List<Section> parse(
+      List<Paragraph> paragraphs, String fileName, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, fileName);
+    Builder builder = new Builder(origin, fileName, mark);
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
       if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER) {
@@ -80,7 +82,7 @@ final class OutlineParser {
         String title = m.group(2);
         if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
           title = PlainText.of(paragraphs.get(++i).text()).trim();
-        builder = new Builder(p.origin().withText(p.text()), fileName);
+        builder = new Builder(p.origin().withText(p.text()), fileName, mark);
         builder.section(m.group(1), title);
       } else if (!END.matcher(text).matches() && !text.isEmpty()) {
         builder.add(p, text);
@@ -91,9 +93,9 @@ final class OutlineParser {
   }
 
   /** Notes around a schedule, or beside it on the same document. */
-  Section notes(List<Paragraph> paragraphs, Origin origin) {
+  Section notes(List<Paragraph> paragraphs, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, "");
+    Builder builder = new Builder(origin, "", mark);
     builder.scheduleNotes = true;
     for (Paragraph p : paragraphs) {
       String text = PlainText.of(p.text()).trim();
@@ -133,6 +135,7 @@ final class OutlineParser {
   private final class Builder {
     private final Origin origin;
     private final String fileName;
+    private final DecimalMark mark;
     private String number = "";
     private String title = "";
     private boolean section;
@@ -158,9 +161,10 @@ final class OutlineParser {
       }
     }
 
-    Builder(Origin origin, String fileName) {
+    Builder(Origin origin, String fileName, DecimalMark mark) {
       this.origin = origin;
       this.fileName = fileName;
+      this.mark = mark;
     }
 
     boolean isEmpty() {
@@ -319,7 +323,7 @@ final class OutlineParser {
       // What a tag is given anywhere is weighed once it is known which tags are tiles.
       boolean all = role == null || own.wording().tagged();
       Set<String> families = all ? Set.of() : Set.copyOf(role.families());
-      Context context = Context.running(own.family(), families, describesTile(p));
+      Context context = Context.running(own.family(), families, describesTile(p)).with(mark);
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
@@ -336,7 +340,7 @@ final class OutlineParser {
       // "Set on: cement mortar bed" speaks of no mortar.
       boolean substrate = property.column().attribute().family().equals("substrate");
       if (substrate) out.removeIf(s -> s.attribute().startsWith("mortar."));
-      for (Statement s : rowReader.property(property.column(), property.value(), at)) {
+      for (Statement s : rowReader.property(property.column().with(mark), property.value(), at)) {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }

@@ -17,6 +17,7 @@ public final class Recogniser {
   private static final Set<String> PRODUCTS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
 
+  private final Vocabulary vocabulary;
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
@@ -24,6 +25,7 @@ public final class Recogniser {
   private final Lately<String, List<Citations.Found>> cited = new Lately<>();
 
   public Recogniser(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
     this.finder = new StatementFinder(vocabulary);
     this.mentions = new GlassMentions(vocabulary);
     this.outlineParser = new OutlineParser(vocabulary, finder);
@@ -33,16 +35,22 @@ public final class Recogniser {
   /** What a document says. */
   public Facts recognise(Document document) {
     Collected c = new Collected(document);
+    MarkEvidence marks = MarkEvidence.of(document);
     List<Paragraph> running = new ArrayList<>();
     for (Block block : document.blocks()) {
       if (block instanceof Paragraph p) {
         running.add(p);
       } else if (block instanceof Table t) {
-        table(c, t, running);
+        table(c, t, running, marks);
       }
     }
     Origin origin = Origin.ofDocument(document.path());
-    c.sections.addAll(outlineParser.parse(running, document.path().replaceAll(".*/", ""), origin));
+    String fileName = document.path().replaceAll(".*/", "");
+    c.sections.addAll(outlineParser.parse(running, fileName, origin, marks.mark()));
+    for (Section section : c.sections) {
+      for (Clause clause : section.clauses())
+        c.gaps.addAll(FigureGaps.of(vocabulary, clause.statements()));
+    }
     return new Facts(
         document.path(),
         c.rows,
@@ -57,8 +65,8 @@ public final class Recogniser {
     return scheduleFinder.later(schedules, rows);
   }
 
-  private void table(Collected c, Table t, List<Paragraph> running) {
-    ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running));
+  private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
+    ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running), marks);
     boolean products = products(found, t, running);
     if (!products) {
       c.rows.addAll(found.rows());
@@ -71,7 +79,7 @@ public final class Recogniser {
       Table.Row names = names(t);
       for (Table.Row row : t.rows()) asText(t, row, row == names ? null : names, running);
     } else if (!found.notes().isEmpty()) {
-      Section notes = outlineParser.notes(found.notes(), t.origin());
+      Section notes = outlineParser.notes(found.notes(), t.origin(), marks.mark());
       if (notes != null) c.sections.add(notes);
     }
   }

@@ -5,7 +5,6 @@ import clearbed.model.Dimension;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Table;
-import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,13 +20,18 @@ final class RowReader {
           "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern UNIT =
+      Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
+
   private static final int LONG = 500;
 
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
+  private final CellFigures figures;
 
   RowReader(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
+    this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
     this.finder = finder;
   }
 
@@ -115,10 +119,27 @@ final class RowReader {
         }
       }
       Origin origin = table.origin(cell);
-      Table.Cell read = cell;
-      out.addAll(memo.of(column, cell.text(), origin, () -> cell(origin, read, column)));
+      Table.Cell read = withUnitBeside(header, row, column, cell);
+      List<Statement> said = memo.of(column, read.text(), origin, () -> cell(origin, read, column));
+      gaps.addAll(FigureGaps.of(vocabulary, said));
+      out.addAll(said);
     }
     return out;
+  }
+
+  /** Bills of quantities have the unit of each quantity in a column of its own. */
+  private static Table.Cell withUnitBeside(
+      Header header, Table.Row row, Header.Column column, Table.Cell cell) {
+    boolean quantity =
+        column.measures()
+            && column.attribute().dimension() == Dimension.AREA
+            && column.unit() == null;
+    if (!quantity || cell.text().chars().anyMatch(Character::isLetter)) return cell;
+    for (Header.Column other : header.all(Header.Role.OTHER)) {
+      String unit = UNIT.matcher(other.text()).matches() ? text(row, other.index()) : "";
+      if (!unit.isEmpty()) return cell.withText(cell.text().trim() + " " + unit);
+    }
+    return cell;
   }
 
   /** The row with every ditto mark outside the tag column replaced by what it repeats. */
@@ -168,7 +189,7 @@ final class RowReader {
     List<Statement> out = new ArrayList<>();
     String text = PlainText.of(value).trim();
     if (empty(column.attribute(), text)) return out;
-    attribute(out, origin, text, column.attribute(), column.unit());
+    attribute(out, origin, text, column, column.attribute());
     out.removeIf(
         s ->
             s.content() instanceof Content.Words
@@ -181,15 +202,15 @@ final class RowReader {
     String text = PlainText.of(cell.text()).trim();
     Attribute attribute = meant(column, text);
     if (DESIGNATION.matcher(text).matches()) {
-      out.addAll(free(finder.find(text, origin, Context.running("sealant", Set.of(), false))));
+      out.addAll(find(origin, text, column, Context.running("sealant", Set.of(), false)));
     } else if (attribute == null) {
       boolean material = column.describes();
       String family = material ? "tile" : finder.familyIn(column.text());
-      out.addAll(free(finder.find(text, origin, Context.running(family, Set.of(), material))));
+      out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
     } else if (attribute.id().equals("notes")) {
-      out.addAll(free(finder.find(text, origin, Context.running("", Set.of(), true))));
+      out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));
     } else if (!empty(attribute, text)) {
-      attribute(out, origin, text, attribute, column.unit());
+      attribute(out, origin, text, column, attribute);
     }
     return out;
   }
@@ -201,8 +222,15 @@ final class RowReader {
     boolean any = attribute == null || attribute.id().equals("notes");
     Context context = any ? Context.running("", Set.of(), true) : Context.column(attribute);
     Origin origin = table.origin(cell).withPart("comment");
-    return free(finder.find(PlainText.of(cell.remark()), origin, context)).stream()
+    return find(origin, PlainText.of(cell.remark()), column, context).stream()
         .filter(Statement::isOpen)
+        .toList();
+  }
+
+  /** A row is about its own tile: places and kinds named in its cells limit nothing. */
+  private List<Statement> find(Origin origin, String text, Header.Column column, Context context) {
+    return finder.find(text, origin, context.with(column.mark())).stream()
+        .map(s -> s.withLimits(Limits.NONE))
         .toList();
   }
 
@@ -224,29 +252,61 @@ final class RowReader {
   }
 
   private void attribute(
-      List<Statement> out, Origin origin, String text, Attribute headed, Unit headerUnit) {
-    String unit = unitSpelling(headerUnit);
-    boolean bare = !unit.isEmpty() && Quantities.find(text).isEmpty() && text.matches(".*\\d.*");
-    String read = bare ? withUnit(text, unit) : text;
-    Attribute attribute = measured(headed, read);
-    List<Statement> found = new ArrayList<>();
-    if (attribute.kind() == Attribute.Kind.SIZE) {
-      Quantities.size(text, headerUnit)
-          .ifPresent(
-              s -> found.add(new Statement(attribute.id(), s, false, text, origin, Limits.NONE)));
+      List<Statement> out, Origin origin, String text, Header.Column column, Attribute headed) {
+    Attribute attribute = measured(headed, text, column.mark());
+    if (!isMeasured(attribute)) {
+      out.addAll(stated(origin, text, text, column, attribute));
+      return;
     }
-    for (Statement s : free(finder.find(read, origin, Context.column(attribute)))) {
-      boolean again =
-          attribute.kind() == Attribute.Kind.SIZE
-              && s.attribute().equals(attribute.id())
-              && !found.isEmpty();
+    CellFigures.Reading reading = figures.read(text, attribute, column.unit(), column.mark());
+    if (!reading.plain()) {
+      out.add(statement(attribute, new Content.NotUnderstood(text), text, origin));
+      for (Statement s : find(origin, text, column, Context.column(attribute)))
+        if (!isFigure(s)) out.add(s);
+      return;
+    }
+    out.addAll(stated(origin, text, reading.text(), column, attribute));
+  }
+
+  private static boolean isMeasured(Attribute attribute) {
+    return attribute.kind() == Attribute.Kind.AMOUNT || attribute.kind() == Attribute.Kind.SIZE;
+  }
+
+  private static boolean isFigure(Statement s) {
+    return s.content() instanceof Content.Amount
+        || s.content() instanceof Content.Size
+        || s.content() instanceof Content.NotUnderstood;
+  }
+
+  /**
+   * What a cell whose figures are plain states; its own words where nothing was found in it.
+   *
+   * @param read the same text with the unit of the heading
+   */
+  private List<Statement> stated(
+      Origin origin, String text, String read, Header.Column column, Attribute attribute) {
+    List<Statement> found = new ArrayList<>();
+    boolean size = attribute.kind() == Attribute.Kind.SIZE;
+    if (size) {
+      Quantities.size(text, column.unit(), column.mark())
+          .ifPresent(s -> found.add(statement(attribute, s, text, origin)));
+    }
+    for (Statement s : find(origin, read, column, Context.column(attribute))) {
+      boolean again = size && s.attribute().equals(attribute.id()) && !found.isEmpty();
       if (!again) found.add(asWritten(s, text));
     }
     boolean said = found.stream().anyMatch(s -> says(attribute, s));
-    if (!said)
-      found.add(
-          new Statement(attribute.id(), new Content.Words(text), false, text, origin, Limits.NONE));
-    out.addAll(found);
+    if (said) return found;
+    // A figure that the attribute cannot have is best called by its words, if it is but one.
+    boolean other = isMeasured(attribute) && CellFigures.mayBeTwo(text);
+    Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
+    found.add(statement(attribute, words, text, origin));
+    return found;
+  }
+
+  private static Statement statement(
+      Attribute attribute, Content content, String text, Origin origin) {
+    return new Statement(attribute.id(), content, false, text, origin, Limits.NONE);
   }
 
   private boolean says(Attribute column, Statement s) {
@@ -255,30 +315,17 @@ final class RowReader {
   }
 
   /** A length under "movement joint" is a width, whether the header names the unit or the cell. */
-  private Attribute measured(Attribute attribute, String text) {
+  private Attribute measured(Attribute attribute, String text, DecimalMark mark) {
     if (attribute.kind() != Attribute.Kind.STANDARD) return attribute;
-    return Quantities.parse(text, Dimension.LENGTH)
-        .map(amount -> Header.fitting(vocabulary, attribute, amount.low().unit()))
-        .orElse(attribute);
+    List<Quantities.Found> found = Quantities.find(text, mark);
+    boolean length =
+        Quantities.parse(text, Dimension.LENGTH, mark).isPresent()
+            || !found.isEmpty() && found.get(0).content() instanceof Content.NotUnderstood;
+    return length ? Header.fitting(vocabulary, attribute, found.get(0).unit()) : attribute;
   }
 
   private static Statement asWritten(Statement s, String text) {
     return new Statement(s.attribute(), s.content(), s.excluded(), text, s.origin(), s.limits());
-  }
-
-  /** A row is about its own tile: places and kinds named in its cells limit nothing. */
-  private static List<Statement> free(List<Statement> statements) {
-    return statements.stream().map(s -> s.withLimits(Limits.NONE)).toList();
-  }
-
-  private static String withUnit(String text, String unit) {
-    return text.replaceAll(
-        "(" + Numbers.PATTERN + ")(?!.*" + Numbers.PATTERN + ")",
-        "$1 " + java.util.regex.Matcher.quoteReplacement(unit));
-  }
-
-  private static String unitSpelling(Unit unit) {
-    return unit == null ? "" : unit.symbol().replace("²", "2");
   }
 
   private static String text(Table.Row row, int column) {

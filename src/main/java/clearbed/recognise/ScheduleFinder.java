@@ -70,16 +70,17 @@ final class ScheduleFinder {
 
   /**
    * @param heading that the table stands under; empty when there is none
+   * @param document what its figures show of the way they are written
    */
-  Result find(Table table, String heading) {
+  Result find(Table table, String heading, MarkEvidence document) {
     String family = finder.familyIn(heading);
-    Result result = new Walk(table, family).run();
+    Result result = new Walk(table, family, document).run();
     boolean tagged =
         result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
     if (tagged || table.rows().size() < 4) return result;
     Table turned = Transposed.of(table);
     if (turned == null) return result;
-    Result other = new Walk(turned, family).run();
+    Result other = new Walk(turned, family, document).run();
     return tagsAcross(other) >= (result.schedule() ? 2 : 1) ? other : result;
   }
 
@@ -115,6 +116,7 @@ final class ScheduleFinder {
   private final class Walk {
     private final Table table;
     private final String family;
+    private final MarkEvidence document;
     private final List<ScheduleRow> rows = new ArrayList<>();
     private final List<RoomUse> rooms = new ArrayList<>();
     private final List<Paragraph> notes = new ArrayList<>();
@@ -136,8 +138,9 @@ final class ScheduleFinder {
     /**
      * @param family part of the work that the heading over the table speaks of, or empty
      */
-    Walk(Table table, String family) {
+    Walk(Table table, String family, MarkEvidence document) {
       this.table = table;
+      this.document = document;
       this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
       this.family = family;
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
@@ -162,7 +165,7 @@ final class ScheduleFinder {
         }
         lastRow = row.number();
       }
-      return new Result(rows, rooms, notes, gaps, schedule);
+      return new Result(rows, rooms, notes, FigureGaps.shortened(gaps), schedule);
     }
 
     private boolean isData(Table.Row row) {
@@ -174,10 +177,12 @@ final class ScheduleFinder {
 
     private void start(Header found, List<Table.Row> all, int at) {
       Header known = family.equals("movement") ? found.ofMovementJoints(vocabulary) : found;
-      header =
+      Header noting =
           noted == null
               ? known
               : known.withDefault(noted, notedCentres == null ? noted : notedCentres);
+      int from = at + found.rows();
+      header = document.under(noting, all.subList(Math.min(from, all.size()), all.size()));
       blankColumns.clear();
       group = "";
       previous = null;

@@ -40,6 +40,16 @@ final class UnitWords {
     return wanted == Dimension.TEMPERATURE_DIFFERENCE ? asDifference(unit) : unit;
   }
 
+  /** True for a unit that goes with the decimal point wherever it is written. */
+  static boolean isCustomary(Unit unit) {
+    return switch (unit) {
+      case INCH, FOOT, YARD, MIL, PSI, SQUARE_FOOT, SQUARE_INCH, POUND -> true;
+      case FAHRENHEIT, FAHRENHEIT_DIFFERENCE, PER_FAHRENHEIT -> true;
+      case GALLON, CUBIC_FOOT -> true;
+      default -> false;
+    };
+  }
+
   private static String key(String spelling) {
     String s = spelling.toLowerCase(Locale.ROOT).replaceAll("\\.?\\s+", " ").trim();
     return s.endsWith(".") ? s.substring(0, s.length() - 1) : s;
@@ -60,10 +70,20 @@ final class UnitWords {
     Map<String, Unit> map = new LinkedHashMap<>();
     put(map, Unit.INCH, "in", "inch", "inches", "ins", "\"", "''");
     put(map, Unit.FOOT, "ft", "foot", "feet", "'");
+    put(
+        map,
+        Unit.FOOT,
+        "lf",
+        "lin ft",
+        "linear feet",
+        "linear foot",
+        "lineal feet",
+        "running feet");
     put(map, Unit.YARD, "yd", "yard", "yards");
     put(map, Unit.MILLIMETRE, "mm", "millimetre", "millimetres", "millimeter", "millimeters");
     put(map, Unit.CENTIMETRE, "cm", "centimetre", "centimetres", "centimeter", "centimeters");
     put(map, Unit.METRE, "m", "metre", "metres", "meter", "meters");
+    put(map, Unit.METRE, "lm", "lin m", "linear metres", "linear meters");
     put(map, Unit.MIL, "mil", "mils");
     put(map, Unit.PSI, "psi", "lb/in2", "lbf/in2", "p.s.i", "pounds per square inch", "lbs/sq in");
     put(map, Unit.MEGAPASCAL, "mpa", "megapascal", "megapascals");
@@ -79,9 +99,11 @@ final class UnitWords {
     put(map, Unit.FAHRENHEIT, "°f", "deg f", "degrees f", "degrees fahrenheit", "fahrenheit", "f");
     put(map, Unit.CELSIUS, "°c", "deg c", "degrees c", "degrees celsius", "celsius", "c");
     put(map, Unit.KELVIN, "k", "kelvin", "kelvins");
-    put(map, Unit.SQUARE_FOOT, "sq ft", "sf", "ft2", "square feet", "square foot");
-    put(map, Unit.SQUARE_METRE, "sq m", "m2", "square metres", "square meters", "sqm");
-    put(map, Unit.SQUARE_INCH, "sq in", "in2", "square inches");
+    put(map, Unit.SQUARE_FOOT, "sq ft", "sqft", "sf", "ft2", "ft^2", "square feet", "square foot");
+    put(map, Unit.SQUARE_FOOT, "sq feet", "sq foot", "s.f.");
+    put(map, Unit.SQUARE_METRE, "sq m", "sqm", "m2", "m^2", "square metres", "square meters");
+    put(map, Unit.SQUARE_METRE, "square metre", "square meter", "sq metres", "sq meters");
+    put(map, Unit.SQUARE_INCH, "sq in", "in2", "in^2", "square inches", "square inch");
     put(map, Unit.HOUR, "h", "hr", "hrs", "hour", "hours");
     put(map, Unit.DAY, "d", "day", "days");
     put(map, Unit.POUND, "lb", "lbs", "pound", "pounds");

@@ -69,7 +69,8 @@ public final class Vocabulary {
       language.put("negation." + list.key(), phrases(list));
     for (String list : List.of("open", "vague", "empty", "ditto", "references", "except"))
       language.put(list, phrases(words.get(list)));
-    for (String list : List.of("tag", "material", "roomNumber", "filler", "elsewhere"))
+    for (String list :
+        List.of("tag", "material", "roomNumber", "filler", "elsewhere", "besideFigures"))
       language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
     ConfigNode places = words.get("places");

@@ -119,7 +119,7 @@ final class WholeNumbers {
     Quantity high =
         number.group(2) == null ? low : Quantity.of(Double.parseDouble(number.group(2)), Unit.ONE);
     String before = p.text.substring(0, number.start());
-    Bound bound = Quantities.bound(before, p.text.substring(number.end()));
+    Bound bound = BoundWords.bound(before, p.text.substring(number.end()));
     if (number.group(3) != null) bound = Bound.AT_LEAST;
     boolean refused = p.negated(number.start(), number.end());
     if (refused && bound == Bound.BELOW) bound = Bound.AT_LEAST;

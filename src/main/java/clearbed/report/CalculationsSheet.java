@@ -4,6 +4,7 @@ import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,7 @@ final class CalculationsSheet {
     int next = overview + 1 + shown.size();
     LiveFormulas formulas = new LiveFormulas(sheet, rows);
     for (Calculation calculation : shown) {
+      if (calculation.steps().isEmpty()) continue;
       CalculationBlock block =
           new CalculationBlock(sheet, rows, own, places, formulas, calculation);
       blocks.add(block.write(next + 1));
@@ -123,8 +125,11 @@ final class CalculationsSheet {
     for (int column = 0; column < words.size(); column++) {
       pen.text(header, column, words.get(column), Styles.Look.HEADER);
     }
+    Iterator<CalculationBlock.Rows> block = blocks.iterator();
     for (int i = 0; i < shown.size(); i++) {
-      new ResultRow(pen, rows.createRow(top + 1 + i)).write(shown.get(i), blocks.get(i));
+      ResultRow row = new ResultRow(pen, rows.createRow(top + 1 + i));
+      if (shown.get(i).steps().isEmpty()) row.lacking(shown.get(i));
+      else row.write(shown.get(i), block.next());
     }
   }
 

@@ -228,6 +228,7 @@ public final class FindingsJson {
     text("check", calculation.check());
     text("tag", calculation.tag());
     text("title", calculation.title());
+    text("lacks", calculation.lacks());
     json.writeArrayFieldStart("inputs");
     for (Calculation.Input input : calculation.inputs()) {
       json.writeStartObject();

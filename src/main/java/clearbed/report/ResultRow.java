@@ -35,6 +35,17 @@ final class ResultRow {
     Heights.fit(row, row.getSheet());
   }
 
+  /** Of a calculation that waits for a figure. */
+  void lacking(Calculation calculation) {
+    String tag = calculation.tag().isEmpty() ? "" : calculation.tag() + ": ";
+    pen.text(row, 0, tag + calculation.title(), Styles.Look.STRONG);
+    for (int column = 1; column < CalculationBlock.COLUMNS; column++) {
+      String words = column == 5 ? "not worked out: " + calculation.lacks() : "";
+      pen.text(row, column, words, Styles.Look.TEXT);
+    }
+    Heights.fit(row, row.getSheet());
+  }
+
   private void number(int column, String from, Quantity quantity) {
     Cell cell = pen.put(row, column, new Datum.Blank(), Styles.Look.NUMBER);
     cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), Figures.format(quantity.unit())));

@@ -58,6 +58,14 @@ final class LateListTest {
         .containsExactly("c", "d");
   }
 
+  @Test
+  void what_waits_for_a_figure_is_shown_with_what_has_steps() {
+    Calculation lacking = Calculation.lacking("id", "check", "GT-1", "b", "area not understood");
+    assertThat(Calculations.ofTheFirst(2, List.of(named("a"), lacking, worked("GT-2", "c"))))
+        .extracting(Calculation::title)
+        .containsExactly("b", "c");
+  }
+
   private static Calculation worked(String tag, String title) {
     Quantity one = Quantity.of(1, Unit.MILLIMETRE);
     List<Calculation.Step> steps = List.of(new Calculation.Step("s", "S", "1", "1", one));

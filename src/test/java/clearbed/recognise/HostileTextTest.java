@@ -2,11 +2,13 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.Checked;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.model.Unit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -130,6 +132,12 @@ class HostileTextTest {
     assertThat(RECOGNISER.recognise(document(texts))).isNotNull();
   }
 
+  @Property(tries = 400)
+  void cellsOfNonsenseStateFiguresOrNoneButNothingIsThrown(@ForAll("texts") String text) {
+    for (String heading : List.of("Area (sq ft)", "Size (mm)", "Mortar coverage"))
+      assertThat(FigureCellsTest.read("csv", heading, List.of(text))).isNotNull();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -186,7 +194,17 @@ class HostileTextTest {
         ": ",
         "1:",
         "for GT-1 ",
-        "walls and "
+        "walls and ",
+        "1 250",
+        " 250",
+        "'250",
+        ".250",
+        "1 + ",
+        "1 \u00b1 ",
+        "1+/-",
+        "12 psi + ",
+        "6/8 ",
+        "note 1, "
       })
   @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
   void repetitionsTakeNoMoreThanTheirLength(String piece) {
@@ -196,6 +214,9 @@ class HostileTextTest {
     Quantities.unitOfHeader(text);
     assertThat(Citations.find(text)).isNotNull();
     assertThat(RECOGNISER.recognise(document(List.of(text)))).isNotNull();
+    Attribute area = Checked.vocabulary().attribute("location.area").orElseThrow();
+    CellFigures cells = new CellFigures(Checked.vocabulary().list("schedule.besideFigures"));
+    assertThat(cells.read(text, area, Unit.SQUARE_FOOT, DecimalMark.UNKNOWN)).isNotNull();
   }
 
   @ParameterizedTest

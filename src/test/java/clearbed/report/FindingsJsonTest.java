@@ -2,6 +2,7 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.model.Calculation;
 import clearbed.model.Report;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -121,5 +122,25 @@ class FindingsJsonTest {
   @Test
   void the_text_is_utf8_with_plain_line_ends() throws Exception {
     assertThat(text(DemoReport.report())).contains("°C").doesNotContain("\r").endsWith("}\n");
+  }
+
+  @Test
+  void a_calculation_that_waits_for_a_figure_says_which() throws Exception {
+    Report demo = DemoReport.report();
+    Calculation lacking =
+        Calculation.lacking("quantities:GT-1", "quantities", "GT-1", "Quantities", "area unread");
+    Report report =
+        new Report(
+            demo.run(),
+            demo.documents(),
+            demo.entries(),
+            demo.findings(),
+            demo.verdicts(),
+            List.of(lacking),
+            demo.checks());
+    JsonNode calculation = new ObjectMapper().readTree(text(report)).get("calculations").get(0);
+    assertThat(calculation.get("lacks").asText()).isEqualTo("area unread");
+    assertThat(calculation.get("steps")).isEmpty();
+    assertThat(json().get("calculations").get(0).has("lacks")).isFalse();
   }
 }

@@ -358,6 +358,22 @@ class FindingsWorkbookTest {
     }
   }
 
+  @Test
+  void a_calculation_that_waits_for_a_figure_says_which() throws Exception {
+    String why = "area not understood: '120 + 80' (tile.csv, cell E2)";
+    List<Calculation> calculations = new ArrayList<>();
+    calculations.add(
+        Calculation.lacking("quantities:GT-1", "quantities", "GT-1", "Quantities", why));
+    calculations.add(RandomCalculations.pairs(1).get(0).before());
+    List<Finding> one =
+        List.of(DemoReport.missing("bond-strength", "GT-1", Level.ERROR, "more than 400 psi"));
+    try (XSSFWorkbook book = open(written(with(one, calculations)))) {
+      Row row = book.getSheet("Calculations").getRow(4);
+      assertThat(row.getCell(0).getStringCellValue()).isEqualTo("GT-1: Quantities");
+      assertThat(row.getCell(5).getStringCellValue()).isEqualTo("not worked out: " + why);
+    }
+  }
+
   private static List<String> cells(XSSFSheet sheet) {
     List<String> cells = new ArrayList<>();
     cells.add(
