@@ -242,7 +242,8 @@ final class CalculationBlock {
     formulas.set(blank(point, 2), curve.pointUp());
     formulas.evaluate(first, point.getRowNum(), 2);
     Charts.Rows line = new Charts.Rows(first, point.getRowNum() - 1);
-    Charts.curve(sheet, rows, curve.labels(), line, top);
+    Charts.Labels labels = typed.isEmpty() ? curve.labels() : curve.labels().ofTyped();
+    Charts.curve(sheet, rows, labels, line, top);
     next = top + Charts.CURVE_ROWS + 1;
     return top;
   }

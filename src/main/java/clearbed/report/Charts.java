@@ -40,7 +40,17 @@ final class Charts {
   record Rows(int first, int last) {}
 
   /** The words on and behind a chart. */
-  record Labels(String title, String horizontal, String vertical, String point, String alt) {}
+  record Labels(String title, String horizontal, String vertical, String point, String alt) {
+    /** The same where people typed other inputs than the documents have. */
+    Labels ofTyped() {
+      return new Labels(
+          title,
+          horizontal,
+          vertical,
+          "this entry, with inputs that were typed",
+          alt + " That is by the documents; other inputs were typed.");
+    }
+  }
 
   /** Rows of a sheet that a curve covers. */
   static final int CURVE_ROWS = 15;

@@ -327,6 +327,8 @@ class TypedAnywhereTest {
       Cell movement = row(sheet, "Movement of the tile").getCell(NUMBER);
       assertThat(movement.getCellType()).isEqualTo(CellType.FORMULA);
       assertThat(movement.getNumericCellValue()).isCloseTo(9e-6 * 10 * 12 * 80, within(1e-12));
+      assertThat(book.getSheet("Calculations").getDrawingPatriarch().getCharts())
+          .anyMatch(chart -> chart.getCTChart().xmlText().contains("with inputs that were typed"));
       assertThat(row(sheet, "GT-3: Width required").getCell(5).getStringCellValue())
           .endsWith("with inputs that were typed");
       assertThat(texts(book))
