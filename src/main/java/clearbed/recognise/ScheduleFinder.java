@@ -32,7 +32,18 @@ final class ScheduleFinder {
       List<RoomUse> rooms,
       List<Paragraph> notes,
       List<Document.Gap> gaps,
-      boolean schedule) {}
+      boolean schedule) {
+
+    /** Of tables on one grid; what stands over several of them is said once. */
+    static Result joined(List<Result> results) {
+      return new Result(
+          results.stream().flatMap(r -> r.rows().stream()).toList(),
+          results.stream().flatMap(r -> r.rooms().stream()).toList(),
+          results.stream().flatMap(r -> r.notes().stream()).distinct().toList(),
+          results.stream().flatMap(r -> r.gaps().stream()).distinct().toList(),
+          results.stream().anyMatch(Result::schedule));
+    }
+  }
 
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
@@ -44,12 +55,14 @@ final class ScheduleFinder {
   private final Lately<String, Material> materials = new Lately<>();
   private final Lately<String, String> words = new Lately<>();
   private final CellMemo memo = new CellMemo();
+  private final SideBySide sideBySide;
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.rowReader = new RowReader(vocabulary, finder);
     this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
+    this.sideBySide = new SideBySide(vocabulary, columns);
   }
 
   /** The words are held once for all rows that say them. */
@@ -73,6 +86,12 @@ final class ScheduleFinder {
    */
   Result find(Table table, String heading) {
     String family = finder.familyIn(heading);
+    List<Result> results = new ArrayList<>();
+    for (Table part : sideBySide.of(table)) results.add(findOne(part, family));
+    return results.size() == 1 ? results.get(0) : Result.joined(results);
+  }
+
+  private Result findOne(Table table, String family) {
     Result result = new Walk(table, family).run();
     boolean tagged =
         result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
