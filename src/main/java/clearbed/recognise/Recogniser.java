@@ -41,12 +41,22 @@ public final class Recogniser {
     }
     Origin origin = Origin.ofDocument(document.path());
     c.sections.addAll(outlineParser.parse(running, document.path().replaceAll(".*/", ""), origin));
+    for (Section section : c.sections) unspelt(section, c.gaps);
     return new Facts(
         document.path(), c.rows, c.rooms, c.sections, citations(document, c.sections), c.gaps);
   }
 
   List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
     return scheduleFinder.later(schedules, rows);
+  }
+
+  /** Ranges of more tags than are believed are read by their ends, and not in silence. */
+  private static void unspelt(Section section, List<Document.Gap> gaps) {
+    for (Clause clause : section.clauses()) {
+      if (clause.limits().tags().isEmpty()) continue;
+      String range = LimitFinder.unspelt(PlainText.of(clause.text()));
+      if (!range.isEmpty()) gaps.add(TagList.gap(range, clause.origin()));
+    }
   }
 
   private void table(Collected c, Table t, List<Paragraph> running) {

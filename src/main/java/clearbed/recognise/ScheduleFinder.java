@@ -81,6 +81,11 @@ final class ScheduleFinder {
     return TAG.matcher(text.trim()).matches();
   }
 
+  /** The same of a list or a range of tags. */
+  private static boolean looksLikeTags(String text) {
+    return looksLikeTag(text) || TagList.inCell(text) != null;
+  }
+
   /**
    * @param heading that the table stands under; empty when there is none
    */
@@ -188,7 +193,7 @@ final class ScheduleFinder {
       return header != null
           && tagColumn >= 0
           && row.at(tagColumn) != null
-          && looksLikeTag(row.at(tagColumn).text());
+          && looksLikeTags(row.at(tagColumn).text());
     }
 
     private void start(Header found, List<Table.Row> all, int at) {
@@ -225,7 +230,7 @@ final class ScheduleFinder {
                 .skip(from)
                 .limit(60)
                 .filter(
-                    r -> r.at(column.index()) != null && looksLikeTag(r.at(column.index()).text()))
+                    r -> r.at(column.index()) != null && looksLikeTags(r.at(column.index()).text()))
                 .count();
         long score = tags * 2 + (named ? 1 : 0);
         if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
@@ -363,7 +368,7 @@ final class ScheduleFinder {
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
       Map<String, Origin> blanks = read ? blanks(row) : Map.of();
-      for (String tag : tagged ? tags(text) : List.of(shortened(material))) {
+      for (String tag : tagged ? tags(text, origin) : List.of(shortened(material))) {
         rows.add(
             new ScheduleRow(
                 tag,
@@ -410,9 +415,14 @@ final class ScheduleFinder {
       return packer.pack(rowReader.statements(table, under, row, above, tags, memo, gaps));
     }
 
-    /** One cell may hold several tags: {@code GT-1, GT-2}. */
-    private List<String> tags(String cell) {
+    /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
+    private List<String> tags(String cell, Origin origin) {
       String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+      TagList.Found list = TagList.inCell(cell);
+      if (list != null && list.tags().size() > 1) {
+        if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
+        return list.tags();
+      }
       if (looksLikeTag(text)) return List.of(text);
       List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
       return parts.size() > 1 && parts.stream().allMatch(ScheduleFinder::looksLikeTag)
