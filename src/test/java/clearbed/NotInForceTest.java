@@ -127,6 +127,9 @@ class NotInForceTest {
         .extracting(f -> f.tags() + " " + f.origin().cell() + " " + f.found())
         .containsExactlyInAnyOrder("[GT-1] C2 verify with architect", "[GT-2] A3 to be confirmed");
     assertThat(checked.findings("unresolved"))
+        .extracting(Finding::message)
+        .contains("A requirement of GT-2 is left open: to be confirmed.");
+    assertThat(checked.findings("unresolved"))
         .extracting(Finding::origin)
         .allMatch(o -> o.place().endsWith(", comment"));
     assertThat(checked.governing("GT-1", "mortar.standard")).containsExactly("ANSI A118.15");

@@ -74,8 +74,8 @@ final class UnresolvedCheck implements SetComputation {
         row
             ? Subjects.tags(o.tags())
             : Subjects.document(o.origin()) + " " + o.words() + " " + clause(o.origin());
-    String label =
-        o.attribute().isEmpty() ? "A requirement" : scene.vocabulary().label(o.attribute());
+    boolean any = o.attribute().isEmpty() || o.attribute().equals("text");
+    String label = any ? "A requirement" : scene.vocabulary().label(o.attribute());
     String whom = o.tags().isEmpty() ? "" : " of {tag}";
     String message = label + whom + " is left open: " + o.words().replaceAll("\\s+", " ") + ".";
     return scene

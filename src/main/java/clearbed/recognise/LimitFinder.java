@@ -15,9 +15,10 @@ final class LimitFinder {
   private static final Pattern TAG =
       Pattern.compile(
           "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
-  private static final Pattern THROUGH =
+  // "GT-5-8" is a range, and no tag by itself.
+  private static final Pattern FIGURES_APART =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])([A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})([-.]?)(\\d{1,3})(?:\\s*(?i:through|thru|to)\\s*|-| - )(?:\\1)?[-.]?(\\d{1,3})(?![A-Za-z0-9])");
+          "(?<![A-Za-z0-9.-])(?:[A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})[-.]?\\d{1,3}-\\d{1,3}(?![A-Za-z0-9]|[.-]\\d)");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
@@ -116,25 +117,47 @@ final class LimitFinder {
   static Set<String> tags(String text) {
     Set<String> tags = new TreeSet<>();
     if (!mayHaveTags(text)) return tags;
-    Matcher m = THROUGH.matcher(text);
-    while (m.find()) {
-      int from = Integer.parseInt(m.group(3));
-      int to = Integer.parseInt(m.group(4));
-      String between = m.group(1).contains("-") ? m.group(2) : "-";
-      for (int i = from; i <= to && i - from < 100; i++) {
-        tags.add(m.group(1) + between + padded(i, m.group(3).length()));
-      }
-    }
-    m = TAG.matcher(text);
-    while (m.find()) {
-      boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
-      if (!isoClass
-          && !NO_MARK.matcher(m.group()).matches()
-          && !PUBLISHER.matcher(text.substring(Math.max(0, m.start() - 6), m.start())).matches()) {
-        tags.add(tag(m.group()));
-      }
-    }
+    for (TagList.Found list : lists(text)) list.tags().forEach(tag -> tags.add(tag(tag)));
     return tags;
+  }
+
+  /** A range of tags that stands for its ends alone, as there are too many between; or empty. */
+  static String unspelt(String text) {
+    if (!mayHaveTags(text)) return "";
+    return lists(text).stream()
+        .map(TagList.Found::unspelt)
+        .filter(range -> !range.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Tags by themselves are lists of one. */
+  private static List<TagList.Found> lists(String text) {
+    List<TagList.Found> lists = new ArrayList<>();
+    int covered = 0;
+    Matcher m = TAG.matcher(text);
+    while (m.find()) {
+      if (!isTag(m, text)) continue;
+      boolean within = m.start() < covered;
+      TagList.Found list = within ? null : TagList.inText(text, m.start());
+      if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
+      lists.add(list);
+      covered = Math.max(covered, list.end());
+    }
+    m = FIGURES_APART.matcher(text);
+    while (m.find()) {
+      TagList.Found list = TagList.inText(text, m.start());
+      if (list != null && list.tags().size() > 1) lists.add(list);
+    }
+    return lists;
+  }
+
+  private static boolean isTag(Matcher m, String text) {
+    boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
+    String before = text.substring(Math.max(0, m.start() - 6), m.start());
+    return !isoClass
+        && !NO_MARK.matcher(m.group()).matches()
+        && !PUBLISHER.matcher(before).matches();
   }
 
   /** In every tag a capital stands before another, a figure, a mark or a blank. */
@@ -151,12 +174,6 @@ final class LimitFinder {
   /** Tags of a text, letter for letter. */
   static java.util.List<String> written(String text) {
     return TAG.matcher(text).results().map(r -> r.group()).toList();
-  }
-
-  /** GT-01 to GT-12 runs over GT-02, not over GT-2. */
-  private static String padded(int number, int digits) {
-    String s = Integer.toString(number);
-    return "0".repeat(Math.max(0, digits - s.length())) + s;
   }
 
   /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */

@@ -48,6 +48,7 @@ public final class Recogniser {
     String fileName = document.path().replaceAll(".*/", "");
     c.sections.addAll(outlineParser.parse(running, fileName, origin, marks.mark()));
     for (Section section : c.sections) {
+      unspelt(section, c.gaps);
       for (Clause clause : section.clauses())
         c.gaps.addAll(FigureGaps.of(vocabulary, clause.statements()));
     }
@@ -63,6 +64,15 @@ public final class Recogniser {
 
   List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
     return scheduleFinder.later(schedules, rows);
+  }
+
+  /** Ranges of more tags than are believed are read by their ends, and not in silence. */
+  private static void unspelt(Section section, List<Document.Gap> gaps) {
+    for (Clause clause : section.clauses()) {
+      if (clause.limits().tags().isEmpty()) continue;
+      String range = LimitFinder.unspelt(PlainText.of(clause.text()));
+      if (!range.isEmpty()) gaps.add(TagList.gap(range, clause.origin()));
+    }
   }
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {

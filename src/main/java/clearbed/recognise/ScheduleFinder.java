@@ -32,7 +32,18 @@ final class ScheduleFinder {
       List<RoomUse> rooms,
       List<Paragraph> notes,
       List<Document.Gap> gaps,
-      boolean schedule) {}
+      boolean schedule) {
+
+    /** Of tables on one grid; what stands over several of them is said once. */
+    static Result joined(List<Result> results) {
+      return new Result(
+          results.stream().flatMap(r -> r.rows().stream()).toList(),
+          results.stream().flatMap(r -> r.rooms().stream()).toList(),
+          results.stream().flatMap(r -> r.notes().stream()).distinct().toList(),
+          results.stream().flatMap(r -> r.gaps().stream()).distinct().toList(),
+          results.stream().anyMatch(Result::schedule));
+    }
+  }
 
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
@@ -44,12 +55,14 @@ final class ScheduleFinder {
   private final Lately<String, Material> materials = new Lately<>();
   private final Lately<String, String> words = new Lately<>();
   private final CellMemo memo = new CellMemo();
+  private final SideBySide sideBySide;
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.rowReader = new RowReader(vocabulary, finder);
     this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
+    this.sideBySide = new SideBySide(vocabulary, columns);
   }
 
   /** The words are held once for all rows that say them. */
@@ -68,12 +81,23 @@ final class ScheduleFinder {
     return TAG.matcher(text.trim()).matches();
   }
 
+  /** The same of a list or a range of tags. */
+  private static boolean looksLikeTags(String text) {
+    return looksLikeTag(text) || TagList.inCell(text) != null;
+  }
+
   /**
    * @param heading that the table stands under; empty when there is none
    * @param document what its figures show of the way they are written
    */
   Result find(Table table, String heading, MarkEvidence document) {
     String family = finder.familyIn(heading);
+    List<Result> results = new ArrayList<>();
+    for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
+    return results.size() == 1 ? results.get(0) : Result.joined(results);
+  }
+
+  private Result findOne(Table table, String family, MarkEvidence document) {
     Result result = new Walk(table, family, document).run();
     boolean tagged =
         result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
@@ -172,7 +196,7 @@ final class ScheduleFinder {
       return header != null
           && tagColumn >= 0
           && row.at(tagColumn) != null
-          && looksLikeTag(row.at(tagColumn).text());
+          && looksLikeTags(row.at(tagColumn).text());
     }
 
     private void start(Header found, List<Table.Row> all, int at) {
@@ -211,7 +235,7 @@ final class ScheduleFinder {
                 .skip(from)
                 .limit(60)
                 .filter(
-                    r -> r.at(column.index()) != null && looksLikeTag(r.at(column.index()).text()))
+                    r -> r.at(column.index()) != null && looksLikeTags(r.at(column.index()).text()))
                 .count();
         long score = tags * 2 + (named ? 1 : 0);
         if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
@@ -349,7 +373,7 @@ final class ScheduleFinder {
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
       Map<String, Origin> blanks = read ? blanks(row) : Map.of();
-      for (String tag : tagged ? tags(text) : List.of(shortened(material))) {
+      for (String tag : tagged ? tags(text, origin) : List.of(shortened(material))) {
         rows.add(
             new ScheduleRow(
                 tag,
@@ -396,9 +420,14 @@ final class ScheduleFinder {
       return packer.pack(rowReader.statements(table, under, row, above, tags, memo, gaps));
     }
 
-    /** One cell may hold several tags: {@code GT-1, GT-2}. */
-    private List<String> tags(String cell) {
+    /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
+    private List<String> tags(String cell, Origin origin) {
       String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+      TagList.Found list = TagList.inCell(cell);
+      if (list != null && list.tags().size() > 1) {
+        if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
+        return list.tags();
+      }
       if (looksLikeTag(text)) return List.of(text);
       List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
       return parts.size() > 1 && parts.stream().allMatch(ScheduleFinder::looksLikeTag)

@@ -19,9 +19,6 @@ final class StatementFinder {
   private static final Pattern USED =
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern MARKS =
-      Pattern.compile("(?:" + Tags.MARK + "(?:,? and |, ?| & |$))+");
-
   private record Asked(String text, Context context) {}
 
   private final Vocabulary vocabulary;
@@ -135,7 +132,7 @@ final class StatementFinder {
   private Limits leadLimits(String lead, String family) {
     Limits limits = limitFinder.of(lead, true);
     boolean tile = family.isEmpty() || family.equals("tile");
-    return tile && MARKS.matcher(lead).matches() ? limits.ofMarksAlone() : limits;
+    return tile && Tags.alone(lead) ? limits.ofMarksAlone() : limits;
   }
 
   private Limits limits(Parts.Part part, Context context) {

@@ -1,7 +1,6 @@
 package clearbed.recognise;
 
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
@@ -13,8 +12,9 @@ public final class Tags {
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
-  private static final Pattern FIRST =
-      Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?(" + MARK + ")\\s*(?:[:,;-]|$)");
+  private static final Pattern LABEL = Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?");
+  private static final Pattern FIRST = Pattern.compile(MARK + "\\b.*", Pattern.DOTALL);
+  private static final Pattern ENDED = Pattern.compile("\\s*(?:[:,;-]|$)");
 
   // An addendum says "Add tile GT-9: ..."
   private static final Pattern ADDS =
@@ -46,12 +46,23 @@ public final class Tags {
   }
 
   /**
-   * True when the clause begins with the tag as the thing it describes: {@code A. GT-4: ...},
-   * {@code GT-4, ...}.
+   * True when the clause begins with the tag, or a list or range with it, as the thing it
+   * describes: {@code A. GT-4: ...}, {@code GT-4 thru GT-6, ...}.
    */
   public static boolean opens(String tag, String text) {
-    Matcher m = FIRST.matcher(ADDS.matcher(PlainText.of(text)).replaceFirst(""));
-    return m.find() && key(m.group(1)).equals(key(tag));
+    String words = ADDS.matcher(PlainText.of(text)).replaceFirst("");
+    String plain = LABEL.matcher(words).replaceFirst("");
+    if (!FIRST.matcher(plain).matches()) return false;
+    TagList.Found list = TagList.inText(plain, 0);
+    if (list == null) return false;
+    if (!ENDED.matcher(plain).region(list.end(), plain.length()).lookingAt()) return false;
+    String key = key(tag);
+    return list.tags().stream().anyMatch(each -> key(each).equals(key));
+  }
+
+  /** True when the text is tags and nothing else. */
+  static boolean alone(String text) {
+    return TagList.inCell(text) != null;
   }
 
   /** True when the clause adds a tile to those scheduled elsewhere. */
