@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -17,9 +18,7 @@ import org.apache.poi.ss.usermodel.Workbook;
  * what people typed over them.
  */
 public final class Ledger {
-  static final String SHEET = "Ledger";
-  private static final String NOTE =
-      "Written by Clearbed for its next issue. Please leave this sheet as it is.";
+  static final String SHEET = FindingsSheets.LEDGER;
 
   /** Text of one finding goes on in the next cell after this many characters. */
   private static final int CHUNK = 30_000;
@@ -64,7 +63,7 @@ public final class Ledger {
   /** Writes into an empty sheet. */
   static void write(Sheet sheet, QuestionLog log, String date) {
     Row note = sheet.createRow(0);
-    note.createCell(0).setCellValue(NOTE);
+    note.createCell(0).setCellValue(FindingsSheets.LEDGER_NOTE);
     note.createCell(1).setCellValue(date);
     int at = FIRST_ROW;
     for (QuestionLog.Line line : log.lines().values()) {
