@@ -12,7 +12,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,10 +42,12 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    new Outputs(false).documents(paths).fills("--cache", cacheOption.folder).requireFree();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Cache cache = cacheOption.open();
+    ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
     Understanding understanding =
-        Reading.of(paths, options(), rulebook, cache, path -> {}).understood();
+        Reading.of(paths, options, rulebook, cache, path -> {}).understood();
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
@@ -57,14 +58,6 @@ final class ReadCommand implements Callable<Integer> {
     }
     out.flush();
     return understanding.anyUnreadable() ? ExitCode.FAULT : ExitCode.CLEAN;
-  }
-
-  private ReadOptions options() {
-    ReadOptions options = ReadOptions.defaults();
-    Path cache = cacheOption.folder;
-    return cache == null
-        ? options
-        : options.withOwnOutputs(Set.of(cache.toAbsolutePath().normalize()));
   }
 
   private static void document(PrintWriter out, Report.DocumentSummary d) {
