@@ -22,6 +22,7 @@ class ArchitectureTest {
       List.of(
           "base",
           "model",
+          "mark",
           "read",
           "recognise",
           "cache",

@@ -4,6 +4,7 @@ import clearbed.cache.Cache;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Set;
 import picocli.CommandLine.Option;
 
 /** Where what was read is kept. */
@@ -14,6 +15,11 @@ final class CacheOption {
       description =
           "Keeps in this folder what was read and what came of it; files that have not changed are not read again.")
   Path folder;
+
+  /** What is never read as a document. */
+  Set<Path> written() {
+    return folder == null ? Set.of() : Set.of(folder.toAbsolutePath().normalize());
+  }
 
   /** The cache, or null when none is wished. */
   Cache open() {

@@ -22,9 +22,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,7 +41,7 @@ import picocli.CommandLine.Spec;
     exitCodeList = {
       "0:nothing open at or above the level of --fail-on",
       "1:something is",
-      "2:command line or rule file wrong; nothing was done",
+      "2:command line or rule file wrong, or an output in the way; nothing was done",
       "3:a document could not be read or an output not be written; all else was done"
     })
 final class CheckCommand implements Callable<Integer> {
@@ -122,6 +120,8 @@ final class CheckCommand implements Callable<Integer> {
       description = "auto (default), always or never.")
   String color;
 
+  @Mixin OverwriteOption overwriteOption;
+
   @Mixin RuleOptions ruleOptions;
 
   @Mixin CacheOption cacheOption;
@@ -129,6 +129,8 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     requireSense();
+    Outputs outputs = outputs();
+    outputs.requireFree();
     Instant started = Instant.now();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
@@ -144,7 +146,8 @@ final class CheckCommand implements Callable<Integer> {
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
-    boolean written = write(report, log, new WorkbookOutput(results, outcome, ruleOptions.layers));
+    WorkbookOutput workbook = new WorkbookOutput(results, outcome, ruleOptions.layers);
+    boolean written = write(report, log, workbook, outputs);
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
     List<Document> unreadable =
@@ -165,11 +168,20 @@ final class CheckCommand implements Callable<Integer> {
     if (!output.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx"))
       throw new UsageFailure(
           "--output " + output + ": the findings workbook is an .xlsx file; name it so");
-    for (Path input : paths) {
-      if (input.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize()))
-        throw new UsageFailure(
-            "--output " + output + ": is one of the documents to check; name another file");
-    }
+  }
+
+  private Outputs outputs() {
+    Outputs outputs =
+        new Outputs(overwriteOption.overwrite)
+            .documents(paths)
+            .reads("--carry", carry)
+            .writes("--output", output)
+            .writes("--json", json)
+            .writes("--sarif", sarif)
+            .fillsWithCopies("--annotate", annotate)
+            .fills("--cache", cacheOption.folder);
+    ruleOptions.layers.forEach(layer -> outputs.reads("--rules", layer));
+    return outputs;
   }
 
   private EarlierLog earlier() {
@@ -182,13 +194,10 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private ReadOptions options() {
-    Set<Path> own = new HashSet<>();
-    own.add(output.toAbsolutePath().normalize());
-    for (Path file : new Path[] {json, sarif, carry, annotate, cacheOption.folder}) {
-      if (file != null) own.add(file.toAbsolutePath().normalize());
-    }
     ReadOptions options =
-        ReadOptions.defaults().withOwnOutputs(own).withDocumentTimeout(Duration.ofSeconds(timeout));
+        ReadOptions.defaults()
+            .withOwnOutputs(cacheOption.written())
+            .withDocumentTimeout(Duration.ofSeconds(timeout));
     return jobs == null ? options : options.withJobs(jobs);
   }
 
@@ -201,16 +210,17 @@ final class CheckCommand implements Callable<Integer> {
     return json != null || annotate != null;
   }
 
-  private boolean write(Report report, QuestionLog log, WorkbookOutput workbook) {
+  private boolean write(Report report, QuestionLog log, WorkbookOutput workbook, Outputs outputs) {
     Sources sources = new Sources(paths);
-    boolean all = attempt(output, () -> workbook.write(report, log, sources, output));
-    if (json != null) all &= attempt(json, () -> FindingsJson.write(report, json));
-    if (sarif != null) all &= attempt(sarif, () -> FindingsSarif.write(report, sarif));
+    boolean all = attempt(outputs, output, () -> workbook.write(report, log, sources, output));
+    if (json != null) all &= attempt(outputs, json, () -> FindingsJson.write(report, json));
+    if (sarif != null) all &= attempt(outputs, sarif, () -> FindingsSarif.write(report, sarif));
     return annotate == null ? all : all & annotated(report, sources);
   }
 
   private boolean annotated(Report report, Sources sources) {
-    AnnotatedCopies.Result result = AnnotatedCopies.write(report, sources::of, annotate);
+    AnnotatedCopies.Result result =
+        AnnotatedCopies.write(report, sources::of, annotate, overwriteOption.overwrite);
     result.failures().forEach(f -> err().println("clearbed: " + OneLine.of(f)));
     return result.failures().isEmpty();
   }
@@ -219,7 +229,11 @@ final class CheckCommand implements Callable<Integer> {
     void run() throws IOException;
   }
 
-  private boolean attempt(Path file, Writing writing) {
+  private boolean attempt(Outputs outputs, Path file, Writing writing) {
+    if (!outputs.isStillFree(file)) {
+      err().println("clearbed: " + file + ": not written: somebody changed it meanwhile");
+      return false;
+    }
     try {
       writing.run();
       return true;

@@ -69,7 +69,7 @@ public final class Main {
    * With one command where that is named, else with all: to set up all takes as long as reading a
    * small document.
    */
-  private static CommandLine line(String first) {
+  static CommandLine line(String first) {
     CommandLine line = new CommandLine(new Main());
     if (first.equals("check")) return line.addSubcommand(CheckCommand.class);
     COMMANDS.forEach(line::addSubcommand);

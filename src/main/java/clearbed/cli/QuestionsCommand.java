@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -58,6 +59,8 @@ public final class QuestionsCommand implements Callable<Integer> {
   @Option(names = "--all", description = "also what is answered or dropped, marked so")
   private boolean all;
 
+  @Mixin private OverwriteOption overwriteOption;
+
   @Override
   public Integer call() {
     Format chosen = chosen();
@@ -67,10 +70,17 @@ public final class QuestionsCommand implements Callable<Integer> {
     }
     PrintWriter err = spec.commandLine().getErr();
     try {
+      new Outputs(overwriteOption.overwrite)
+          .reads("WORKBOOK", workbook)
+          .writes("--output", output)
+          .requireFree();
       Letter letter = OpenQuestions.read(workbook, all);
       write(letter, chosen);
       if (letter.questions().isEmpty()) err.println("No question is open in " + workbook + ".");
       return 0;
+    } catch (UsageFailure inTheWay) {
+      err.println("clearbed: " + inTheWay.getMessage());
+      return ExitCode.USAGE;
     } catch (RefusedWorkbook | IOException wrong) {
       err.println("clearbed: " + wrong.getMessage());
       return FAILED;

@@ -15,7 +15,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,10 +47,12 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    new Outputs(false).documents(paths).fills("--cache", cacheOption.folder).requireFree();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Cache cache = cacheOption.open();
+    ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
     Understanding understanding =
-        Reading.of(paths, options(), rulebook, cache, path -> {}).understood();
+        Reading.of(paths, options, rulebook, cache, path -> {}).understood();
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
@@ -75,14 +76,6 @@ final class ReadCommand implements Callable<Integer> {
             : "Glass tile is named, and no entry could be made of it:");
     for (Origin place : named)
       out.println("  " + OneLine.of(place.place()) + ": " + OneLine.of(place.text()));
-  }
-
-  private ReadOptions options() {
-    ReadOptions options = ReadOptions.defaults();
-    Path cache = cacheOption.folder;
-    return cache == null
-        ? options
-        : options.withOwnOutputs(Set.of(cache.toAbsolutePath().normalize()));
   }
 
   private static void document(PrintWriter out, Report.DocumentSummary d) {

@@ -1,12 +1,10 @@
 package clearbed.read;
 
+import clearbed.mark.CompoundMark;
+import clearbed.mark.OwnOutput;
 import java.io.IOException;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.poi.hpsf.DocumentSummaryInformation;
-import org.apache.poi.hpsf.NoPropertySetStreamException;
-import org.apache.poi.hpsf.PropertySet;
-import org.apache.poi.hpsf.PropertySetFactory;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** The file within a file that Office 97 and encrypted Office documents are kept in. */
@@ -22,27 +20,13 @@ final class CompoundFile {
       Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
       names.addAll(files.getRoot().getEntryNames());
       if (names.contains("EncryptedPackage")) return Detection.refuse(Reasons.PASSWORD);
-      if (isOwn(files)) return Detection.ignore("written by this tool");
+      OwnOutput own = CompoundMark.of(files);
+      if (own != null && own.untouched()) return Detection.ignore(OwnOutput.NOT_READ);
       if (names.contains("Workbook") || names.contains("Book")) return Detection.as(Format.XLS);
       if (names.contains("WordDocument")) return Detection.as(Format.DOC);
       return other;
     } catch (IOException | RuntimeException e) {
       return Detection.refuse("damaged or truncated Office file; open and save it again");
-    }
-  }
-
-  /** The mark is a custom document property, whose name starts with {@code Clearbed}. */
-  private static boolean isOwn(POIFSFileSystem files) {
-    try {
-      PropertySet set =
-          PropertySetFactory.create(
-              files.getRoot(), DocumentSummaryInformation.DEFAULT_STREAM_NAME);
-      return set instanceof DocumentSummaryInformation about
-          && about.getCustomProperties() != null
-          && about.getCustomProperties().keySet().stream()
-              .anyMatch(name -> name.startsWith("Clearbed"));
-    } catch (IOException | NoPropertySetStreamException | RuntimeException unmarked) {
-      return false;
     }
   }
 }

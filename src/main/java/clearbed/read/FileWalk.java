@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnOutput;
 import clearbed.model.Document;
 import java.io.IOException;
 import java.nio.file.FileSystemLoopException;
@@ -15,9 +16,12 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Finds the files under the arguments, each once, and says which are passed over and why. */
 final class FileWalk {
+  private static final Pattern CACHE = Pattern.compile("clearbed-[0-9a-f]{16}");
+
   private final Set<Path> ownOutputs = new HashSet<>();
   private final Set<Path> seen = new HashSet<>();
 
@@ -26,6 +30,10 @@ final class FileWalk {
   }
 
   List<Input> walk(List<Path> arguments) {
+    return DistinctPaths.of(find(arguments));
+  }
+
+  List<Found> find(List<Path> arguments) {
     List<Found> all = new ArrayList<>();
     for (Path argument : arguments) {
       Path given = argument.toAbsolutePath().normalize();
@@ -36,7 +44,7 @@ final class FileWalk {
       found.sort(Comparator.comparing(Found::relative));
       all.addAll(found);
     }
-    return DistinctPaths.of(all);
+    return all;
   }
 
   /**
@@ -114,10 +122,17 @@ final class FileWalk {
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
       if (folder.equals(root)) return FileVisitResult.CONTINUE;
       if (isOwnOutput(folder)) return skip(folder, new Fate(true, "written by this run"));
+      if (isCache(folder)) return skip(folder, new Fate(true, OwnOutput.NOT_READ));
       if (folder.getFileName().toString().startsWith(".")) {
         return skip(folder, new Fate(true, "hidden folder"));
       }
       return FileVisitResult.CONTINUE;
+    }
+
+    /** What {@code --cache} keeps, told by its name and by the tag beside it. */
+    private static boolean isCache(Path folder) {
+      return CACHE.matcher(folder.getFileName().toString()).matches()
+          && Files.exists(folder.resolveSibling("CACHEDIR.TAG"));
     }
 
     private FileVisitResult skip(Path folder, Fate fate) {

@@ -1,5 +1,8 @@
 package clearbed.read;
 
+import clearbed.mark.ClosingLine;
+import clearbed.mark.JsonMark;
+import clearbed.mark.OwnOutput;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -56,9 +59,17 @@ final class FormatDetector {
     if (isArchiveName(source))
       return Detection.refuse("damaged, or no zip archive at all; pack it again");
     if (starts(head, OLE2)) return CompoundFile.detect(source, notRead(source));
-    if (hasPdfMark(head)) return Detection.as(Format.PDF);
     if (starts(head, "{\\rtf")) return Detection.as(Format.RTF);
+    if (isOwn(source, head)) return Detection.ignore(OwnOutput.NOT_READ);
+    if (hasPdfMark(head)) return Detection.as(Format.PDF);
     return TextEncoding.looksLikeText(head) ? ofText(source, head) : notText(source);
+  }
+
+  /** A PDF or a text of ours, untouched, or JSON of ours in any state. */
+  private static boolean isOwn(Source source, byte[] head) throws IOException {
+    if (JsonMark.kind(head) != null) return true;
+    OwnOutput own = ClosingLine.of(source.file());
+    return own != null && own.untouched();
   }
 
   private static byte[] head(Source source) throws IOException {
@@ -76,7 +87,8 @@ final class FormatDetector {
       case WORD -> Detection.as(Format.DOCX);
       case OPEN_SHEET -> Detection.as(Format.ODS);
       case OPEN_TEXT -> Detection.as(Format.ODT);
-      case OWN -> Detection.ignore("written by this tool");
+      case OWN -> Detection.ignore(OwnOutput.NOT_READ);
+      case OWN_IN_WORK -> Detection.ignore(OwnOutput.IN_WORK);
       case EXCEL_BINARY -> Detection.refuse("a binary workbook (.xlsb); save it as .xlsx");
       case ENCRYPTED -> Detection.refuse(Reasons.PASSWORD);
       case DAMAGED ->

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnContent;
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
 import clearbed.read.Outcome.Ending;
@@ -156,8 +157,9 @@ final class GuardedReader {
   }
 
   private Document read(Source source, Format format) throws Exception {
-    Document read = readers.apply(format).read(source);
-    boolean silent = read.blocks().isEmpty() && read.reason().isEmpty();
+    Document read = OwnContent.leftOut(readers.apply(format).read(source));
+    boolean silent =
+        read.status() != Status.IGNORED && read.blocks().isEmpty() && read.reason().isEmpty();
     return silent
         ? new Document(
             read.path(), read.format(), read.status(), "holds no text", List.of(), read.gaps())

@@ -14,7 +14,6 @@ final class PassedOver {
     if (name.startsWith("~$") || name.startsWith(".~lock.")) return "lock file of an open document";
     if (SYSTEM_FILES.contains(name.toLowerCase(Locale.ROOT))) return "file of the operating system";
     if (name.startsWith(".") && !named) return "hidden file";
-    if (name.endsWith(".findings.txt") && !named) return "findings of an earlier run, by its name";
     return null;
   }
 }

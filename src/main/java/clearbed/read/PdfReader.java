@@ -25,7 +25,6 @@ final class PdfReader implements FormatReader {
       throw new Unreadable("damaged or truncated PDF: its end is missing; save it again");
     }
     try (PDDocument pdf = Loader.loadPDF(source.file().toFile())) {
-      if (isOwn(pdf)) return Document.ignored(source.path(), "pdf", "written by this tool");
       PdfPages pages = new PdfPages();
       List<PdfPage> read = pages.of(pdf);
       if (read.isEmpty()) throw new Unreadable("a PDF without pages; save it again");
@@ -34,12 +33,6 @@ final class PdfReader implements FormatReader {
       blocks.addForms(pdf);
       return document(source, blocks, read);
     }
-  }
-
-  /** The mark is an entry of the document information whose name starts with {@code Clearbed}. */
-  private static boolean isOwn(PDDocument pdf) {
-    return pdf.getDocumentInformation().getMetadataKeys().stream()
-        .anyMatch(key -> key.startsWith("Clearbed"));
   }
 
   private static Document document(Source source, PdfBlocks blocks, List<PdfPage> pages) {

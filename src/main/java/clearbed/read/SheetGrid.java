@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Table;
@@ -58,7 +59,9 @@ final class SheetGrid {
   }
 
   /** Adds a cell to the current row unless it holds nothing. */
-  void cell(int column, String text, String remark) {
+  void cell(int column, String text, String comment) {
+    String remark = comment.isEmpty() ? comment : OwnNotes.without(comment);
+    if (!remark.equals(comment)) gap(number, column, null, "a finding of an earlier run");
     if (text.isEmpty() && remark.isEmpty()) return;
     GivenUp.check();
     cells.add(new Cell(column, 1, false, pooled(text), remark, number, 0));

@@ -1,5 +1,7 @@
 package clearbed.read;
 
+import clearbed.mark.OwnOutput;
+import clearbed.mark.PackageMark;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,8 +19,10 @@ enum ZipKind {
   WORD,
   OPEN_SHEET,
   OPEN_TEXT,
-  /** A workbook or a marked copy that this tool wrote. */
+  /** What this tool wrote, as it wrote it. */
   OWN,
+  /** A findings workbook of this tool in which people are at work. */
+  OWN_IN_WORK,
   /** A known document format that is not read, such as slides. */
   OTHER,
   ENCRYPTED,
@@ -50,7 +54,9 @@ enum ZipKind {
   }
 
   private static ZipKind ofPackage(ZipFile zip, String types) throws IOException {
-    if (isOwn(zip)) return OWN;
+    OwnOutput own = PackageMark.of(zip);
+    if (own != null && own.untouched()) return OWN;
+    if (PackageMark.holdsFindings(zip)) return OWN_IN_WORK;
     if (types.contains("sheet.binary.")) return EXCEL_BINARY;
     if (types.contains("wordprocessingml.document.main")
         || types.contains("wordprocessingml.template.main")
@@ -61,12 +67,6 @@ enum ZipKind {
         || types.contains("ms-excel.sheet.macroenabled.main")
         || types.contains("ms-excel.template.macroenabled.main")) return EXCEL;
     return OTHER;
-  }
-
-  /** The mark is a custom document property, whose name starts with {@code Clearbed}. */
-  private static boolean isOwn(ZipFile zip) throws IOException {
-    ZipEntry custom = entry(zip, "docProps/custom.xml");
-    return custom != null && text(zip, custom).contains("name=\"clearbed");
   }
 
   private static ZipKind ofMimetype(String type) {

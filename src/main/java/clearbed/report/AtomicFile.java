@@ -39,6 +39,9 @@ public final class AtomicFile {
     Path target = resolved(file);
     Path folder = target.toAbsolutePath().getParent();
     if (Files.isDirectory(target)) throw failure(file, "it is a folder; name a file");
+    if (Files.isSymbolicLink(target)) throw failure(file, "it is a link that leads nowhere");
+    if (Files.exists(target) && !Files.isRegularFile(target))
+      throw failure(file, "it is a device or a pipe; name a file");
     if (!Files.isDirectory(folder)) throw failure(file, "the folder " + folder + " is not there");
     sweep(folder, target.getFileName().toString());
     Path part = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import java.util.ArrayList;
@@ -96,8 +97,8 @@ final class CalculationsSheet {
     Heights.points(title, 24);
     pen.text(title, 0, "Calculations", Styles.Look.TITLE);
     String hint =
-        "Tinted numbers are inputs and may be changed; hatched ones are assumed, no document states"
-            + " them. All else is computed from them.";
+        FindingsSheets.CALCULATIONS
+            + " hatched ones are assumed, no document states them. All else is computed from them.";
     pen.text(
         rows.createRow(1),
         0,

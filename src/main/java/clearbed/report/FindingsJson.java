@@ -1,5 +1,7 @@
 package clearbed.report;
 
+import clearbed.mark.JsonMark;
+import clearbed.mark.OutputKind;
 import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
@@ -50,9 +52,14 @@ public final class FindingsJson {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = UnseenEscaped.generator(out);
+    JsonMark mark = new JsonMark(out, OutputKind.JSON);
+    JsonGenerator json = UnseenEscaped.generator(mark);
     json.setPrettyPrinter(printer());
-    new FindingsJson(json).report(report, out);
+    json.writeStartObject();
+    new FindingsJson(json).report(report, mark);
+    json.flush();
+    json.writeStringField(JsonMark.KEY, mark.digest());
+    json.writeEndObject();
     json.writeRaw('\n');
     json.close();
   }
@@ -64,7 +71,6 @@ public final class FindingsJson {
   }
 
   private void report(Report report, OutputStream out) throws IOException {
-    json.writeStartObject();
     run(report.run());
     json.writeArrayFieldStart("documents");
     for (Report.DocumentSummary document : report.documents()) document(document);
@@ -78,7 +84,6 @@ public final class FindingsJson {
     json.writeArrayFieldStart("calculations");
     for (Calculation calculation : report.calculations()) calculation(calculation);
     json.writeEndArray();
-    json.writeEndObject();
   }
 
   private void run(Report.Run run) throws IOException {

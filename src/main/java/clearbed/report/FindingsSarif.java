@@ -1,5 +1,7 @@
 package clearbed.report;
 
+import clearbed.mark.JsonMark;
+import clearbed.mark.OutputKind;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
@@ -42,15 +44,22 @@ public final class FindingsSarif {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = UnseenEscaped.generator(out);
+    JsonMark mark = new JsonMark(out, OutputKind.SARIF);
+    JsonGenerator json = UnseenEscaped.generator(mark);
     json.setPrettyPrinter(FindingsJson.printer());
+    json.writeStartObject();
     new FindingsSarif(json).log(report);
+    json.flush();
+    // 3.8, 3.13: the log takes properties of others.
+    json.writeObjectFieldStart("properties");
+    json.writeStringField(JsonMark.KEY, mark.digest());
+    json.writeEndObject();
+    json.writeEndObject();
     json.writeRaw('\n');
     json.close();
   }
 
   private void log(Report report) throws IOException {
-    json.writeStartObject();
     json.writeStringField("$schema", SCHEMA);
     json.writeStringField("version", "2.1.0");
     json.writeArrayFieldStart("runs");
@@ -66,7 +75,6 @@ public final class FindingsSarif {
     json.writeEndArray();
     json.writeEndObject();
     json.writeEndArray();
-    json.writeEndObject();
   }
 
   private void tool(Report report) throws IOException {

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;
@@ -12,7 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The findings workbook: what people read, filter, print, fill in and send. */
 public final class FindingsWorkbook {
   /** Custom document property by which our own output is known; its value is {@link #FORMAT}. */
-  public static final String MARK = "ClearbedFindings";
+  public static final String MARK = FindingsSheets.PROPERTY;
 
   /** Version of the workbook's layout. */
   public static final String FORMAT = "1";

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -26,9 +27,7 @@ import org.apache.poi.ss.usermodel.Workbook;
  * what people typed over them.
  */
 public final class Ledger {
-  static final String SHEET = "Ledger";
-  private static final String NOTE =
-      "Written by Clearbed for its next issue. Please leave this sheet as it is.";
+  static final String SHEET = FindingsSheets.LEDGER;
 
   /** Stands in front of what an issue noted of a sheet that it wrote. */
   private static final String SNAPSHOT = "Written on sheet";
@@ -77,7 +76,8 @@ public final class Ledger {
   /** Version of the layout of the workbook; empty when it has no hidden sheet of ours. */
   public static String format(Workbook book) {
     Row note = book.getSheet(SHEET) == null ? null : book.getSheet(SHEET).getRow(0);
-    if (note == null || !SheetLayout.text(note.getCell(0)).strip().equals(NOTE)) return "";
+    if (note == null
+        || !SheetLayout.text(note.getCell(0)).strip().equals(FindingsSheets.LEDGER_NOTE)) return "";
     String format = SheetLayout.text(note.getCell(FORMAT)).strip();
     // The first programs did not write it.
     return format.isEmpty() ? "1" : format;
@@ -156,7 +156,7 @@ public final class Ledger {
   /** Writes the lines into an empty sheet; what was noted of other sheets comes behind them. */
   static void write(Sheet sheet, QuestionLog log, String date) {
     Row note = sheet.createRow(0);
-    note.createCell(0).setCellValue(NOTE);
+    note.createCell(0).setCellValue(FindingsSheets.LEDGER_NOTE);
     note.createCell(1).setCellValue(date);
     note.createCell(FORMAT).setCellValue(FindingsWorkbook.FORMAT);
     int at = FIRST_ROW;

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.LetterWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,7 +109,7 @@ public record Letter(String issue, List<Question> questions) {
   }
 
   String title() {
-    return "Questions on the glass tile documents";
+    return LetterWords.TITLE;
   }
 
   String opening() {

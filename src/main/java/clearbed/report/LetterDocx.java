@@ -1,5 +1,7 @@
 package clearbed.report;
 
+import clearbed.mark.OutputKind;
+import clearbed.mark.PackageMark;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -157,6 +159,7 @@ public final class LetterDocx {
         .getExtendedProperties()
         .getUnderlyingProperties()
         .setApplication("Clearbed");
+    PackageMark.announce(word.getProperties().getCustomProperties(), OutputKind.LETTER);
   }
 
   private static Date date(String issue) {

@@ -1,5 +1,7 @@
 package clearbed.report;
 
+import clearbed.mark.ClosingLine;
+import clearbed.mark.OutputKind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -30,7 +32,7 @@ public final class LetterMarkdown {
     StringBuilder out = new StringBuilder();
     out.append("# ").append(letter.title()).append("\n\n").append(letter.opening()).append('\n');
     letter.byAddressee().forEach((who, questions) -> group(out, who, questions));
-    return out.toString();
+    return ClosingLine.closedMarkup(out.toString(), OutputKind.LETTER);
   }
 
   private static void group(StringBuilder out, String who, List<Letter.Question> questions) {

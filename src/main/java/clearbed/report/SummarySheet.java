@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
@@ -62,7 +63,7 @@ final class SummarySheet {
   private void title(Report report) {
     Row title = row();
     Heights.points(title, 26);
-    pen.text(title, 0, "Findings on the glass tile documents", Styles.Look.TITLE);
+    pen.text(title, 0, FindingsSheets.TITLE, Styles.Look.TITLE);
     Report.Run run = report.run();
     long glass = report.entries().stream().filter(entry -> entry.glass()).count();
     String line =

@@ -1,5 +1,8 @@
 package clearbed.report;
 
+import clearbed.mark.FindingsSheets;
+import clearbed.mark.OutputKind;
+import clearbed.mark.PackageMark;
 import clearbed.model.AtOnce;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
@@ -38,7 +41,7 @@ final class WorkbookBody {
   private static final long LARGE = 1_000_000;
 
   private static final int WINDOW = 100;
-  private static final String TITLE = "Findings on the glass tile documents";
+  private static final String TITLE = FindingsSheets.TITLE;
 
   private final XSSFWorkbook book;
   private final Report report;
@@ -243,6 +246,7 @@ final class WorkbookBody {
     if (!custom.contains(FindingsWorkbook.MARK)) {
       custom.addProperty(FindingsWorkbook.MARK, FindingsWorkbook.FORMAT);
     }
+    PackageMark.announce(custom, OutputKind.FINDINGS);
   }
 
   private Optional<Date> issued() {

@@ -1,5 +1,6 @@
 package clearbed.track;
 
+import clearbed.mark.OpenElsewhere;
 import clearbed.report.EarlierWorkbook;
 import clearbed.report.FindingsWorkbook;
 import clearbed.report.Ledger;
@@ -101,13 +102,10 @@ final class WorkbookFile {
 
   /** Spreadsheet programs leave a file of this kind beside one that they have open. */
   private static void refuseOpenElsewhere(Path file) throws RefusedWorkbook {
-    String name = file.getFileName() == null ? "" : file.getFileName().toString();
-    for (String lock : new String[] {"~$" + name, ".~lock." + name + "#"}) {
-      if (Files.exists(file.resolveSibling(lock))) {
-        throw refused(
-            file, "it is open in another program (" + lock + "); save and close it there first");
-      }
-    }
+    String lock = OpenElsewhere.lockFile(file);
+    if (lock == null) return;
+    throw refused(
+        file, "it is open in another program (" + lock + "); save and close it there first");
   }
 
   private static void refuseOtherFormats(Path file, byte[] bytes) throws RefusedWorkbook {

@@ -22,6 +22,7 @@ import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.junit.jupiter.api.Test;
@@ -96,17 +97,20 @@ class DocumentReaderTest {
   }
 
   @Test
-  void aWorkbookThatCarriesTheToolsMarkIsNotInput() throws IOException {
+  void aWorkbookWithTheToolsHiddenSheetIsNotInputAndItsPropertyAloneTellsNothing()
+      throws IOException {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       workbook.createSheet("Findings").createRow(0).createCell(0).setCellValue("GT-1");
       workbook.getProperties().getCustomProperties().addProperty("ClearbedFindings", "1");
+      save("theirs.xlsx", workbook::write);
+      workbook.createSheet("Ledger");
+      workbook.setSheetVisibility(1, SheetVisibility.HIDDEN);
       save("old-findings.xlsx", workbook::write);
     }
 
-    Document document = one("old-findings.xlsx");
-
-    assertThat(document.status()).isEqualTo(Status.IGNORED);
-    assertThat(document.reason()).isEqualTo("written by this tool");
+    assertThat(one("theirs.xlsx").status()).isEqualTo(Status.READ);
+    assertThat(one("old-findings.xlsx").status()).isEqualTo(Status.IGNORED);
+    assertThat(one("old-findings.xlsx").reason()).startsWith("own output, not read");
   }
 
   @Test

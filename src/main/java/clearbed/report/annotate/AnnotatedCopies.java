@@ -1,5 +1,6 @@
 package clearbed.report.annotate;
 
+import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
@@ -20,6 +21,8 @@ import java.util.function.Function;
 
 /** Copies of the source documents with the findings written at their places. */
 public final class AnnotatedCopies {
+  /** What follows the name of a document in the name of its list of findings. */
+  public static final String LIST_ENDING = ".findings.txt";
 
   /**
    * What came of it.
@@ -51,10 +54,11 @@ public final class AnnotatedCopies {
   private final List<Shortfall> shortfalls = new ArrayList<>();
   private final List<String> failures = new ArrayList<>();
 
-  private AnnotatedCopies(Report report, Function<String, Path> sourceOf, Path folder) {
+  private AnnotatedCopies(
+      Report report, Function<String, Path> sourceOf, Path folder, boolean overwrite) {
     this.report = report;
     this.sourceOf = sourceOf;
-    this.folder = new CopyFolder(folder);
+    this.folder = new CopyFolder(folder, overwrite);
   }
 
   /**
@@ -65,10 +69,21 @@ public final class AnnotatedCopies {
    *
    * @param sourceOf from {@link Origin#document()} to the file on disk; null when it lies in an
    *     archive or is gone
-   * @param folder for the copies, made when missing; keep it out of what is read in the next run
+   * @param folder for the copies, made when missing
    */
   public static Result write(Report report, Function<String, Path> sourceOf, Path folder) {
-    return new AnnotatedCopies(report, sourceOf, folder).run();
+    return write(report, sourceOf, folder, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param overwrite true when files in the folder may be replaced that are no copies of ours, or
+   *     were changed since
+   */
+  public static Result write(
+      Report report, Function<String, Path> sourceOf, Path folder, boolean overwrite) {
+    return new AnnotatedCopies(report, sourceOf, folder, overwrite).run();
   }
 
   private Result run() {
@@ -76,7 +91,8 @@ public final class AnnotatedCopies {
     Map<String, String> formats = new LinkedHashMap<>();
     for (var document : report.documents()) {
       formats.put(document.path(), document.format());
-      Path source = sourceOf.apply(document.path());
+      boolean passedOver = document.status() == Document.Status.IGNORED;
+      Path source = passedOver ? null : sourceOf.apply(document.path());
       if (source != null) folder.guard(source);
     }
     byDocument.keySet().forEach(document -> formats.putIfAbsent(document, ""));

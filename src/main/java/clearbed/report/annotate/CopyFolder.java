@@ -1,5 +1,7 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.OwnMark;
+import clearbed.mark.OwnOutput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -11,11 +13,16 @@ import java.util.Set;
 /** The folder that the copies go to: nothing is written outside it, nor over a source. */
 final class CopyFolder {
   private final Path folder;
+  private final boolean overwrite;
   private final Set<Path> sources = new HashSet<>();
   private final Set<Path> taken = new HashSet<>();
 
-  CopyFolder(Path folder) {
+  /**
+   * @param overwrite true when files may be replaced that are no untouched copies of ours
+   */
+  CopyFolder(Path folder, boolean overwrite) {
     this.folder = folder.toAbsolutePath().normalize();
+    this.overwrite = overwrite;
   }
 
   /** Guards a source file from being written over. */
@@ -44,10 +51,19 @@ final class CopyFolder {
       throw new IOException(
           target + " is a source document; name a folder that holds none of the documents");
     }
+    if (!overwrite && Files.exists(target) && !isUntouched(target)) {
+      throw new IOException(
+          target + " is no copy of ours or was changed since; name another folder");
+    }
     if (!taken.add(real(target))) {
       throw new IOException(target + " is the copy of another document already");
     }
     return target;
+  }
+
+  private static boolean isUntouched(Path target) throws IOException {
+    OwnOutput own = Files.isRegularFile(target) ? OwnMark.of(target) : null;
+    return own != null && own.untouched();
   }
 
   private static Path name(String relative, String name) throws IOException {

@@ -1,5 +1,8 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.ClosingLine;
+import clearbed.mark.ListWords;
+import clearbed.mark.OutputKind;
 import clearbed.model.Report;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -8,15 +11,15 @@ import java.util.List;
 
 /** The findings of a document as a text file, for documents that cannot carry them. */
 final class FindingsList {
-  static final String ENDING = ".findings.txt";
+  static final String ENDING = AnnotatedCopies.LIST_ENDING;
   private static final int WORDS_SHOWN = 300;
 
   private FindingsList() {}
 
   static void write(String document, Report.Run run, List<Note> notes, OutputStream out)
       throws IOException {
-    StringBuilder text = new StringBuilder("Findings in " + document + "\n");
-    text.append("Rule set ").append(run.ruleSet()).append(", ").append(run.date()).append('\n');
+    StringBuilder text = new StringBuilder(ListWords.TITLE + document + "\n");
+    text.append(ListWords.RULES).append(run.ruleSet()).append(", ").append(run.date()).append('\n');
     int number = 0;
     for (Note note : notes) {
       text.append('\n').append(++number).append(". ").append(note.heading()).append('\n');
@@ -24,7 +27,8 @@ final class FindingsList {
       if (note.place().text() != null) line(text, "Words", quoted(note.place().text()));
       note.body().forEach(words -> line(text, "", words));
     }
-    out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+    String closed = ClosingLine.closed(text.toString(), OutputKind.LIST);
+    out.write(closed.getBytes(StandardCharsets.UTF_8));
   }
 
   private static void line(StringBuilder text, String label, String words) {

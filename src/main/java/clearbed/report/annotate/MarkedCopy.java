@@ -5,9 +5,6 @@ import java.io.OutputStream;
 
 /** Copies a document of one format with its notes in it. */
 interface MarkedCopy {
-  /** Name of the document property by which readers know a copy from its original. */
-  String PROPERTY = "ClearbedMarkedCopy";
-
   /**
    * Writes the copy.
    *

@@ -1,5 +1,6 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
@@ -18,7 +19,7 @@ import java.util.regex.Pattern;
  */
 record Note(Finding finding, Origin place) {
   /** Who the comments are by. */
-  static final String AUTHOR = "Clearbed";
+  static final String AUTHOR = OwnNotes.AUTHOR;
 
   private static final int OTHER_PLACES_NAMED = 4;
   private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{1,2}[0-9]+(?:\\.[0-9]+)?");
@@ -41,9 +42,9 @@ record Note(Finding finding, Origin place) {
   List<String> body() {
     List<String> lines = new ArrayList<>();
     lines.add(finding.message());
-    if (!finding.question().isBlank()) lines.add("Question: " + finding.question());
+    if (!finding.question().isBlank()) lines.add(OwnNotes.QUESTION + finding.question());
     String elsewhere = otherPlaces();
-    if (!elsewhere.isEmpty()) lines.add("See also: " + elsewhere);
+    if (!elsewhere.isEmpty()) lines.add(OwnNotes.ELSEWHERE + elsewhere);
     return lines.stream().map(SafeText::xml).toList();
   }
 

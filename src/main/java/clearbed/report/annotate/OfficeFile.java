@@ -1,12 +1,13 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.OutputKind;
+import clearbed.mark.PackageMark;
 import clearbed.report.FixedZip;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.ooxml.POIXMLDocument;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 
 /** What is alike in writing Excel and Word copies. */
@@ -15,8 +16,7 @@ final class OfficeFile {
 
   /** Writes the document with the mark of a copy; same content, same bytes. */
   static void write(POIXMLDocument document, OutputStream out) throws IOException {
-    POIXMLProperties.CustomProperties custom = document.getProperties().getCustomProperties();
-    if (!custom.contains(MarkedCopy.PROPERTY)) custom.addProperty(MarkedCopy.PROPERTY, "1");
+    PackageMark.announce(document.getProperties().getCustomProperties(), OutputKind.COPY);
     Path raw = Files.createTempFile("clearbed", ".copy");
     try {
       try (OutputStream to = Files.newOutputStream(raw)) {

@@ -1,5 +1,7 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.ClosingLine;
+import clearbed.mark.OutputKind;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -24,17 +26,16 @@ final class PdfCopy implements MarkedCopy {
       if (pdf.getNumberOfPages() == 0) throw new CannotMark("a PDF without pages");
       boolean signed = !pdf.getSignatureDictionaries().isEmpty();
       pages(pdf, job).forEach((number, notes) -> mark(pdf, number, notes, job));
-      pdf.getDocumentInformation().setCustomMetadataValue(PROPERTY, "1");
       // The library takes the number, else the clock, for the identifier of the file.
       pdf.setDocumentId(job.date().toEpochMilli());
       if (signed) {
         // What was signed stays byte for byte; the marks are a revision behind it.
-        pdf.saveIncremental(out);
+        ClosingLine.writePdf(pdf::saveIncremental, OutputKind.COPY, out);
         String reason =
             "the PDF is signed; the signature speaks for the original, not for the marks";
         for (Note note : job.notes()) job.near(note, reason);
       } else {
-        pdf.save(out);
+        ClosingLine.writePdf(pdf::save, OutputKind.COPY, out);
       }
     } catch (InvalidPasswordException e) {
       throw new CannotMark("the PDF is encrypted; its findings are listed beside");

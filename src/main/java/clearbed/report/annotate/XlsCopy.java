@@ -1,11 +1,12 @@
 package clearbed.report.annotate;
 
+import clearbed.mark.CompoundMark;
+import clearbed.mark.OutputKind;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
-import org.apache.poi.hpsf.CustomProperties;
-import org.apache.poi.hpsf.DocumentSummaryInformation;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
@@ -18,17 +19,9 @@ final class XlsCopy implements MarkedCopy {
         POIFSFileSystem files = new POIFSFileSystem(in);
         HSSFWorkbook workbook = new HSSFWorkbook(files, true)) {
       new WorkbookMarks(workbook).mark(job);
-      sign(workbook);
-      workbook.write(out);
+      ByteArrayOutputStream marked = new ByteArrayOutputStream();
+      workbook.write(marked);
+      CompoundMark.write(marked.toByteArray(), OutputKind.COPY, out);
     }
-  }
-
-  private static void sign(HSSFWorkbook workbook) {
-    if (workbook.getDocumentSummaryInformation() == null) workbook.createInformationProperties();
-    DocumentSummaryInformation about = workbook.getDocumentSummaryInformation();
-    CustomProperties custom = about.getCustomProperties();
-    if (custom == null) custom = new CustomProperties();
-    custom.put(PROPERTY, "1");
-    about.setCustomProperties(custom);
   }
 }

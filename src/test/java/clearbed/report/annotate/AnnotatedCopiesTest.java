@@ -34,8 +34,8 @@ class AnnotatedCopiesTest {
     Path list = desk.copies().resolve("rooms/r.csv.findings.txt");
     assertThat(result.files()).containsExactly(list);
     assertThat(result.shortfalls()).isEmpty();
-    assertThat(list)
-        .hasContent(
+    assertThat(Files.readString(list))
+        .startsWith(
             """
             Findings in rooms/r.csv
             Rule set north-america, 2026-03-02
@@ -45,7 +45,8 @@ class AnnotatedCopiesTest {
                Words: "=cmd of two lines"
                The mortar of GT-1 is not stated.
                Question: Which mortar has GT-1?
-            """);
+
+            Clearbed list, SHA-256 of all above:""");
   }
 
   @Test

@@ -1,0 +1,122 @@
+package clearbed.mark;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * By what a findings workbook is known when its mark is gone or broken, as after it was saved by
+ * another program: its hidden sheet, or the headings of its sheets.
+ */
+public final class FindingsSheets {
+  /** Name of the hidden sheet. */
+  public static final String LEDGER = "Ledger";
+
+  /** First words of the hidden sheet. */
+  public static final String LEDGER_NOTE =
+      "Written by Clearbed for its next issue. Please leave this sheet as it is.";
+
+  /** Title of the workbook, on its first sheet and over every page in print. */
+  public static final String TITLE = "Findings on the glass tile documents";
+
+  /** First words of the sheet of calculations, under its title. */
+  public static final String CALCULATIONS = "Tinted numbers are inputs and may be changed;";
+
+  /** Custom property of a workbook in which people may be at work. */
+  public static final String PROPERTY = "ClearbedFindings";
+
+  /** Rows further down are not looked at for headings. */
+  public static final int DEEPEST_HEADING = 50;
+
+  private static final int LONGEST_HEADING = 40;
+
+  /**
+   * The headings of a sheet, in lower case.
+   *
+   * @param certain which no register of somebody else has together
+   * @param least how many of all are there after people took columns out
+   */
+  private record Headings(Set<String> certain, Set<String> all, int least) {
+    boolean areAmong(Set<String> words) {
+      return words.containsAll(certain) && all.stream().filter(words::contains).count() >= least;
+    }
+  }
+
+  private static final List<Headings> SHEETS =
+      List.of(
+          new Headings(
+              Set.of("what is wrong", "expected"),
+              Set.of(
+                  "id",
+                  "level",
+                  "state",
+                  "tags",
+                  "check",
+                  "what is wrong",
+                  "found",
+                  "expected",
+                  "place",
+                  "question",
+                  "words as written",
+                  "suggested clause"),
+              6),
+          new Headings(
+              Set.of("question", "suggested wording"),
+              Set.of(
+                  "no.",
+                  "tags",
+                  "question",
+                  "place",
+                  "suggested wording",
+                  "status",
+                  "asked of",
+                  "date asked",
+                  "due",
+                  "answer",
+                  "note"),
+              6),
+          new Headings(
+              Set.of("taken for glass because of"),
+              Set.of("tag", "taken for glass because of", "place"),
+              3),
+          new Headings(
+              Set.of("why passed over"),
+              Set.of("file", "format", "status", "reason", "passed over at", "why passed over"),
+              4));
+
+  private FindingsSheets() {}
+
+  /** True for the headings of a sheet that this program writes findings on. */
+  public static boolean isHeading(List<String> cells) {
+    if (cells.size() < 3) return false;
+    Set<String> words = new HashSet<>();
+    for (String cell : cells) {
+      if (cell.length() > LONGEST_HEADING) continue;
+      words.add(cell.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
+    }
+    return SHEETS.stream().anyMatch(sheet -> sheet.areAmong(words));
+  }
+
+  /**
+   * True when the list of sheets and the names of the custom properties tell a findings workbook.
+   *
+   * @param workbook the part of the package that lists the sheets
+   */
+  static boolean areIn(String workbook, Set<String> properties) {
+    if (!workbook.contains(LEDGER)) return false;
+    Map<String, String> states = new HashMap<>();
+    XmlElements.each(
+        workbook,
+        (element, attributes, text) -> {
+          if (element.equals("sheet"))
+            states.put(
+                attributes.getOrDefault("name", ""), attributes.getOrDefault("state", "visible"));
+        });
+    boolean hidden = states.getOrDefault(LEDGER, "visible").endsWith("idden");
+    boolean both = states.containsKey("Findings") && states.containsKey("Questions");
+    return hidden && (both || properties.contains(PROPERTY));
+  }
+}

@@ -1,0 +1,61 @@
+package clearbed.read;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** A file that a batch finds under its arguments, before it is read. */
+public final class InputFile {
+  private final Input input;
+  private final FileWalk.Found found;
+
+  private InputFile(Input input, FileWalk.Found found) {
+    this.input = input;
+    this.found = found;
+  }
+
+  /** All under the paths, those too that will be passed over. */
+  public static List<InputFile> under(List<Path> paths) {
+    List<FileWalk.Found> found = new FileWalk(Set.of()).find(paths);
+    List<Input> inputs = DistinctPaths.of(found);
+    List<InputFile> files = new ArrayList<>();
+    for (int i = 0; i < found.size(); i++) {
+      files.add(new InputFile(inputs.get(i), found.get(i)));
+    }
+    return files;
+  }
+
+  /** As it will be in {@link clearbed.model.Document#path()}. */
+  public String path() {
+    return input instanceof Input.Unread unread
+        ? unread.source().path()
+        : ((Input.Known) input).document().path();
+  }
+
+  /** Where it lies. */
+  public Path file() {
+    return found.file();
+  }
+
+  /** True when it was named itself, rather than a folder that holds it. */
+  public boolean named() {
+    return found.named();
+  }
+
+  /** True when it, or what lies in it, will be read or should be readable. */
+  public boolean isDocument() {
+    if (!(input instanceof Input.Unread unread)) return false;
+    try {
+      return isArchive() || !FormatDetector.detect(unread.source()).ignored();
+    } catch (IOException | RuntimeException unreadable) {
+      return true;
+    }
+  }
+
+  /** True when what lies in it is read, not the file itself. */
+  public boolean isArchive() {
+    return input instanceof Input.Unread unread && unread.source().extension().equals("zip");
+  }
+}
