@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
@@ -11,6 +12,8 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** The sheets of an OpenDocument spreadsheet; repeated cells and rows are written out. */
 final class OdsContent extends DefaultHandler {
+  private static final String DUBLIN_CORE = "http://purl.org/dc/elements/1.1/";
+
   private static final int MOST_COLUMNS = 1 << 14;
 
   /** A filled row repeated more often than this is a ruled-out empty form, not a schedule. */
@@ -36,6 +39,11 @@ final class OdsContent extends DefaultHandler {
   private StringBuilder text = new StringBuilder();
   private StringBuilder remark = new StringBuilder();
   private int annotation;
+
+  /** Who wrote a comment, or when: no words of the comment. */
+  private StringBuilder about;
+
+  private String author;
   private int shapes;
   private int deleted;
   private StringBuilder note = new StringBuilder();
@@ -56,6 +64,7 @@ final class OdsContent extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
+    if (uri.equals(DUBLIN_CORE)) about = new StringBuilder();
     switch (name) {
       case "table" -> startSheet(value(attributes, "name"));
       case "table-row" -> startRow(attributes);
@@ -74,6 +83,7 @@ final class OdsContent extends DefaultHandler {
   }
 
   private StringBuilder target() {
+    if (about != null) return about;
     if (annotation > 0) return remark;
     return shapes > 0 ? note : text;
   }
@@ -101,10 +111,15 @@ final class OdsContent extends DefaultHandler {
     rowSpan = number(attributes, "number-rows-spanned");
     text = new StringBuilder();
     remark = new StringBuilder();
+    author = null;
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
+    if (uri.equals(DUBLIN_CORE)) {
+      if (name.equals("creator")) author = about.toString().strip();
+      about = null;
+    }
     switch (name) {
       case "table-cell" -> endCell(true);
       case "covered-table-cell" -> endCell(false);
@@ -122,7 +137,7 @@ final class OdsContent extends DefaultHandler {
 
   private void endCell(boolean shown) {
     String words = CleanText.of(text.toString());
-    String comment = CleanText.of(remark.toString());
+    String comment = CleanText.of(OwnNotes.signed(remark.toString().strip(), author));
     if (shown && column < MOST_COLUMNS && !(words.isEmpty() && comment.isEmpty())) {
       filled.add(new Filled(column, columnRepeat, columnSpan, rowSpan, words, comment));
     }

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Document.Gap;
@@ -61,7 +62,10 @@ final class XlsReader implements FormatReader {
       grid.row(row.getRowNum() + 1, row.getZeroHeight());
       for (Cell cell : row) {
         HSSFComment comment = comments.get(cell.getAddress());
-        String remark = comment == null ? "" : CleanText.of(text(comment));
+        String remark =
+            comment == null
+                ? ""
+                : CleanText.of(OwnNotes.signed(text(comment), comment.getAuthor()));
         grid.cell(cell.getColumnIndex(), text(grid, cell), remark);
       }
     }
