@@ -9,6 +9,8 @@ public final class OwnNotes {
   /** Stands over notes that were put into a comment of somebody else. */
   public static final String AUTHOR = "Clearbed";
 
+  private static final String SIGNATURE = AUTHOR + ":";
+
   public static final String QUESTION = "Question: ";
   public static final String ELSEWHERE = "See also: ";
 
@@ -18,26 +20,53 @@ public final class OwnNotes {
 
   private OwnNotes() {}
 
-  /** True for the first line of a note. */
-  public static boolean isHeading(String line) {
+  private static boolean isHeading(String line) {
     return HEADING.matcher(line.strip()).matches();
   }
 
-  /** The comment without our notes: what others wrote, before, between and behind them. */
+  /**
+   * A comment with its author over it where it holds notes of this program, as over notes that were
+   * put into a comment of somebody else.
+   *
+   * @param author may be null
+   */
+  public static String signed(String comment, String author) {
+    boolean ours = AUTHOR.equals(author) && comment.lines().anyMatch(OwnNotes::isHeading);
+    return ours ? SIGNATURE + "\n" + comment : comment;
+  }
+
+  /** The signed comment without our notes: what others wrote before, between and behind them. */
   public static String without(String comment) {
-    if (comment.lines().noneMatch(OwnNotes::isHeading)) return comment;
     List<String> lines = comment.lines().toList();
+    if (lines.stream().noneMatch(OwnNotes::isHeading)) return comment;
     List<String> kept = new ArrayList<>();
+    boolean signed = false;
     int at = 0;
     while (at < lines.size()) {
-      if (isHeading(lines.get(at))) {
-        at = end(lines, at);
-      } else {
-        kept.add(lines.get(at++));
-      }
+      boolean signature = isSignature(lines, at);
+      signed |= signature;
+      if (isNote(lines, at, signed)) at = end(lines, at);
+      else if (signature) at++;
+      else kept.add(lines.get(at++));
     }
-    kept.removeIf(line -> line.strip().equals(AUTHOR + ":"));
     return String.join("\n", kept).strip();
+  }
+
+  /**
+   * A heading under our signature, or one that goes on as ours do: some programs drop the authors
+   * of comments.
+   */
+  private static boolean isNote(List<String> lines, int at, boolean signed) {
+    if (!isHeading(lines.get(at))) return false;
+    String third = at + 2 < lines.size() ? lines.get(at + 2) : "";
+    return signed || third.startsWith(QUESTION) || third.startsWith(ELSEWHERE);
+  }
+
+  /** Over a note, that is; anybody may write that word. */
+  private static boolean isSignature(List<String> lines, int at) {
+    return lines.get(at).strip().equals(SIGNATURE)
+        && at + 1 < lines.size()
+        && isHeading(lines.get(at + 1));
   }
 
   /** Behind a note: its heading, what is wrong, and perhaps the question and other places. */

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
@@ -14,6 +15,8 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** The sheets of an OpenDocument spreadsheet; repeated cells and rows are written out. */
 final class OdsContent extends DefaultHandler {
+  private static final String DUBLIN_CORE = "http://purl.org/dc/elements/1.1/";
+
   private static final int MOST_COLUMNS = 1 << 14;
 
   /** A filled row repeated more often than this is a ruled-out empty form, not a schedule. */
@@ -44,6 +47,11 @@ final class OdsContent extends DefaultHandler {
   private MarkedText text = new MarkedText();
   private StringBuilder remark = new StringBuilder();
   private int annotation;
+
+  /** Who wrote a comment, or when: no words of the comment. */
+  private StringBuilder about;
+
+  private String author;
   private int shapes;
   private int deleted;
   private StringBuilder note = new StringBuilder();
@@ -70,6 +78,7 @@ final class OdsContent extends DefaultHandler {
   @Override
   public void startElement(String uri, String name, String qName, Attributes attributes) {
     styles.start(name, attributes);
+    if (uri.equals(DUBLIN_CORE)) about = new StringBuilder();
     switch (name) {
       case "table" -> startSheet(attributes);
       case "table-column" -> startColumn(attributes);
@@ -107,7 +116,8 @@ final class OdsContent extends DefaultHandler {
   }
 
   private void append(String words) {
-    if (annotation > 0) remark.append(words);
+    if (about != null) about.append(words);
+    else if (annotation > 0) remark.append(words);
     else if (shapes > 0) note.append(words);
     else text.append(words, isStruck() ? Set.of(Mark.STRUCK) : Set.of());
   }
@@ -157,11 +167,16 @@ final class OdsContent extends DefaultHandler {
     if (style == null) style = rowStyle;
     if (style == null && column < columnStyles.size()) style = columnStyles.get(column);
     strikes.push(Boolean.TRUE.equals(styles.isStruck("table-cell", style)));
+    author = null;
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
     styles.end(name);
+    if (uri.equals(DUBLIN_CORE)) {
+      if (name.equals("creator")) author = about.toString().strip();
+      about = null;
+    }
     switch (name) {
       case "p" -> {
         paragraphs--;
@@ -183,7 +198,7 @@ final class OdsContent extends DefaultHandler {
   }
 
   private void endCell(boolean shown) {
-    String comment = CleanText.of(remark.toString());
+    String comment = CleanText.of(OwnNotes.signed(remark.toString().strip(), author));
     boolean none = CleanText.of(text.raw()).isEmpty() && text.pieces().isEmpty();
     if (shown && column < MOST_COLUMNS && !(none && comment.isEmpty())) {
       filled.add(new Filled(column, columnRepeat, columnSpan, rowSpan, text, comment));
@@ -246,7 +261,7 @@ final class OdsContent extends DefaultHandler {
 
   @Override
   public void characters(char[] chars, int start, int length) {
-    if (paragraphs > 0) append(new String(chars, start, length));
+    if (paragraphs > 0 || about != null) append(new String(chars, start, length));
   }
 
   private static int number(Attributes attributes, String name) {

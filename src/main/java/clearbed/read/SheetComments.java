@@ -1,6 +1,9 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
@@ -14,7 +17,9 @@ final class SheetComments extends DefaultHandler {
 
   private final Map<String, String> byCell = new HashMap<>();
   private final StringBuilder text = new StringBuilder();
+  private final List<String> authors = new ArrayList<>();
   private String cell;
+  private String author;
   private boolean inText;
 
   Map<String, String> byCell() {
@@ -25,16 +30,26 @@ final class SheetComments extends DefaultHandler {
   public void startElement(String uri, String name, String qName, Attributes attributes) {
     if (name.equals("comment")) {
       cell = attributes.getValue("ref");
-      text.setLength(0);
+      author = attributes.getValue("authorId");
     }
-    inText = name.equals("t");
+    if (name.equals("comment") || name.equals("author")) text.setLength(0);
+    inText = name.equals("t") || name.equals("author");
   }
 
   @Override
   public void endElement(String uri, String name, String qName) {
     inText = false;
+    if (name.equals("author")) authors.add(text.toString().strip());
     if (!name.equals("comment") || cell == null || byCell.size() >= MOST) return;
-    byCell.put(cell, words(ExcelText.of(text.toString())));
+    String words = words(ExcelText.of(text.toString()));
+    byCell.put(cell, OwnNotes.signed(words, author()));
+  }
+
+  private String author() {
+    for (int i = 0; i < authors.size(); i++) {
+      if (Integer.toString(i).equals(author)) return authors.get(i);
+    }
+    return null;
   }
 
   private static String words(String comment) {

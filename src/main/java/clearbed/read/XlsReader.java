@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Document.Gap;
@@ -91,7 +92,8 @@ final class XlsReader implements FormatReader {
   }
 
   private static String remark(HSSFComment comment) {
-    return comment == null ? "" : CleanText.of(text(comment));
+    if (comment == null) return "";
+    return CleanText.of(OwnNotes.signed(text(comment), comment.getAuthor()));
   }
 
   private String text(SheetGrid grid, Cell cell) {

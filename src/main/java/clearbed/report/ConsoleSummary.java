@@ -1,6 +1,5 @@
 package clearbed.report;
 
-import clearbed.mark.OwnOutput;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
@@ -43,7 +42,6 @@ public final class ConsoleSummary {
     ConsoleSummary summary = new ConsoleSummary(width, height, colour);
     summary.totals(report);
     summary.unread(report.documents());
-    summary.ownOutputs(report.documents());
     summary.entries(report);
     if (!next.isEmpty()) {
       summary.lines.add("");
@@ -116,18 +114,6 @@ public final class ConsoleSummary {
     }
     if (failed.size() > most) lines.add("          and " + (failed.size() - most) + " more files");
     for (String line : LeftOut.lines(documents, "see the sheet Documents", width)) wrap("", line);
-  }
-
-  private void ownOutputs(List<Report.DocumentSummary> documents) {
-    List<String> own =
-        documents.stream()
-            .filter(d -> d.status() == Document.Status.IGNORED)
-            .filter(d -> d.reason().startsWith(OwnOutput.NOT_READ))
-            .map(d -> OneLine.path(d.path()))
-            .toList();
-    if (own.isEmpty()) return;
-    String head = "Not read, " + Words.count(own.size(), "own output") + ": ";
-    lines.add(cut(head, String.join(", ", own), head.length()));
   }
 
   private void entries(Report report) {

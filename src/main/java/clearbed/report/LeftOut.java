@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.mark.OwnOutput;
 import clearbed.model.Document.Fate;
 import clearbed.model.Document.Status;
 import clearbed.model.OneLine;
@@ -26,7 +27,9 @@ public final class LeftOut {
     List<String> lines = new ArrayList<>();
     List<DocumentSummary> ignored = where(documents, d -> d.status() == Status.IGNORED);
     files(lines, "Not read (ignored): ", where(ignored, d -> !isOwn(d)), width);
-    files(lines, "Not read (written by this tool): ", where(ignored, LeftOut::isOwn), width);
+    List<DocumentSummary> own = where(ignored, LeftOut::isOwn);
+    String outputs = "Not read, " + Words.count(own.size(), "own output") + ": ";
+    if (!own.isEmpty()) lines.add(named(outputs, own, "", width));
     List<DocumentSummary> partly = where(documents, d -> d.status() == Status.PARTLY);
     String head = "Partly read: " + Words.count(partly.size(), "document") + ": ";
     if (!partly.isEmpty()) lines.add(named(head, partly, "; " + more, width));
@@ -43,7 +46,8 @@ public final class LeftOut {
   }
 
   private static boolean isOwn(DocumentSummary document) {
-    return document.reason().startsWith("written by ");
+    return document.reason().startsWith(OwnOutput.NOT_READ)
+        || document.reason().startsWith("written by this run");
   }
 
   private static int voided(DocumentSummary document) {

@@ -6,13 +6,16 @@ import static clearbed.cli.SampleOutputs.save;
 import static clearbed.cli.SampleOutputs.schedule;
 import static clearbed.cli.SampleOutputs.texts;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
+import clearbed.report.OfficeProgram;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -81,6 +84,21 @@ class MarkedCopyComesBackTest {
               assertThat(gap.reason()).isEqualTo("a finding of an earlier run");
             });
     assertThat(texts(document)).containsAll(texts(sample.original(SCHEDULE)));
+  }
+
+  @Test
+  void another_program_may_save_it_and_our_notes_are_known_all_the_same() throws Exception {
+    Path copy = put("marked/" + SCHEDULE);
+    assumeTrue(OfficeProgram.openAndSave(copy), "LibreOffice is not here");
+    for (String format : List.of("ods", "xls")) OfficeProgram.convert(copy, format);
+    for (Document document : SampleOutputs.all(folder)) {
+      assertThat(document.status()).as(document.path()).isEqualTo(Status.PARTLY);
+      assertThat(remarks(document)).as(document.path()).isEmpty();
+      assertThat(document.gaps())
+          .as(document.path())
+          .anyMatch(gap -> gap.reason().equals("a finding of an earlier run"));
+      assertThat(texts(document)).as(document.path()).contains("GT-1");
+    }
   }
 
   @Test
