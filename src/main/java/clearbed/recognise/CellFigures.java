@@ -15,7 +15,9 @@ import java.util.regex.Pattern;
  */
 final class CellFigures {
   private static final Pattern NUMBER =
-      Pattern.compile(FigureSearch.START + "(" + Numbers.PATTERN + ")", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(?:(?<=\\dx)|(?<![\\w.]))(?<!\\d[,'/]|\\bL/|span/)(" + Numbers.PATTERN + ")",
+          Pattern.CASE_INSENSITIVE);
 
   /** Numbers of sections, details, classes and notes measure nothing. */
   private static final Pattern NAMES =
@@ -31,6 +33,7 @@ final class CellFigures {
   private static final Pattern TIMES =
       Pattern.compile("\\s*(?:x|by)\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern TOLERANCE = Pattern.compile("\\s*(?:±|\\+/-)\\s*");
+  private static final Pattern TOLERATED = Pattern.compile("(?:±|\\+/-)\\s{0,3}$");
 
   /** What parts a figure from words that are not about it. */
   private static final String ENDS = ",;:()[]\n";
@@ -79,6 +82,7 @@ final class CellFigures {
     List<int[]> numbers = numbers(rest);
     List<Found> own = found.stream().filter(f -> isOf(attribute, f.unit())).toList();
     if (!own.isEmpty()) {
+      numbers.removeIf(n -> TOLERATED.matcher(rest.substring(0, n[0])).find());
       boolean plain = numbers.isEmpty() && isOne(text, attribute, own);
       return plain ? new Reading(text, true) : Reading.UNCLEAR;
     }
@@ -86,14 +90,25 @@ final class CellFigures {
     if (attribute.dimension() == Dimension.RATIO && headed == null)
       return areApart(rest, numbers) ? new Reading(text, false) : Reading.UNCLEAR;
     if (numbers.isEmpty()) return found.isEmpty() ? new Reading(text, false) : Reading.UNCLEAR;
-    if (headed == null || !isOf(attribute, headed) || !isBare(rest, numbers, attribute))
-      return Reading.UNCLEAR;
-    String read = withUnit(text, rest, numbers, headed);
+    if (headed == null || !isOf(attribute, headed)) return Reading.UNCLEAR;
+    boolean one = isOneBare(rest, numbers, attribute);
+    if (!one && !areBareAtPlaces(rest, numbers, attribute)) return Reading.UNCLEAR;
+    boolean each = !one || TOLERANCE.matcher(between(rest, numbers, 1)).matches();
+    String read = withUnit(text, each ? numbers : last(numbers), headed);
     List<Found> now = Quantities.find(read, mark);
+    List<Found> stated = now.stream().filter(f -> isOf(attribute, f.unit())).toList();
     boolean plain =
         now.stream().noneMatch(f -> f.content() instanceof Content.NotUnderstood)
-            && now.stream().filter(f -> isOf(attribute, f.unit())).count() == 1;
+            && stated.size() == (one ? 1 : numbers.size())
+            && stated.stream().noneMatch(CellFigures::isNegative);
     return plain ? new Reading(read, true) : Reading.UNCLEAR;
+  }
+
+  private static boolean isNegative(Found f) {
+    boolean temperature =
+        f.unit().dimension() == Dimension.TEMPERATURE
+            || f.unit().dimension() == Dimension.TEMPERATURE_DIFFERENCE;
+    return !temperature && f.content() instanceof Content.Amount a && a.low().number() < 0;
   }
 
   /** True when a number of the text is decided by the figures around it alone. */
@@ -138,9 +153,15 @@ final class CellFigures {
   private static boolean isOne(String text, Attribute attribute, List<Found> own) {
     List<Found> stated = own.stream().filter(f -> !f.restates()).toList();
     boolean size = attribute.kind() == Attribute.Kind.SIZE;
+    List<Found> sizes = stated.stream().filter(f -> f.content() instanceof Content.Size).toList();
     if (size) {
-      List<Found> sizes = stated.stream().filter(f -> f.content() instanceof Content.Size).toList();
-      if (!sizes.isEmpty()) return sizes.size() == 1;
+      List<Found> tiles =
+          sizes.stream().filter(f -> !Quantities.isOfSheet(text, f.start(), f.end())).toList();
+      if (!tiles.isEmpty()) return tiles.size() == 1;
+      stated = stated.stream().filter(f -> !sizes.contains(f)).toList();
+      if (stated.isEmpty()) return false;
+    } else if (!sizes.isEmpty() || stated.stream().anyMatch(CellFigures::isNegative)) {
+      return false;
     }
     if (attribute.dimension() == Dimension.AREA) return stated.size() == 1;
     for (int i = 1; i < stated.size(); i++) {
@@ -153,17 +174,17 @@ final class CellFigures {
   /** Numbers without a unit that words, or the mark of a range, tell apart. */
   private static boolean areApart(String text, List<int[]> numbers) {
     for (int i = 1; i < numbers.size(); i++) {
-      String between = text.substring(numbers.get(i - 1)[1], numbers.get(i)[0]);
+      String between = between(text, numbers, i);
       if (SEPARATORS.matcher(between).matches() && !TO.matcher(between).matches()) return false;
     }
     return true;
   }
 
   /** One number, a range, the sides of a size or a number with its tolerance, and no odd words. */
-  private boolean isBare(String text, List<int[]> numbers, Attribute attribute) {
+  private boolean isOneBare(String text, List<int[]> numbers, Attribute attribute) {
     boolean size = attribute.kind() == Attribute.Kind.SIZE;
     for (int i = 1; i < numbers.size(); i++) {
-      String between = text.substring(numbers.get(i - 1)[1], numbers.get(i)[0]);
+      String between = between(text, numbers, i);
       boolean joined =
           size
               ? numbers.size() <= 3 && TIMES.matcher(between).matches()
@@ -171,6 +192,31 @@ final class CellFigures {
                   && (TO.matcher(between).matches() || TOLERANCE.matcher(between).matches());
       if (!joined) return false;
     }
+    return areBare(text, numbers, attribute);
+  }
+
+  /** Several numbers that are told apart by known words: {@code 1/8 (walls), 1/4 (floors)}. */
+  private boolean areBareAtPlaces(String text, List<int[]> numbers, Attribute attribute) {
+    if (attribute.kind() == Attribute.Kind.SIZE || attribute.dimension() == Dimension.AREA)
+      return false;
+    for (int i = 1; i < numbers.size(); i++) {
+      String between = between(text, numbers, i);
+      if (SEPARATORS.matcher(between).matches() || !areBeside(between)) return false;
+    }
+    return areBare(text, numbers, attribute);
+  }
+
+  private static String between(String text, List<int[]> numbers, int second) {
+    return numbers.size() <= second
+        ? ""
+        : text.substring(numbers.get(second - 1)[1], numbers.get(second)[0]);
+  }
+
+  private static List<int[]> last(List<int[]> numbers) {
+    return numbers.subList(numbers.size() - 1, numbers.size());
+  }
+
+  private boolean areBare(String text, List<int[]> numbers, Attribute attribute) {
     String before = text.substring(0, numbers.get(0)[0]);
     String behind = text.substring(numbers.get(numbers.size() - 1)[1]);
     if (attribute.dimension() != Dimension.AREA) {
@@ -194,16 +240,14 @@ final class CellFigures {
 
   private boolean areBeside(String words) {
     String rest = beside.without(words);
-    return WORDS.splitAsStream(rest).allMatch(String::isEmpty);
+    boolean money = rest.chars().anyMatch(c -> Character.getType(c) == Character.CURRENCY_SYMBOL);
+    return !money && WORDS.splitAsStream(rest).allMatch(String::isEmpty);
   }
 
-  private static String withUnit(String text, String rest, List<int[]> numbers, Unit unit) {
+  private static String withUnit(String text, List<int[]> numbers, Unit unit) {
     String spelling = " " + unit.symbol().replace("²", "2");
     StringBuilder out = new StringBuilder(text);
-    boolean tolerance =
-        numbers.size() == 2
-            && TOLERANCE.matcher(rest.substring(numbers.get(0)[1], numbers.get(1)[0])).matches();
-    for (int i = numbers.size() - 1; i >= (tolerance ? 0 : numbers.size() - 1); i--) {
+    for (int i = numbers.size() - 1; i >= 0; i--) {
       int end = numbers.get(i)[1];
       // "400+" is four hundred and more.
       boolean more = end < text.length() && text.charAt(end) == '+' && !text.startsWith("+/", end);

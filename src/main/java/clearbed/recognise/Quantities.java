@@ -112,6 +112,7 @@ public final class Quantities {
     String s = PlainText.of(text);
     Matcher m = FigureSearch.SIZE.matcher(s);
     while (m.find()) {
+      if (isOfSheet(s, m.start(), m.end())) continue;
       if (FigureSearch.size(m, assumed, mark) instanceof Content.Size size)
         return Optional.of(size);
     }
@@ -126,6 +127,17 @@ public final class Quantities {
     return Double.isFinite(number)
         ? Optional.of(new Content.Size(List.of(Quantity.of(number, assumed))))
         : Optional.empty();
+  }
+
+  private static final Pattern SHEET_BEHIND =
+      Pattern.compile("[\\s.]{0,3}(?:nominal |mosaic |mesh )?sheets?\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern SHEET_BEFORE =
+      Pattern.compile("\\bsheets?(?: size)?(?: of)?\\s?[:,(]?\\s?$", Pattern.CASE_INSENSITIVE);
+
+  /** True for the size of the sheets that small tile is mounted on. */
+  static boolean isOfSheet(String text, int start, int end) {
+    return SHEET_BEHIND.matcher(text).region(end, text.length()).lookingAt()
+        || SHEET_BEFORE.matcher(text.substring(Math.max(0, start - 20), start)).find();
   }
 
   private static final Pattern HEADER_UNIT =

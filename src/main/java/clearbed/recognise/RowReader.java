@@ -288,7 +288,7 @@ final class RowReader {
     List<Statement> found = new ArrayList<>();
     boolean size = attribute.kind() == Attribute.Kind.SIZE;
     if (size) {
-      Quantities.size(text, column.unit(), column.mark())
+      Quantities.size(read, column.unit(), column.mark())
           .ifPresent(s -> found.add(statement(attribute, s, text, origin)));
     }
     for (Statement s : find(origin, read, column, Context.column(attribute))) {
