@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document.Fate;
 import clearbed.model.Document.Gap;
@@ -204,11 +205,13 @@ final class WordBlocks {
   /** A remark of a person: what it leaves open is open, what it says is no requirement. */
   private void comment(Element comment, Integer ordinal, Around at) {
     WordText plain = new WordText(styles);
-    String text =
+    String said =
         WordParagraphs.in(comment).stream()
             .map(p -> CleanText.of(plain.of(p, Set.of()).text().raw()))
             .filter(words -> !words.isEmpty())
             .collect(Collectors.joining("\n"));
+    // In a marked copy that came back the notes are ours, not people's.
+    String text = OwnNotes.without(OwnNotes.signed(said, Xml.attribute(comment, "author")));
     if (text.isEmpty()) return;
     Origin origin = new Origin(document, null, at.cell(), null, ordinal, null, text, "comment");
     boolean done = asides.isDone(comment);
