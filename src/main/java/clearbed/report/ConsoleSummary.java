@@ -89,7 +89,7 @@ public final class ConsoleSummary {
               10));
     }
     if (failed.size() > most) lines.add("          and " + (failed.size() - most) + " more files");
-    for (String line : LeftOut.lines(documents, "see the sheet Documents", width)) wrap("", line);
+    lines.addAll(LeftOut.lines(documents, "see the sheet Documents", width));
   }
 
   private void entries(Report report) {
