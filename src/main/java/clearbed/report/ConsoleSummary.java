@@ -16,7 +16,6 @@ import java.util.Map;
 public final class ConsoleSummary {
   private static final int NARROWEST = 40;
   private static final String RESET = "\u001b[0m";
-  private static final int SMALL = 20;
   private static final String WHOLE_SET = "whole set";
   private static final String NO_ENTRY = "no-entry";
 
@@ -114,12 +113,7 @@ public final class ConsoleSummary {
               10));
     }
     if (failed.size() > most) lines.add("          and " + (failed.size() - most) + " more files");
-    // On a small screen each has one line.
-    int room = height < SMALL ? (width + 1) / 2 : width;
-    for (String line : LeftOut.lines(documents, "see the sheet Documents", room)) {
-      if (height < SMALL) lines.add(cut("", line, 0));
-      else wrap("", line);
-    }
+    lines.addAll(LeftOut.lines(documents, "see the sheet Documents", width));
   }
 
   private void entries(Report report) {

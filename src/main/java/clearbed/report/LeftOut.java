@@ -11,14 +11,14 @@ import java.util.function.Predicate;
 
 /** What a batch held that was not read, or not read to its end: one line for each kind. */
 public final class LeftOut {
-  /** Of the width: names beyond it are counted. */
-  private static final int MOST_LINES = 2;
+  /** With less room for names, where to look further is not said. */
+  private static final int LEAST = 16;
 
   private LeftOut() {}
 
   /**
-   * The lines, each of at most two widths; none where everything was read. Unreadable documents are
-   * not among them, as each has a line of its own.
+   * The lines, none wider than the terminal; none where everything was read. Unreadable documents
+   * are not among them, as each has a line of its own.
    *
    * @param more where the rest can be looked up, in words
    * @param width of the terminal in characters
@@ -60,17 +60,30 @@ public final class LeftOut {
     if (!files.isEmpty()) lines.add(named(counted, files, "", width));
   }
 
-  /** As many names as there is room for, at least one, and how many there are besides. */
+  /** As many names as there is room for, at least a part of one, and how many there are besides. */
   private static String named(
       String head, List<DocumentSummary> documents, String tail, int width) {
-    StringBuilder line = new StringBuilder(head);
+    boolean tight = width - head.length() - tail.length() < LEAST;
+    int room = width - head.length() - (tight ? 0 : tail.length());
+    StringBuilder names = new StringBuilder();
     for (int i = 0; i < documents.size(); i++) {
       String name = OneLine.path(documents.get(i).path());
-      String rest = " and " + (documents.size() - i) + " more";
-      int room = MOST_LINES * width - tail.length() - rest.length();
-      if (i > 0 && line.length() + 2 + name.length() > room) return line + rest + tail;
-      line.append(i > 0 ? ", " : "").append(name);
+      int left = documents.size() - i;
+      String rest = " and " + left + " more";
+      int needed = names.length() + 2 + name.length() + (left > 1 ? rest.length() : 0);
+      if (i > 0 && needed > room) {
+        names.append(rest);
+        break;
+      }
+      names.append(i > 0 ? ", " : "").append(cut(name, left > 1 ? room - rest.length() : room));
     }
-    return line + tail;
+    return cut(head + names + (tight ? "" : tail), width);
+  }
+
+  private static String cut(String text, int room) {
+    if (text.length() <= room) return text;
+    int end = Math.max(0, room - 1);
+    if (end > 0 && Character.isHighSurrogate(text.charAt(end - 1))) end--;
+    return text.substring(0, end) + "\u2026";
   }
 }

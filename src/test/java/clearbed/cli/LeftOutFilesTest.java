@@ -19,8 +19,10 @@ import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What nobody has read is named on the terminal, not on a sheet of the workbook alone. */
+@Isolated("a library among the tests lets classes run side by side; the process has one output")
 class LeftOutFilesTest {
   @TempDir Path folder;
   private Path documents;

@@ -18,8 +18,10 @@ class ConsoleSummaryTest {
     assertThat(lines.get(2)).isEqualTo("Besides: 1 not reported by a rule file's wish.");
     assertThat(lines.get(3)).startsWith("not read  Moorhen Baths/details.pdf: pages 1 to 4");
     assertThat(lines.get(4)).isEqualTo("Not read (ignored): 1 file: Moorhen Baths/logo.png");
-    assertThat(lines.get(5)).startsWith("Partly read: 1 document: Moorhen Baths/finish schedule");
-    assertThat(lines.get(8)).startsWith("GT-4").contains("3 errors, 1 warning: bond-strength");
+    assertThat(lines.get(5))
+        .startsWith("Partly read: 1 document: Moorhen Baths/finish")
+        .endsWith("; see the sheet Documents");
+    assertThat(lines.get(7)).startsWith("GT-4").contains("3 errors, 1 warning: bond-strength");
     assertThat(lines.get(lines.size() - 1)).isEqualTo(NEXT);
   }
 
