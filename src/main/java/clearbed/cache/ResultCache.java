@@ -5,6 +5,7 @@ import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Verdict;
 import clearbed.read.DamagedDocument;
@@ -18,7 +19,7 @@ import java.util.List;
  */
 public final class ResultCache {
   /** Version of the layout of what is kept. */
-  static final int LAYOUT = 0x52530002;
+  static final int LAYOUT = 0x52530003;
 
   /** Results on more glass entries are not kept: they would take as long as to work them out. */
   private static final int MOST_ENTRIES = 500;
@@ -83,7 +84,8 @@ public final class ResultCache {
       List<Finding> findings,
       List<Verdict> verdicts,
       List<Calculation> calculations,
-      List<Report.CheckInfo> checks) {}
+      List<Report.CheckInfo> checks,
+      ReadingAccount reading) {}
 
   /**
    * What came of a batch.
@@ -110,7 +112,8 @@ public final class ResultCache {
               kept.findings,
               kept.verdicts,
               kept.calculations,
-              kept.checks);
+              kept.checks,
+              kept.reading);
       return new Outcome(report, Fingerprint.of(packed));
     } catch (DamagedDocument | RuntimeException | OutOfMemoryError e) {
       return null;
@@ -128,7 +131,8 @@ public final class ResultCache {
             report.findings(),
             report.verdicts(),
             report.calculations(),
-            report.checks());
+            report.checks(),
+            report.reading());
     PackedOutput packed = new PackedOutput();
     codec.write(packed, result, Result.class);
     byte[] bytes = packed.sealed(LAYOUT);

@@ -6,6 +6,7 @@ import clearbed.model.Calculations;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Verdict;
 import clearbed.recognise.Vocabulary;
 import clearbed.resolve.Project;
@@ -25,9 +26,15 @@ public final class Checker {
 
   /** All that came of it. */
   public record Outcome(
-      List<Finding> findings, List<Verdict> verdicts, List<Calculation> calculations) {}
+      List<Finding> findings,
+      List<Verdict> verdicts,
+      List<Calculation> calculations,
+      ReadingAccount reading) {}
 
   private static final int FEW = 2_000;
+
+  /** The rule under which words that were not understood are reported, after all others. */
+  private static final String UNREAD = "unread";
 
   private final Vocabulary vocabulary;
   private final RuleSet rules;
@@ -45,16 +52,28 @@ public final class Checker {
     SetComputation.Scene scene =
         new SetComputation.Scene(project, documents, vocabulary, writer, new SetText(project));
     List<Rule> on = rules.rules().stream().filter(rule -> !rule.off()).toList();
+    UnreadWords words = new UnreadWords(project, vocabulary);
+    UnreadFindings unanswered = new UnreadFindings(vocabulary);
     boolean few = project.glass().size() <= FEW;
     Consumer<OfRule> join =
         one -> {
           findings.addAll(one.findings);
           verdicts.addAll(one.verdicts);
           calculations.addAll(one.calculations);
+          unanswered.addAll(one.unanswered);
         };
     // Of a long schedule the verdicts of several rules would take much memory.
-    if (few) AtOnce.each(on, rule -> run(rule, scene)).forEach(join);
-    else on.forEach(rule -> join.accept(run(rule, scene)));
+    if (few) AtOnce.each(on, rule -> run(rule, scene, words)).forEach(join);
+    else on.forEach(rule -> join.accept(run(rule, scene, words)));
+    ReadingAccount reading = new ReadingSummary(project, vocabulary, words, on).account();
+    for (Rule rule : on) {
+      if (!rule.id().equals(UNREAD)) continue;
+      List<Finding> unread = unanswered.findings(rule, writer, reading);
+      List<Verdict> of = new ArrayList<>();
+      setVerdicts(of, rule, project, unread);
+      verdicts.addAll(of);
+      findings.addAll(unread);
+    }
     List<Finding> all = new ArrayList<>();
     for (Finding finding : unique(findings)) all.add(suppressed(finding));
     all.sort(
@@ -68,25 +87,27 @@ public final class Checker {
       calculations.add(entry.tag(), counts.next(), () -> quantities(entry));
     }
     verdicts.show(shown(all, project.glass()));
-    return new Outcome(all, verdicts, calculations);
+    return new Outcome(all, verdicts, calculations, reading);
   }
 
   /** What came of one rule. */
-  private static final class OfRule {
+  private final class OfRule {
+    final UnreadFindings unanswered = new UnreadFindings(vocabulary);
     final List<Finding> findings = new ArrayList<>();
     final List<Verdict> verdicts = new ArrayList<>();
     final Calculations calculations = new Calculations();
   }
 
-  private OfRule run(Rule rule, SetComputation.Scene scene) {
+  private OfRule run(Rule rule, SetComputation.Scene scene, UnreadWords unread) {
     OfRule out = new OfRule();
+    if (rule.id().equals(UNREAD)) return out;
     if (rule.expectation() instanceof Expectation.Computed c
         && Computations.ofTheSet(c.name()) != null) {
       out.findings.addAll(Computations.ofTheSet(c.name()).find(rule, scene));
       setVerdicts(out.verdicts, rule, scene.project(), out.findings);
     } else {
-      new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer())
-          .run(out.findings, out.verdicts, out.calculations);
+      new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer(), unread)
+          .run(out.findings, out.verdicts, out.calculations, out.unanswered);
     }
     return out;
   }

@@ -38,6 +38,7 @@ final class Computations {
   static Set<String> names() {
     Set<String> names = new TreeSet<>(OF_AN_ENTRY.keySet());
     names.addAll(OF_THE_SET.keySet());
+    names.add("unread");
     return names;
   }
 

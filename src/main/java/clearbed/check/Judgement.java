@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
 import clearbed.model.Kind;
@@ -45,6 +46,20 @@ sealed interface Judgement {
     @Override
     public Verdict verdict(String check, String tag) {
       return new Verdict(check, tag, Outcome.UNDECIDED, reason, origin);
+    }
+  }
+
+  /**
+   * Nothing that was read says it, and some words that were not understood might.
+   *
+   * @param words none of them alone has to be it
+   */
+  record Unread(List<Account.Unread> words) implements Judgement {
+    @Override
+    public Verdict verdict(String check, String tag) {
+      Account.Unread first = words.get(0);
+      return new Verdict(
+          check, tag, Outcome.UNREAD, "not understood: " + first.text(), first.origin());
     }
   }
 

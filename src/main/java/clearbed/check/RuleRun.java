@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.model.Account;
 import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
@@ -39,8 +40,16 @@ final class RuleRun {
   private final Applicability applicability;
   private final Judge judge;
   private final Subjects subjects;
+  private final UnreadWords unread;
 
-  RuleRun(Rule rule, Project project, Vocabulary vocabulary, RuleSet rules, FindingWriter writer) {
+  RuleRun(
+      Rule rule,
+      Project project,
+      Vocabulary vocabulary,
+      RuleSet rules,
+      FindingWriter writer,
+      UnreadWords unread) {
+    this.unread = unread;
     this.rule = rule;
     this.project = project;
     this.vocabulary = vocabulary;
@@ -51,7 +60,14 @@ final class RuleRun {
     this.subjects = new Subjects(project);
   }
 
-  void run(List<Finding> findings, List<Verdict> verdicts, Calculations calculations) {
+  /**
+   * @param unanswered takes the words that might answer the rule for an entry
+   */
+  void run(
+      List<Finding> findings,
+      List<Verdict> verdicts,
+      Calculations calculations,
+      UnreadFindings unanswered) {
     List<Entry> missing = new ArrayList<>();
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
@@ -62,6 +78,8 @@ final class RuleRun {
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
       if (judgement instanceof Judgement.Missing) {
         missing.add(entry);
+      } else if (judgement instanceof Judgement.Unread u) {
+        unanswered.add(rule, entry, u.words());
       } else if (judgement instanceof Judgement.Failed f) {
         String key =
             f.steps().isEmpty()
@@ -92,7 +110,16 @@ final class RuleRun {
             .anyMatch(v -> v.scope() == Scope.ENTRY && v.origin().cell() != null);
   }
 
+  /** "Not stated" is said only where nothing that was not understood could state it. */
   private Judgement judgement(Entry entry) {
+    Judgement judgement = ofWhatWasRead(entry);
+    if (!(judgement instanceof Judgement.Missing)) return judgement;
+    if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
+    List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
+    return words.isEmpty() ? judgement : new Judgement.Unread(words);
+  }
+
+  private Judgement ofWhatWasRead(Entry entry) {
     Applicability.Answer answer = applicability.of(rule, entry);
     if (answer.applies() == null) return new Judgement.Undecided(answer.why(), null);
     if (!answer.applies()) return new Judgement.NotApplicable(answer.why());

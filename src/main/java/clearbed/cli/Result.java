@@ -58,7 +58,8 @@ final class Result {
         outcome.findings(),
         outcome.verdicts(),
         outcome.calculations(),
-        checks(rulebook.rules()));
+        checks(rulebook.rules()),
+        outcome.reading());
   }
 
   private static List<Report.CheckInfo> checks(RuleSet rules) {

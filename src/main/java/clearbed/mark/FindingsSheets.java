@@ -83,8 +83,12 @@ public final class FindingsSheets {
               Set.of("tag", "taken for glass because of", "place"),
               3),
           new Headings(
-              Set.of("why passed over"),
-              Set.of("file", "format", "status", "reason", "passed over at", "why passed over"),
+              Set.of("place in it", "what became of it"),
+              Set.of("file", "format", "status", "reason", "place in it", "what became of it"),
+              4),
+          new Headings(
+              Set.of("what came of it", "could answer"),
+              Set.of("place", "what came of it", "heading or words", "taken for", "could answer"),
               4));
 
   private FindingsSheets() {}

@@ -14,7 +14,8 @@ public record Report(
     List<Finding> findings,
     List<Verdict> verdicts,
     List<Calculation> calculations,
-    List<CheckInfo> checks) {
+    List<CheckInfo> checks,
+    ReadingAccount reading) {
   public Report {
     documents = List.copyOf(documents);
     entries = List.copyOf(entries);
@@ -22,6 +23,17 @@ public record Report(
     verdicts = ThinList.copyOf(verdicts);
     calculations = ThinList.copyOf(calculations);
     checks = List.copyOf(checks);
+  }
+
+  public Report(
+      Run run,
+      List<DocumentSummary> documents,
+      List<Entry> entries,
+      List<Finding> findings,
+      List<Verdict> verdicts,
+      List<Calculation> calculations,
+      List<CheckInfo> checks) {
+    this(run, documents, entries, findings, verdicts, calculations, checks, ReadingAccount.NOTHING);
   }
 
   /**

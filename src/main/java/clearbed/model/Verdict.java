@@ -17,6 +17,8 @@ public record Verdict(String check, String tag, Outcome outcome, String found, O
     /**
      * Cannot be judged until another attribute is known; that attribute has a finding of its own.
      */
-    UNDECIDED
+    UNDECIDED,
+    /** Not stated in what was read; words that were not understood might state it. */
+    UNREAD
   }
 }

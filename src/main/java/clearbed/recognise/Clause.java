@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
  * @param number as people cite it: {@code 2.3 B.1}; empty in notes
  * @param heading title of the article it stands under
  * @param limits its own and those of what it stands under
+ * @param listed true when it stands in a list of references or related work
  */
 public record Clause(
     String number,
@@ -18,7 +19,8 @@ public record Clause(
     Origin origin,
     String text,
     Limits limits,
-    List<Statement> statements) {
+    List<Statement> statements,
+    boolean listed) {
   private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
 
   public Clause {
@@ -32,11 +34,11 @@ public record Clause(
 
   /** As what people say of a document, whose words ask and require nothing. */
   Clause asRemark() {
-    return new Clause(number, heading, origin, "", limits, leftOpen());
+    return new Clause(number, heading, origin, "", limits, leftOpen(), listed);
   }
 
-  /** True when it stands in a list of references, by the title of its article. */
+  /** True when it stands in a list of references, by the titles above it. */
   public boolean listsReferences() {
-    return REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();
+    return listed || REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();
   }
 }

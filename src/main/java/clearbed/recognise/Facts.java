@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.ThinList;
@@ -11,6 +12,7 @@ import java.util.List;
  * @param gaps rows and cells passed over, with the reason
  * @param glassNamed places that say that there is glass tile, whatever came of them; of many the
  *     first few
+ * @param account of every sentence and cell
  */
 public record Facts(
     String document,
@@ -19,7 +21,8 @@ public record Facts(
     List<Section> sections,
     List<Citation> citations,
     List<Document.Gap> gaps,
-    List<Origin> glassNamed) {
+    List<Origin> glassNamed,
+    Account account) {
   public Facts {
     rows = List.copyOf(rows);
     rooms = List.copyOf(rooms);
@@ -35,6 +38,6 @@ public record Facts(
   }
 
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, gaps, glassNamed);
+    return new Facts(document, now, rooms, sections, citations, gaps, glassNamed, account);
   }
 }

@@ -315,7 +315,7 @@ final class OutlineParser {
       if (role != null && role.number().startsWith("07 9")
           || role != null && role.number().equals("Z22"))
         statements.replaceAll(OutlineParser::tileAtLarge);
-      return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements);
+      return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements, references);
     }
 
     private List<Statement> statements(

@@ -20,11 +20,7 @@ final class Parts {
    */
   record Part(String text, String lead, boolean exception, boolean sentence) {}
 
-  private static final Pattern SENTENCE =
-      Pattern.compile(
-          "(?<=[^\\s]{2}[.]|\\d [mh][.])(?<!\\b(?:approx|no|nos|vs|etc|incl|dim|fig|ref|e\\.g|i\\.e|mfr|mfg|mfrs|mfgr|deg|typ|equiv)\\.)(?<!\\b(?:min|max|ft|in|thk|nom|o\\.c)\\.(?!\\s+(?-i:[A-Z][a-z]{2})))\\s+(?=[A-Z(\\[\"])|;\\s*|\\n+",
-          Pattern.CASE_INSENSITIVE);
-  private static final Pattern UPPER_AFTER = Pattern.compile("^[A-Z(\\[\"]");
+  private static final Pattern SEMICOLON = Pattern.compile(";\\s*");
   private static final Pattern BUT =
       Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
   // "100 percent behind clear tile, and not less than 95 percent elsewhere" says two things.
@@ -65,19 +61,17 @@ final class Parts {
 
   private static List<Piece> sentences(String text) {
     List<Piece> out = new ArrayList<>();
-    boolean afterStop = false;
-    Matcher m = SENTENCE.matcher(text);
-    int from = 0;
-    while (m.find()) {
-      boolean hard = m.group().contains(";") || m.group().contains("\n");
-      if (!hard && !UPPER_AFTER.matcher(text.substring(m.end())).find()) continue;
-      if (!text.substring(from, m.start()).isBlank())
-        out.add(new Piece(text.substring(from, m.start()).trim(), afterStop));
-      afterStop = !hard;
-      from = m.end();
+    int before = 0;
+    for (Sentences.Sentence sentence : Sentences.of(text)) {
+      boolean first =
+          text.indexOf('\n', before) < 0 || text.indexOf('\n', before) > sentence.start();
+      before = sentence.end();
+      for (String item : SEMICOLON.split(sentence.text())) {
+        if (item.isBlank()) continue;
+        out.add(new Piece(item.trim(), first && !out.isEmpty()));
+        first = false;
+      }
     }
-    if (from < text.length() && !text.substring(from).isBlank())
-      out.add(new Piece(text.substring(from).trim(), afterStop));
     return out;
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
+import java.util.stream.Stream;
 
 /** A list of phrases of the vocabulary, ready to be looked for. */
 final class Phrases {
@@ -31,7 +32,8 @@ final class Phrases {
    *     that is not known
    * @param start of every text that is the phrase, in any case
    */
-  private record Phrase(Pattern pattern, int[] needed, String start, int length) {
+  private record Phrase(
+      Pattern pattern, int[] needed, String start, int length, List<String> named) {
     boolean mayBeIn(WordsHeld.Text text) {
       for (int word : needed) {
         if (text.holds(word)) return true;
@@ -86,6 +88,25 @@ final class Phrases {
 
   private static long bit(char c) {
     return 1L << Character.toLowerCase(Character.toUpperCase(c));
+  }
+
+  /** The words that the phrases are made of; of an expression those that it cannot do without. */
+  Stream<String> words() {
+    return Arrays.stream(phrases).flatMap(phrase -> phrase.named().stream());
+  }
+
+  /** The phrases that are words, and beginnings of words, as written. */
+  Stream<String> plain() {
+    return Arrays.stream(phrases)
+        .filter(phrase -> !phrase.start().isEmpty())
+        .map(phrase -> String.join(" ", phrase.named()));
+  }
+
+  /** Of the expressions the words that they cannot do without. */
+  Stream<String> ofExpressions() {
+    return Arrays.stream(phrases)
+        .filter(phrase -> phrase.start().isEmpty())
+        .flatMap(phrase -> phrase.named().stream());
   }
 
   boolean isEmpty() {
@@ -166,8 +187,9 @@ final class Phrases {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
       Pattern pattern = Pattern.compile(body, Pattern.CASE_INSENSITIVE);
-      int[] needed = Needed.by(body).stream().mapToInt(held::number).toArray();
-      return new Phrase(pattern, needed, "", 40);
+      List<String> named = Needed.by(body);
+      int[] needed = named.stream().mapToInt(held::number).toArray();
+      return new Phrase(pattern, needed, "", 40, named);
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
@@ -187,6 +209,7 @@ final class Phrases {
         Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
         new int[] {held.number(longest)},
         words.length == 0 ? "" : words[0],
-        phrase.length());
+        phrase.length(),
+        List.of(words));
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.model.Account;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Lately;
@@ -8,6 +9,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -22,12 +24,16 @@ public final class Recogniser {
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
   private final GlassMentions mentions;
+  private final SpanFinder spans;
+  private final SentenceLedger sentences;
   private final Lately<String, List<Citations.Found>> cited = new Lately<>();
 
   public Recogniser(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.finder = new StatementFinder(vocabulary);
     this.mentions = new GlassMentions(vocabulary);
+    this.spans = new SpanFinder(vocabulary);
+    this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder);
   }
@@ -52,6 +58,8 @@ public final class Recogniser {
       for (Clause clause : section.clauses())
         c.gaps.addAll(FigureGaps.of(vocabulary, clause.statements()));
     }
+    c.paragraphs.addAll(running);
+    sentences.into(c.accounting, c.paragraphs, c.sections);
     return new Facts(
         document.path(),
         c.rows,
@@ -59,7 +67,8 @@ public final class Recogniser {
         c.sections,
         citations(document, c.sections),
         c.gaps,
-        mentions.in(document, c.sections));
+        mentions.in(document, c.sections),
+        c.accounting.account());
   }
 
   List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
@@ -82,13 +91,20 @@ public final class Recogniser {
       c.rows.addAll(found.rows());
       c.rooms.addAll(found.rooms());
       c.gaps.addAll(found.gaps());
+      Set<Long> seen = new HashSet<>();
+      if (found.schedule()) {
+        String family = finder.familyIn(c.headingOver(running));
+        for (TableLedger ledger : found.ledgers()) ledger.into(c.accounting, spans, family, seen);
+      }
     }
     if (products || !found.schedule()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
       Table.Row names = names(t);
       for (Table.Row row : t.rows()) asText(t, row, row == names ? null : names, running);
     } else if (!found.notes().isEmpty()) {
+      c.paragraphs.addAll(found.notes());
       Section notes = outlineParser.notes(found.notes(), t.origin(), marks.mark());
       if (notes != null) c.sections.add(notes);
     }
@@ -177,6 +193,8 @@ public final class Recogniser {
     final List<ScheduleRow> rows = new ArrayList<>();
     final List<RoomUse> rooms = new ArrayList<>();
     final List<Section> sections = new ArrayList<>();
+    final List<Paragraph> paragraphs = new ArrayList<>();
+    final Accounting accounting = new Accounting();
     final List<Document.Gap> gaps;
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */

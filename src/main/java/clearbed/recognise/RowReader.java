@@ -3,6 +3,7 @@ package clearbed.recognise;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Document;
+import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Table;
 import java.util.ArrayList;
@@ -101,7 +102,8 @@ final class RowReader {
       Table.Row above,
       int tagColumn,
       CellMemo memo,
-      List<Document.Gap> gaps) {
+      List<Document.Gap> gaps,
+      CellFates fates) {
     List<Statement> out = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
@@ -115,6 +117,7 @@ final class RowReader {
               new Document.Gap(
                   table.origin(row.at(column.index())),
                   "repeats the cell above, but there is none"));
+          fates.cell(row.at(column.index()), column, Fate.NOT_UNDERSTOOD);
           continue;
         }
       }
@@ -123,8 +126,31 @@ final class RowReader {
       List<Statement> said = memo.of(column, read.text(), origin, () -> cell(origin, read, column));
       gaps.addAll(FigureGaps.of(vocabulary, said));
       out.addAll(said);
+      fates.cell(cell, column, fate(column, cell, said));
     }
     return out;
+  }
+
+  /** Takes what came of a cell. */
+  interface CellFates {
+    CellFates NOBODY = (cell, column, fate) -> {};
+
+    void cell(Table.Cell cell, Header.Column column, Fate fate);
+  }
+
+  private Fate fate(Header.Column column, Table.Cell cell, List<Statement> found) {
+    if (found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
+    boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
+    boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
+    if (!says || elsewhere || column.describes()) return Fate.CONTEXT;
+    return Fate.NOT_UNDERSTOOD;
+  }
+
+  /** Words in a column of figures or standards were kept, not understood. */
+  private static boolean understood(Header.Column column, Statement s) {
+    if (s.content() instanceof Content.NotUnderstood) return false;
+    return !(s.content() instanceof Content.Words)
+        || column.attribute() != null && column.attribute().kind() == Attribute.Kind.WORDS;
   }
 
   /** Bills of quantities have the unit of each quantity in a column of its own. */

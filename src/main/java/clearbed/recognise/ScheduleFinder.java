@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Document;
+import clearbed.model.Fate;
 import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
@@ -32,7 +33,8 @@ final class ScheduleFinder {
       List<RoomUse> rooms,
       List<Paragraph> notes,
       List<Document.Gap> gaps,
-      boolean schedule) {
+      boolean schedule,
+      List<TableLedger> ledgers) {
 
     /** Of tables on one grid; what stands over several of them is said once. */
     static Result joined(List<Result> results) {
@@ -41,7 +43,8 @@ final class ScheduleFinder {
           results.stream().flatMap(r -> r.rooms().stream()).toList(),
           results.stream().flatMap(r -> r.notes().stream()).distinct().toList(),
           results.stream().flatMap(r -> r.gaps().stream()).distinct().toList(),
-          results.stream().anyMatch(Result::schedule));
+          results.stream().anyMatch(Result::schedule),
+          results.stream().flatMap(r -> r.ledgers().stream()).toList());
     }
   }
 
@@ -125,7 +128,8 @@ final class ScheduleFinder {
 
   /** What is cut short or passed over is not told of rows that are read so late. */
   private List<Statement> late(Table places, Header under, Table.Row row, int tagColumn) {
-    return rowReader.statements(places, under, row, null, tagColumn, memo, new ArrayList<>());
+    return rowReader.statements(
+        places, under, row, null, tagColumn, memo, new ArrayList<>(), RowReader.CellFates.NOBODY);
   }
 
   /** Schedules that were kept, with so many unread rows in all. */
@@ -158,6 +162,7 @@ final class ScheduleFinder {
     private Unit noted;
     private Unit notedCentres;
     private boolean schedule;
+    private final TableLedger ledger;
 
     /**
      * @param family part of the work that the heading over the table speaks of, or empty
@@ -167,6 +172,7 @@ final class ScheduleFinder {
       this.document = document;
       this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
       this.family = family;
+      this.ledger = new TableLedger(table);
       this.packer = new Placed.Packer<>(PLACE, table.rows().size());
     }
 
@@ -182,14 +188,17 @@ final class ScheduleFinder {
         Header found = isData(row) ? null : Header.at(vocabulary, row, next, columns);
         if (found != null) {
           start(found, all, i);
-          for (int r = i; r < i + found.rows(); r++) remarks(all.get(r));
+          for (int r = i; r < i + found.rows(); r++) {
+            ledger.row(all.get(r), Fate.CONTEXT);
+            remarks(all.get(r));
+          }
           i += found.rows() - 1;
         } else {
           row(row);
         }
         lastRow = row.number();
       }
-      return new Result(rows, rooms, notes, FigureGaps.shortened(gaps), schedule);
+      return new Result(rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
     }
 
     private boolean isData(Table.Row row) {
@@ -201,6 +210,7 @@ final class ScheduleFinder {
 
     private void start(Header found, List<Table.Row> all, int at) {
       Header known = family.equals("movement") ? found.ofMovementJoints(vocabulary) : found;
+      ledger.header(known);
       Header noting =
           noted == null
               ? known
@@ -253,12 +263,14 @@ final class ScheduleFinder {
               || filled.stream().map(Table.Cell::text).distinct().count() == 1
                   && filled.get(0).columnSpan() > 1;
       if (header == null) {
+        ledger.row(row, Fate.CONTEXT);
         if (filled.size() <= 2) title(filled);
         else filled.forEach(this::note);
         remarks(row);
         return;
       }
       if (single && !looksLikeTag(filled.get(0).text())) {
+        ledger.row(row, Fate.CONTEXT);
         aside(row, filled.get(0));
         remarks(row);
         return;
@@ -266,6 +278,7 @@ final class ScheduleFinder {
       if (NOTE.matcher(filled.get(0).text().trim()).matches()
           && filled.size() <= 2
           && filled.get(filled.size() - 1).text().length() > 30) {
+        ledger.row(row, Fate.CONTEXT);
         note(filled.get(filled.size() - 1));
         remarks(row);
         return;
@@ -343,6 +356,10 @@ final class ScheduleFinder {
           any = true;
         }
       }
+      if (any || tagColumn < 0) {
+        ledger.rooms();
+        ledger.row(row, any ? Fate.READ : Fate.CONTEXT);
+      }
       return any || tagColumn < 0;
     }
 
@@ -356,6 +373,7 @@ final class ScheduleFinder {
               && !tagCell.text().isBlank()
               && !vocabulary.list("empty").matches(tagCell.text().trim());
       if (!tagged && material.isBlank()) {
+        ledger.unknown(written, header);
         gaps.add(
             new Document.Gap(
                 table.origin(row.cells().get(0)),
@@ -371,9 +389,12 @@ final class ScheduleFinder {
       String text = tagged ? once(tagCell.text()) : row.cells().get(0).text();
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
       boolean read = glass.is() || !glass.decided();
-      List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
+      List<String> tags = tagged ? tags(text, origin) : List.of(shortened(material));
+      if (!read) ledger.setAside(written, "not glass tile: " + glass.evidence());
+      ledger.tags(tags);
+      List<Statement> statements = read ? statements(row, glass.decided(), written) : List.of();
       Map<String, Origin> blanks = read ? blanks(row) : Map.of();
-      for (String tag : tagged ? tags(text, origin) : List.of(shortened(material))) {
+      for (String tag : tags) {
         rows.add(
             new ScheduleRow(
                 tag,
@@ -405,8 +426,12 @@ final class ScheduleFinder {
     }
 
     /** What an undecided row states is read when somebody asks for it. */
-    private List<Statement> statements(Table.Row row, boolean decided) {
-      if (decided || rowReader.isUnusual(row)) return statements(row, header, tagColumn, previous);
+    private List<Statement> statements(Table.Row row, boolean decided, Table.Row written) {
+      if (decided || rowReader.isUnusual(row)) {
+        ledger.columnless(written, header, tagColumn);
+        return statements(row, header, tagColumn, previous);
+      }
+      ledger.undecided(written, header, tagColumn);
       return later.statements(sparing(row));
     }
 
@@ -417,7 +442,8 @@ final class ScheduleFinder {
     }
 
     private List<Statement> statements(Table.Row row, Header under, int tags, Table.Row above) {
-      return packer.pack(rowReader.statements(table, under, row, above, tags, memo, gaps));
+      return packer.pack(
+          rowReader.statements(table, under, row, above, tags, memo, gaps, ledger::cell));
     }
 
     /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */

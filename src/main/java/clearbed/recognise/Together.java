@@ -24,6 +24,10 @@ final class Together {
     this.sets = List.copyOf(sets);
   }
 
+  List<Set> sets() {
+    return sets;
+  }
+
   /**
    * @param sentence in plain form
    */

@@ -16,9 +16,10 @@ final class BookSheets {
   static final String COVERAGE = "Coverage";
   static final String CALCULATIONS = "Calculations";
   static final String DOCUMENTS = "Documents";
+  static final String READING = "Reading";
 
   /** Each issue writes them anew. */
-  static final List<String> RENEWED = List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS);
+  static final List<String> RENEWED = List.of(SUMMARY, COVERAGE, CALCULATIONS, DOCUMENTS, READING);
 
   private final XSSFWorkbook book;
   private final Map<String, String> whole = new LinkedHashMap<>();
@@ -90,7 +91,14 @@ final class BookSheets {
   /** Ours first, then what people added, in their order. */
   private void order() {
     List<String> ours =
-        List.of(SUMMARY, Headers.FINDINGS, COVERAGE, Headers.QUESTIONS, CALCULATIONS, DOCUMENTS);
+        List.of(
+            SUMMARY,
+            Headers.FINDINGS,
+            COVERAGE,
+            Headers.QUESTIONS,
+            CALCULATIONS,
+            DOCUMENTS,
+            READING);
     for (int i = 0; i < ours.size(); i++) book.setSheetOrder(ours.get(i), i);
     for (Sheet sheet : book) sheet.setSelected(false);
     book.setActiveSheet(0);

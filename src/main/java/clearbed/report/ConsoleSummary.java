@@ -4,6 +4,7 @@ import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.OneLine;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
 import java.util.ArrayList;
@@ -40,6 +41,7 @@ public final class ConsoleSummary {
    */
   public static String text(Report report, int width, int height, boolean colour, String next) {
     ConsoleSummary summary = new ConsoleSummary(width, height, colour);
+    summary.reading(report.reading());
     summary.totals(report);
     summary.unread(report.documents());
     summary.entries(report);
@@ -48,6 +50,25 @@ public final class ConsoleSummary {
       summary.wrap("", next);
     }
     return String.join("\n", summary.lines) + "\n";
+  }
+
+  /** First what was read, and what was not. */
+  private void reading(ReadingAccount reading) {
+    int units = reading.sentences().all() + reading.cells().all();
+    if (units == 0) return;
+    long schedules =
+        reading.tables().stream().filter(table -> !table.takenFor().equals("none")).count();
+    StringBuilder line = new StringBuilder("Read: ");
+    line.append(Words.count(reading.tables().size(), "table"));
+    if (!reading.tables().isEmpty())
+      line.append(", ").append(schedules).append(" taken for schedules");
+    line.append(", ").append(Words.count(reading.sentences().all(), "sentence"));
+    line.append(". Not understood: ");
+    line.append(Words.count(reading.cells().notUnderstood(), "cell"));
+    line.append(" in ").append(Words.count(reading.columnsNotUnderstood(), "column"));
+    line.append(", ").append(Words.count(reading.sentences().notUnderstood(), "sentence"));
+    line.append("; see the sheet Reading.");
+    wrap("", line.toString());
   }
 
   private void totals(Report report) {

@@ -190,10 +190,11 @@ final class CoverageSheet {
   private static int rank(Verdict verdict) {
     return switch (verdict.outcome()) {
       case FINDING -> 0;
-      case UNDECIDED -> 1;
-      case SUPPRESSED -> 2;
-      case SATISFIED -> 3;
-      case NOT_APPLICABLE -> 4;
+      case UNREAD -> 1;
+      case UNDECIDED -> 2;
+      case SUPPRESSED -> 3;
+      case SATISFIED -> 4;
+      case NOT_APPLICABLE -> 5;
     };
   }
 }

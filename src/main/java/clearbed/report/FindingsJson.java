@@ -2,12 +2,14 @@ package clearbed.report;
 
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
+import clearbed.model.Account;
 import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -81,6 +83,9 @@ public final class FindingsJson {
     findings("findings", report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList());
     findings(
         "suppressed", report.findings().stream().filter(f -> !f.suppressed().isEmpty()).toList());
+    json.writeObjectFieldStart("reading");
+    reading(report.reading());
+    json.writeEndObject();
     json.writeArrayFieldStart("calculations");
     for (Calculation calculation : report.calculations()) calculation(calculation);
     json.writeEndArray();
@@ -225,6 +230,74 @@ public final class FindingsJson {
     promised("source", finding.source());
     text("suppressed", finding.suppressed());
     json.writeEndObject();
+  }
+
+  private void reading(ReadingAccount reading) throws IOException {
+    tally("sentences", reading.sentences());
+    tally("cells", reading.cells());
+    json.writeArrayFieldStart("tables");
+    for (Account.TableAccount table : reading.tables()) {
+      json.writeStartObject();
+      origin("origin", table.origin());
+      promised("takenFor", table.takenFor());
+      json.writeArrayFieldStart("columns");
+      for (Account.Column column : table.columns()) {
+        json.writeStartObject();
+        promised("heading", column.heading());
+        promised("as", column.as());
+        promised("evidence", column.evidence());
+        text("unit", column.unit());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("notUnderstood");
+    for (ReadingAccount.NotUnderstood words : reading.notUnderstood()) {
+      json.writeStartObject();
+      origin("origin", words.words().origin());
+      text("heading", words.words().samples().isEmpty() ? "" : words.words().text());
+      array("couldAnswer", words.couldAnswer());
+      array("tags", words.tags());
+      texts("samples", words.words().samples());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("setAside");
+    for (Account.SetAside aside : reading.setAside()) {
+      json.writeStartObject();
+      origin("origin", aside.origin());
+      promised("why", aside.why());
+      json.writeNumberField("count", aside.count());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("undecided");
+    for (ReadingAccount.Undecided undecided : reading.undecided()) {
+      json.writeStartObject();
+      promised("tag", undecided.tag());
+      origin("origin", undecided.origin());
+      array("for", undecided.speaksFor());
+      array("against", undecided.speaksAgainst());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void tally(String name, Account.Tally tally) throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("read", tally.read());
+    json.writeNumberField("context", tally.context());
+    json.writeNumberField("setAside", tally.setAside());
+    json.writeNumberField("notUnderstood", tally.notUnderstood());
+    json.writeEndObject();
+  }
+
+  private void array(String name, List<String> texts) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) json.writeString(text);
+    json.writeEndArray();
   }
 
   private void calculation(Calculation calculation) throws IOException {

@@ -147,7 +147,8 @@ public record Carry(Report report, QuestionLog log) {
           findings,
           report.verdicts(),
           report.calculations(),
-          report.checks());
+          report.checks(),
+          report.reading());
     }
   }
 }

@@ -86,7 +86,13 @@ class FindingsWorkbookTest {
       }
       assertThat(visible)
           .containsExactly(
-              "Summary", "Findings", "Coverage", "Questions", "Calculations", "Documents");
+              "Summary",
+              "Findings",
+              "Coverage",
+              "Questions",
+              "Calculations",
+              "Documents",
+              "Reading");
       assertThat(book.getActiveSheetIndex()).isZero();
     }
   }

@@ -1,0 +1,99 @@
+package clearbed.check;
+
+import clearbed.model.Account;
+import clearbed.model.Entry;
+import clearbed.recognise.Attribute;
+import clearbed.recognise.Citations;
+import clearbed.recognise.Facts;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import clearbed.resolve.Project;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The words of the set that were not understood, by the attributes that they likely state. */
+final class UnreadWords {
+  private final Vocabulary vocabulary;
+  private final Map<String, String> glass = new LinkedHashMap<>();
+  private final List<Account.Unread> all = new ArrayList<>();
+  private final Map<String, List<Account.Unread>> byAttribute = new HashMap<>();
+
+  UnreadWords(Project project, Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    project.glass().forEach(e -> glass.put(Tags.key(e.tag()), e.tag()));
+    for (Facts facts : project.facts()) {
+      for (Account.Unread words : facts.account().unread()) {
+        if (!concerns(words)) continue;
+        all.add(words);
+        for (String attribute : words.likely())
+          byAttribute.computeIfAbsent(attribute, a -> new ArrayList<>()).add(words);
+      }
+    }
+  }
+
+  List<Account.Unread> all() {
+    return all;
+  }
+
+  /** What might state for an entry what a rule asks for; empty when nothing might. */
+  List<Account.Unread> thatMightAnswer(Rule rule, Entry entry) {
+    List<Account.Unread> out = new ArrayList<>();
+    for (String attribute : attributes(rule)) {
+      for (Account.Unread words : byAttribute.getOrDefault(attribute, List.of())) {
+        if (reaches(words, entry) && !out.contains(words)) out.add(words);
+      }
+    }
+    return out;
+  }
+
+  private static Set<String> attributes(Rule rule) {
+    Set<String> out = new LinkedHashSet<>();
+    if (!rule.attribute().isEmpty()) out.add(rule.attribute());
+    out.addAll(rule.instead());
+    return out;
+  }
+
+  /** Words under the tag of some other tile are that tile's. */
+  private boolean concerns(Account.Unread words) {
+    return words.tags().isEmpty() || !tags(words).isEmpty() || glass.isEmpty();
+  }
+
+  private boolean reaches(Account.Unread words, Entry entry) {
+    Set<String> tags = tags(words);
+    return tags.isEmpty() || tags.contains(entry.tag());
+  }
+
+  /** The glass tiles that the words name. */
+  Set<String> tags(Account.Unread words) {
+    return words.tags().stream()
+        .map(tag -> glass.get(Tags.key(tag)))
+        .filter(Objects::nonNull)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The checks that the words might answer. */
+  List<String> couldAnswer(Account.Unread words, List<Rule> rules) {
+    Set<String> out = new LinkedHashSet<>();
+    for (Rule rule : rules) {
+      if (attributes(rule).stream().anyMatch(words.attributes()::contains))
+        out.add(rule.reportedAs());
+    }
+    String text = words.text() + " " + String.join(" ", words.samples());
+    boolean single =
+        words.attributes().stream()
+            .anyMatch(id -> vocabulary.attribute(id).map(Attribute::single).orElse(false));
+    if (single) out.add("conflict");
+    if (!words.tags().isEmpty() || !Tags.inOpening(text).isEmpty())
+      out.addAll(List.of("unscheduled-tag", "unspecified-tag"));
+    if (!Citations.find(text).isEmpty())
+      out.addAll(List.of("withdrawn-standard", "unlisted-standard", "unused-standard"));
+    return List.copyOf(out);
+  }
+}

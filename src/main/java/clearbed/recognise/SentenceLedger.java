@@ -1,0 +1,148 @@
+package clearbed.recognise;
+
+import clearbed.model.Account;
+import clearbed.model.Fate;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Says of each sentence of running text what came of it. */
+final class SentenceLedger {
+  private static final int LONGEST_LEAD = 60;
+
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+  private final SpanFinder spans;
+  private final GlassWords glass;
+
+  SentenceLedger(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+    this.vocabulary = vocabulary;
+    this.finder = finder;
+    this.spans = spans;
+    this.glass = new GlassWords(vocabulary);
+  }
+
+  private record Place(String sheet, String cell, Integer page, Integer paragraph) {
+    static Place of(Origin o) {
+      return new Place(o.sheet(), o.cell(), o.page(), o.paragraph());
+    }
+  }
+
+  private record InSection(Section section, Clause clause) {}
+
+  /** What came of a sentence, with the reason where it is set aside. */
+  private record Ending(Fate fate, String why, SpanFinder.Candidates could) {
+    static Ending of(Fate fate) {
+      return new Ending(fate, "", null);
+    }
+
+    static Ending aside(String why) {
+      return new Ending(Fate.SET_ASIDE, why, null);
+    }
+  }
+
+  void into(Accounting accounting, List<Paragraph> paragraphs, List<Section> sections) {
+    Map<Place, InSection> clauses = new HashMap<>();
+    Set<Section> onGlass = new HashSet<>();
+    for (Section section : sections) {
+      if (speaksOfGlass(section)) onGlass.add(section);
+      for (Clause clause : section.clauses())
+        clauses.put(Place.of(clause.origin()), new InSection(section, clause));
+    }
+    for (Paragraph p : paragraphs) {
+      InSection in = clauses.get(Place.of(p.origin()));
+      String text = PlainText.of(p.text());
+      for (Sentences.Sentence sentence : Sentences.of(text)) {
+        Ending ending = ending(p, in, sentence.text(), text, onGlass);
+        accounting.sentence(ending.fate());
+        if (ending.fate() == Fate.SET_ASIDE) {
+          String under = in == null ? "" : in.section().name();
+          accounting.setAside(p.origin(), under, ending.why(), 1);
+        } else if (ending.fate() == Fate.NOT_UNDERSTOOD) {
+          accounting.unread(unread(p, in, sentence.text(), ending));
+        }
+      }
+    }
+  }
+
+  private boolean speaksOfGlass(Section section) {
+    return glass.asserted(section.title()) != null
+        || section.clauses().stream().anyMatch(c -> c.limits().glass());
+  }
+
+  private Ending ending(
+      Paragraph p, InSection in, String sentence, String paragraph, Set<Section> onGlass) {
+    if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER)
+      return Ending.aside("page header or footer");
+    if (in == null) return Ending.of(Fate.CONTEXT);
+    Clause clause = in.clause();
+    if (read(clause, sentence)) return Ending.of(Fate.READ);
+    Outline.Label label = Outline.label(p, paragraph.trim());
+    if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
+    if (clause.listsReferences()) return Ending.aside("list of references or related work");
+    if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
+    if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
+    if (title(sentence)) return Ending.of(Fate.CONTEXT);
+    SpanFinder.Candidates could =
+        spans
+            .couldState(sentence, finder.familyIn(clause.heading()))
+            .within(id -> mayState(in.section(), id));
+    if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
+    return new Ending(Fate.NOT_UNDERSTOOD, "", could);
+  }
+
+  private static boolean read(Clause clause, String sentence) {
+    return clause.statements().stream()
+        .map(Statement::asWritten)
+        .anyMatch(written -> sentence.contains(written) || written.contains(sentence));
+  }
+
+  private boolean mayState(Section section, String attribute) {
+    return section.speaksForAll()
+        || vocabulary
+            .attribute(attribute)
+            .map(a -> section.families().contains(a.family()))
+            .orElse(false);
+  }
+
+  /** Words over others: short, without a full stop, a colon within, a figure or a standard. */
+  private boolean title(String sentence) {
+    if (sentence.endsWith(":")) return true;
+    boolean open = sentence.endsWith(".") || sentence.contains(": ");
+    return sentence.length() < LONGEST_LEAD
+        && !open
+        && spans.in(sentence).stream()
+            .noneMatch(
+                s ->
+                    s instanceof Span.Figure
+                        || s instanceof Span.Standard
+                        || s instanceof Span.ClassCode
+                        || s instanceof Span.Modality);
+  }
+
+  /** A section on tile, notes beside it, whatever names glass tile, and all below such a title. */
+  private static boolean inReach(InSection in, Set<Section> onGlass) {
+    return in.section().article()
+        || onGlass.contains(in.section())
+        || in.clause().limits().glass()
+        || in.section().notes() && TileWords.tile(in.clause().text());
+  }
+
+  private static Account.Unread unread(Paragraph p, InSection in, String sentence, Ending ending) {
+    Set<String> tags = new TreeSet<>(in.clause().limits().tags());
+    String article = in.clause().heading().isEmpty() ? in.section().name() : in.clause().heading();
+    return new Account.Unread(
+        in.clause().origin().withText(sentence),
+        article,
+        sentence,
+        List.copyOf(ending.could().all()),
+        List.copyOf(ending.could().likely()),
+        List.copyOf(tags),
+        List.of());
+  }
+}

