@@ -132,14 +132,14 @@ final class Lexicon {
     List<Set<String>> groups = new ArrayList<>();
     for (Phrases group : set.groups()) {
       Set<String> stems = new HashSet<>();
-      group.words().forEach(w -> split(w).forEach(word -> stems.add(Stems.of(stemmer, word))));
+      group.words().forEach(w -> split(w).forEach(word -> stems.add(Stems.stem(stemmer, word))));
       if (!stems.isEmpty()) groups.add(stems);
     }
     if (groups.size() >= 2) cue(new Cue(attribute, groups, 1));
   }
 
   private String stem(EnglishStemmer stemmer, String word, String attribute) {
-    String stem = Stems.of(stemmer, word);
+    String stem = Stems.stem(stemmer, word);
     attributesByStem.computeIfAbsent(stem, s -> new TreeSet<>()).add(attribute);
     words.computeIfAbsent(word.charAt(0), c -> new TreeMap<>()).put(word, stem);
     return stem;

@@ -34,9 +34,6 @@ sealed interface Span {
   /** A value that an attribute has a word for. */
   record Term(int start, int end, String attribute, String term) implements Span {}
 
-  /** A word that points to attributes. */
-  record Property(int start, int end, Set<String> attributes) implements Span {}
-
   /** A word that requires, permits, denies or excepts. */
   record Modality(int start, int end, String mode) implements Span {}
 

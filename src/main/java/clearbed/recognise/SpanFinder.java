@@ -88,10 +88,6 @@ final class SpanFinder {
             m ->
                 out.add(
                     new Span.Amendment(m.start(), m.end(), m.group().toLowerCase(Locale.ROOT))));
-    for (Stems.Word word : Stems.of(text)) {
-      Map<String, Double> to = lexicon.pointedTo(List.of(word));
-      if (!to.isEmpty()) out.add(new Span.Property(word.start(), word.end(), to.keySet()));
-    }
     out.sort(Comparator.comparingInt(Span::start).thenComparingInt(Span::end));
     return out;
   }

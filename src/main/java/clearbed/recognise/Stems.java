@@ -9,11 +9,7 @@ import org.tartarus.snowball.ext.EnglishStemmer;
 
 /** The words of a text, each with the stem that its forms share. */
 final class Stems {
-  /**
-   * A word.
-   *
-   * @param short form that a stop or only capitals and no vowel may make of a longer word
-   */
+  /** A word; offsets are of the text that it stands in. */
   record Word(int start, int end, String text, String stem) {}
 
   private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}']{0,40}");
@@ -32,11 +28,7 @@ final class Stems {
     return words;
   }
 
-  static String of(EnglishStemmer stemmer, String word) {
-    return stem(stemmer, word);
-  }
-
-  private static String stem(EnglishStemmer stemmer, String word) {
+  static String stem(EnglishStemmer stemmer, String word) {
     stemmer.setCurrent(word.toLowerCase(Locale.ROOT));
     stemmer.stem();
     return stemmer.getCurrent();
