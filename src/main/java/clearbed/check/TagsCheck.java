@@ -97,9 +97,8 @@ final class TagsCheck implements SetComputation {
   /** The tags that a clause specifies as tiles: it opens with them, or says what they are like. */
   private static Set<String> products(Clause clause) {
     Set<String> out = new TreeSet<>();
-    for (String tag : clause.limits().tags()) {
-      if (Tags.opens(tag, clause.text())) out.add(Tags.key(tag));
-    }
+    if (clause.subject().specified() && clause.subject().own())
+      clause.subject().tags().forEach(tag -> out.add(Tags.key(tag)));
     clause.statements().stream()
         .filter(s -> s.attribute().startsWith("tile.standard") || s.attribute().equals("tile.size"))
         .forEach(s -> s.limits().tags().forEach(tag -> out.add(Tags.key(tag))));

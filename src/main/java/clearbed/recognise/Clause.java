@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
  * @param heading title of the article it stands under
  * @param limits its own and those of what it stands under
  * @param listed true when it stands in a list of references or related work
+ * @param subject the tiles that it is about
  */
 public record Clause(
     String number,
@@ -20,7 +21,8 @@ public record Clause(
     String text,
     Limits limits,
     List<Statement> statements,
-    boolean listed) {
+    boolean listed,
+    Subject subject) {
   private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
 
   public Clause {
@@ -34,7 +36,7 @@ public record Clause(
 
   /** As what people say of a document, whose words ask and require nothing. */
   Clause asRemark() {
-    return new Clause(number, heading, origin, "", limits, leftOpen(), listed);
+    return new Clause(number, heading, origin, "", limits, leftOpen(), listed, subject);
   }
 
   /** True when it stands in a list of references, by the titles above it. */

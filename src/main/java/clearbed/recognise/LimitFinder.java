@@ -32,6 +32,8 @@ final class LimitFinder {
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern MEASURED =
+      Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
   private static final Pattern LIST_OF_PLACES =
       Pattern.compile(
           "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
@@ -121,6 +123,26 @@ final class LimitFinder {
     return tags;
   }
 
+  /** A list of tags and where it stands. */
+  record TagsAt(List<String> tags, int start, int end) {}
+
+  /** The first tags of a text, ranges spelt out, letter for letter; null when there are none. */
+  static TagsAt firstTags(String text) {
+    if (!mayHaveTags(text)) return null;
+    List<Citations.Found> cited = Citations.mayCite(text) ? Citations.find(text) : List.of();
+    Matcher m = TAG.matcher(text);
+    while (m.find()) {
+      int at = m.start();
+      boolean standard = cited.stream().anyMatch(c -> c.start() <= at && at < c.end());
+      if (standard || !isTag(m, text)) continue;
+      TagList.Found list = TagList.inText(text, m.start());
+      return list == null
+          ? new TagsAt(List.of(m.group()), m.start(), m.end())
+          : new TagsAt(list.tags(), m.start(), list.end());
+    }
+    return null;
+  }
+
   /** A range of tags that stands for its ends alone, as there are too many between; or empty. */
   static String unspelt(String text) {
     if (!mayHaveTags(text)) return "";
@@ -155,7 +177,12 @@ final class LimitFinder {
   private static boolean isTag(Matcher m, String text) {
     boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
     String before = text.substring(Math.max(0, m.start() - 6), m.start());
+    // "Build a 4 ft panel", in capitals.
+    boolean measured =
+        m.group().indexOf(' ') > 0
+            && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
     return !isoClass
+        && !measured
         && !NO_MARK.matcher(m.group()).matches()
         && !PUBLISHER.matcher(before).matches();
   }

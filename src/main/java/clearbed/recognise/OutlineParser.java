@@ -39,6 +39,7 @@ final class OutlineParser {
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
   private final RowReader rowReader;
+  private final SubjectFinder subjectFinder;
   private final Wordings wordings;
   private final Lately<String, Optional<Property>> properties = new Lately<>();
 
@@ -47,6 +48,7 @@ final class OutlineParser {
     this.finder = finder;
     this.limitFinder = new LimitFinder(vocabulary);
     this.rowReader = new RowReader(vocabulary, finder);
+    this.subjectFinder = new SubjectFinder(vocabulary, finder);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
   }
 
@@ -315,7 +317,22 @@ final class OutlineParser {
       if (role != null && role.number().startsWith("07 9")
           || role != null && role.number().equals("Z22"))
         statements.replaceAll(OutlineParser::tileAtLarge);
-      return new Clause(cite, headingOf(p), at, p.text(), own.limits(), statements, references);
+      return new Clause(
+          cite, headingOf(p), at, p.text(), own.limits(), statements, references, subject(p));
+    }
+
+    private Subject subject(Pending p) {
+      List<String> above =
+          p.path().stream()
+              .limit(p.path().size() - 1L)
+              .map(n -> n.wording().subjects())
+              .filter(tags -> !tags.isEmpty())
+              .reduce(List.of(), (outer, inner) -> inner);
+      String words = p.text();
+      List<String> own = p.own().wording().subjects();
+      boolean names = own.isEmpty() && p.own().wording().tagged();
+      List<String> mentioned = names ? List.copyOf(LimitFinder.tags(words)) : List.of();
+      return subjectFinder.of(words, own, above, mentioned);
     }
 
     private List<Statement> statements(

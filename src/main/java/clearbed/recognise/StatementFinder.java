@@ -114,18 +114,7 @@ final class StatementFinder {
 
   /** The part of the work a text speaks of first, or empty. */
   String familyIn(String text) {
-    String best = "";
-    int at = Integer.MAX_VALUE;
-    for (Map.Entry<String, Phrases> family : vocabulary.families().entrySet()) {
-      Phrases.Hit hit = family.getValue().first(text);
-      if (hit != null && (hit.start() < at)) {
-        // "Glass tile mortar" speaks of the mortar: the tile is what it is for.
-        if (family.getKey().equals("tile") && !best.isEmpty()) continue;
-        best = family.getKey();
-        at = family.getKey().equals("tile") ? Integer.MAX_VALUE : hit.start();
-      }
-    }
-    return best;
+    return vocabulary.family(text).orElse("");
   }
 
   /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */

@@ -12,9 +12,6 @@ public final class Tags {
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
-  private static final Pattern LABEL = Pattern.compile("^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?");
-  private static final Pattern FIRST = Pattern.compile(MARK + "\\b.*", Pattern.DOTALL);
-  private static final Pattern ENDED = Pattern.compile("\\s*(?:[:,;-]|$)");
 
   // An addendum says "Add tile GT-9: ..."
   private static final Pattern ADDS =
@@ -45,24 +42,14 @@ public final class Tags {
     return BEHIND_PREFIX.matcher(key).replaceAll("");
   }
 
-  /**
-   * True when the clause begins with the tag, or a list or range with it, as the thing it
-   * describes: {@code A. GT-4: ...}, {@code GT-4 thru GT-6, ...}.
-   */
-  public static boolean opens(String tag, String text) {
-    String words = ADDS.matcher(PlainText.of(text)).replaceFirst("");
-    String plain = LABEL.matcher(words).replaceFirst("");
-    if (!FIRST.matcher(plain).matches()) return false;
-    TagList.Found list = TagList.inText(plain, 0);
-    if (list == null) return false;
-    if (!ENDED.matcher(plain).region(list.end(), plain.length()).lookingAt()) return false;
-    String key = key(tag);
-    return list.tags().stream().anyMatch(each -> key(each).equals(key));
-  }
-
   /** True when the text is tags and nothing else. */
   static boolean alone(String text) {
     return TagList.inCell(text) != null;
+  }
+
+  /** True when it is a mark of letters and figures, and no description. */
+  public static boolean isMark(String tag) {
+    return ScheduleFinder.looksLikeTag(PlainText.of(tag));
   }
 
   /** True when the clause adds a tile to those scheduled elsewhere. */

@@ -61,8 +61,14 @@ public final class Vocabulary {
     attributes = attributes(file("attributes").get("attributes"), words.get("groups"));
     otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
-        List.of("glassTile", "glassTileAbroad", "glassAlone", "notTile", "namedOnly"))
-      language.put(list, phrases(materials.get(list)));
+        List.of(
+            "glassTile",
+            "glassTileAbroad",
+            "glassAlone",
+            "behindGlass",
+            "notTile",
+            "namedOnly",
+            "otherFinish")) language.put(list, phrases(materials.get(list)));
     sections(file("sections"));
     for (ConfigNode standard : file("standards").get("standards").items()) standard(standard);
     for (ConfigNode list : words.get("negation").entries())
@@ -169,6 +175,24 @@ public final class Vocabulary {
         && otherTile.values().stream()
             .map(other -> other.first(plain))
             .allMatch(hit -> hit == null || hit.start() > glass.start());
+  }
+
+  /**
+   * Part of the work that a text speaks of: the first named, and tile only where no other is, as
+   * the tile is what mortar or grout are for.
+   */
+  public Optional<String> family(String text) {
+    String best = "";
+    int at = Integer.MAX_VALUE;
+    for (Map.Entry<String, Phrases> family : families.entrySet()) {
+      Phrases.Hit hit = family.getValue().first(text);
+      if (hit == null || hit.start() >= at) continue;
+      boolean tile = family.getKey().equals("tile");
+      if (tile && !best.isEmpty()) continue;
+      best = family.getKey();
+      at = tile ? Integer.MAX_VALUE : hit.start();
+    }
+    return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
   Map<String, Phrases> families() {

@@ -20,6 +20,7 @@ final class Wordings {
    * @param lead the words that name the subject of what follows, or empty
    * @param limits of the lead
    * @param family part of the work that the lead speaks of, or empty
+   * @param subjects tags that it opens with, as written
    * @param tagged true when it names tags
    * @param glassTile true when it can stand over others and opens with words on glass tile
    * @param tileWork true when it speaks of tile or its grout
@@ -33,6 +34,7 @@ final class Wordings {
       String lead,
       Limits limits,
       String family,
+      List<String> subjects,
       boolean tagged,
       boolean glassTile,
       boolean tileWork,
@@ -60,6 +62,7 @@ final class Wordings {
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
+  private final SubjectFinder subjectFinder;
   private final List<Attribute> titledWorks;
   private final Lately<Key, Wording> known = new Lately<>();
 
@@ -67,6 +70,7 @@ final class Wordings {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.limitFinder = limitFinder;
+    this.subjectFinder = new SubjectFinder(vocabulary, finder);
     this.titledWorks =
         TITLED_WORKS.stream().flatMap(id -> vocabulary.attribute(id).stream()).toList();
   }
@@ -104,6 +108,7 @@ final class Wordings {
         lead,
         limitFinder.of(lead, true),
         lead.isEmpty() ? "" : finder.familyIn(subject),
+        subjectFinder.named(words, heading),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
         TileWords.tileWork(words),

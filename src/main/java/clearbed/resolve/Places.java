@@ -5,10 +5,12 @@ import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.Clause;
+import clearbed.recognise.Tags;
 import clearbed.recognise.TermReader;
 import clearbed.recognise.Vocabulary;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +19,8 @@ import java.util.regex.Pattern;
  * Works out exposure, surface and footwear from room names where the documents do not state them.
  */
 final class Places {
+  private static final Pattern WORDS = Pattern.compile("[^\\p{L}]+");
+  private static final String EXPOSURE = "location.exposure";
   private static final String FOOTWEAR = "location.footwear";
 
   // "Place: pool walls, submerged."
@@ -34,7 +38,7 @@ final class Places {
   void derive(Draft draft) {
     List<Value> places =
         draft.values.stream().filter(v -> v.attribute().startsWith("location.")).toList();
-    for (String attribute : List.of("location.exposure", "location.surface", FOOTWEAR)) {
+    for (String attribute : List.of(EXPOSURE, "location.surface", FOOTWEAR)) {
       if (!draft.terms(attribute).isEmpty()) continue;
       for (Value v : places) {
         // "Wet, barefoot" is an exposure by its own word, and says more.
@@ -46,8 +50,34 @@ final class Places {
         for (String term : terms.in(attribute, v.asWritten()))
           draft.add(draft.derived(attribute, term, v));
       }
+      if (draft.terms(attribute).isEmpty()) titled(draft, attribute);
       if (!draft.scheduled) product(draft, attribute);
     }
+  }
+
+  /** "2.1 TYPE GM-A - LAP POOL WALLS, SUBMERGED" places the tile. */
+  private void titled(Draft draft, String attribute) {
+    for (Clause clause : draft.about) {
+      String title = clause.heading();
+      if (title.isEmpty() || !isTitle(draft, title)) continue;
+      Set<String> named = terms.in(attribute, title);
+      if (attribute.equals(EXPOSURE)) named = outright(named, title);
+      for (String term : named) add(draft, attribute, term, title, clause.origin());
+      return;
+    }
+  }
+
+  /** "Pool hall, north wall, damp": of a place that is called damp the room tells nothing more. */
+  private static Set<String> outright(Set<String> terms, String words) {
+    Set<String> said = new LinkedHashSet<>(terms);
+    List<String> own = List.of(WORDS.split(words.toLowerCase(Locale.ROOT)));
+    said.retainAll(own);
+    return said.isEmpty() ? terms : said;
+  }
+
+  private static boolean isTitle(Draft draft, String title) {
+    return draft.tag.equalsIgnoreCase(title)
+        || Tags.inOpening(title).stream().anyMatch(tag -> Tags.key(tag).equals(draft.key));
   }
 
   /** A tile that no schedule places may be placed by the opening of its product clause. */

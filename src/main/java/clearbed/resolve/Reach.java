@@ -20,11 +20,14 @@ final class Reach {
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
+  private final Set<String> prefixes;
   private final Map<Set<String>, Set<String>> named = new ConcurrentHashMap<>();
 
   Reach(Vocabulary vocabulary, Set<String> tags) {
     this.vocabulary = vocabulary;
     this.tags = tags;
+    this.prefixes =
+        tags.stream().map(Tags::prefix).filter(p -> p.length() > 1).collect(Collectors.toSet());
   }
 
   /** How closely the limits fit the entry, the more the closer; {@link #NOT} when they do not. */
@@ -47,12 +50,19 @@ final class Reach {
     return !named(limits).isEmpty();
   }
 
-  /** The tags of the set that the limits name. */
+  /**
+   * The tags of the set that the limits name; one like them that nobody specifies is a tile by
+   * itself, whose words are no other's.
+   */
   Set<String> named(Limits limits) {
     if (limits.tags().isEmpty()) return Set.of();
     return named.computeIfAbsent(
         limits.tags(),
-        all -> all.stream().map(Tags::key).filter(tags::contains).collect(Collectors.toSet()));
+        all -> all.stream().map(Tags::key).filter(this::isTag).collect(Collectors.toSet()));
+  }
+
+  private boolean isTag(String key) {
+    return tags.contains(key) || prefixes.contains(Tags.prefix(key));
   }
 
   private int places(Limits limits, Draft entry) {

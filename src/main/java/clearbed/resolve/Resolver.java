@@ -59,13 +59,15 @@ public final class Resolver {
   public Project resolve(List<Facts> facts, List<ProjectFact> known) {
     Map<String, Draft> drafts = new LinkedHashMap<>();
     rows(facts, drafts);
-    new Products(vocabulary, facts, drafts).add();
+    SpecifiedProducts products = new SpecifiedProducts(vocabulary, facts, drafts);
+    products.add();
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
+    tags.addAll(products.subjects());
     Reach reach = new Reach(vocabulary, tags);
     Sayings sayings =
-        new Sayings(facts, reach, this::mayState, (section, s) -> value(section, s, reach));
+        new Sayings(facts, reach, products.owned(), this::mayState, (s, st) -> value(s, st, reach));
     Placed.Packer<Value> packer =
         new Placed.Packer<>(
             new Placed.Place<>(Value::origin, Value::at),

@@ -29,12 +29,14 @@ final class Sayings {
   private final Map<String, List<Saying>> byTag = new HashMap<>();
 
   /**
+   * @param owned keys of the entries that clauses speak of alone, by their title
    * @param mayState whether a section may state a thing without naming a tag
    * @param value of a statement in a section
    */
   Sayings(
       List<Facts> facts,
       Reach reach,
+      Map<Clause, String> owned,
       BiPredicate<Section, Statement> mayState,
       BiFunction<Section, Statement, Value> value) {
     int at = 0;
@@ -43,7 +45,8 @@ final class Sayings {
         for (Clause clause : section.clauses()) {
           for (Statement s : clause.statements()) {
             if (s.attribute().equals("text")) continue;
-            Set<String> tags = reach.named(s.limits());
+            String owner = owned.get(clause);
+            Set<String> tags = owner == null ? reach.named(s.limits()) : Set.of(owner);
             if (tags.isEmpty() && !mayState.test(section, s)) continue;
             Saying saying = new Saying(at++, s, value.apply(section, s));
             for (String tag : tags) byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(saying);

@@ -1,0 +1,79 @@
+package clearbed.recognise;
+
+import java.util.List;
+import java.util.Set;
+
+/** Finds the tags that a clause is about, and whether it makes glass tile of them. */
+final class SubjectFinder {
+  /** The tags stand this close to the beginning, in characters: "Glass mosaic, type GM-3, ...". */
+  private static final int OPENING = 60;
+
+  /** A title may come to its tags later: "GLASS MOSAIC TO THE WALLS OF THE STEAM ROOM (WF-04)". */
+  private static final int TITLE = 120;
+
+  /** What a tile is called stands this close behind its tags, or the beginning. */
+  private static final int CALLED = 60;
+
+  private static final Set<String> TILE = Set.of("", "tile");
+
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+
+  SubjectFinder(Vocabulary vocabulary, StatementFinder finder) {
+    this.vocabulary = vocabulary;
+    this.finder = finder;
+  }
+
+  /**
+   * The tags that the words open with, as written; empty when they open with something else.
+   *
+   * @param heading true for a title, which may name its tags anywhere
+   */
+  List<String> named(String words, boolean heading) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    if (first == null || first.start() > (heading ? TITLE : OPENING)) return List.of();
+    String head = words.substring(0, first.end());
+    boolean sentenceEnds = Sentences.of(head).size() > 1;
+    // "Mortar for GT-1: ..." is about mortar.
+    return !sentenceEnds && TILE.contains(finder.familyIn(head)) ? first.tags() : List.of();
+  }
+
+  /**
+   * @param words of the clause
+   * @param own the tags that it opens with
+   * @param above the tags that the nearest title or lead-in above it opens with
+   * @param mentioned the tags that it names anywhere
+   */
+  Subject of(String words, List<String> own, List<String> above, List<String> mentioned) {
+    if (!own.isEmpty()) return specified(own, true, words);
+    if (!mentioned.isEmpty()) {
+      boolean glass =
+          TILE.contains(finder.familyIn(words))
+              && vocabulary.describesGlassTile(words)
+              && vocabulary.describesOtherTile(words).isEmpty()
+              && vocabulary.assertsGlassTile(words);
+      return new Subject(mentioned, true, false, glass, "");
+    }
+    return above.isEmpty() ? Subject.NONE : specified(above, false, words);
+  }
+
+  private Subject specified(List<String> tags, boolean own, String words) {
+    LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
+    int from = at == null ? 0 : at.end();
+    String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
+    boolean glass =
+        vocabulary.describesGlassTile(opening)
+            && TILE.contains(finder.familyIn(beforeGlass(opening)))
+            && vocabulary.assertsGlassTile(words);
+    String called = words.substring(0, Math.min(words.length(), from + CALLED));
+    String other = glass ? "" : vocabulary.describesOtherTile(called).orElse("");
+    return new Subject(tags, own, true, glass, other);
+  }
+
+  /** "Grout joints between glass tile" is about grout. */
+  private String beforeGlass(String opening) {
+    String plain = PlainText.of(opening);
+    Phrases.Hit glass = vocabulary.list("glassTile").first(plain);
+    return glass == null ? plain : plain.substring(0, glass.start());
+  }
+}

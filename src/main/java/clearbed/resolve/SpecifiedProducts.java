@@ -1,0 +1,262 @@
+package clearbed.resolve;
+
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.ScheduleRow;
+import clearbed.recognise.Section;
+import clearbed.recognise.Subject;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * Gathers what clauses and titles say that tags are, beside what schedules say: what any document
+ * says of a tag counts. Adds glass tiles that no schedule has, with a tag or by the title of their
+ * article.
+ */
+final class SpecifiedProducts {
+  private static final int OPENING = 120;
+  private static final String NAMELESS = "Glass tile";
+
+  /** A title over fewer statements on the tile itself opens no product of its own. */
+  private static final int PRODUCT = 2;
+
+  private static final Pattern ELSEWHERE =
+      Pattern.compile(
+          "\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final List<Facts> facts;
+  private final Map<String, Draft> drafts;
+  private final Set<String> subjects = new TreeSet<>();
+  private final Map<Clause, String> owned = new IdentityHashMap<>();
+
+  /**
+   * @param drafts what schedules have; products are added to them
+   */
+  SpecifiedProducts(Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts) {
+    this.vocabulary = vocabulary;
+    this.facts = facts;
+    this.drafts = drafts;
+  }
+
+  void add() {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) specified(section, clause);
+      }
+    }
+    mentioned();
+    for (Facts f : facts) titled(f);
+    about();
+    if (drafts.values().stream().noneMatch(d -> d.glass)) untagged();
+  }
+
+  /** Keys of the tags that clauses specify something of, scheduled or not. */
+  Set<String> subjects() {
+    return subjects;
+  }
+
+  /** Keys of the tiles without a tag, by the clauses that speak of them and of no other. */
+  Map<Clause, String> owned() {
+    return owned;
+  }
+
+  private void specified(Section section, Clause clause) {
+    Subject subject = clause.subject();
+    if (!subject.specified() || isElsewhere(clause)) return;
+    boolean tileWork = section.article() || section.notes();
+    boolean adds = Tags.adds(clause.text());
+    boolean creates =
+        adds
+            || tileWork
+                && !outsideProducts(section, clause)
+                && (!section.notes() || numbered(clause));
+    for (String tag : subject.tags()) {
+      String key = Tags.key(tag);
+      Draft draft = drafts.get(key);
+      if (tileWork && (subject.glass() || !subject.other().isEmpty())) subjects.add(key);
+      if (draft != null && subject.glass()) specifiedAsGlass(draft, clause);
+      else if (draft != null && !subject.other().isEmpty() && subject.own())
+        draft.asOther.add(clause);
+      else if (draft == null && subject.glass() && creates) add(tag, clause);
+    }
+  }
+
+  /** Notes count what they specify. */
+  private static boolean numbered(Clause clause) {
+    return !clause.number().isEmpty() || !clause.heading().isEmpty();
+  }
+
+  private static boolean isElsewhere(Clause clause) {
+    return clause.listsReferences() || ELSEWHERE.matcher(clause.text()).find();
+  }
+
+  private static void specifiedAsGlass(Draft draft, Clause clause) {
+    draft.asGlass.add(clause);
+    if (draft.glass) return;
+    draft.glass = true;
+    draft.evidence = clause.text();
+    draft.places.add(clause.origin());
+  }
+
+  /** Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them. */
+  private static boolean outsideProducts(Section section, Clause clause) {
+    return !section.number().isEmpty()
+        && !clause.number().startsWith("2.")
+        && clause.number().contains(".");
+  }
+
+  /** "Glass mosaics of the pool and the spa, types GM-A to GM-G" tells of tags that lack a word. */
+  private void mentioned() {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          Subject subject = clause.subject();
+          if (subject.specified() || !subject.glass() || isElsewhere(clause)) continue;
+          for (String tag : subject.tags()) {
+            Draft draft = drafts.get(Tags.key(tag));
+            if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * The only tile section of a document, titled after glass tile, tells of the tags of its tables
+   * that lack a word. A title is weak: one word to the contrary anywhere and the tag stays open.
+   */
+  private void titled(Facts f) {
+    List<Section> tile = f.sections().stream().filter(s -> s.article() && !s.notes()).toList();
+    if (tile.size() != 1 || tile.get(0).clauses().isEmpty()) return;
+    String title = tile.get(0).title();
+    if (!vocabulary.assertsGlassTile(title) || vocabulary.describesOtherTile(title).isPresent())
+      return;
+    for (ScheduleRow row : f.rows()) {
+      Draft draft = drafts.get(Tags.key(row.tag()));
+      if (!Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft)) continue;
+      draft.glass = true;
+      draft.evidence = title;
+    }
+  }
+
+  private static boolean isUndecided(Draft draft) {
+    return !draft.glass
+        && draft.asOther.isEmpty()
+        && draft.rows.stream().noneMatch(ScheduleRow::decided);
+  }
+
+  /** Hands each glass tile the clauses that are about it, whose titles and labels place it. */
+  private void about() {
+    for (Facts f : facts) {
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          if (!clause.subject().specified() || clause.listsReferences()) continue;
+          for (String tag : clause.subject().tags()) {
+            Draft draft = drafts.get(Tags.key(tag));
+            if (draft != null && draft.glass) draft.about.add(clause);
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * Glass tile without tag or schedule: each product article that is titled after one is an entry,
+   * else the first clause that specifies some, else the section that is titled after it.
+   */
+  private void untagged() {
+    List<Section> sections =
+        facts.stream()
+            .flatMap(f -> f.sections().stream())
+            .filter(section -> !section.notes())
+            .toList();
+    Map<String, List<Clause>> products = new LinkedHashMap<>();
+    for (Section section : sections) articles(section, products);
+    if (products.size() > 1) {
+      products.forEach(this::titledProduct);
+      return;
+    }
+    for (Section section : sections) {
+      for (Clause clause : section.clauses()) {
+        if (!mayBeProduct(section, clause) || !vocabulary.speaksOfGlassTile(opening(clause)))
+          continue;
+        if (vocabulary.assertsGlassTile(clause.text())) {
+          add(NAMELESS, clause);
+          return;
+        }
+      }
+    }
+    sections.stream()
+        .filter(s -> s.article() && !s.clauses().isEmpty() && isGlassTitle(s.title()))
+        .findFirst()
+        .ifPresent(s -> add(NAMELESS, s.title(), s.clauses().get(0)));
+  }
+
+  private static boolean mayBeProduct(Section section, Clause clause) {
+    boolean product =
+        clause.number().startsWith("2.") || section.article() && !clause.number().contains(".");
+    return product && !isElsewhere(clause);
+  }
+
+  private void articles(Section section, Map<String, List<Clause>> products) {
+    Map<String, List<Clause>> byTitle = new LinkedHashMap<>();
+    for (Clause clause : section.clauses()) {
+      if (mayBeProduct(section, clause) && isGlassTitle(clause.heading()))
+        byTitle.computeIfAbsent(clause.heading(), title -> new ArrayList<>()).add(clause);
+    }
+    byTitle.forEach(
+        (title, clauses) -> {
+          long own =
+              clauses.stream()
+                  .flatMap(c -> c.statements().stream())
+                  .filter(s -> s.attribute().startsWith("tile."))
+                  .count();
+          if (own >= PRODUCT)
+            products.computeIfAbsent(title, any -> new ArrayList<>()).addAll(clauses);
+        });
+  }
+
+  private boolean isGlassTitle(String title) {
+    return vocabulary.describesGlassTile(title)
+        && vocabulary.describesOtherTile(title).isEmpty()
+        && vocabulary.assertsGlassTile(title)
+        && vocabulary.family(title).map("tile"::equals).orElse(true);
+  }
+
+  private void titledProduct(String title, List<Clause> clauses) {
+    String name = title.charAt(0) + title.substring(1).toLowerCase(java.util.Locale.ROOT);
+    Draft draft = add(name.strip(), title, clauses.get(0));
+    clauses.forEach(clause -> owned.put(clause, draft.key));
+    draft.about.addAll(clauses);
+  }
+
+  private static String opening(Clause clause) {
+    String text = clause.text();
+    return text.length() > OPENING ? text.substring(0, OPENING) : text;
+  }
+
+  private Draft add(String tag, Clause clause) {
+    Draft draft = add(tag, clause.text(), clause);
+    draft.asGlass.add(clause);
+    return draft;
+  }
+
+  private Draft add(String tag, String evidence, Clause clause) {
+    Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
+    draft.glass = true;
+    draft.evidence = evidence;
+    draft.places.add(clause.origin());
+    drafts.put(draft.key, draft);
+    return draft;
+  }
+}
