@@ -126,21 +126,25 @@ final class ReadCommand implements Callable<Integer> {
       out.println("  because of: " + OneLine.of(entry.evidence()));
       return;
     }
-    for (Value v : entry.values()) {
-      String not = v.excluded() ? "not " : "";
-      String open = v.open() ? "left open: " : "";
-      out.println(
-          "  "
-              + vocabulary.label(v.attribute())
-              + ": "
-              + not
-              + open
-              + OneLine.of(v.content().text())
-              + "  ["
-              + v.scope().name().toLowerCase(Locale.ROOT)
-              + "; "
-              + v.origin().place()
-              + "]");
-    }
+    for (Value v : entry.values()) value(out, vocabulary, v, "");
+    for (Value v : entry.superseded()) value(out, vocabulary, v, "superseded: ");
+  }
+
+  private static void value(PrintWriter out, Vocabulary vocabulary, Value v, String standing) {
+    String not = v.excluded() ? "not " : "";
+    String open = v.open() ? "left open: " : "";
+    out.println(
+        "  "
+            + standing
+            + vocabulary.label(v.attribute())
+            + ": "
+            + not
+            + open
+            + OneLine.of(v.content().text())
+            + "  ["
+            + v.scope().name().toLowerCase(Locale.ROOT)
+            + "; "
+            + v.origin().place()
+            + "]");
   }
 }

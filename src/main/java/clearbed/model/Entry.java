@@ -13,6 +13,7 @@ import java.util.function.Predicate;
  * @param origin of the tag, in the schedule that says most of it
  * @param places every place that schedules this tag
  * @param values in the order of their attributes, closest scope first, then by place
+ * @param superseded values that a later document took out
  * @param blanks empty schedule cells where a value was to be expected, by attribute
  */
 public record Entry(
@@ -22,6 +23,7 @@ public record Entry(
     Origin origin,
     List<Origin> places,
     List<Value> values,
+    List<Value> superseded,
     Map<String, Origin> blanks) {
   private static final int NOT_STATED = Integer.MAX_VALUE;
   private static final int NOT_UNDERSTOOD = 100;
@@ -29,6 +31,7 @@ public record Entry(
   public Entry {
     places = List.copyOf(places);
     values = ThinList.copyOf(values);
+    superseded = List.copyOf(superseded);
     blanks = Map.copyOf(blanks);
   }
 
@@ -39,7 +42,7 @@ public record Entry(
       Origin origin,
       List<Origin> places,
       List<Value> values) {
-    this(tag, glass, evidence, origin, places, values, Map.of());
+    this(tag, glass, evidence, origin, places, values, List.of(), Map.of());
   }
 
   /** Values of one attribute, closest scope first. */

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
  * @param limits its own and those of what it stands under
  * @param listed true when it stands in a list of references or related work
  * @param subject the tiles that it is about
+ * @param amendment what it changes of what others say
  */
 public record Clause(
     String number,
@@ -22,7 +23,8 @@ public record Clause(
     Limits limits,
     List<Statement> statements,
     boolean listed,
-    Subject subject) {
+    Subject subject,
+    Amendment amendment) {
   private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
 
   public Clause {
@@ -36,7 +38,11 @@ public record Clause(
 
   /** As what people say of a document, whose words ask and require nothing. */
   Clause asRemark() {
-    return new Clause(number, heading, origin, "", limits, leftOpen(), listed, subject);
+    return new Clause(number, heading, origin, "", limits, leftOpen(), listed, subject, amendment);
+  }
+
+  Clause withStatements(List<Statement> now) {
+    return new Clause(number, heading, origin, text, limits, now, listed, subject, amendment);
   }
 
   /** True when it stands in a list of references, by the titles above it. */

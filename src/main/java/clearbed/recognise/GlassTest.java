@@ -1,8 +1,10 @@
 package clearbed.recognise;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Decides whether the words of a schedule's material or description are on glass tile. Of glass and
@@ -31,23 +33,24 @@ final class GlassTest {
     String plain = PlainText.of(words);
     boolean notTile = vocabulary.list("notTile").in(plain);
     String rest = vocabulary.list("notTile").without(plain);
-    if (names("glassTile", rest)) return new Result(true, true);
+    List<Phrases.Hit> hits = vocabulary.list("glassTile").all(rest);
+    if (hits.stream().anyMatch(hit -> !endsInGlass(rest, hit))) return new Result(true, true);
     boolean other =
         vocabulary.otherTile().values().stream().anyMatch(p -> p.in(plain))
             || vocabulary.list("otherFinish").in(plain);
     if (other || notTile) return new Result(false, true);
-    if (names("glassAlone", rest)) return new Result(true, true);
-    return new Result(false, vocabulary.list("glassAlone").in(rest));
+    List<Phrases.Hit> alone = vocabulary.list("glassAlone").all(rest);
+    boolean glass =
+        Stream.concat(hits.stream(), alone.stream()).anyMatch(hit -> !isPartOfAnother(rest, hit));
+    return new Result(glass, glass || !alone.isEmpty());
   }
 
-  private boolean names(String list, String text) {
-    return vocabulary.list(list).all(text).stream().anyMatch(hit -> !isPartOfAnother(text, hit));
+  private static boolean endsInGlass(String text, Phrases.Hit hit) {
+    return text.substring(hit.start(), hit.end()).toLowerCase(Locale.ROOT).endsWith("glass");
   }
 
   /** "Recycled glass chips": the glass found is what something else is made of. */
   private boolean isPartOfAnother(String text, Phrases.Hit hit) {
-    if (!text.substring(hit.start(), hit.end()).toLowerCase(Locale.ROOT).endsWith("glass"))
-      return false;
     Matcher next = NEXT_WORD.matcher(text).region(hit.end(), text.length());
     if (!next.lookingAt()) return false;
     String word = next.group(1).toLowerCase(Locale.ROOT);

@@ -5,7 +5,8 @@ import java.util.List;
 
 /** What a text leaves open, and of which attribute. */
 final class OpenStatements {
-  private static final int NEAR = 24;
+  /** A property word this close to the open place names what belongs there, in characters. */
+  private static final int NEAR = 8;
 
   private final Vocabulary vocabulary;
   private final OpenItems items;
@@ -26,6 +27,14 @@ final class OpenStatements {
     }
   }
 
+  /** Words of a choice tell its attribute where what stands around them is of its family. */
+  private boolean tells(Statement s, String around) {
+    return vocabulary
+        .attribute(s.attribute())
+        .filter(a -> a.kind() == Attribute.Kind.STANDARD || a.family().equals(around))
+        .isPresent();
+  }
+
   private String attributeOf(Passage p, OpenItems.Open open) {
     Context inside =
         Context.running(p.familyNear(open.start(), open.end()), p.context.families(), true)
@@ -33,7 +42,7 @@ final class OpenStatements {
     boolean words = open.inner().chars().anyMatch(Character::isLetter);
     for (Statement s :
         words ? inner.find(open.inner(), p.origin(), inside) : List.<Statement>of()) {
-      if (!s.attribute().equals("text")) return s.attribute();
+      if (tells(s, inside.family())) return s.attribute();
     }
     String best = "";
     int distance = Integer.MAX_VALUE;

@@ -32,7 +32,21 @@ final class OutlineParser {
 
   private static final Pattern NUMBER_IN_MARGIN =
       Pattern.compile("\\b(?:SECTION\\s+)?(\\d{2} \\d{2} \\d{2})\\b");
+  private static final Pattern FIRST_PART =
+      Pattern.compile("^PART\\s+(?:1|I|ONE)\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern FIRST_ARTICLE =
+      Pattern.compile("^\\s*(?:1[.]0?1|1[.]|01|100|105|110)\\s+\\S");
+
+  /** A part or a first article stands this close below the title of a section, in paragraphs. */
+  private static final int OPENING_LINES = 4;
+
   private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final String TILE_SECTION = "09 30 00";
+
+  /** Of so many paragraphs on tile and grout, and of every fourth at least, a section is known. */
+  private static final int FEWEST_ON_TILE = 5;
+
+  private static final int LONGEST_OPENING = 160;
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -40,6 +54,8 @@ final class OutlineParser {
   private final LimitFinder limitFinder;
   private final RowReader rowReader;
   private final SubjectFinder subjectFinder;
+  private final ClauseReferences references;
+  private final AmendmentFinder amendments;
   private final Wordings wordings;
   private final Lately<String, Optional<Property>> properties = new Lately<>();
 
@@ -49,6 +65,8 @@ final class OutlineParser {
     this.limitFinder = new LimitFinder(vocabulary);
     this.rowReader = new RowReader(vocabulary, finder);
     this.subjectFinder = new SubjectFinder(vocabulary, finder);
+    this.references = new ClauseReferences(vocabulary);
+    this.amendments = new AmendmentFinder(vocabulary);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
   }
 
@@ -62,6 +80,7 @@ final class OutlineParser {
       List<Paragraph> paragraphs, String fileName, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
     Builder builder = new Builder(origin, fileName, mark);
+    boolean ended = false;
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
       if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER) {
@@ -75,7 +94,10 @@ final class OutlineParser {
       }
       Matcher m = SECTION.matcher(BLANKS.matcher(text).replaceAll(" "));
       boolean bare = builder.isEmpty() && BARE_SECTION.matcher(text).matches();
-      if (m.matches() || bare) {
+      boolean opens =
+          m.matches() && (builder.isEmpty() || ended || opensSection(paragraphs, i, text));
+      ended = END.matcher(text).matches() || ended && text.isEmpty();
+      if (opens || bare) {
         if (bare) {
           m = BARE_SECTION.matcher(text);
           if (!m.matches()) continue;
@@ -92,6 +114,26 @@ final class OutlineParser {
     }
     builder.finish(sections);
     return sections;
+  }
+
+  /**
+   * "Section 12 36 61 - Simulated stone countertops, for SS-2" in a list of related work opens no
+   * section: one that does is a heading, or a part or a first article follows.
+   */
+  private static boolean opensSection(List<Paragraph> paragraphs, int at, String text) {
+    Paragraph p = paragraphs.get(at);
+    if (p.headingLevel() > 0) return true;
+    if (!p.label().isBlank() || text.endsWith(".")) return false;
+    int seen = 0;
+    for (int i = at + 1; i < paragraphs.size() && seen < OPENING_LINES; i++) {
+      String next = PlainText.of(paragraphs.get(i).text()).trim();
+      if (next.isEmpty()) continue;
+      seen++;
+      if (FIRST_PART.matcher(next).find()
+          || FIRST_ARTICLE.matcher(paragraphs.get(i).label() + " " + next).find()) return true;
+      if (SECTION.matcher(next).matches()) return false;
+    }
+    return false;
   }
 
   /** Notes around a schedule, or beside it on the same document. */
@@ -143,6 +185,7 @@ final class OutlineParser {
     private boolean section;
     private boolean scheduleNotes;
     private int part;
+    private Boolean amending;
     private final Deque<Node> path = new ArrayDeque<>();
     private final List<Pending> pending = new ArrayList<>();
     private final List<Pending> remarks = new ArrayList<>();
@@ -239,6 +282,8 @@ final class OutlineParser {
       Vocabulary.SectionRole role =
           section || !number.isEmpty() ? vocabulary.role(number, title).orElse(null) : null;
       boolean notes = !section && number.isEmpty();
+      if ((role == null || role.families().isEmpty()) && !notes && isOnTile())
+        role = vocabulary.role(TILE_SECTION, "").orElse(null);
       boolean article = role != null && role.article();
       boolean unknown = role == null && !notes;
       List<Clause> clauses = new ArrayList<>();
@@ -258,7 +303,13 @@ final class OutlineParser {
               article,
               notes,
               role == null ? Set.of(Section.ALL) : Set.copyOf(role.families()),
-              clauses));
+              references.followed(clauses)));
+    }
+
+    /** A section of an unknown number and title is known by what it says. */
+    private boolean isOnTile() {
+      long tile = pending.stream().filter(p -> TileWords.tileWork(p.text())).count();
+      return tile >= FEWEST_ON_TILE && tile * 4 >= pending.size();
     }
 
     /**
@@ -269,7 +320,7 @@ final class OutlineParser {
       if (pending.isEmpty()) return false;
       String opening = opening();
       boolean titled =
-          opening.length() < 160
+          opening.length() < LONGEST_OPENING
               && TileWords.tile(opening)
               && opening.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
       boolean asNotes =
@@ -317,8 +368,23 @@ final class OutlineParser {
       if (role != null && role.number().startsWith("07 9")
           || role != null && role.number().equals("Z22"))
         statements.replaceAll(OutlineParser::tileAtLarge);
+      Amendment amendment = Amendment.NONE;
+      if (!references && !own.heading())
+        amendment = amendments.in(p.text(), amending(), text -> statements(p, text, own, at, role));
+      if (amendment.changes()) {
+        statements.clear();
+        statements.addAll(amendment.now());
+      }
       return new Clause(
-          cite, headingOf(p), at, p.text(), own.limits(), statements, references, subject(p));
+          cite,
+          headingOf(p),
+          at,
+          p.text(),
+          own.limits(),
+          statements,
+          references,
+          subject(p),
+          amendment);
     }
 
     private Subject subject(Pending p) {
@@ -335,14 +401,29 @@ final class OutlineParser {
       return subjectFinder.of(words, own, above, mentioned);
     }
 
+    private boolean amending() {
+      if (amending == null) {
+        String opening = pending.isEmpty() ? "" : opening();
+        boolean titled = opening.length() < LONGEST_OPENING && vocabulary.amends(opening);
+        amending = titled || vocabulary.amends(fileName);
+      }
+      return amending;
+    }
+
     private List<Statement> statements(
         Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
+      return statements(p, p.text(), own, at, role);
+    }
+
+    private List<Statement> statements(
+        Pending p, String text, Node own, Origin at, Vocabulary.SectionRole role) {
+      if (text.isEmpty()) return List.of();
       // What a tag is given anywhere is weighed once it is known which tags are tiles.
       boolean all = role == null || own.wording().tagged();
       Set<String> families = all ? Set.of() : Set.copyOf(role.families());
       Context context = Context.running(own.family(), families, describesTile(p)).with(mark);
       List<Statement> out = new ArrayList<>();
-      for (Statement s : finder.find(p.text(), at, context)) out.add(s.within(own.limits()));
+      for (Statement s : finder.find(text, at, context)) out.add(s.within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       headed(p, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))

@@ -81,7 +81,7 @@ final class SentenceLedger {
       return Ending.aside("page header or footer");
     if (in == null) return Ending.of(Fate.CONTEXT);
     Clause clause = in.clause();
-    if (read(clause, sentence)) return Ending.of(Fate.READ);
+    if (read(clause, sentence) || clause.amendment().changes()) return Ending.of(Fate.READ);
     Outline.Label label = Outline.label(p, paragraph.trim());
     if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
     if (clause.listsReferences()) return Ending.aside("list of references or related work");

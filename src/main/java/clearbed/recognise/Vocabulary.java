@@ -51,6 +51,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
   private final String placeLead;
+  private final List<Pattern> amendments = new ArrayList<>();
 
   private Vocabulary() throws IOException {
     ConfigNode words = file("language");
@@ -73,7 +74,8 @@ public final class Vocabulary {
     for (ConfigNode standard : file("standards").get("standards").items()) standard(standard);
     for (ConfigNode list : words.get("negation").entries())
       language.put("negation." + list.key(), phrases(list));
-    for (String list : List.of("open", "vague", "empty", "ditto", "references", "except"))
+    for (String list :
+        List.of("open", "vague", "empty", "ditto", "references", "except", "amending"))
       language.put(list, phrases(words.get(list)));
     for (String list :
         List.of("tag", "material", "roomNumber", "filler", "elsewhere", "besideFigures"))
@@ -83,6 +85,8 @@ public final class Vocabulary {
     placeLead = regex(places.get("lead"));
     surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
     exposurePlaces = phrasesByName(places.get("exposure"));
+    for (ConfigNode form : words.get("amendments").items())
+      amendments.add(Pattern.compile(regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
     covers(words.get("covers"), places.get("exposure"));
   }
 
@@ -217,6 +221,16 @@ public final class Vocabulary {
 
   HeaderWords headerWords() {
     return headerWords;
+  }
+
+  /** Ways of changing what another document says, the first that fits counts. */
+  List<Pattern> amendments() {
+    return amendments;
+  }
+
+  /** True when a document of that name or title is issued to change others. */
+  public boolean amends(String title) {
+    return list("amending").in(title.replaceAll("[_.-]", " "));
   }
 
   String placeLead() {

@@ -187,6 +187,11 @@ public final class FindingsJson {
     json.writeArrayFieldStart("values");
     for (Value value : entry.values()) value(value);
     json.writeEndArray();
+    if (!entry.superseded().isEmpty()) {
+      json.writeArrayFieldStart("superseded");
+      for (Value value : entry.superseded()) value(value);
+      json.writeEndArray();
+    }
     json.writeEndObject();
   }
 

@@ -2,53 +2,192 @@ package clearbed.resolve;
 
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import clearbed.recognise.Amendment;
+import clearbed.recognise.Clause;
+import clearbed.recognise.Facts;
+import clearbed.recognise.ScheduleRow;
+import clearbed.recognise.Section;
+import clearbed.recognise.Statement;
+import clearbed.recognise.Tags;
+import clearbed.recognise.Vocabulary;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
- * What an addendum or a revision says of a tile takes the place of what earlier documents say of
- * it. Documents are known as such by their names; what they replace stays in sight as a general
- * value.
+ * Applies what addenda and revisions change, in the order of issue. What they take out is kept as
+ * superseded. Documents are known as such by their names; whatever such a document says of a tile
+ * takes the place of what earlier ones say of it, and clauses that change others ("delete X and
+ * substitute Y") do so wherever they stand.
  */
 final class Amendments {
-  private static final Pattern AMENDS =
-      Pattern.compile(
-          "(?:^|[^\\p{L}])(?:addend(?:um|a)|bulletin|revision|amendment)(?:[^\\p{L}]|$)",
-          Pattern.CASE_INSENSITIVE);
+  private static final Pattern NUMBER = Pattern.compile("(?<![\\d.])(\\d{1,3})(?![\\d.]*\\d)");
+  private static final Pattern DATE =
+      Pattern.compile("(20\\d{2})[-_. ]?(0[1-9]|1[0-2])[-_. ]?(0[1-9]|[12]\\d|3[01])");
 
-  private Amendments() {}
+  /** The documents that nothing marks as later than others. */
+  private static final int FIRST_ISSUE = 0;
 
-  static List<Value> applied(List<Value> values) {
-    Map<String, Boolean> known = new HashMap<>();
-    Predicate<Value> amends =
-        v -> known.computeIfAbsent(v.origin().document(), Amendments::isAmendment);
-    Set<String> amended =
-        values.stream()
-            .filter(v -> v.scope() == Scope.ENTRY && amends.test(v))
-            .map(Value::attribute)
-            .filter(attribute -> !attribute.startsWith("location."))
-            .collect(Collectors.toSet());
-    if (amended.isEmpty()) return values;
-    return values.stream()
-        .map(v -> replaced(v, amended) && !amends.test(v) ? general(v) : v)
-        .toList();
+  private record Change(Clause clause, int issue, Amendment amendment) {}
+
+  /**
+   * @param values those that hold
+   * @param superseded those that were taken out
+   */
+  record Result(List<Value> values, List<Value> superseded) {}
+
+  private final Vocabulary vocabulary;
+  private final Map<String, Integer> issues = new HashMap<>();
+  private final List<Change> changes = new ArrayList<>();
+  private final Set<Clause> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+
+  Amendments(Vocabulary vocabulary, List<Facts> facts) {
+    this.vocabulary = vocabulary;
+    for (Facts f : facts) {
+      int issue = issue(f.document());
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          if (clause.amendment().changes())
+            changes.add(new Change(clause, Math.max(issue, FIRST_ISSUE + 1), clause.amendment()));
+        }
+      }
+    }
+    for (Change change : changes) {
+      if (change.amendment().tags().isEmpty() && isFound(change, facts)) taken.add(change.clause());
+    }
   }
 
-  private static boolean replaced(Value v, Set<String> amended) {
-    return amended.contains(v.attribute()) && v.scope() == Scope.ENTRY;
+  /** Clauses that change what is said somewhere: what they put in goes where that was. */
+  Set<Clause> taken() {
+    return taken;
   }
 
-  private static boolean isAmendment(String document) {
-    return AMENDS.matcher(document.substring(document.lastIndexOf('/') + 1)).find();
+  Result applied(String key, List<Value> values) {
+    Set<Value> superseded = new LinkedHashSet<>();
+    List<Value> put = new ArrayList<>();
+    for (Change change : changes) {
+      Amendment amendment = change.amendment();
+      if (!amendment.tags().isEmpty() && !isOf(amendment, key)) continue;
+      Value out = null;
+      for (Value v : values) {
+        if (issue(v.origin().document()) >= change.issue() || !takesOut(change, v)) continue;
+        superseded.add(v);
+        out = v;
+      }
+      if (out != null && taken.contains(change.clause())) {
+        for (Statement s : amendment.now()) put.add(value(s, out));
+      }
+    }
+    byDocument(values, superseded);
+    if (superseded.isEmpty() && put.isEmpty()) return new Result(values, List.of());
+    List<Value> left = new ArrayList<>(values);
+    left.removeIf(superseded::contains);
+    left.addAll(put);
+    return new Result(left, List.copyOf(superseded));
   }
 
-  private static Value general(Value v) {
+  private static boolean isOf(Amendment amendment, String key) {
+    return amendment.tags().stream().anyMatch(tag -> Tags.key(tag).equals(key));
+  }
+
+  private static Value value(Statement s, Value out) {
     return new Value(
-        v.attribute(), v.content(), v.excluded(), v.asWritten(), v.origin(), Scope.GENERAL, false);
+        s.attribute(),
+        s.content(),
+        s.excluded(),
+        s.asWritten(),
+        s.origin(),
+        out.scope(),
+        out.specific());
+  }
+
+  private static boolean takesOut(Change change, Value v) {
+    Amendment amendment = change.amendment();
+    if (v.origin().equals(change.clause().origin())) return false;
+    boolean place = amendment.clause().isEmpty() || isIn(amendment.clause(), v.origin().heading());
+    if (!place) return false;
+    boolean told = !amendment.clause().isEmpty() || !amendment.tags().isEmpty();
+    if (amendment.whole())
+      return told && !v.attribute().startsWith("location.") && v.scope() != Scope.PROJECT;
+    if (amendment.old().stream().anyMatch(s -> s.attribute().equals(v.attribute())))
+      return amendment.old().stream().anyMatch(s -> isSame(s, v));
+    boolean own = amendment.tags().isEmpty() || v.scope() == Scope.ENTRY;
+    return told
+        && own
+        && amendment.now().stream().anyMatch(s -> s.attribute().equals(v.attribute()));
+  }
+
+  private static boolean isSame(Statement s, Value v) {
+    return s.attribute().equals(v.attribute()) && s.content().equals(v.content());
+  }
+
+  /** Clause 2.3 is also what stands in 2.3 B. */
+  private static boolean isIn(String clause, String heading) {
+    if (heading == null || !heading.startsWith(clause)) return false;
+    return heading.length() == clause.length()
+        || !Character.isLetterOrDigit(heading.charAt(clause.length()));
+  }
+
+  private boolean isFound(Change change, List<Facts> facts) {
+    for (Facts f : facts) {
+      if (issue(f.document()) >= change.issue()) continue;
+      for (Section section : f.sections()) {
+        for (Clause clause : section.clauses()) {
+          for (Statement s : clause.statements()) {
+            if (s.attribute().equals("text")) continue;
+            if (takesOut(change, value(s))) return true;
+          }
+        }
+      }
+      for (ScheduleRow row : f.rows()) {
+        if (!row.decided()) continue;
+        for (Statement s : row.statements()) {
+          if (takesOut(change, value(s))) return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static Value value(Statement s) {
+    return new Value(
+        s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), Scope.ENTRY, false);
+  }
+
+  /** What a later document says of a tile takes the place of what earlier ones say of it. */
+  private void byDocument(List<Value> values, Set<Value> superseded) {
+    Map<String, Integer> latest = new HashMap<>();
+    for (Value v : values) {
+      int issue = issue(v.origin().document());
+      if (v.scope() == Scope.ENTRY && issue > FIRST_ISSUE && !v.attribute().startsWith("location."))
+        latest.merge(v.attribute(), issue, Math::max);
+    }
+    if (latest.isEmpty()) return;
+    for (Value v : values) {
+      Integer last = latest.get(v.attribute());
+      if (last != null && v.scope() == Scope.ENTRY && issue(v.origin().document()) < last)
+        superseded.add(v);
+    }
+  }
+
+  private int issue(String document) {
+    return issues.computeIfAbsent(document, this::issueOf);
+  }
+
+  /** Of documents that change others the number, or the date, tells the order. */
+  private int issueOf(String document) {
+    String name = document.substring(document.lastIndexOf('/') + 1);
+    if (!vocabulary.amends(name)) return FIRST_ISSUE;
+    Matcher date = DATE.matcher(name);
+    if (date.find()) return Integer.parseInt(date.group(1) + date.group(2) + date.group(3));
+    Matcher number = NUMBER.matcher(name.replaceAll("\\.[A-Za-z0-9]+$", ""));
+    return number.find() ? Integer.parseInt(number.group(1)) + 1 : FIRST_ISSUE + 1;
   }
 }

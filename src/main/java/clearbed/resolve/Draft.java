@@ -35,6 +35,7 @@ final class Draft {
   private Set<Twin> twins;
   Map<String, Origin> blanks;
   List<Value> values;
+  List<Value> superseded = List.of();
   final List<Origin> places = new ArrayList<>(1);
   final List<ScheduleRow> rows = new ArrayList<>(1);
   final List<RoomUse> rooms = new ArrayList<>(0);

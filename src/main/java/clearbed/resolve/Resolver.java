@@ -66,8 +66,15 @@ public final class Resolver {
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
     tags.addAll(products.subjects());
     Reach reach = new Reach(vocabulary, tags);
+    Amendments amendments = new Amendments(vocabulary, facts);
     Sayings sayings =
-        new Sayings(facts, reach, products.owned(), this::mayState, (s, st) -> value(s, st, reach));
+        new Sayings(
+            facts,
+            reach,
+            products.owned(),
+            amendments.taken(),
+            this::mayState,
+            (s, st) -> value(s, st, reach));
     Placed.Packer<Value> packer =
         new Placed.Packer<>(
             new Placed.Place<>(Value::origin, Value::at),
@@ -84,24 +91,25 @@ public final class Resolver {
         if (draft.unasked()) continue;
         stating.add(
             () -> {
-              state(draft, sayings, known, reach);
+              state(draft, sayings, known, reach, amendments);
               draft.values = packer.pack(draft.values);
             });
       }
       AtOnce.run(stating);
       for (Draft draft : some) {
         List<Value> values =
-            draft.unasked() ? ThinList.late(() -> stated(draft, packer)) : draft.values;
+            draft.unasked() ? ThinList.late(() -> stated(draft, amendments, packer)) : draft.values;
         entries.add(entry(draft, values));
       }
     }
     return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
   }
 
-  private void state(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
+  private void state(
+      Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach, Amendments amendments) {
     open(draft);
     if (draft.glass) gather(draft, sayings, known, reach);
-    sort(draft);
+    sort(draft, amendments);
   }
 
   /** With what the schedules say of it. */
@@ -112,9 +120,10 @@ public final class Resolver {
   }
 
   /** What is stated of what is no glass tile, for those who ask. */
-  private static List<Value> stated(Draft draft, Placed.Packer<Value> packer) {
+  private static List<Value> stated(
+      Draft draft, Amendments amendments, Placed.Packer<Value> packer) {
     open(draft);
-    sort(draft);
+    sort(draft, amendments);
     return packer.pack(draft.values);
   }
 
@@ -313,9 +322,11 @@ public final class Resolver {
   }
 
   /** As amended, by attribute and by how closely they are meant. */
-  private static void sort(Draft d) {
+  private static void sort(Draft d, Amendments amendments) {
     Map<String, Map<Scope, List<Value>>> parts = new HashMap<>();
-    for (Value v : Amendments.applied(d.values)) {
+    Amendments.Result amended = amendments.applied(d.key, d.values);
+    d.superseded = amended.superseded();
+    for (Value v : amended.values()) {
       parts
           .computeIfAbsent(v.attribute(), attribute -> new EnumMap<>(Scope.class))
           .computeIfAbsent(v.scope(), scope -> new ArrayList<>())
@@ -334,6 +345,7 @@ public final class Resolver {
         d.origin,
         new ArrayList<>(new LinkedHashSet<>(d.places)),
         values,
+        d.superseded,
         d.blanks == null ? Map.of() : d.blanks);
   }
 }

@@ -30,6 +30,7 @@ final class Sayings {
 
   /**
    * @param owned keys of the entries that clauses speak of alone, by their title
+   * @param taken amendments whose words go to the entries that they change
    * @param mayState whether a section may state a thing without naming a tag
    * @param value of a statement in a section
    */
@@ -37,12 +38,14 @@ final class Sayings {
       List<Facts> facts,
       Reach reach,
       Map<Clause, String> owned,
+      Set<Clause> taken,
       BiPredicate<Section, Statement> mayState,
       BiFunction<Section, Statement, Value> value) {
     int at = 0;
     for (Facts f : facts) {
       for (Section section : f.sections()) {
         for (Clause clause : section.clauses()) {
+          if (taken.contains(clause)) continue;
           for (Statement s : clause.statements()) {
             if (s.attribute().equals("text")) continue;
             String owner = owned.get(clause);

@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Tiles that no schedule has. */
-class ProductsTest {
+class SpecifiedProductsTest {
 
   private static Checked text(String... lines) {
     return Checked.ofLines("tile.txt", List.of(lines));

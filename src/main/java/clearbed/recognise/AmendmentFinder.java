@@ -1,0 +1,82 @@
+package clearbed.recognise;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads clauses that change others: "delete X and substitute Y", "change from X to Y", "item 3 is
+ * now Y". The forms stand in the vocabulary, with the groups {@code subject}, {@code old}, {@code
+ * now} and {@code gone}.
+ */
+final class AmendmentFinder {
+  private static final Pattern CLAUSE =
+      Pattern.compile(
+          "(?:\\b(?:item|note|clause|paragraph|para\\.?|article)\\s+(\\d{1,3})(?![\\d.]*\\d)"
+              + "|(?<![\\d.])(\\d{1,2}\\.\\d{1,2}))(?:\\s*\\.?\\s?([A-Z])(?![\\w-]))?(?:\\.(\\d{1,2})(?!\\d))?",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern QUOTES = Pattern.compile("[\"'\u201c\u201d\u2018\u2019]");
+
+  private final List<Pattern> forms;
+
+  AmendmentFinder(Vocabulary vocabulary) {
+    this.forms = vocabulary.amendments();
+  }
+
+  /**
+   * @param text of the clause, in plain form
+   * @param amending true in a document that is issued to change others, whose every such word
+   *     counts
+   * @param find the statements of a text
+   */
+  Amendment in(String text, boolean amending, Function<String, List<Statement>> find) {
+    for (Pattern form : forms) {
+      Matcher m = form.matcher(text);
+      if (!m.find()) continue;
+      String target =
+          text.substring(0, m.start()) + " " + group(m, "subject") + " " + group(m, "gone");
+      String subject = group(m, "subject");
+      List<Statement> old = find.apply(said(subject, group(m, "old")));
+      List<Statement> now = find.apply(said(subject, firstSentence(group(m, "now"))));
+      boolean same =
+          old.stream()
+              .anyMatch(o -> now.stream().anyMatch(n -> n.attribute().equals(o.attribute())));
+      Set<String> tags = new TreeSet<>(LimitFinder.tags(target));
+      String clause = clause(target);
+      boolean whole =
+          !group(m, "gone").isBlank() && amending && !(clause.isEmpty() && tags.isEmpty());
+      if (same || amending && !now.isEmpty() || whole)
+        return new Amendment(clause, tags, whole ? List.of() : old, now, whole);
+    }
+    return Amendment.NONE;
+  }
+
+  private static String said(String subject, String words) {
+    String plain = QUOTES.matcher(words).replaceAll("").strip();
+    if (plain.isEmpty()) return "";
+    return subject.isBlank() ? plain : subject.strip() + ": " + plain;
+  }
+
+  private static String firstSentence(String words) {
+    List<Sentences.Sentence> sentences = Sentences.of(words);
+    return sentences.isEmpty() ? "" : sentences.get(0).text();
+  }
+
+  /** As clauses are numbered: {@code 2.3 B.1}. */
+  private static String clause(String target) {
+    Matcher m = CLAUSE.matcher(target);
+    if (!m.find()) return "";
+    String number = m.group(1) != null ? m.group(1) : m.group(2);
+    if (m.group(3) != null) number += " " + m.group(3).toUpperCase(java.util.Locale.ROOT);
+    return m.group(4) == null ? number : number + "." + m.group(4);
+  }
+
+  private static String group(Matcher m, String name) {
+    if (!m.pattern().pattern().contains("(?<" + name + ">")) return "";
+    String found = m.group(name);
+    return found == null ? "" : found;
+  }
+}
