@@ -1,8 +1,8 @@
 package clearbed.cache;
 
-import clearbed.read.DamagedDocument;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,20 +63,20 @@ final class CacheFolder {
   }
 
   /** An entry, to be written on behind its key. */
-  static PackedOutput begun(String key) {
-    PackedOutput out = new PackedOutput();
+  static RecordOutput begun(String key) {
+    RecordOutput out = new RecordOutput();
     out.text(key);
     return out;
   }
 
   /** An entry, to be read on behind its key; null when it is not there, damaged or another's. */
-  PackedInput open(String key, int layout) {
+  RecordInput open(String key, int layout) {
     byte[] bytes = get(key);
     if (bytes == null) return null;
     try {
-      PackedInput in = PackedInput.open(bytes, layout);
+      RecordInput in = RecordInput.open(bytes, layout);
       return key.equals(in.text()) ? in : null;
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       return null;
     }
   }
@@ -101,9 +101,9 @@ final class CacheFolder {
   }
 
   /** Keeps an entry; where that cannot be done, the next run does without. */
-  void put(String key, int layout, PackedOutput entry) {
+  void put(String key, int layout, RecordOutput entry) {
     try {
-      place(key, entry.sealed(layout));
+      place(key, entry.toBytes(layout));
     } catch (IOException e) {
       failed = true;
     }

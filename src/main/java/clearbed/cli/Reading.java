@@ -1,9 +1,9 @@
 package clearbed.cli;
 
+import clearbed.base.codec.DamagedRecord;
 import clearbed.cache.Cache;
 import clearbed.cache.Known;
 import clearbed.model.Document;
-import clearbed.read.DamagedDocument;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
 import java.nio.file.Files;
@@ -74,14 +74,14 @@ final class Reading {
   Understanding understood() {
     try {
       return Understanding.of(known, rulebook.get());
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       // What has come through the checksum and is wrong all the same is not to be trusted further.
       cache.readings().distrust();
       read(path -> {});
     }
     try {
       return Understanding.of(known, rulebook.get());
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       throw new IllegalStateException(e);
     }
   }
