@@ -1,7 +1,5 @@
 package clearbed.model;
 
-import java.util.Objects;
-
 /**
  * Where words stand in the documents, so that a reader can go and look.
  *
@@ -43,28 +41,6 @@ public record Origin(
 
   public Origin withCell(String address) {
     return new Origin(document, sheet, address, page, paragraph, heading, text);
-  }
-
-  // What Java makes of a record is slow without its second compiler, and these are sought by the
-  // million.
-  @Override
-  public boolean equals(Object other) {
-    return this == other
-        || other instanceof Origin o
-            && Objects.equals(paragraph, o.paragraph)
-            && Objects.equals(cell, o.cell)
-            && document.equals(o.document)
-            && Objects.equals(sheet, o.sheet)
-            && Objects.equals(page, o.page)
-            && Objects.equals(heading, o.heading)
-            && Objects.equals(text, o.text);
-  }
-
-  /** Of document, sheet, cell and paragraph, which are nearly always enough. */
-  @Override
-  public int hashCode() {
-    int hash = document.hashCode() * 31 + Objects.hashCode(sheet);
-    return (hash * 31 + Objects.hashCode(cell)) * 31 + Objects.hashCode(paragraph);
   }
 
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */

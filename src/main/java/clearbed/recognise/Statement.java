@@ -2,7 +2,6 @@ package clearbed.recognise;
 
 import clearbed.model.Content;
 import clearbed.model.Origin;
-import java.util.Objects;
 
 /**
  * Something a text says of an attribute.
@@ -18,26 +17,6 @@ public record Statement(
     String asWritten,
     Origin origin,
     Limits limits) {
-  // As in Origin: these are sought by the million.
-  @Override
-  public boolean equals(Object other) {
-    return this == other
-        || other instanceof Statement s
-            && excluded == s.excluded
-            && attribute.equals(s.attribute)
-            && Objects.equals(asWritten, s.asWritten)
-            && Objects.equals(origin, s.origin)
-            && Objects.equals(content, s.content)
-            && Objects.equals(limits, s.limits);
-  }
-
-  /** Of attribute, words and place, which are nearly always enough. */
-  @Override
-  public int hashCode() {
-    int hash = attribute.hashCode() * 31 + Objects.hashCode(asWritten);
-    return hash * 31 + Objects.hashCode(origin);
-  }
-
   Statement within(Limits outer) {
     return withLimits(limits.within(outer));
   }
