@@ -4,7 +4,9 @@ import clearbed.base.codec.DamagedRecord;
 import clearbed.base.codec.RecordInput;
 import clearbed.base.codec.RecordOutput;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -171,14 +173,14 @@ final class CacheFolder {
   private static List<Path> list(Path folder, Pattern names) {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(f -> names.matcher(f.getFileName().toString()).matches()).toList();
-    } catch (IOException | java.io.UncheckedIOException e) {
+    } catch (IOException | UncheckedIOException e) {
       return List.of();
     }
   }
 
   /** With all of ours that is in it; what others put there stays. */
   private static void remove(Path place) {
-    if (Files.isDirectory(place, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
+    if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
       boolean program = PROGRAM.matcher(place.getFileName().toString()).matches();
       list(place, program ? DRAWER : ENTRY).forEach(CacheFolder::remove);
     }

@@ -20,6 +20,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -103,7 +104,7 @@ final class RuleRun {
     if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
       return new Judgement.Undecided(
           "depends on "
-              + vocabulary.label(rule.attribute()).toLowerCase(java.util.Locale.ROOT)
+              + vocabulary.label(rule.attribute()).toLowerCase(Locale.ROOT)
               + ", which is not stated",
           null);
     }

@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -163,7 +164,7 @@ final class CheckCommand implements Callable<Integer> {
       throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
     if (!List.of("auto", "always", "never").contains(color))
       throw new UsageFailure("--color " + color + ": give auto, always or never");
-    if (!output.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx"))
+    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx"))
       throw new UsageFailure(
           "--output " + output + ": the findings workbook is an .xlsx file; name it so");
     for (Path input : paths) {

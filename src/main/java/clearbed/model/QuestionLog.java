@@ -1,5 +1,6 @@
 package clearbed.model;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ public record QuestionLog(
     String from, String since, byte[] workbook, Map<String, Line> lines, List<String> remarks) {
 
   public QuestionLog {
-    lines = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(lines));
+    lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
     remarks = List.copyOf(remarks);
   }
 

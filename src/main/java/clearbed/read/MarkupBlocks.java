@@ -11,6 +11,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -152,7 +153,7 @@ final class MarkupBlocks extends DefaultHandler {
     inTable(t -> t.startCell(columns, rows));
   }
 
-  private void inTable(java.util.function.Consumer<MarkupTable> action) {
+  private void inTable(Consumer<MarkupTable> action) {
     if (!tables.isEmpty()) action.accept(tables.peek());
   }
 

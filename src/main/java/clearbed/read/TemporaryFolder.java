@@ -1,6 +1,7 @@
 package clearbed.read;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -28,7 +29,7 @@ final class TemporaryFolder implements AutoCloseable {
     try (Stream<Path> files = Files.walk(folder)) {
       // The deepest first; links are removed, never followed.
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
-    } catch (IOException | java.io.UncheckedIOException e) {
+    } catch (IOException | UncheckedIOException e) {
       // Left to the operating system's clearing of temporary files.
     }
   }

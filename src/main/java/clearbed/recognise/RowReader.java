@@ -9,8 +9,10 @@ import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the cells of one row of a schedule under its header. */
@@ -80,11 +82,11 @@ final class RowReader {
           column.role() != Header.Role.SURFACE
               && vocabulary
                   .list("schedule.roomNumber")
-                  .matches(column.text().toLowerCase(java.util.Locale.ROOT).replace(".", ""));
+                  .matches(column.text().toLowerCase(Locale.ROOT).replace(".", ""));
       if (room
           || number
           || (column.role() == Header.Role.MATERIAL
-              && column.text().toLowerCase(java.util.Locale.ROOT).contains("name")))
+              && column.text().toLowerCase(Locale.ROOT).contains("name")))
         words.add(text(row, column.index()));
     }
     return String.join(" ", words.stream().filter(w -> !w.isBlank()).toList());
@@ -267,7 +269,7 @@ final class RowReader {
   private static String withUnit(String text, String unit) {
     return text.replaceAll(
         "(" + Numbers.PATTERN + ")(?!.*" + Numbers.PATTERN + ")",
-        "$1 " + java.util.regex.Matcher.quoteReplacement(unit));
+        "$1 " + Matcher.quoteReplacement(unit));
   }
 
   private static String unitSpelling(Unit unit) {

@@ -10,6 +10,7 @@ import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -189,12 +190,7 @@ final class ScheduleFinder {
         boolean named =
             vocabulary
                 .list("schedule.tag")
-                .matches(
-                    column
-                        .text()
-                        .toLowerCase(java.util.Locale.ROOT)
-                        .replaceAll("[.:#]", "")
-                        .trim());
+                .matches(column.text().toLowerCase(Locale.ROOT).replaceAll("[.:#]", "").trim());
         if (column.role() == Header.Role.SURFACE
             || (column.role() == Header.Role.ATTRIBUTE && !named)) continue;
         long tags =
@@ -248,7 +244,7 @@ final class ScheduleFinder {
       return rooms
           && header.all(Header.Role.SURFACE).size() >= 2
           && header.all(Header.Role.MATERIAL).stream()
-              .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
+              .allMatch(c -> c.text().toLowerCase(Locale.ROOT).contains("name"));
     }
 
     private void title(List<Table.Cell> filled) {
@@ -275,14 +271,10 @@ final class ScheduleFinder {
     private void noteUnit(String text) {
       Matcher c = CENTRES_NOTED.matcher(PlainText.of(text));
       if (c.find())
-        notedCentres =
-            c.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
+        notedCentres = c.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
       Matcher m = UNIT_NOTED.matcher(PlainText.of(text));
       if (m.find())
-        noted =
-            m.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m")
-                ? Unit.MILLIMETRE
-                : Unit.INCH;
+        noted = m.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.MILLIMETRE : Unit.INCH;
     }
 
     private void note(Table.Cell cell) {

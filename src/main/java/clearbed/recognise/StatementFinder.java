@@ -4,6 +4,7 @@ import clearbed.model.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -161,11 +162,11 @@ final class StatementFinder {
                 for (Phrases.Hit hit : phrases.all(text)) {
                   String tail =
                       text.substring(hit.end(), Math.min(text.length(), hit.end() + 34))
-                          .toLowerCase(java.util.Locale.ROOT);
+                          .toLowerCase(Locale.ROOT);
                   if (tail.matches(
                           "[\\s-]*(?:(?:or|and|,)\\s*\\w+[\\s-]*){0,2}(?:backing|backed|back|faced|face|mounted|cast |fused |glass|tiles?|mosaics?|sheets?|coat).*")
                       || text.substring(hit.start(), hit.end())
-                          .toLowerCase(java.util.Locale.ROOT)
+                          .toLowerCase(Locale.ROOT)
                           .matches(".*(?:back|face|mount|see).*")) terms.add(term);
                 }
               }

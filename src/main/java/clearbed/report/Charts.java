@@ -13,6 +13,7 @@ import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
@@ -58,7 +59,7 @@ final class Charts {
     counts.setMajorUnit(unit(sheet, rows));
     counts.setNumberFormat("0");
     // A bar chart grows upwards; turned over, the worst check stands on top, as in the table.
-    names.setOrientation(org.apache.poi.xddf.usermodel.chart.AxisOrientation.MAX_MIN);
+    names.setOrientation(AxisOrientation.MAX_MIN);
     XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, counts);
     data.setBarDirection(BarDirection.BAR);
     data.setBarGrouping(BarGrouping.STACKED);

@@ -2,6 +2,7 @@ package clearbed.report;
 
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -71,7 +72,7 @@ final class Kept {
 
   private void take(Cell cell, String header, String reason, String id) {
     String text = SheetLayout.text(cell);
-    if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.FORMULA) {
+    if (cell.getCellType() == CellType.FORMULA) {
       text = "=" + cell.getCellFormula();
     }
     if (text.isEmpty()) return;

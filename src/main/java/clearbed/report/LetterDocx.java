@@ -2,6 +2,7 @@ package clearbed.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -139,15 +140,15 @@ public final class LetterDocx {
     var paragraph = style.addNewPPr();
     paragraph.addNewKeepNext();
     var spacing = paragraph.addNewSpacing();
-    spacing.setBefore(java.math.BigInteger.valueOf(240));
-    spacing.setAfter(java.math.BigInteger.valueOf(120));
+    spacing.setBefore(BigInteger.valueOf(240));
+    spacing.setAfter(BigInteger.valueOf(120));
     if (outline >= 0) {
-      paragraph.addNewOutlineLvl().setVal(java.math.BigInteger.valueOf(outline));
+      paragraph.addNewOutlineLvl().setVal(BigInteger.valueOf(outline));
     }
     var run = style.addNewRPr();
     run.addNewB();
     run.addNewColor().setVal(Styles.BAND);
-    run.addNewSz().setVal(java.math.BigInteger.valueOf(halfPoints));
+    run.addNewSz().setVal(BigInteger.valueOf(halfPoints));
     return new XWPFStyle(style);
   }
 

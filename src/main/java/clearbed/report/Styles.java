@@ -1,10 +1,12 @@
 package clearbed.report;
 
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -96,7 +98,7 @@ final class Styles {
   }
 
   static XSSFColor colour(String hex) {
-    byte[] rgb = java.util.HexFormat.of().parseHex(hex);
+    byte[] rgb = HexFormat.of().parseHex(hex);
     return new XSSFColor(rgb, null);
   }
 
@@ -182,7 +184,7 @@ final class Styles {
   private void link(XSSFCellStyle style) {
     box(style);
     XSSFFont font = font(10, false, "1D4F91");
-    font.setUnderline(org.apache.poi.ss.usermodel.Font.U_SINGLE);
+    font.setUnderline(Font.U_SINGLE);
     style.setFont(font);
   }
 

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Queue;
 import java.util.Set;
@@ -288,8 +289,8 @@ public final class Resolver {
                               .anyMatch(
                                   r ->
                                       v.asWritten()
-                                          .toLowerCase(java.util.Locale.ROOT)
-                                          .contains(r.toLowerCase(java.util.Locale.ROOT))));
+                                          .toLowerCase(Locale.ROOT)
+                                          .contains(r.toLowerCase(Locale.ROOT))));
       if (tag && exposure && room) {
         draft.add(
             new Value(

@@ -2,6 +2,7 @@ package clearbed.track;
 
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
+import clearbed.model.State;
 import clearbed.report.Headers;
 import clearbed.report.Letter;
 import clearbed.report.SheetLayout;
@@ -58,7 +59,7 @@ public final class OpenQuestions {
   private static boolean isWanted(QuestionLog.Line line, boolean all) {
     Finding finding = line.finding();
     if (!finding.suppressed().isEmpty()) return false;
-    if (finding.state() == clearbed.model.State.RESOLVED) return false;
+    if (finding.state() == State.RESOLVED) return false;
     String status = line.reply().status().strip().toLowerCase(Locale.ROOT);
     return all || !CLOSED.contains(status);
   }

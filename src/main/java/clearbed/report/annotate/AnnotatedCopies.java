@@ -15,6 +15,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -166,7 +167,7 @@ public final class AnnotatedCopies {
 
   private static String extension(String document) {
     int dot = document.lastIndexOf('.');
-    return document.substring(dot + 1).toLowerCase(java.util.Locale.ROOT);
+    return document.substring(dot + 1).toLowerCase(Locale.ROOT);
   }
 
   private Instant date() {

@@ -1,6 +1,7 @@
 package clearbed.report.annotate;
 
 import clearbed.model.Report;
+import clearbed.report.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +29,7 @@ final class FindingsList {
   }
 
   private static void line(StringBuilder text, String label, String words) {
-    String flat = clearbed.report.SafeText.xml(words).replaceAll("\\s+", " ").strip();
+    String flat = SafeText.xml(words).replaceAll("\\s+", " ").strip();
     text.append("   ");
     if (!label.isEmpty()) text.append(label).append(": ");
     text.append(flat).append('\n');
