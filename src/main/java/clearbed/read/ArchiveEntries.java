@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import clearbed.model.OneLine;
 import java.io.IOException;
