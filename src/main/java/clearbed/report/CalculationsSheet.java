@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -25,14 +24,14 @@ final class CalculationsSheet {
   private static final float PAGE = 715;
 
   private final XSSFSheet sheet;
-  private final Sheet rows;
+  private final SXSSFSheet rows;
   private final Pen pen;
   private final Places places;
 
   /**
-   * @param rows where rows are made: the sheet itself, or its streaming twin
+   * @param rows where rows are made: the sheet's streaming twin
    */
-  CalculationsSheet(XSSFSheet sheet, Sheet rows, Pen pen, Places places) {
+  CalculationsSheet(XSSFSheet sheet, SXSSFSheet rows, Pen pen, Places places) {
     this.sheet = sheet;
     this.rows = rows;
     this.pen = pen;
@@ -42,7 +41,7 @@ final class CalculationsSheet {
   void fill(List<Calculation> calculations) {
     pen.turnTo(sheet);
     // The results at the top are written last.
-    if (rows instanceof SXSSFSheet twin) twin.setRandomAccessWindowSize(-1);
+    rows.setRandomAccessWindowSize(-1);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }

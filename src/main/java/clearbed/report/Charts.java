@@ -80,7 +80,7 @@ final class Charts {
    * A line through the cells of columns A and B, and one point of column C in the row below them;
    * drawn beside the cells, over the two columns of words.
    *
-   * @param cells where the rows are: the sheet itself, or its streaming twin
+   * @param cells where the rows are: the sheet's streaming twin
    */
   static void curve(XSSFSheet sheet, Sheet cells, Labels labels, Rows rows, int fromRow) {
     XSSFChart chart =

@@ -27,7 +27,6 @@ final class DocumentsSheet {
   private final XSSFSheet sheet;
   private final Pen pen;
   private final Places places;
-  private int last;
 
   DocumentsSheet(XSSFSheet sheet, Pen pen, Places places) {
     this.sheet = sheet;
@@ -35,7 +34,11 @@ final class DocumentsSheet {
     this.places = places;
   }
 
-  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
+  /**
+   * Writes header and rows.
+   *
+   * @param rows where rows are made: the sheet's streaming twin
+   */
   void fill(Sheet rows, List<Report.DocumentSummary> documents) {
     pen.turnTo(sheet);
     Row header = rows.createRow(0);
@@ -57,10 +60,7 @@ final class DocumentsSheet {
       String more = "The sheet is full; the rest is in the JSON file.";
       pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
     }
-    last = Math.max(at - 1, 1);
-  }
-
-  void finish() {
+    int last = Math.max(at - 1, 1);
     SheetSetup.header(sheet, 1, last, HEADERS.size());
   }
 

@@ -1,6 +1,5 @@
 package clearbed.report;
 
-import clearbed.model.AtOnce;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;
@@ -10,16 +9,18 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -32,13 +33,16 @@ final class WorkbookBody {
   static final String DOCUMENTS = "Documents";
 
   /**
-   * From so many cells on, rows go to disk as they are written: that is several times quicker and
-   * needs little memory, but fixes the heights of rows.
+   * From so many cells on, rows are compressed on their way to disk, which takes longer, and texts
+   * are written where they stand: a table of all of them would have to be held.
    */
-  private static final long MANY_CELLS = 12_000;
+  private static final long LARGE = 50_000;
 
-  /** From so many cells on, what goes to disk is compressed, which takes longer. */
-  private static final long LARGE = 1_000_000;
+  /**
+   * So many lines at most are written into a sheet of the book itself, where their rows may grow
+   * with what people type; the height of streamed rows is fixed.
+   */
+  private static final int MOST_GROWING = 1_000;
 
   private static final int WINDOW = 100;
   private static final String TITLE = "Findings on the glass tile documents";
@@ -78,23 +82,29 @@ final class WorkbookBody {
   }
 
   private void write(LogColumns columns, Path raw, OutputStream out) throws IOException {
-    if (cells() < MANY_CELLS) {
-      fill(book, columns);
-      store(raw);
-      FixedZip.copy(raw, out);
-      return;
-    }
-    pen.styles().makeAll();
-    try (SXSSFWorkbook stream = streamed()) {
+    boolean large = cells() > LARGE;
+    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, large, !large)) {
+      stream.setShouldCalculateSheetDimensions(false);
       fill(stream, columns);
-      Map<String, FixedZip.Filling> streamed = SheetRows.of(stream);
-      store(raw);
-      FixedZip.copy(raw, out, streamed);
+      for (Sheet sheet : stream) finish((SXSSFSheet) sheet);
+      try (OutputStream to = Files.newOutputStream(raw)) {
+        stream.write(to);
+      }
     }
+    FixedZip.copy(raw, out);
   }
 
-  private SXSSFWorkbook streamed() {
-    return new StreamedBook(book, WINDOW, cells() > LARGE);
+  /**
+   * Lets the last rows of a sheet go, and notes how far they reach. The library would do the first
+   * in the order of hashes, and so number the texts, and the second by the last rows alone.
+   */
+  private void finish(SXSSFSheet rows) throws IOException {
+    int width = 0;
+    for (Row row : rows) width = Math.max(width, row.getLastCellNum());
+    if (width == 0) return;
+    CellRangeAddress area = new CellRangeAddress(0, rows.getLastRowNum(), 0, width - 1);
+    book.getSheet(rows.getSheetName()).setDimensionOverride(area);
+    rows.flushRows();
   }
 
   private long cells() {
@@ -102,73 +112,47 @@ final class WorkbookBody {
     return report.findings().size() * 34L + coverage;
   }
 
-  private void store(Path raw) throws IOException {
-    try (OutputStream out = Files.newOutputStream(raw)) {
-      book.write(out);
-    }
-  }
-
   /**
-   * Writes the rows of all sheets, then what the workbook holds for them in common: names, colours
-   * of words. The sheets with charts are for one thread, the others each for its own.
+   * Writes the rows of all sheets that are all new.
    *
-   * @param rows where rows are made: the book itself, or its streaming twin
+   * @param stream the book's streaming twin, which makes rows
    */
-  private void fill(Workbook rows, LogColumns columns) {
-    CoverageSheet coverage = new CoverageSheet(book.getSheet(COVERAGE), pen.another(), places);
-    DocumentsSheet documents = new DocumentsSheet(book.getSheet(DOCUMENTS), pen.another(), places);
-    List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
-    List<Runnable> sheets = new ArrayList<>();
-    Sheet calculated = rows.getSheet(CALCULATIONS);
-    sheets.add(() -> withCharts(calculated));
-    for (LogSheet each : logs) {
-      Sheet own = rows.getSheet(each.name());
-      sheets.add(() -> each.fill(own, lines(each.name())));
+  private void fill(SXSSFWorkbook stream, LogColumns columns) {
+    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
+    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
+    new CalculationsSheet(book.getSheet(CALCULATIONS), stream.getSheet(CALCULATIONS), pen, places)
+        .fill(report.calculations());
+    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
+    if (!log.carries()) {
+      log(Headers.FINDINGS, columns.ofFindings(), stream);
+      log(Headers.QUESTIONS, columns.ofQuestions(), stream);
     }
-    Sheet covered = rows.getSheet(COVERAGE);
-    sheets.add(() -> coverage.fill(covered, report));
-    Sheet read = rows.getSheet(DOCUMENTS);
-    sheets.add(() -> documents.fill(read, report.documents()));
-    Sheet ledger = rows.getSheet(Ledger.SHEET);
-    sheets.add(() -> Ledger.write(ledger, log, report.run().date()));
-    if (rows == book) sheets.forEach(Runnable::run);
-    else AtOnce.run(sheets);
-    logs.forEach(LogSheet::finish);
-    logs.forEach(this::dress);
-    coverage.finish();
-    int wide = CoverageSheet.pagesWide(report);
-    SheetSetup.paper(book.getSheet(COVERAGE), paper(true, wide), TITLE);
-    documents.finish();
+    new CoverageSheet(book.getSheet(COVERAGE), pen, places).fill(stream.getSheet(COVERAGE), report);
+    SheetSetup.paper(book.getSheet(COVERAGE), paper(true, CoverageSheet.pagesWide(report)), TITLE);
+    new DocumentsSheet(book.getSheet(DOCUMENTS), pen, places)
+        .fill(stream.getSheet(DOCUMENTS), report.documents());
     SheetSetup.paper(book.getSheet(DOCUMENTS), paper(true, 1), TITLE);
+    Ledger.write(stream.getSheet(Ledger.SHEET), log, report.run().date());
     book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
   }
 
-  /** The library makes the charts of all sheets in one place: they are for one thread. */
-  private void withCharts(Sheet calculated) {
-    new SummarySheet(book.getSheet(SUMMARY), pen).fill(report, log);
-    SheetSetup.paper(book.getSheet(SUMMARY), paper(false, 1), TITLE);
-    new CalculationsSheet(book.getSheet(CALCULATIONS), calculated, pen, places)
-        .fill(report.calculations());
-    SheetSetup.paper(book.getSheet(CALCULATIONS), paper(true, 0), TITLE);
-  }
-
-  private List<LogSheet> logs(LogColumns columns) {
-    return List.of(
-        new LogSheet(book.getSheet(Headers.FINDINGS), columns.ofFindings(), pen.another()),
-        new LogSheet(book.getSheet(Headers.QUESTIONS), columns.ofQuestions(), pen.another()));
+  /** Writes a sheet that people work in, all new. */
+  private void log(String name, List<Column> columns, Workbook stream) {
+    List<QuestionLog.Line> lines = lines(name);
+    Workbook rows = lines.size() > MOST_GROWING ? stream : book;
+    LogSheet target = new LogSheet(book.getSheet(name), columns, pen);
+    target.fill(rows.getSheet(name), lines);
+    dress(target);
   }
 
   private void update(
       String name, List<Column> columns, Map<String, QuestionLog.Line> earlier, Kept kept) {
     XSSFSheet sheet = book.getSheet(name);
-    LogSheet target = new LogSheet(sheet, columns, pen);
     if (sheet.getPhysicalNumberOfRows() > 0) {
-      target.update(log, earlier, kept, lines(name));
-      return;
+      new LogSheet(sheet, columns, pen).update(log, earlier, kept, lines(name));
+    } else {
+      log(name, columns, book);
     }
-    target.fill(sheet, lines(name));
-    target.finish();
-    dress(target);
   }
 
   private List<QuestionLog.Line> lines(String sheet) {
