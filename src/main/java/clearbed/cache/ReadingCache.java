@@ -1,12 +1,12 @@
 package clearbed.cache;
 
+import clearbed.base.Memo;
 import clearbed.base.codec.DamagedRecord;
 import clearbed.base.codec.RecordCodec;
 import clearbed.base.codec.RecordInput;
 import clearbed.base.codec.RecordOutput;
 import clearbed.model.Content;
 import clearbed.model.Document;
-import clearbed.model.Lately;
 import clearbed.read.Treatment;
 import clearbed.recognise.Facts;
 import clearbed.recognise.KeptFacts;
@@ -33,8 +33,8 @@ public final class ReadingCache {
   /** What is said over and over in one document is written once. */
   private final RecordCodec codec = new RecordCodec(Content.class, Limits.class);
 
-  /** What documents of one project have in common is held once, as when they are read. */
-  private final Lately<String, String> texts = new Lately<>();
+  /** Texts that documents of one project have in common are interned, as when they are read. */
+  private final Memo<String, String> texts = Memo.ofTexts();
 
   private volatile boolean distrusted;
 
@@ -112,7 +112,7 @@ public final class ReadingCache {
     private Facts unpacked(byte[] packed) throws DamagedRecord {
       try {
         RecordInput in =
-            RecordInput.open(packed, LAYOUT).interning(text -> texts.of(text, text, () -> text));
+            RecordInput.open(packed, LAYOUT).interning(text -> texts.get(text, () -> text));
         KeptFacts kept = codec.read(in, KeptFacts.class);
         in.requireEnd();
         if (!path.equals(kept.facts().document())) throw new DamagedRecord("is of another file");

@@ -1,6 +1,6 @@
 package clearbed.check;
 
-import clearbed.model.AtOnce;
+import clearbed.base.Parallel;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Document;
@@ -53,7 +53,7 @@ public final class Checker {
           calculations.addAll(one.calculations);
         };
     // Of a long schedule the verdicts of several rules would take much memory.
-    if (few) AtOnce.each(on, rule -> run(rule, scene)).forEach(join);
+    if (few) Parallel.map(on, rule -> run(rule, scene)).forEach(join);
     else on.forEach(rule -> join.accept(run(rule, scene)));
     List<Finding> all = new ArrayList<>();
     for (Finding finding : unique(findings)) all.add(suppressed(finding));
@@ -63,7 +63,7 @@ public final class Checker {
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
     Iterator<Integer> counts =
-        AtOnce.ahead(project.glass(), entry -> quantities(entry).size()).iterator();
+        Parallel.mapAhead(project.glass(), entry -> quantities(entry).size()).iterator();
     for (Entry entry : project.glass()) {
       calculations.add(entry.tag(), counts.next(), () -> quantities(entry));
     }

@@ -1,11 +1,11 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
 import clearbed.cache.ResultCache;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
-import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
@@ -152,7 +152,10 @@ final class CheckCommand implements Callable<Integer> {
     List<Document> unreadable =
         documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
     unreadable.forEach(
-        d -> err().println("clearbed: " + OneLine.path(d.path()) + ": " + OneLine.of(d.reason())));
+        d ->
+            err()
+                .println(
+                    "clearbed: " + DisplayText.path(d.path()) + ": " + DisplayText.of(d.reason())));
     err().flush();
     if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
@@ -213,7 +216,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private boolean annotated(Report report, Sources sources) {
     AnnotatedCopies.Result result = AnnotatedCopies.write(report, sources::of, annotate);
-    result.failures().forEach(f -> err().println("clearbed: " + OneLine.of(f)));
+    result.failures().forEach(f -> err().println("clearbed: " + DisplayText.of(f)));
     return result.failures().isEmpty();
   }
 

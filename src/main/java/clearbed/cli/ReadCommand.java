@@ -1,9 +1,9 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
-import clearbed.model.OneLine;
 import clearbed.model.Report;
 import clearbed.model.Value;
 import clearbed.read.ReadOptions;
@@ -74,27 +74,27 @@ final class ReadCommand implements Callable<Integer> {
             : "";
     out.println(
         "  "
-            + OneLine.path(d.path())
+            + DisplayText.path(d.path())
             + " ("
             + d.format()
             + "): "
             + d.status().name().toLowerCase(Locale.ROOT)
-            + (d.reason().isEmpty() ? "" : ": " + OneLine.of(d.reason()))
+            + (d.reason().isEmpty() ? "" : ": " + DisplayText.of(d.reason()))
             + entries);
     for (Document.Gap gap : d.skipped())
-      out.println("    not read: " + gap.origin().place() + ": " + OneLine.of(gap.reason()));
+      out.println("    not read: " + gap.origin().place() + ": " + DisplayText.of(gap.reason()));
   }
 
   private static void entry(PrintWriter out, Vocabulary vocabulary, Entry entry) {
     out.println();
     out.println(
-        OneLine.of(entry.tag())
+        DisplayText.of(entry.tag())
             + (entry.glass() ? "  glass tile" : "  not glass tile")
             + "  ("
             + entry.origin().place()
             + ")");
     if (!entry.glass()) {
-      out.println("  because of: " + OneLine.of(entry.evidence()));
+      out.println("  because of: " + DisplayText.of(entry.evidence()));
       return;
     }
     for (Value v : entry.values()) {
@@ -106,7 +106,7 @@ final class ReadCommand implements Callable<Integer> {
               + ": "
               + not
               + open
-              + OneLine.of(v.content().text())
+              + DisplayText.of(v.content().text())
               + "  ["
               + v.scope().name().toLowerCase(Locale.ROOT)
               + "; "

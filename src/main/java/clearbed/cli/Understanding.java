@@ -1,8 +1,8 @@
 package clearbed.cli;
 
+import clearbed.base.Parallel;
 import clearbed.base.codec.DamagedRecord;
 import clearbed.cache.Known;
-import clearbed.model.AtOnce;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
@@ -44,7 +44,7 @@ record Understanding(
   private static List<Facts> facts(List<Known> known) throws DamagedRecord {
     List<DamagedRecord> damaged = Collections.synchronizedList(new ArrayList<>());
     List<Facts> facts =
-        AtOnce.each(
+        Parallel.map(
             known,
             one -> {
               try {

@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import clearbed.base.DisplayText;
+
 /**
  * Where words stand in the documents, so that a reader can go and look.
  *
@@ -45,8 +47,8 @@ public record Origin(
 
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
   public String place() {
-    StringBuilder out = new StringBuilder(OneLine.path(document));
-    if (sheet != null) out.append(", sheet ").append(OneLine.of(sheet));
+    StringBuilder out = new StringBuilder(DisplayText.path(document));
+    if (sheet != null) out.append(", sheet ").append(DisplayText.of(sheet));
     if (page != null) out.append(", page ").append(page);
     if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
     if (cell != null) out.append(", cell ").append(cell);

@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Block;
 import clearbed.model.Document;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
@@ -20,7 +20,7 @@ public final class Recogniser {
   private final OutlineParser outlineParser;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
-  private final Lately<String, List<Citations.Found>> cited = new Lately<>();
+  private final Memo<String, List<Citations.Found>> cited = Memo.ofTexts();
 
   public Recogniser(Vocabulary vocabulary) {
     this.finder = new StatementFinder(vocabulary);
@@ -143,7 +143,7 @@ public final class Recogniser {
 
   private List<Citations.Found> cited(String text) {
     if (!Citations.mayCite(text)) return List.of();
-    return cited.of(text, text, () -> List.copyOf(Citations.find(text)));
+    return cited.get(text, () -> List.copyOf(Citations.find(text)));
   }
 
   private static final class Collected {

@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Document;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
@@ -41,9 +41,9 @@ final class ScheduleFinder {
   private final GlassTest glassTest;
 
   // By their words, as tables have many in common.
-  private final Lately<String, Header.Column> columns = new Lately<>();
-  private final Lately<String, Material> materials = new Lately<>();
-  private final Lately<String, String> words = new Lately<>();
+  private final Memo<String, Header.Column> columns = Memo.ofTexts();
+  private final Memo<String, Material> materials = Memo.ofTexts();
+  private final Memo<String, String> words = Memo.ofTexts();
   private final CellMemo memo = new CellMemo();
 
   ScheduleFinder(Vocabulary vocabulary, StatementFinder finder) {
@@ -53,16 +53,16 @@ final class ScheduleFinder {
     this.glassTest = new GlassTest(vocabulary);
   }
 
-  /** The words are held once for all rows that say them. */
+  /** The words are interned: many rows say the same. */
   private record Material(String words, GlassTest.Result result) {}
 
   private Material known(String words) {
-    return materials.of(words, words, () -> new Material(once(words), glassTest.of(words)));
+    return materials.get(words, () -> new Material(interned(words), glassTest.of(words)));
   }
 
-  /** The same words, held once for many that say them. */
-  private String once(String text) {
-    return words.of(text, text, () -> text);
+  /** The equal text that is held already, or this one from now on. */
+  private String interned(String text) {
+    return words.get(text, () -> text);
   }
 
   static boolean looksLikeTag(String text) {
@@ -319,7 +319,7 @@ final class ScheduleFinder {
                 table.origin(row.cells().get(0)),
                 "row " + row.number() + " is glass tile without a tag; named by its description"));
       }
-      String text = tagged ? once(tagCell.text()) : row.cells().get(0).text();
+      String text = tagged ? interned(tagCell.text()) : row.cells().get(0).text();
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
       boolean read = glass.is() || !glass.decided();
       List<Statement> statements = read ? statements(row, glass.decided()) : List.of();
@@ -363,7 +363,8 @@ final class ScheduleFinder {
 
     /** The same row; words that other rows have, too, are kept once. */
     private Table.Row sparing(Table.Row row) {
-      List<Table.Cell> cells = row.cells().stream().map(c -> c.withText(once(c.text()))).toList();
+      List<Table.Cell> cells =
+          row.cells().stream().map(c -> c.withText(interned(c.text()))).toList();
       return new Table.Row(row.number(), cells, row.hidden());
     }
 

@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.Content;
 import clearbed.model.Origin;
+import java.util.List;
 
 /**
  * Something a text says of an attribute.
@@ -25,6 +26,11 @@ public record Statement(
   Statement at(Origin place) {
     return new Statement(
         attribute, content, excluded, asWritten, place.withText(origin.text()), limits);
+  }
+
+  /** What a text says, which depends on no place, said at a place. */
+  static List<Statement> allAt(Origin place, List<Statement> said) {
+    return said.stream().map(statement -> statement.at(place)).toList();
   }
 
   Statement movedTo(Origin place) {

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,7 +28,7 @@ final class StatementFinder {
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
-  private final Remembered<Asked> remembered = new Remembered<>();
+  private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
   private final OpenItems openItems;
   private final OpenStatements open;
   private final StandardStatements standards;
@@ -52,8 +53,9 @@ final class StatementFinder {
 
   /** All statements of a text; each carries the limits of its own part. */
   List<Statement> find(String text, Origin origin, Context context) {
-    return remembered.of(
-        new Asked(text, context), text, origin, () -> findAnew(text, origin, context));
+    List<Statement> found =
+        known.get(new Asked(text, context), () -> List.copyOf(findAnew(text, origin, context)));
+    return Statement.allAt(origin, found);
   }
 
   private List<Statement> findAnew(String text, Origin origin, Context context) {

@@ -1,7 +1,7 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Document;
-import clearbed.model.OneLine;
 import clearbed.model.Report;
 import java.util.List;
 import java.util.Locale;
@@ -66,7 +66,7 @@ final class DocumentsSheet {
 
   private void document(Row row, Report.DocumentSummary document) {
     int gaps = document.skipped().size();
-    pen.text(row, 0, OneLine.path(document.path()), Styles.Look.STRONG);
+    pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.STRONG);
     pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
     pen.text(row, 2, document.format(), Styles.Look.TEXT);
     pen.text(row, 3, word(document.status()), Styles.Look.STRONG);
@@ -79,7 +79,7 @@ final class DocumentsSheet {
   }
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
-    pen.text(row, 0, OneLine.path(document.path()), Styles.Look.TEXT);
+    pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.TEXT);
     pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);

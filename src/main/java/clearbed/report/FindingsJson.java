@@ -1,6 +1,7 @@
 package clearbed.report;
 
-import clearbed.model.AtOnce;
+import clearbed.base.Parallel;
+import clearbed.base.io.AtomicFile;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -49,7 +50,7 @@ public final class FindingsJson {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = UnseenEscaped.generator(out);
+    JsonGenerator json = ControlEscapes.generator(out);
     json.setPrettyPrinter(printer());
     new FindingsJson(json).report(report, out);
     json.writeRaw('\n');
@@ -130,7 +131,7 @@ public final class FindingsJson {
   }
 
   private void together(List<Entry> entries, OutputStream out) throws IOException {
-    for (ByteArrayOutputStream written : AtOnce.each(entries, FindingsJson::written)) {
+    for (ByteArrayOutputStream written : Parallel.map(entries, FindingsJson::written)) {
       // Puts what stands between two values.
       json.writeRawValue("");
       json.flush();
@@ -140,7 +141,7 @@ public final class FindingsJson {
 
   private static ByteArrayOutputStream written(Entry entry) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (JsonGenerator json = UnseenEscaped.generator(out)) {
+    try (JsonGenerator json = ControlEscapes.generator(out)) {
       json.setPrettyPrinter(new Inner(printer()));
       new FindingsJson(json).entry(entry);
     } catch (IOException e) {

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
@@ -42,7 +43,7 @@ public final class FindingsSarif {
 
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
-    JsonGenerator json = UnseenEscaped.generator(out);
+    JsonGenerator json = ControlEscapes.generator(out);
     json.setPrettyPrinter(FindingsJson.printer());
     new FindingsSarif(json).log(report);
     json.writeRaw('\n');

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;

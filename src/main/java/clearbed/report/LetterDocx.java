@@ -1,5 +1,7 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
+import clearbed.base.io.FixedZip;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigInteger;

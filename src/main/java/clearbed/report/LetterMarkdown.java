@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.base.io.FixedZip;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;

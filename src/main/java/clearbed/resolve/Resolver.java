@@ -1,6 +1,6 @@
 package clearbed.resolve;
 
-import clearbed.model.AtOnce;
+import clearbed.base.Parallel;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Origin;
@@ -87,7 +87,7 @@ public final class Resolver {
               draft.values = packer.pack(draft.values);
             });
       }
-      AtOnce.run(stating);
+      Parallel.run(stating);
       for (Draft draft : some) {
         List<Value> values =
             draft.unasked() ? ThinList.late(() -> stated(draft, packer)) : draft.values;

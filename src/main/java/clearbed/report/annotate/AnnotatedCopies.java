@@ -1,10 +1,10 @@
 package clearbed.report.annotate;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
-import clearbed.report.AtomicFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package clearbed.report.annotate;
 
-import clearbed.report.FixedZip;
+import clearbed.base.io.FixedZip;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

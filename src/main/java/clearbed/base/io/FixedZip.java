@@ -1,4 +1,4 @@
-package clearbed.report;
+package clearbed.base.io;
 
 import java.io.IOException;
 import java.io.InputStream;
