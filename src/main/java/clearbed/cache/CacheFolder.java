@@ -1,10 +1,12 @@
 package clearbed.cache;
 
-import clearbed.read.DamagedDocument;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -63,20 +65,20 @@ final class CacheFolder {
   }
 
   /** An entry, to be written on behind its key. */
-  static PackedOutput begun(String key) {
-    PackedOutput out = new PackedOutput();
+  static RecordOutput begun(String key) {
+    RecordOutput out = new RecordOutput();
     out.text(key);
     return out;
   }
 
   /** An entry, to be read on behind its key; null when it is not there, damaged or another's. */
-  PackedInput open(String key, int layout) {
+  RecordInput open(String key, int layout) {
     byte[] bytes = get(key);
     if (bytes == null) return null;
     try {
-      PackedInput in = PackedInput.open(bytes, layout);
+      RecordInput in = RecordInput.open(bytes, layout);
       return key.equals(in.text()) ? in : null;
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       return null;
     }
   }
@@ -101,9 +103,9 @@ final class CacheFolder {
   }
 
   /** Keeps an entry; where that cannot be done, the next run does without. */
-  void put(String key, int layout, PackedOutput entry) {
+  void put(String key, int layout, RecordOutput entry) {
     try {
-      place(key, entry.sealed(layout));
+      place(key, entry.toBytes(layout));
     } catch (IOException e) {
       failed = true;
     }
@@ -171,14 +173,14 @@ final class CacheFolder {
   private static List<Path> list(Path folder, Pattern names) {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(f -> names.matcher(f.getFileName().toString()).matches()).toList();
-    } catch (IOException | java.io.UncheckedIOException e) {
+    } catch (IOException | UncheckedIOException e) {
       return List.of();
     }
   }
 
   /** With all of ours that is in it; what others put there stays. */
   private static void remove(Path place) {
-    if (Files.isDirectory(place, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
+    if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
       boolean program = PROGRAM.matcher(place.getFileName().toString()).matches();
       list(place, program ? DRAWER : ENTRY).forEach(CacheFolder::remove);
     }

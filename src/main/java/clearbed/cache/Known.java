@@ -1,7 +1,7 @@
 package clearbed.cache;
 
+import clearbed.base.codec.DamagedRecord;
 import clearbed.model.Document;
-import clearbed.read.DamagedDocument;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recognised;
 
@@ -14,7 +14,7 @@ public final class Known {
 
   /** Facts as they were kept. */
   interface Packed {
-    Facts unpacked() throws DamagedDocument;
+    Facts unpacked() throws DamagedRecord;
   }
 
   private Known(Document document, String says, Facts facts, Packed packed) {
@@ -61,9 +61,9 @@ public final class Known {
    * Its facts, or null when nothing could be read. They are handed over, not held any longer: to be
    * asked for once.
    *
-   * @throws DamagedDocument when what was kept is not what was written
+   * @throws DamagedRecord when what was kept is not what was written
    */
-  public Facts facts() throws DamagedDocument {
+  public Facts facts() throws DamagedRecord {
     Facts held = facts;
     Packed kept = packed;
     facts = null;

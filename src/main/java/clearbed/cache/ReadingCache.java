@@ -1,13 +1,16 @@
 package clearbed.cache;
 
+import clearbed.base.Memo;
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordCodec;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
+import clearbed.model.Content;
 import clearbed.model.Document;
-import clearbed.model.Lately;
-import clearbed.read.DamagedDocument;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
 import clearbed.read.Treatment;
 import clearbed.recognise.Facts;
 import clearbed.recognise.KeptFacts;
+import clearbed.recognise.Limits;
 import clearbed.recognise.Recogniser;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,10 +29,12 @@ public final class ReadingCache {
 
   private final CacheFolder folder;
   private final String program;
-  private final RecordCodec codec = new RecordCodec();
 
-  /** What documents of one project have in common is held once, as when they are read. */
-  private final Lately<String, String> texts = new Lately<>();
+  /** What is said over and over in one document is written once. */
+  private final RecordCodec codec = new RecordCodec(Content.class, Limits.class);
+
+  /** Texts that documents of one project have in common are interned, as when they are read. */
+  private final Memo<String, String> texts = Memo.ofTexts();
 
   private volatile boolean distrusted;
 
@@ -86,45 +91,43 @@ public final class ReadingCache {
     public Known recalled() {
       if (distrusted) return null;
       try {
-        PackedInput in = folder.open(key, LAYOUT);
+        RecordInput in = folder.open(key, LAYOUT);
         return in == null ? null : decode(in);
-      } catch (DamagedDocument | RuntimeException | OutOfMemoryError e) {
+      } catch (DamagedRecord | RuntimeException | OutOfMemoryError e) {
         return null;
       }
     }
 
     /** The facts stay packed until they are asked for: often they came to the same before. */
-    private Known decode(PackedInput in) throws DamagedDocument {
-      Document document = (Document) codec.read(in, Document.class);
+    private Known decode(RecordInput in) throws DamagedRecord {
+      Document document = codec.read(in, Document.class);
       String says = in.text();
       byte[] facts = in.bytes();
       in.requireEnd();
-      boolean own =
-          document != null && says != null && path.equals(document.path()) && isLasting(document);
-      if (!own) throw new DamagedDocument("is of another file");
+      boolean own = says != null && path.equals(document.path()) && isLasting(document);
+      if (!own) throw new DamagedRecord("is of another file");
       return Known.recalled(document, says, () -> unpacked(facts));
     }
 
-    private Facts unpacked(byte[] packed) throws DamagedDocument {
+    private Facts unpacked(byte[] packed) throws DamagedRecord {
       try {
-        PackedInput in =
-            PackedInput.open(packed, LAYOUT).sharing(text -> texts.of(text, text, () -> text));
-        KeptFacts kept = (KeptFacts) codec.read(in, KeptFacts.class);
+        RecordInput in =
+            RecordInput.open(packed, LAYOUT).interning(text -> texts.get(text, () -> text));
+        KeptFacts kept = codec.read(in, KeptFacts.class);
         in.requireEnd();
-        if (kept == null || !path.equals(kept.facts().document()))
-          throw new DamagedDocument("is of another file");
+        if (!path.equals(kept.facts().document())) throw new DamagedRecord("is of another file");
         return kept.facts(recogniser.get());
       } catch (RuntimeException e) {
-        throw new DamagedDocument("holds what cannot be: " + e.getMessage());
+        throw new DamagedRecord("holds what cannot be: " + e.getMessage());
       }
     }
 
     @Override
     public Known keep(Known result) {
       if (!isLasting(result.document())) return result;
-      PackedOutput packed = new PackedOutput();
+      RecordOutput packed = new RecordOutput();
       codec.write(packed, KeptFacts.of(result.fresh()), KeptFacts.class);
-      byte[] facts = packed.sealed(LAYOUT);
+      byte[] facts = packed.toBytes(LAYOUT);
       Known known = result.saying(Fingerprint.of(facts));
       if (isUnchanged()) folder.put(key, LAYOUT, entry(known, facts));
       return known;
@@ -139,8 +142,8 @@ public final class ReadingCache {
       }
     }
 
-    private PackedOutput entry(Known known, byte[] facts) {
-      PackedOutput out = CacheFolder.begun(key);
+    private RecordOutput entry(Known known, byte[] facts) {
+      RecordOutput out = CacheFolder.begun(key);
       codec.write(out, known.document(), Document.class);
       out.text(known.says());
       out.bytes(facts);

@@ -1,5 +1,9 @@
 package clearbed.cache;
 
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordCodec;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -8,9 +12,6 @@ import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Verdict;
-import clearbed.read.DamagedDocument;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
 import java.util.List;
 
 /**
@@ -42,7 +43,7 @@ public final class ResultCache {
    * @param run with the rules; its time and date make no difference
    */
   public String key(List<Known> documents, Report.Run run) {
-    PackedOutput out = new PackedOutput();
+    RecordOutput out = new RecordOutput();
     codec.write(out, undated(run), Report.Run.class);
     out.number(documents.size());
     for (Known each : documents) {
@@ -50,7 +51,7 @@ public final class ResultCache {
       codec.write(out, each.document(), Document.class);
       out.text(each.says());
     }
-    return Fingerprint.of(out.sealed(LAYOUT), program, "results");
+    return Fingerprint.of(out.toBytes(LAYOUT), program, "results");
   }
 
   private static Report.Run undated(Report.Run run) {
@@ -101,8 +102,8 @@ public final class ResultCache {
     try {
       byte[] packed = get(key);
       if (packed == null) return null;
-      PackedInput inner = PackedInput.open(packed, LAYOUT);
-      Result kept = (Result) codec.read(inner, Result.class);
+      RecordInput inner = RecordInput.open(packed, LAYOUT);
+      Result kept = codec.read(inner, Result.class);
       inner.requireEnd();
       Report report =
           new Report(
@@ -115,7 +116,7 @@ public final class ResultCache {
               kept.checks,
               kept.reading);
       return new Outcome(report, Fingerprint.of(packed));
-    } catch (DamagedDocument | RuntimeException | OutOfMemoryError e) {
+    } catch (DamagedRecord | RuntimeException | OutOfMemoryError e) {
       return null;
     }
   }
@@ -133,9 +134,9 @@ public final class ResultCache {
             report.calculations(),
             report.checks(),
             report.reading());
-    PackedOutput packed = new PackedOutput();
+    RecordOutput packed = new RecordOutput();
     codec.write(packed, result, Result.class);
-    byte[] bytes = packed.sealed(LAYOUT);
+    byte[] bytes = packed.toBytes(LAYOUT);
     put(key, bytes);
     return new Outcome(report, Fingerprint.of(bytes));
   }
@@ -148,17 +149,17 @@ public final class ResultCache {
    */
   public String fileKey(Outcome outcome, List<String> more) {
     if (outcome.says == null) return null;
-    PackedOutput out = new PackedOutput();
+    RecordOutput out = new RecordOutput();
     codec.write(out, undated(outcome.report.run()), Report.Run.class);
     for (String word : more) out.text(word);
-    return Fingerprint.of(out.sealed(LAYOUT), program, outcome.says, "file");
+    return Fingerprint.of(out.toBytes(LAYOUT), program, outcome.says, "file");
   }
 
   /** The bytes of the file, or null. */
   public byte[] file(String fileKey) {
     try {
       return get(fileKey);
-    } catch (DamagedDocument | OutOfMemoryError e) {
+    } catch (DamagedRecord | OutOfMemoryError e) {
       return null;
     }
   }
@@ -168,14 +169,14 @@ public final class ResultCache {
   }
 
   private void put(String key, byte[] bytes) {
-    PackedOutput out = CacheFolder.begun(key);
+    RecordOutput out = CacheFolder.begun(key);
     out.bytes(bytes);
     folder.put(key, LAYOUT, out);
   }
 
   /** The bytes that were put under a key, or null. */
-  private byte[] get(String key) throws DamagedDocument {
-    PackedInput in = folder.open(key, LAYOUT);
+  private byte[] get(String key) throws DamagedRecord {
+    RecordInput in = folder.open(key, LAYOUT);
     if (in == null) return null;
     byte[] bytes = in.bytes();
     in.requireEnd();

@@ -2,6 +2,8 @@ package clearbed.calc;
 
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -48,10 +50,7 @@ public final class BothUnits {
   }
 
   private static String plain(double number) {
-    return new java.math.BigDecimal(number)
-        .round(new java.math.MathContext(15))
-        .stripTrailingZeros()
-        .toPlainString();
+    return new BigDecimal(number).round(new MathContext(15)).stripTrailingZeros().toPlainString();
   }
 
   /** Its own system first: {@code 3/8 in (9.53 mm)}, {@code 12 ft (3.66 m)}. */

@@ -4,6 +4,7 @@ import clearbed.model.Dimension;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.util.Locale;
 
 /**
  * A number that goes into a calculation, or the two ends it lies between.
@@ -80,7 +81,7 @@ public record Given(Interval amount, Origin origin, boolean assumed, String basi
   }
 
   private static String words(Dimension dimension) {
-    return dimension.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return dimension.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   Given in(Unit unit) {

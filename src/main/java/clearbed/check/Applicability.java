@@ -4,7 +4,9 @@ import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Value;
 import clearbed.recognise.Vocabulary;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,7 +45,7 @@ final class Applicability {
     String why = "";
     for (Map.Entry<String, List<String>> c : conditions.entrySet()) {
       Set<String> said = said(entry, c.getKey());
-      String label = vocabulary.label(c.getKey()).toLowerCase(java.util.Locale.ROOT);
+      String label = vocabulary.label(c.getKey()).toLowerCase(Locale.ROOT);
       boolean unread = !entry.unread(c.getKey()).isEmpty();
       if (c.getValue().contains("stated")) {
         if (said.isEmpty() && !unread) return new Answer(false, "no " + label + " stated");
@@ -70,6 +72,6 @@ final class Applicability {
                 !(v.content() instanceof Content.Words)
                     && !(v.content() instanceof Content.NotUnderstood))
         .map(v -> v.content().text())
-        .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 }

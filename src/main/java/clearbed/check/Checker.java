@@ -1,6 +1,6 @@
 package clearbed.check;
 
-import clearbed.model.AtOnce;
+import clearbed.base.Parallel;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Document;
@@ -63,7 +63,7 @@ public final class Checker {
           unanswered.addAll(one.unanswered);
         };
     // Of a long schedule the verdicts of several rules would take much memory.
-    if (few) AtOnce.each(on, rule -> run(rule, scene, words)).forEach(join);
+    if (few) Parallel.map(on, rule -> run(rule, scene, words)).forEach(join);
     else on.forEach(rule -> join.accept(run(rule, scene, words)));
     ReadingAccount reading = new ReadingSummary(project, vocabulary, words, on).account();
     for (Rule rule : on) {
@@ -82,7 +82,7 @@ public final class Checker {
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
     Iterator<Integer> counts =
-        AtOnce.ahead(project.glass(), entry -> quantities(entry).size()).iterator();
+        Parallel.mapAhead(project.glass(), entry -> quantities(entry).size()).iterator();
     for (Entry entry : project.glass()) {
       calculations.add(entry.tag(), counts.next(), () -> quantities(entry));
     }

@@ -8,6 +8,7 @@ import clearbed.model.Kind;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Scope;
+import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.recognise.Attribute;
 import java.util.ArrayList;
@@ -119,10 +120,8 @@ final class ConflictCheck implements SetComputation {
   private static boolean sizesAgree(Content.Size a, Content.Size b) {
     int n = Math.min(a.sides().size(), b.sides().size());
     if (n == 0) return true;
-    List<Double> x =
-        a.sides().stream().limit(n).map(q -> q.in(clearbed.model.Unit.METRE)).sorted().toList();
-    List<Double> y =
-        b.sides().stream().limit(n).map(q -> q.in(clearbed.model.Unit.METRE)).sorted().toList();
+    List<Double> x = a.sides().stream().limit(n).map(q -> q.in(Unit.METRE)).sorted().toList();
+    List<Double> y = b.sides().stream().limit(n).map(q -> q.in(Unit.METRE)).sorted().toList();
     for (int i = 0; i < n; i++) {
       // Nominal sizes in two unit systems differ by a few per cent: 12 in is sold as 300 mm.
       if (Math.abs(x.get(i) - y.get(i)) > 0.04 * Math.max(x.get(i), y.get(i))) return false;

@@ -1,8 +1,8 @@
 package clearbed.check;
 
+import clearbed.base.Memo;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.Clause;
@@ -60,13 +60,13 @@ final class DanglingReferenceCheck implements SetComputation {
     Set<String> numbers =
         scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
     // Issue after issue says the same words.
-    Lately<String, References> known = new Lately<>();
+    Memo<String, References> known = Memo.ofTexts();
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
       for (Clause clause : section.clauses()) {
         if (!section.article() && !bears(section, clause)) continue;
         String text = clause.text();
-        References references = known.of(text, text, () -> References.in(text));
+        References references = known.get(text, () -> References.in(text));
         for (String number : references.sections()) {
           if (!numbers.contains(number))
             out.putIfAbsent(

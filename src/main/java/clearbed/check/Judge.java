@@ -8,6 +8,7 @@ import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Scope;
 import clearbed.model.Value;
+import clearbed.recognise.Attribute;
 import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -82,7 +83,7 @@ final class Judge {
     boolean required =
         vocabulary
             .attribute(rule.attribute())
-            .map(a -> a.kind() == clearbed.recognise.Attribute.Kind.REQUIRED)
+            .map(a -> a.kind() == Attribute.Kind.REQUIRED)
             .orElse(false);
     if (!excluded.isEmpty() && required) {
       Value v = excluded.get(0);

@@ -1,7 +1,7 @@
 package clearbed.check;
 
+import clearbed.base.Parallel;
 import clearbed.model.Account;
-import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Entry;
@@ -72,7 +72,7 @@ final class RuleRun {
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
     boolean perRow = false;
-    Iterator<Judgement> judgements = AtOnce.ahead(project.glass(), this::judgement).iterator();
+    Iterator<Judgement> judgements = Parallel.mapAhead(project.glass(), this::judgement).iterator();
     for (Entry entry : project.glass()) {
       Judgement judgement = judgements.next();
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));

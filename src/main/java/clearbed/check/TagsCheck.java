@@ -1,9 +1,9 @@
 package clearbed.check;
 
+import clearbed.base.Memo;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
@@ -46,19 +46,19 @@ final class TagsCheck implements SetComputation {
         glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
     Map<String, Origin> strangers = new LinkedHashMap<>();
     // Issue after issue says the same words.
-    Lately<String, Boolean> speaking = new Lately<>();
-    Lately<String, Set<String>> opening = new Lately<>();
+    Memo<String, Boolean> speaking = Memo.ofTexts();
+    Memo<String, Set<String>> opening = Memo.ofTexts();
     for (RoomUse use : scene.project().rooms())
       stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         String text = clause.text();
-        Set<String> opens = opening.of(text, text, () -> Tags.inOpening(text));
+        Set<String> opens = opening.get(text, () -> Tags.inOpening(text));
         if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
         boolean speaks =
             section.article()
                 || clause.limits().glass()
-                || speaking.of(text, text, () -> scene.vocabulary().speaksOfGlassTile(text));
+                || speaking.get(text, () -> scene.vocabulary().speaksOfGlassTile(text));
         if (!speaks) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());

@@ -1,11 +1,11 @@
 package clearbed.check;
 
+import clearbed.base.Memo;
 import clearbed.calc.BothUnits;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
-import clearbed.model.Lately;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.Quantities;
@@ -24,8 +24,8 @@ final class UnitSlipCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     // A schedule says few texts, each of them thousands of times.
-    Lately<String, List<Slip>> known = new Lately<>();
-    Function<String, List<Slip>> slips = text -> known.of(text, text, () -> slips(text));
+    Memo<String, List<Slip>> known = Memo.ofTexts();
+    Function<String, List<Slip>> slips = text -> known.get(text, () -> slips(text));
     scene
         .text()
         .each(

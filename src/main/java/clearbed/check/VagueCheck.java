@@ -1,8 +1,8 @@
 package clearbed.check;
 
+import clearbed.base.Memo;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
-import clearbed.model.Lately;
 import clearbed.recognise.Citations;
 import clearbed.recognise.Quantities;
 import java.util.ArrayList;
@@ -39,13 +39,11 @@ final class VagueCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
     // Issue after issue says the same words.
-    Lately<String, String> cells = new Lately<>();
-    Lately<String, String> clauses = new Lately<>();
+    Memo<String, String> cells = Memo.ofTexts();
+    Memo<String, String> clauses = Memo.ofTexts();
     BiFunction<String, Boolean, String> vague =
         (text, cell) ->
-            cell
-                ? cells.of(text, text, () -> ofCell(text))
-                : clauses.of(text, text, () -> ofClause(text));
+            cell ? cells.get(text, () -> ofCell(text)) : clauses.get(text, () -> ofClause(text));
     scene
         .text()
         .each(

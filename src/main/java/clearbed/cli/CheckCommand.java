@@ -1,10 +1,10 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
 import clearbed.cache.ResultCache;
 import clearbed.model.Document;
 import clearbed.model.Level;
-import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.ReadOptions;
@@ -23,6 +23,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -153,7 +154,10 @@ final class CheckCommand implements Callable<Integer> {
     List<Document> unreadable =
         documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
     unreadable.forEach(
-        d -> err().println("clearbed: " + OneLine.path(d.path()) + ": " + OneLine.of(d.reason())));
+        d ->
+            err()
+                .println(
+                    "clearbed: " + DisplayText.path(d.path()) + ": " + DisplayText.of(d.reason())));
     err().flush();
     if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
@@ -165,7 +169,7 @@ final class CheckCommand implements Callable<Integer> {
       throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
     if (!List.of("auto", "always", "never").contains(color))
       throw new UsageFailure("--color " + color + ": give auto, always or never");
-    if (!output.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx"))
+    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx"))
       throw new UsageFailure(
           "--output " + output + ": the findings workbook is an .xlsx file; name it so");
   }
@@ -221,7 +225,7 @@ final class CheckCommand implements Callable<Integer> {
   private boolean annotated(Report report, Sources sources) {
     AnnotatedCopies.Result result =
         AnnotatedCopies.write(report, sources::of, annotate, overwriteOption.overwrite);
-    result.failures().forEach(f -> err().println("clearbed: " + OneLine.of(f)));
+    result.failures().forEach(f -> err().println("clearbed: " + DisplayText.of(f)));
     return result.failures().isEmpty();
   }
 

@@ -5,6 +5,7 @@ import clearbed.check.RuleSet;
 import clearbed.recognise.Vocabulary;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -109,7 +110,7 @@ final class ExplainCommand implements Callable<Integer> {
                 way.entrySet().stream()
                     .map(
                         c ->
-                            vocabulary.label(c.getKey()).toLowerCase(java.util.Locale.ROOT)
+                            vocabulary.label(c.getKey()).toLowerCase(Locale.ROOT)
                                 + " is "
                                 + String.join(" or ", c.getValue()))
                     .collect(Collectors.joining(" and ")))

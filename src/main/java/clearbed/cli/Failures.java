@@ -1,6 +1,6 @@
 package clearbed.cli;
 
-import clearbed.model.OneLine;
+import clearbed.base.DisplayText;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.stream.Collectors;
@@ -17,6 +17,6 @@ final class Failures {
     if (e instanceof StackOverflowError)
       return "a rule or document nested too deeply; give Java more, for example CLEARBED_JAVA_OPTS=-Xss8m";
     String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-    return message.strip().lines().map(OneLine::of).collect(Collectors.joining("\n"));
+    return message.strip().lines().map(DisplayText::of).collect(Collectors.joining("\n"));
   }
 }

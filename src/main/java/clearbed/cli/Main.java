@@ -1,6 +1,8 @@
 package clearbed.cli;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.logging.LogManager;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -35,7 +37,7 @@ public final class Main {
   public static void main(String[] args) {
     // PDFBox and POI log through java.util.logging when nothing else takes it; the tool says itself
     // what matters.
-    java.util.logging.LogManager.getLogManager().reset();
+    LogManager.getLogManager().reset();
     int code = runOrSayWhy(args);
     System.out.flush();
     // Parser threads given up after the time limit must not keep the program alive.
@@ -81,7 +83,7 @@ public final class Main {
 
   private static CommandLine.Help.Ansi colour(String[] args) {
     if (System.getenv("NO_COLOR") != null) return CommandLine.Help.Ansi.OFF;
-    return java.util.Arrays.asList(args).contains("--color=never")
+    return Arrays.asList(args).contains("--color=never")
         ? CommandLine.Help.Ansi.OFF
         : CommandLine.Help.Ansi.AUTO;
   }

@@ -1,10 +1,10 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
 import clearbed.mark.OpenElsewhere;
 import clearbed.mark.OutputKind;
 import clearbed.mark.OwnMark;
 import clearbed.mark.OwnOutput;
-import clearbed.model.OneLine;
 import clearbed.read.InputFile;
 import clearbed.report.annotate.AnnotatedCopies;
 import java.io.IOException;
@@ -36,7 +36,7 @@ final class Outputs {
    */
   private record Place(String option, Path path, String another) {
     UsageFailure refused(String why) {
-      return new UsageFailure(option + " " + OneLine.path(path.toString()) + ": " + why);
+      return new UsageFailure(option + " " + DisplayText.path(path.toString()) + ": " + why);
     }
 
     UsageFailure misplaced(String why) {
@@ -152,7 +152,7 @@ final class Outputs {
       throw file.misplacedUnless("was changed since clearbed wrote it", "add --overwrite");
     throw file.refused(
         "people may have typed into it since clearbed wrote it; to keep that, add --carry "
-            + OneLine.path(file.path().toString())
+            + DisplayText.path(file.path().toString())
             + " and name another file with -o; to give it up, add --overwrite");
   }
 
@@ -168,7 +168,7 @@ final class Outputs {
     }
     InputFile held = Files.isDirectory(path) ? inputs.documentIn(real) : null;
     if (held != null)
-      throw folder.misplaced("holds a document to check, " + OneLine.path(held.path()));
+      throw folder.misplaced("holds a document to check, " + DisplayText.path(held.path()));
     if (path.equals(copies)) requireFreeCopies(folder);
   }
 

@@ -1,9 +1,9 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
-import clearbed.model.OneLine;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.Value;
@@ -75,7 +75,7 @@ final class ReadCommand implements Callable<Integer> {
             ? "No glass tile is named in these documents."
             : "Glass tile is named, and no entry could be made of it:");
     for (Origin place : named)
-      out.println("  " + OneLine.of(place.place()) + ": " + OneLine.of(place.text()));
+      out.println("  " + DisplayText.of(place.place()) + ": " + DisplayText.of(place.text()));
   }
 
   private static void document(PrintWriter out, Report.DocumentSummary d) {
@@ -85,12 +85,12 @@ final class ReadCommand implements Callable<Integer> {
             : "";
     out.println(
         "  "
-            + OneLine.path(d.path())
+            + DisplayText.path(d.path())
             + " ("
             + d.format()
             + "): "
             + d.status().name().toLowerCase(Locale.ROOT)
-            + (d.reason().isEmpty() ? "" : ": " + OneLine.of(d.reason()))
+            + (d.reason().isEmpty() ? "" : ": " + DisplayText.of(d.reason()))
             + entries);
     for (Document.Gap gap : d.skipped())
       out.println("    " + fate(gap) + ": " + gap.origin().place() + ": " + words(gap));
@@ -107,9 +107,9 @@ final class ReadCommand implements Callable<Integer> {
 
   /** The reason, and the words where they are known and no longer than a line. */
   private static String words(Document.Gap gap) {
-    String reason = OneLine.of(gap.reason());
+    String reason = DisplayText.of(gap.reason());
     if (gap.origin().text() == null) return reason;
-    String words = OneLine.of(gap.origin().text());
+    String words = DisplayText.of(gap.origin().text());
     boolean isLong = words.length() > LONGEST_WORDS;
     return reason + ": \"" + (isLong ? words.substring(0, LONGEST_WORDS) + "\u2026" : words) + "\"";
   }
@@ -117,13 +117,13 @@ final class ReadCommand implements Callable<Integer> {
   private static void entry(PrintWriter out, Vocabulary vocabulary, Entry entry) {
     out.println();
     out.println(
-        OneLine.of(entry.tag())
+        DisplayText.of(entry.tag())
             + (entry.glass() ? "  glass tile" : "  not glass tile")
             + "  ("
             + entry.origin().place()
             + ")");
     if (!entry.glass()) {
-      out.println("  because of: " + OneLine.of(entry.evidence()));
+      out.println("  because of: " + DisplayText.of(entry.evidence()));
       return;
     }
     for (Value v : entry.values()) value(out, vocabulary, v, "");
@@ -140,7 +140,7 @@ final class ReadCommand implements Callable<Integer> {
             + ": "
             + not
             + open
-            + OneLine.of(v.content().text())
+            + DisplayText.of(v.content().text())
             + "  ["
             + v.scope().name().toLowerCase(Locale.ROOT)
             + "; "

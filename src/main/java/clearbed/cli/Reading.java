@@ -1,10 +1,10 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
+import clearbed.base.codec.DamagedRecord;
 import clearbed.cache.Cache;
 import clearbed.cache.Known;
 import clearbed.model.Document;
-import clearbed.model.OneLine;
-import clearbed.read.DamagedDocument;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
 import java.nio.file.Files;
@@ -62,7 +62,8 @@ final class Reading {
   private void requireDocument() {
     List<Document> documents = documents();
     if (documents.stream().anyMatch(d -> d.status() != Document.Status.IGNORED)) return;
-    String where = String.join(", ", paths.stream().map(p -> OneLine.path(p.toString())).toList());
+    String where =
+        String.join(", ", paths.stream().map(p -> DisplayText.path(p.toString())).toList());
     throw new UsageFailure(
         "no document to read in "
             + where
@@ -75,7 +76,7 @@ final class Reading {
     List<String> named =
         documents.stream()
             .limit(NAMED)
-            .map(d -> OneLine.path(d.path()) + ": " + OneLine.of(d.reason()))
+            .map(d -> DisplayText.path(d.path()) + ": " + DisplayText.of(d.reason()))
             .toList();
     String more = documents.size() > NAMED ? " and " + (documents.size() - NAMED) + " more" : "";
     return " (passed over: " + String.join("; ", named) + more + ")";
@@ -107,14 +108,14 @@ final class Reading {
   Understanding understood() {
     try {
       return Understanding.of(known, rulebook.get());
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       // What has come through the checksum and is wrong all the same is not to be trusted further.
       cache.readings().distrust();
       read(path -> {});
     }
     try {
       return Understanding.of(known, rulebook.get());
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       throw new IllegalStateException(e);
     }
   }

@@ -1,11 +1,11 @@
 package clearbed.cli;
 
+import clearbed.base.Parallel;
+import clearbed.base.codec.DamagedRecord;
 import clearbed.cache.Known;
-import clearbed.model.AtOnce;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
-import clearbed.read.DamagedDocument;
 import clearbed.recognise.Facts;
 import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Tags;
@@ -32,24 +32,24 @@ record Understanding(
   /**
    * Joins what the documents say.
    *
-   * @throws DamagedDocument when what was kept of one is not what was written
+   * @throws DamagedRecord when what was kept of one is not what was written
    */
-  static Understanding of(List<Known> known, Rulebook rulebook) throws DamagedDocument {
+  static Understanding of(List<Known> known, Rulebook rulebook) throws DamagedRecord {
     List<Document> documents = known.stream().map(Known::document).toList();
     List<Facts> facts = facts(known);
     Project project = new Resolver(rulebook.vocabulary()).resolve(facts, rulebook.rules().facts());
     return new Understanding(project, documents, summaries(documents, facts, project));
   }
 
-  private static List<Facts> facts(List<Known> known) throws DamagedDocument {
-    List<DamagedDocument> damaged = Collections.synchronizedList(new ArrayList<>());
+  private static List<Facts> facts(List<Known> known) throws DamagedRecord {
+    List<DamagedRecord> damaged = Collections.synchronizedList(new ArrayList<>());
     List<Facts> facts =
-        AtOnce.each(
+        Parallel.map(
             known,
             one -> {
               try {
                 return one.facts();
-              } catch (DamagedDocument e) {
+              } catch (DamagedRecord e) {
                 damaged.add(e);
                 return null;
               }

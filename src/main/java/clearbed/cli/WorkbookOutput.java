@@ -1,9 +1,9 @@
 package clearbed.cli;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.cache.ResultCache;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
-import clearbed.report.AtomicFile;
 import clearbed.report.FindingsWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -1,5 +1,6 @@
 package clearbed.mark;
 
+import clearbed.base.io.FixedZip;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +17,7 @@ import org.openxmlformats.schemas.officeDocument.x2006.customProperties.CTProper
  * The mark of an Office Open XML file: a custom property that holds a digest over the name, length
  * and CRC-32 of every other part. How and when the zip was packed does not count.
  */
-public final class PackageMark {
+public final class PackageMark implements FixedZip.LastEntry {
   /** The part that holds the mark, and so cannot be under it. */
   public static final String PROPERTIES = "docProps/custom.xml";
 
@@ -34,14 +35,21 @@ public final class PackageMark {
     custom.addProperty(Seal.PROPERTY, new Seal(kind, Seal.UNKNOWN).text());
   }
 
+  @Override
+  public String name() {
+    return PROPERTIES;
+  }
+
   /** Takes a part under the digest. */
+  @Override
   public void add(String name, long size, long crc) {
     if (name.equalsIgnoreCase(PROPERTIES) || name.endsWith("/")) return;
     parts.put(name, size + "\t" + Long.toHexString(crc));
   }
 
   /** The part of the properties with the digest of all other parts filled in. */
-  public byte[] sealed(byte[] properties) {
+  @Override
+  public byte[] content(byte[] properties) {
     String xml = new String(properties, StandardCharsets.UTF_8);
     return xml.replace(Seal.ALGORITHM + Seal.UNKNOWN, Seal.ALGORITHM + digest())
         .getBytes(StandardCharsets.UTF_8);

@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import java.util.Locale;
+
 /** What is wrong. */
 public enum Kind {
   MISSING,
@@ -12,6 +14,6 @@ public enum Kind {
   UNREADABLE;
 
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import java.util.Locale;
+
 /** How bad a finding is (the words of SARIF 2.1.0, section 3.27.10), worst first. */
 public enum Level {
   ERROR,
@@ -8,7 +10,7 @@ public enum Level {
 
   /** As written in files: lower case. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 
   public boolean atLeast(Level other) {

@@ -1,6 +1,6 @@
 package clearbed.model;
 
-import java.util.Objects;
+import clearbed.base.DisplayText;
 
 /**
  * Where words stand in the documents, so that a reader can go and look.
@@ -64,33 +64,10 @@ public record Origin(
     return new Origin(document, sheet, cell, page, paragraph, heading, text, name);
   }
 
-  // What Java makes of a record is slow without its second compiler, and these are sought by the
-  // million.
-  @Override
-  public boolean equals(Object other) {
-    return this == other
-        || other instanceof Origin o
-            && Objects.equals(paragraph, o.paragraph)
-            && Objects.equals(cell, o.cell)
-            && document.equals(o.document)
-            && Objects.equals(sheet, o.sheet)
-            && Objects.equals(page, o.page)
-            && Objects.equals(heading, o.heading)
-            && Objects.equals(text, o.text)
-            && Objects.equals(part, o.part);
-  }
-
-  /** Of document, sheet, cell and paragraph, which are nearly always enough. */
-  @Override
-  public int hashCode() {
-    int hash = document.hashCode() * 31 + Objects.hashCode(sheet);
-    return (hash * 31 + Objects.hashCode(cell)) * 31 + Objects.hashCode(paragraph);
-  }
-
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
   public String place() {
-    StringBuilder out = new StringBuilder(OneLine.path(document));
-    if (sheet != null) out.append(", sheet ").append(OneLine.of(sheet));
+    StringBuilder out = new StringBuilder(DisplayText.path(document));
+    if (sheet != null) out.append(", sheet ").append(DisplayText.of(sheet));
     if (page != null) out.append(", page ").append(page);
     if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
     if (cell != null) out.append(", cell ").append(cell);

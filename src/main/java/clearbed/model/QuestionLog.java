@@ -1,5 +1,6 @@
 package clearbed.model;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ public record QuestionLog(
 
   public QuestionLog {
     documents = List.copyOf(documents);
-    lines = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(lines));
+    lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
     remarks = List.copyOf(remarks);
   }
 

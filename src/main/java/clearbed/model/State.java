@@ -1,5 +1,7 @@
 package clearbed.model;
 
+import java.util.Locale;
+
 /** Where a finding stands from issue to issue. */
 public enum State {
   NEW,
@@ -9,7 +11,7 @@ public enum State {
   REOPENED;
 
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** True while somebody still has to act. */

@@ -1,7 +1,5 @@
 package clearbed.model;
 
-import java.util.Objects;
-
 /**
  * What the documents say of one attribute of one entry, in one place.
  *
@@ -34,27 +32,6 @@ public record Value(
   /** The same said at another place. */
   public Value at(Origin place) {
     return new Value(attribute, content, excluded, asWritten, place, scope, specific);
-  }
-
-  // As in Origin: these are sought by the million.
-  @Override
-  public boolean equals(Object other) {
-    return this == other
-        || other instanceof Value v
-            && excluded == v.excluded
-            && specific == v.specific
-            && scope == v.scope
-            && attribute.equals(v.attribute)
-            && Objects.equals(asWritten, v.asWritten)
-            && Objects.equals(origin, v.origin)
-            && Objects.equals(content, v.content);
-  }
-
-  /** Of attribute, words and place, which are nearly always enough. */
-  @Override
-  public int hashCode() {
-    int hash = attribute.hashCode() * 31 + Objects.hashCode(asWritten);
-    return hash * 31 + Objects.hashCode(origin);
   }
 
   /** True when the place leaves the value open ({@code TBD}, bracketed options). */

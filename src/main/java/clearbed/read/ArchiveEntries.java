@@ -1,7 +1,8 @@
 package clearbed.read;
 
+import clearbed.base.DisplayText;
+import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
-import clearbed.model.OneLine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -76,10 +77,12 @@ final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
         name.replaceFirst("^([A-Za-z]:)?/+", "_/").replaceAll("(^|/)\\.\\.(?=/|$)", "$1_");
     if (!safe.equals(name)) {
       return new Entry(
-          safe, null, "an unsafe name in the archive (" + OneLine.path(name) + "); pack it again");
+          safe,
+          null,
+          "an unsafe name in the archive (" + DisplayText.path(name) + "); pack it again");
     }
     if (name.length() > LONGEST_PATH || longestPart(name) > LONGEST_NAME) {
-      String shown = OneLine.path(name);
+      String shown = DisplayText.path(name);
       return new Entry(shown, null, "a name too long for a file; pack it again with a shorter one");
     }
     // The zip library finds an entry by its name, so that a second of that name is out of reach.

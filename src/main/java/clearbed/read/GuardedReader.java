@@ -7,9 +7,7 @@ import clearbed.read.Outcome.Ending;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -17,17 +15,14 @@ import java.util.function.Function;
 
 /**
  * Reads one document on a thread of its own, so that nothing a parser does (throw, hang, use up the
- * memory or the stack, exit) reaches the rest of the batch in this process.
+ * memory or the stack) reaches the rest of the batch in this process. Only a call to {@code exit}
+ * would; of the libraries none calls it but from a main program.
  */
 final class GuardedReader {
   private static final int DEEPEST_CAUSE = 50;
 
-  /** Holds the threads of the parsers and whatever threads these start. */
-  private final ThreadGroup parsers = new ThreadGroup("parsers");
-
   private final ReadingLimits limits;
   private final Function<Format, FormatReader> readers;
-  private final Map<Thread, CompletableFuture<Outcome>> running = new ConcurrentHashMap<>();
   private volatile boolean harmed;
 
   GuardedReader(ReadingLimits limits, Function<Format, FormatReader> readers) {
@@ -35,28 +30,9 @@ final class GuardedReader {
     this.readers = readers;
   }
 
-  ThreadGroup parsers() {
-    return parsers;
-  }
-
   /** True once something happened after which this process should read nothing more. */
   boolean isHarmed() {
     return harmed;
-  }
-
-  /** True while a parser that was given up is still at work. */
-  boolean isHaunted() {
-    return !running.isEmpty();
-  }
-
-  /** To be told when the thread of a parser has asked the process to exit and is held there. */
-  void exiting(Thread thread) {
-    CompletableFuture<Outcome> outcome = running.get(thread);
-    if (outcome != null) outcome.completeExceptionally(new ExitAsked());
-  }
-
-  private static final class ExitAsked extends Exception {
-    private static final long serialVersionUID = 1L;
   }
 
   Outcome read(Source source) {
@@ -74,9 +50,8 @@ final class GuardedReader {
     CompletableFuture<Outcome> outcome = new CompletableFuture<>();
     Outcome noMemory = Outcome.outOfMemory(source);
     Runnable work = () -> work(source, outcome, noMemory);
-    Thread thread = new Thread(parsers, work, "read " + source.path(), limits.stackBytes());
+    Thread thread = new Thread(null, work, "read " + source.path(), limits.stackBytes());
     thread.setDaemon(true);
-    running.put(thread, outcome);
     try {
       thread.start();
       return awaited(outcome, thread);
@@ -89,9 +64,8 @@ final class GuardedReader {
       Thread.currentThread().interrupt();
       return Outcome.unreadable(Ending.TIMED_OUT, source, "reading was interrupted");
     } catch (ExecutionException e) {
-      return Outcome.unreadable(Ending.ENDED, source, Reasons.ENDED);
+      throw new IllegalStateException(e);
     } catch (OutOfMemoryError e) {
-      running.remove(thread);
       return noMemory;
     }
   }
@@ -102,7 +76,6 @@ final class GuardedReader {
     } finally {
       // A second lack of memory, while the first is put into words, must leave nobody waiting.
       outcome.complete(noMemory);
-      running.remove(Thread.currentThread());
     }
   }
 

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,8 +15,7 @@ import java.util.function.Function;
  * document after it (measured over 40, 150 and 600 small files), and what is read there has to be
  * handed over: of two thousand files a tenth more time by the clock (measured side by side). So
  * this process reads, and reads no more after something that Java does not promise to survive:
- * memory that ran out, classes that could not be loaded, a request to exit. The rest goes to the
- * worker then.
+ * memory that ran out, classes that could not be loaded. The rest goes to the worker then.
  *
  * <p>A thread that hangs cannot be stopped in Java; a process can. So after a document that took
  * its time limit, too, the rest goes to the worker: this process bears no more hung threads than it
@@ -35,7 +35,6 @@ final class IsolatingReader implements AutoCloseable {
   private final ReadingLimits limits;
   private final Means means;
   private final GuardedReader here;
-  private final ExitGuard guard;
   private final TemporaryFolder folder = new TemporaryFolder();
   private final Object turn = new Object();
   private boolean elsewhere;
@@ -51,7 +50,6 @@ final class IsolatingReader implements AutoCloseable {
     this.limits = ReadingLimits.of(options.documentTimeout());
     this.means = means;
     this.here = new GuardedReader(limits, means.readers());
-    this.guard = ExitGuard.install(here.parsers(), here::exiting);
     this.noWorker = !means.worker().isThere();
     this.elsewhere = batch >= means.many();
   }
@@ -135,6 +133,5 @@ final class IsolatingReader implements AutoCloseable {
     if (shared != null) shared.close();
     if (alone != null) alone.close();
     folder.close();
-    if (!here.isHaunted()) guard.remove();
   }
 }

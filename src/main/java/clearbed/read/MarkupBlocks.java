@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -236,7 +237,7 @@ final class MarkupBlocks extends DefaultHandler {
     inTable(t -> t.startCell(columns, rows));
   }
 
-  private void inTable(java.util.function.Consumer<MarkupTable> action) {
+  private void inTable(Consumer<MarkupTable> action) {
     if (!tables.isEmpty()) action.accept(tables.peek());
   }
 

@@ -152,6 +152,6 @@ final class MarkupReader implements FormatReader {
 
     @Override
     public void parseEmbedded(
-        java.io.InputStream stream, ContentHandler handler, Metadata metadata, boolean html) {}
+        InputStream stream, ContentHandler handler, Metadata metadata, boolean html) {}
   }
 }

@@ -5,6 +5,7 @@ import clearbed.model.Table;
 import clearbed.model.Table.Cell;
 import clearbed.model.Table.Row;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -75,7 +76,7 @@ final class MarkupTable {
 
   void endRow() {
     if (inRow && !cells.isEmpty()) {
-      cells.sort(java.util.Comparator.comparingInt(Cell::column));
+      cells.sort(Comparator.comparingInt(Cell::column));
       rows.add(new Row(row, cells, false));
     }
     inRow = false;

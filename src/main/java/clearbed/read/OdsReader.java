@@ -4,6 +4,7 @@ import clearbed.model.Document;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
@@ -64,7 +65,7 @@ final class OdsReader implements FormatReader {
     ZipEntry manifest = zip.getEntry("META-INF/manifest.xml");
     if (manifest == null) return false;
     try (InputStream in = zip.getInputStream(manifest)) {
-      String text = new String(in.readNBytes(1 << 20), java.nio.charset.StandardCharsets.UTF_8);
+      String text = new String(in.readNBytes(1 << 20), StandardCharsets.UTF_8);
       return text.contains("encryption-data");
     }
   }

@@ -21,7 +21,7 @@ record Outcome(Ending ending, Document document) {
     TOO_DEEP,
     /** A class could not be loaded, as happens for ever after its loading was once interrupted. */
     BROKEN,
-    /** The parser asked the process to exit, or the process is gone. */
+    /** The process that read it is gone. */
     ENDED;
 
     /** True when another try in a process of its own would come to nothing else. */

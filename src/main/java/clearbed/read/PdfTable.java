@@ -5,6 +5,7 @@ import clearbed.model.Table;
 import clearbed.model.Table.Cell;
 import clearbed.model.Table.Row;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -69,7 +70,7 @@ record PdfTable(double top, double bottom, List<Double> lefts, List<List<Piece>>
     List<Row> built = new ArrayList<>();
     for (int r = 0; r < cells.size(); r++) {
       List<Cell> row = cells.get(r);
-      row.sort(java.util.Comparator.comparingInt(Cell::column));
+      row.sort(Comparator.comparingInt(Cell::column));
       if (!row.isEmpty()) built.add(new Row(r + 1, row, false));
     }
     return new Table(origin, built, false);

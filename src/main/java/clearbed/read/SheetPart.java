@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.model.Table;
 import java.util.Map;
 import java.util.TreeMap;
 import org.xml.sax.Attributes;
@@ -115,7 +116,7 @@ final class SheetPart extends DefaultHandler {
     }
     String remark = "";
     if (!comments.isEmpty()) {
-      String found = comments.remove(clearbed.model.Table.address(row, column));
+      String found = comments.remove(Table.address(row, column));
       remark = found == null ? "" : found;
     }
     boolean struck = styles.isStruck(style);

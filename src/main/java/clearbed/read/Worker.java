@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.base.codec.DamagedRecord;
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
 import java.io.EOFException;
@@ -61,7 +62,7 @@ final class Worker {
       }
     } catch (EOFException e) {
       // The other process is done or gone.
-    } catch (IOException | DamagedDocument e) {
+    } catch (IOException | DamagedRecord e) {
       // Nobody is left to tell.
     }
   }

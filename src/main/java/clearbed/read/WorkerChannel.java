@@ -1,6 +1,9 @@
 package clearbed.read;
 
-import clearbed.read.Outcome.Ending;
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordCodec;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -11,12 +14,13 @@ import java.nio.file.Path;
 
 /** One end of the talk between a process and the worker that reads for it. */
 final class WorkerChannel {
-  /** Raised whenever requests or replies change; a document has its own version. */
-  private static final int VERSION = 1;
+  /** Raised whenever requests or replies change. */
+  private static final int VERSION = 2;
 
   /** More than any document that fits into the memory of either process. */
   private static final int LONGEST = Integer.MAX_VALUE - 64;
 
+  private final RecordCodec codec = new RecordCodec();
   private final DataInputStream in;
   private final OutputStream out;
 
@@ -40,17 +44,17 @@ final class WorkerChannel {
 
   void ask(Request request) throws IOException {
     Source source = request.source();
-    PackedOutput packed = new PackedOutput();
+    RecordOutput packed = new RecordOutput();
     packed.number(request.id());
     packed.text(source.path());
     // As a URI, for the bytes of a name may be no text in this machine's encoding.
     packed.text(source.file().toUri().toString());
     packed.flag(source.named());
-    send(packed.sealed(VERSION), new byte[0]);
+    send(packed.toBytes(VERSION));
   }
 
-  Request request() throws IOException, DamagedDocument {
-    PackedInput packed = PackedInput.open(in.readNBytes(length()), VERSION);
+  Request request() throws IOException, DamagedRecord {
+    RecordInput packed = RecordInput.open(in.readNBytes(length()), VERSION);
     int id = packed.number();
     String path = packed.text();
     Path file = Path.of(URI.create(packed.text()));
@@ -58,36 +62,27 @@ final class WorkerChannel {
   }
 
   void reply(int id, Outcome outcome) throws IOException {
-    byte[] head =
-        ByteBuffer.allocate(2 * Integer.BYTES)
-            .putInt(id)
-            .putInt(outcome.ending().ordinal())
-            .array();
-    send(head, DocumentCodec.encode(outcome.document()));
+    RecordOutput packed = new RecordOutput();
+    codec.write(packed, new Reply(id, outcome), Reply.class);
+    send(packed.toBytes(VERSION));
   }
 
-  Reply reply() throws IOException, DamagedDocument {
-    int length = length();
-    if (length < 2 * Integer.BYTES) throw new DamagedDocument("is cut short");
-    int id = in.readInt();
-    int ending = in.readInt();
-    byte[] document = in.readNBytes(length - 2 * Integer.BYTES);
-    if (ending < 0 || ending >= Ending.values().length) throw new DamagedDocument("is no reply");
-    return new Reply(id, new Outcome(Ending.values()[ending], DocumentCodec.decode(document)));
+  Reply reply() throws IOException, DamagedRecord {
+    RecordInput packed = RecordInput.open(in.readNBytes(length()), VERSION);
+    Reply reply = codec.read(packed, Reply.class);
+    packed.requireEnd();
+    return reply;
   }
 
-  private int length() throws IOException, DamagedDocument {
+  private int length() throws IOException, DamagedRecord {
     int length = in.readInt();
-    if (length < 0 || length > LONGEST) throw new DamagedDocument("is no message");
+    if (length < 0 || length > LONGEST) throw new DamagedRecord("is no message");
     return length;
   }
 
-  private synchronized void send(byte[] head, byte[] body) throws IOException {
-    byte[] length =
-        ByteBuffer.allocate(Integer.BYTES).putInt(Math.addExact(head.length, body.length)).array();
-    out.write(length);
-    out.write(head);
-    out.write(body);
+  private synchronized void send(byte[] message) throws IOException {
+    out.write(ByteBuffer.allocate(Integer.BYTES).putInt(message.length).array());
+    out.write(message);
     out.flush();
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import clearbed.base.codec.DamagedRecord;
 import clearbed.read.Outcome.Ending;
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
@@ -101,7 +102,7 @@ final class WorkerProcess implements AutoCloseable {
           if (waiting != null) waiting.complete(reply);
         }
       }
-    } catch (IOException | DamagedDocument | RuntimeException | OutOfMemoryError e) {
+    } catch (IOException | DamagedRecord | RuntimeException | OutOfMemoryError e) {
       synchronized (this) {
         retired = true;
         pending.values().forEach(waiting -> waiting.completeExceptionally(e));

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Excel workbooks since 2007, streamed so that long sheets fit in a small heap. What is hidden is
@@ -52,7 +53,7 @@ final class XlsxReader implements FormatReader {
     return Document.read(source.path(), Format.XLSX.shortName(), blocks, gaps);
   }
 
-  private static void parse(PackagePart part, org.xml.sax.helpers.DefaultHandler handler)
+  private static void parse(PackagePart part, DefaultHandler handler)
       throws IOException, SAXException {
     if (part != null) OfficePackage.parse(part, handler);
   }

@@ -1,13 +1,14 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Origin;
 import clearbed.model.Unit;
 import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * What the same words said before in a column of the same heading: schedules say few things, each
- * of them thousands of times.
+ * Memo of what words state in a column of the same heading: schedules say few things, each of them
+ * thousands of times.
  */
 final class CellMemo {
   /** All that the reading of a cell depends on. */
@@ -24,11 +25,12 @@ final class CellMemo {
     }
   }
 
-  private final Remembered<Key> known = new Remembered<>();
+  private final Memo<Key, List<Statement>> known = new Memo<>(Key::words);
 
   /** The statements of a cell, at its own place. */
   List<Statement> of(
       Header.Column column, String text, Origin origin, Supplier<List<Statement>> reading) {
-    return known.of(Key.of(column, text), text, origin, reading);
+    List<Statement> found = known.get(Key.of(column, text), () -> List.copyOf(reading.get()));
+    return Statement.allAt(origin, found);
   }
 }

@@ -4,6 +4,7 @@ import clearbed.model.Content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -63,9 +64,8 @@ public final class Citations {
               "\\bTCNA\\s+(?:Handbook\\s+)?(?:Method\\s+|Detail\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",
               m -> "TCNA " + m.group(1).toUpperCase(Locale.ROOT), 4));
 
-  private record Form(
-      Pattern pattern, java.util.function.Function<Matcher, String> designation, int year) {
-    Form(String regex, java.util.function.Function<Matcher, String> designation, int year) {
+  private record Form(Pattern pattern, Function<Matcher, String> designation, int year) {
+    Form(String regex, Function<Matcher, String> designation, int year) {
       this(Pattern.compile(bounded(regex), Pattern.CASE_INSENSITIVE), designation, year);
     }
 

@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Block;
 import clearbed.model.Document;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
@@ -21,7 +21,7 @@ final class GlassMentions {
 
   private final Vocabulary vocabulary;
   private final GlassWords words;
-  private final Lately<String, String> asserted = new Lately<>();
+  private final Memo<String, String> asserted = Memo.ofTexts();
 
   GlassMentions(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -70,7 +70,7 @@ final class GlassMentions {
 
   private void add(List<Origin> found, String text, Origin origin) {
     if (found.size() >= MOST || text.isBlank()) return;
-    String said = asserted.of(text, text, () -> said(text));
+    String said = asserted.get(text, () -> said(text));
     if (!said.isEmpty()) found.add(origin.withText(said));
   }
 

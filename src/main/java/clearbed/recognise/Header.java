@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.model.Lately;
+import clearbed.base.Memo;
 import clearbed.model.Table;
 import clearbed.model.Unit;
 import java.util.ArrayList;
@@ -146,7 +146,7 @@ record Header(Map<Integer, Column> columns, int rows) {
    * @param seen columns by their words, kept from table to table
    */
   static Header at(
-      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Memo<String, Column> seen) {
     if (row.cells().stream().filter(c -> !c.text().isBlank()).count() < 2) return null;
     if (row.cells().stream().anyMatch(c -> c.text().length() > 90)) return null;
     boolean mayBeTwo =
@@ -164,7 +164,7 @@ record Header(Map<Integer, Column> columns, int rows) {
    * before its descriptions are looked at.
    */
   private static boolean mayBePlausible(
-      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Memo<String, Column> seen) {
     List<String[]> heads = new ArrayList<>();
     for (int index : indexes(row, next)) {
       String top = textAt(row, index);
@@ -207,7 +207,7 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   private static Map<Integer, Column> columns(
-      Vocabulary vocabulary, Table.Row row, Table.Row next, Lately<String, Column> seen) {
+      Vocabulary vocabulary, Table.Row row, Table.Row next, Memo<String, Column> seen) {
     Map<Integer, Column> out = new LinkedHashMap<>();
     String group = "";
     for (int index : indexes(row, next)) {
@@ -249,13 +249,13 @@ record Header(Map<Integer, Column> columns, int rows) {
   }
 
   private static Column column(
-      Vocabulary vocabulary, String upper, String bottom, Lately<String, Column> seen) {
+      Vocabulary vocabulary, String upper, String bottom, Memo<String, Column> seen) {
     String words = upper + "\n" + bottom;
     // The rows of a bill of quantities: figures head nothing, and no two pairs of them are alike.
     if (FIGURES.matcher(words).matches()) {
       return new Column(0, words.trim(), Role.OTHER, null, "", null);
     }
-    return seen.of(words, words, () -> column(vocabulary, 0, upper, bottom));
+    return seen.get(words, () -> column(vocabulary, 0, upper, bottom));
   }
 
   /**

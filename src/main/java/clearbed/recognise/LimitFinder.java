@@ -3,6 +3,7 @@ package clearbed.recognise;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -199,13 +200,13 @@ final class LimitFinder {
   }
 
   /** Tags of a text, letter for letter. */
-  static java.util.List<String> written(String text) {
+  static List<String> written(String text) {
     return TAG.matcher(text).results().map(r -> r.group()).toList();
   }
 
   /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */
   static String tag(String written) {
-    String s = written.trim().toUpperCase(java.util.Locale.ROOT);
+    String s = written.trim().toUpperCase(Locale.ROOT);
     Matcher m = TAG_PARTS.matcher(s);
     return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
   }
@@ -216,8 +217,7 @@ final class LimitFinder {
     if (places.isEmpty()) return places;
     Matcher list = LIST_OF_PLACES.matcher(text);
     while (list.find()) {
-      List<String> words =
-          List.of(BETWEEN_PLACES.split(list.group().toLowerCase(java.util.Locale.ROOT)));
+      List<String> words = List.of(BETWEEN_PLACES.split(list.group().toLowerCase(Locale.ROOT)));
       boolean place =
           words.stream()
               .anyMatch(

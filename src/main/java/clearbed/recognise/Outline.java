@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.Paragraph;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -66,7 +67,7 @@ final class Outline {
     if (words.isEmpty() || words.length() > 90) return false;
     if (p.headingLevel() > 0 && label.rank() <= 1) return true;
     boolean capitals =
-        words.equals(words.toUpperCase(java.util.Locale.ROOT)) && words.matches(".*[A-Z]{3}.*");
+        words.equals(words.toUpperCase(Locale.ROOT)) && words.matches(".*[A-Z]{3}.*");
     boolean sentence = STOPPED.matcher(words).matches() || words.contains(": ");
     if (label.rank() == 1)
       return (capitals || !sentence)

@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Content;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.Wordings.Wording;
@@ -57,7 +57,7 @@ final class OutlineParser {
   private final ClauseReferences references;
   private final AmendmentFinder amendments;
   private final Wordings wordings;
-  private final Lately<String, Optional<Property>> properties = new Lately<>();
+  private final Memo<String, Optional<Property>> properties = Memo.ofTexts();
 
   OutlineParser(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
@@ -507,7 +507,7 @@ final class OutlineParser {
 
   /** What a list item gives the value of by its lead-in; null when it is none. */
   private Property property(String item) {
-    return properties.of(item, item, () -> Optional.ofNullable(propertyIn(item))).orElse(null);
+    return properties.get(item, () -> Optional.ofNullable(propertyIn(item))).orElse(null);
   }
 
   private Property propertyIn(String item) {

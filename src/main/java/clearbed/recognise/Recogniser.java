@@ -1,9 +1,9 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Account;
 import clearbed.model.Block;
 import clearbed.model.Document;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
@@ -26,7 +26,7 @@ public final class Recogniser {
   private final GlassMentions mentions;
   private final SpanFinder spans;
   private final SentenceLedger sentences;
-  private final Lately<String, List<Citations.Found>> cited = new Lately<>();
+  private final Memo<String, List<Citations.Found>> cited = Memo.ofTexts();
 
   public Recogniser(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -186,7 +186,7 @@ public final class Recogniser {
 
   private List<Citations.Found> cited(String text) {
     if (!Citations.mayCite(text)) return List.of();
-    return cited.of(text, text, () -> List.copyOf(Citations.find(text)));
+    return cited.get(text, () -> List.copyOf(Citations.find(text)));
   }
 
   private static final class Collected {

@@ -9,6 +9,7 @@ import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -85,11 +86,11 @@ final class RowReader {
           column.role() != Header.Role.SURFACE
               && vocabulary
                   .list("schedule.roomNumber")
-                  .matches(column.text().toLowerCase(java.util.Locale.ROOT).replace(".", ""));
+                  .matches(column.text().toLowerCase(Locale.ROOT).replace(".", ""));
       if (room
           || number
           || (column.role() == Header.Role.MATERIAL
-              && column.text().toLowerCase(java.util.Locale.ROOT).contains("name")))
+              && column.text().toLowerCase(Locale.ROOT).contains("name")))
         words.add(text(row, column.index()));
     }
     return String.join(" ", words.stream().filter(w -> !w.isBlank()).toList());

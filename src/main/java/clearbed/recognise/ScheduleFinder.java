@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Document;
 import clearbed.model.Fate;
-import clearbed.model.Lately;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
@@ -11,6 +11,7 @@ import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,9 +55,9 @@ final class ScheduleFinder {
   private final GlassTest glassTest;
 
   // By their words, as tables have many in common.
-  private final Lately<String, Header.Column> columns = new Lately<>();
-  private final Lately<String, Material> materials = new Lately<>();
-  private final Lately<String, String> words = new Lately<>();
+  private final Memo<String, Header.Column> columns = Memo.ofTexts();
+  private final Memo<String, Material> materials = Memo.ofTexts();
+  private final Memo<String, String> words = Memo.ofTexts();
   private final CellMemo memo = new CellMemo();
   private final SideBySide sideBySide;
 
@@ -68,16 +69,16 @@ final class ScheduleFinder {
     this.sideBySide = new SideBySide(vocabulary, columns);
   }
 
-  /** The words are held once for all rows that say them. */
+  /** The words are interned: many rows say the same. */
   private record Material(String words, GlassTest.Result result) {}
 
   private Material known(String words) {
-    return materials.of(words, words, () -> new Material(once(words), glassTest.of(words)));
+    return materials.get(words, () -> new Material(interned(words), glassTest.of(words)));
   }
 
-  /** The same words, held once for many that say them. */
-  private String once(String text) {
-    return words.of(text, text, () -> text);
+  /** The equal text that is held already, or this one from now on. */
+  private String interned(String text) {
+    return words.get(text, () -> text);
   }
 
   static boolean looksLikeTag(String text) {
@@ -232,12 +233,7 @@ final class ScheduleFinder {
         boolean named =
             vocabulary
                 .list("schedule.tag")
-                .matches(
-                    column
-                        .text()
-                        .toLowerCase(java.util.Locale.ROOT)
-                        .replaceAll("[.:#]", "")
-                        .trim());
+                .matches(column.text().toLowerCase(Locale.ROOT).replaceAll("[.:#]", "").trim());
         if (column.role() == Header.Role.SURFACE
             || (column.role() == Header.Role.ATTRIBUTE && !named)) continue;
         long tags =
@@ -297,7 +293,7 @@ final class ScheduleFinder {
       return rooms
           && header.all(Header.Role.SURFACE).size() >= 2
           && header.all(Header.Role.MATERIAL).stream()
-              .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
+              .allMatch(c -> c.text().toLowerCase(Locale.ROOT).contains("name"));
     }
 
     /** Comments on cells that are no entry's. */
@@ -329,14 +325,10 @@ final class ScheduleFinder {
     private void noteUnit(String text) {
       Matcher c = CENTRES_NOTED.matcher(PlainText.of(text));
       if (c.find())
-        notedCentres =
-            c.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
+        notedCentres = c.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
       Matcher m = UNIT_NOTED.matcher(PlainText.of(text));
       if (m.find())
-        noted =
-            m.group(1).toLowerCase(java.util.Locale.ROOT).startsWith("m")
-                ? Unit.MILLIMETRE
-                : Unit.INCH;
+        noted = m.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.MILLIMETRE : Unit.INCH;
     }
 
     private void note(Table.Cell cell) {
@@ -386,7 +378,7 @@ final class ScheduleFinder {
                 table.origin(row.cells().get(0)),
                 "row " + row.number() + " is glass tile without a tag; named by its description"));
       }
-      String text = tagged ? once(tagCell.text()) : row.cells().get(0).text();
+      String text = tagged ? interned(tagCell.text()) : row.cells().get(0).text();
       Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
       boolean read = glass.is() || !glass.decided();
       List<String> tags = tagged ? tags(text, origin) : List.of(shortened(material));
@@ -437,7 +429,8 @@ final class ScheduleFinder {
 
     /** The same row; words that other rows have, too, are kept once. */
     private Table.Row sparing(Table.Row row) {
-      List<Table.Cell> cells = row.cells().stream().map(c -> c.withText(once(c.text()))).toList();
+      List<Table.Cell> cells =
+          row.cells().stream().map(c -> c.withText(interned(c.text()))).toList();
       return new Table.Row(row.number(), cells, row.hidden());
     }
 

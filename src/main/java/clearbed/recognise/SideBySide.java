@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.model.Lately;
+import clearbed.base.Memo;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,9 +17,9 @@ final class SideBySide {
   private static final int LOOKED_AT = 60;
 
   private final Vocabulary vocabulary;
-  private final Lately<String, Header.Column> seen;
+  private final Memo<String, Header.Column> seen;
 
-  SideBySide(Vocabulary vocabulary, Lately<String, Header.Column> seen) {
+  SideBySide(Vocabulary vocabulary, Memo<String, Header.Column> seen) {
     this.vocabulary = vocabulary;
     this.seen = seen;
   }

@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Content;
-import clearbed.model.Lately;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -48,7 +48,7 @@ final class SpanFinder {
 
   private final Vocabulary vocabulary;
   private final Lexicon lexicon;
-  private final Lately<String, List<Span>> lately = new Lately<>();
+  private final Memo<String, List<Span>> spans = Memo.ofTexts();
 
   SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -57,7 +57,7 @@ final class SpanFinder {
 
   /** In order of their beginnings; spans of different kinds may overlap. */
   List<Span> in(String text) {
-    return lately.of(text, text, () -> List.copyOf(find(PlainText.of(text))));
+    return spans.get(text, () -> List.copyOf(find(PlainText.of(text))));
   }
 
   private List<Span> find(String text) {

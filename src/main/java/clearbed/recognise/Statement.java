@@ -2,7 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.Content;
 import clearbed.model.Origin;
-import java.util.Objects;
+import java.util.List;
 
 /**
  * Something a text says of an attribute.
@@ -18,26 +18,6 @@ public record Statement(
     String asWritten,
     Origin origin,
     Limits limits) {
-  // As in Origin: these are sought by the million.
-  @Override
-  public boolean equals(Object other) {
-    return this == other
-        || other instanceof Statement s
-            && excluded == s.excluded
-            && attribute.equals(s.attribute)
-            && Objects.equals(asWritten, s.asWritten)
-            && Objects.equals(origin, s.origin)
-            && Objects.equals(content, s.content)
-            && Objects.equals(limits, s.limits);
-  }
-
-  /** Of attribute, words and place, which are nearly always enough. */
-  @Override
-  public int hashCode() {
-    int hash = attribute.hashCode() * 31 + Objects.hashCode(asWritten);
-    return hash * 31 + Objects.hashCode(origin);
-  }
-
   /** True when a value belongs there and stands open. */
   boolean isOpen() {
     return content instanceof Content.Open;
@@ -51,6 +31,11 @@ public record Statement(
   Statement at(Origin place) {
     return new Statement(
         attribute, content, excluded, asWritten, place.withText(origin.text()), limits);
+  }
+
+  /** What a text says, which depends on no place, said at a place. */
+  static List<Statement> allAt(Origin place, List<Statement> said) {
+    return said.stream().map(statement -> statement.at(place)).toList();
   }
 
   Statement movedTo(Origin place) {

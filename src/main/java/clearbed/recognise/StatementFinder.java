@@ -1,9 +1,11 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.model.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,7 +25,7 @@ final class StatementFinder {
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
-  private final Remembered<Asked> remembered = new Remembered<>();
+  private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
   private final OpenItems openItems;
   private final OpenStatements open;
   private final StandardStatements standards;
@@ -48,8 +50,9 @@ final class StatementFinder {
 
   /** All statements of a text; each carries the limits of its own part. */
   List<Statement> find(String text, Origin origin, Context context) {
-    return remembered.of(
-        new Asked(text, context), text, origin, () -> findAnew(text, origin, context));
+    List<Statement> found =
+        known.get(new Asked(text, context), () -> List.copyOf(findAnew(text, origin, context)));
+    return Statement.allAt(origin, found);
   }
 
   private List<Statement> findAnew(String text, Origin origin, Context context) {
@@ -147,11 +150,11 @@ final class StatementFinder {
                 for (Phrases.Hit hit : phrases.all(text)) {
                   String tail =
                       text.substring(hit.end(), Math.min(text.length(), hit.end() + 34))
-                          .toLowerCase(java.util.Locale.ROOT);
+                          .toLowerCase(Locale.ROOT);
                   if (tail.matches(
                           "[\\s-]*(?:(?:or|and|,)\\s*\\w+[\\s-]*){0,2}(?:backing|backed|back|faced|face|mounted|cast |fused |glass|tiles?|mosaics?|sheets?|coat).*")
                       || text.substring(hit.start(), hit.end())
-                          .toLowerCase(java.util.Locale.ROOT)
+                          .toLowerCase(Locale.ROOT)
                           .matches(".*(?:back|face|mount|see).*")) terms.add(term);
                 }
               }

@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.model.Lately;
+import clearbed.base.Memo;
 import clearbed.model.Paragraph;
 import java.util.List;
 import java.util.Set;
@@ -64,7 +64,7 @@ final class Wordings {
   private final LimitFinder limitFinder;
   private final SubjectFinder subjectFinder;
   private final List<Attribute> titledWorks;
-  private final Lately<Key, Wording> known = new Lately<>();
+  private final Memo<Key, Wording> known = new Memo<>(Key::text);
 
   Wordings(Vocabulary vocabulary, StatementFinder finder, LimitFinder limitFinder) {
     this.vocabulary = vocabulary;
@@ -85,7 +85,7 @@ final class Wordings {
    */
   Wording of(Paragraph p, String text) {
     Key key = new Key(p.label().trim(), p.headingLevel(), text);
-    return known.of(key, text, () -> read(p, text));
+    return known.get(key, () -> read(p, text));
   }
 
   private Wording read(Paragraph p, String text) {

@@ -57,7 +57,7 @@ final class CalculationBlock {
 
   /**
    * @param sheet that the curve is drawn on
-   * @param rows where rows are made: the sheet itself, or its streaming twin
+   * @param rows where rows are made: the sheet's streaming twin
    */
   CalculationBlock(
       XSSFSheet sheet,

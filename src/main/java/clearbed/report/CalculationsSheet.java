@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -29,16 +28,16 @@ final class CalculationsSheet {
   private static final float PAGE = 715;
 
   private final XSSFSheet sheet;
-  private final Sheet rows;
+  private final SXSSFSheet rows;
   private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
   private final List<CalculationBlock.Rows> blocks = new ArrayList<>();
 
   /**
-   * @param rows where rows are made: the sheet itself, or its streaming twin
+   * @param rows where rows are made: the sheet's streaming twin
    */
-  CalculationsSheet(XSSFSheet sheet, Sheet rows, RenewedSheet own, Places places) {
+  CalculationsSheet(XSSFSheet sheet, SXSSFSheet rows, RenewedSheet own, Places places) {
     this.sheet = sheet;
     this.rows = rows;
     this.own = own;
@@ -49,7 +48,7 @@ final class CalculationsSheet {
   void fill(List<Calculation> calculations) {
     pen.turnTo(sheet);
     // The results at the top are written last.
-    if (rows instanceof SXSSFSheet twin) twin.setRandomAccessWindowSize(-1);
+    rows.setRandomAccessWindowSize(-1);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.setColumnWidth(column, WIDTHS[column] * 256);
     }

@@ -13,6 +13,7 @@ import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
@@ -68,7 +69,7 @@ final class Charts {
     counts.setMajorUnit(unit(sheet, rows));
     counts.setNumberFormat("0");
     // A bar chart grows upwards; turned over, the worst check stands on top, as in the table.
-    names.setOrientation(org.apache.poi.xddf.usermodel.chart.AxisOrientation.MAX_MIN);
+    names.setOrientation(AxisOrientation.MAX_MIN);
     XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, counts);
     data.setBarDirection(BarDirection.BAR);
     data.setBarGrouping(BarGrouping.STACKED);
@@ -89,7 +90,7 @@ final class Charts {
    * A line through the cells of columns A and B, and one point of column C in the row below them;
    * drawn beside the cells, over the two columns of words.
    *
-   * @param cells where the rows are: the sheet itself, or its streaming twin
+   * @param cells where the rows are: the sheet's streaming twin
    */
   static void curve(XSSFSheet sheet, Sheet cells, Labels labels, Rows rows, int fromRow) {
     XSSFChart chart =

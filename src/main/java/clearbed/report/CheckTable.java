@@ -3,6 +3,7 @@ package clearbed.report;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Report;
+import clearbed.model.State;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -89,7 +90,7 @@ final class CheckTable {
   private static List<Line> lines(List<Finding> findings) {
     Map<String, Map<Level, Integer>> counts = new TreeMap<>();
     for (Finding finding : findings) {
-      if (finding.state() == clearbed.model.State.RESOLVED) continue;
+      if (finding.state() == State.RESOLVED) continue;
       counts
           .computeIfAbsent(finding.check(), check -> new EnumMap<>(Level.class))
           .merge(finding.level(), 1, Integer::sum);

@@ -1,9 +1,9 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
-import clearbed.model.OneLine;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -130,7 +130,7 @@ public final class ConsoleSummary {
       lines.add(
           cut(
               paint(Level.ERROR, "not read") + "  ",
-              OneLine.path(document.path()) + ": " + document.reason(),
+              DisplayText.path(document.path()) + ": " + document.reason(),
               10));
     }
     if (failed.size() > most) lines.add("          and " + (failed.size() - most) + " more files");
@@ -207,7 +207,7 @@ public final class ConsoleSummary {
 
   /** One line, and nothing in it that a terminal would obey. */
   private static String plain(String text) {
-    return OneLine.of(text);
+    return DisplayText.of(text);
   }
 
   private void wrap(String indent, String text) {

@@ -37,7 +37,6 @@ final class CoverageSheet {
   private final Pen pen;
   private final Places places;
   private int[] widths;
-  private int last;
 
   CoverageSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
     this.sheet = sheet;
@@ -46,7 +45,11 @@ final class CoverageSheet {
     this.places = places;
   }
 
-  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
+  /**
+   * Writes header and rows.
+   *
+   * @param rows where rows are made: the sheet's streaming twin
+   */
   void fill(Sheet rows, Report report) {
     pen.turnTo(sheet);
     List<String> checks = checks(report);
@@ -68,10 +71,7 @@ final class CoverageSheet {
       entry(rows.createRow(at++), entry, ordinals, report.verdicts());
     }
     at = strangers(rows, at, report, checks);
-    last = Math.max(at - 1, 1);
-  }
-
-  void finish() {
+    int last = Math.max(at - 1, 1);
     SheetSetup.header(sheet, 1, last, widths.length);
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     if (widths.length > FIRST.size())

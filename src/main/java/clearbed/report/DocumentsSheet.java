@@ -1,7 +1,7 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Document;
-import clearbed.model.OneLine;
 import clearbed.model.Report;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +30,6 @@ final class DocumentsSheet {
   private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
-  private int last;
 
   DocumentsSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
     this.sheet = sheet;
@@ -39,7 +38,11 @@ final class DocumentsSheet {
     this.places = places;
   }
 
-  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
+  /**
+   * Writes header and rows.
+   *
+   * @param rows where rows are made: the sheet's streaming twin
+   */
   void fill(Sheet rows, List<Report.DocumentSummary> documents) {
     pen.turnTo(sheet);
     Row header = rows.createRow(0);
@@ -64,16 +67,13 @@ final class DocumentsSheet {
       pen.text(note, 0, more, Styles.Look.STRONG);
       own.done(note);
     }
-    last = Math.max(at - 1, 1);
-  }
-
-  void finish() {
+    int last = Math.max(at - 1, 1);
     SheetSetup.header(sheet, 1, last, HEADERS.size());
   }
 
   private void document(Row row, Report.DocumentSummary document) {
     int gaps = document.skipped().size();
-    pen.text(row, 0, OneLine.path(document.path()), Styles.Look.STRONG);
+    pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.STRONG);
     pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
     pen.text(row, 2, document.format(), Styles.Look.TEXT);
     pen.text(row, 3, word(document.status()), Styles.Look.STRONG);
@@ -89,7 +89,7 @@ final class DocumentsSheet {
   }
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
-    pen.text(row, 0, OneLine.path(document.path()), Styles.Look.TEXT);
+    pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.TEXT);
     pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);

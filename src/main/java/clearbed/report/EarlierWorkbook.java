@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.TreeSet;
@@ -73,7 +74,7 @@ public final class EarlierWorkbook {
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
       for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
         if (!e.getName().startsWith("xl/worksheets/")) continue;
-        long size = zip.transferTo(java.io.OutputStream.nullOutputStream());
+        long size = zip.transferTo(OutputStream.nullOutputStream());
         if (ledger.contains(e.getName())) hidden += size;
         else if (!others.contains(e.getName())) worked += size;
       }

@@ -1,9 +1,10 @@
 package clearbed.report;
 
+import clearbed.base.Parallel;
+import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
 import clearbed.model.Account;
-import clearbed.model.AtOnce;
 import clearbed.model.Calculation;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -55,7 +56,7 @@ public final class FindingsJson {
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
     JsonMark mark = new JsonMark(out, OutputKind.JSON);
-    JsonGenerator json = UnseenEscaped.generator(mark);
+    JsonGenerator json = ControlEscapes.generator(mark);
     json.setPrettyPrinter(printer());
     json.writeStartObject();
     new FindingsJson(json).report(report, mark);
@@ -148,7 +149,7 @@ public final class FindingsJson {
   }
 
   private void together(List<Entry> entries, OutputStream out) throws IOException {
-    for (ByteArrayOutputStream written : AtOnce.each(entries, FindingsJson::written)) {
+    for (ByteArrayOutputStream written : Parallel.map(entries, FindingsJson::written)) {
       // Puts what stands between two values.
       json.writeRawValue("");
       json.flush();
@@ -158,7 +159,7 @@ public final class FindingsJson {
 
   private static ByteArrayOutputStream written(Entry entry) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (JsonGenerator json = UnseenEscaped.generator(out)) {
+    try (JsonGenerator json = ControlEscapes.generator(out)) {
       json.setPrettyPrinter(new Inner(printer()));
       new FindingsJson(json).entry(entry);
     } catch (IOException e) {

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
 import clearbed.model.Finding;
@@ -45,7 +46,7 @@ public final class FindingsSarif {
   /** Writes to a stream and leaves it open. */
   public static void write(Report report, OutputStream out) throws IOException {
     JsonMark mark = new JsonMark(out, OutputKind.SARIF);
-    JsonGenerator json = UnseenEscaped.generator(mark);
+    JsonGenerator json = ControlEscapes.generator(mark);
     json.setPrettyPrinter(FindingsJson.printer());
     json.writeStartObject();
     new FindingsSarif(json).log(report);

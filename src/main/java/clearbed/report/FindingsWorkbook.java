@@ -1,13 +1,16 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
+import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.FindingsSheets;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.UnaryOperator;
+import org.apache.poi.util.DefaultTempFileCreationStrategy;
+import org.apache.poi.util.TempFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The findings workbook: what people read, filter, print, fill in and send. */
@@ -45,13 +48,16 @@ public final class FindingsWorkbook {
   public static void write(
       Report report, QuestionLog log, UnaryOperator<String> pathFromWorkbook, OutputStream out)
       throws IOException {
-    Path raw = Files.createTempFile("clearbed", ".xlsx");
     // Before the workbook itself is open: the memory need not hold both at a time.
     Earlier earlier = Earlier.of(log);
-    try (XSSFWorkbook book = open(log, earlier)) {
-      new WorkbookBody(book, report, log, new Places(pathFromWorkbook), earlier).write(raw, out);
+    try (TemporaryFolder folder = new TemporaryFolder();
+        XSSFWorkbook book = open(log, earlier)) {
+      TempFile.setThreadLocalTempFileCreationStrategy(
+          new DefaultTempFileCreationStrategy(folder.path().toFile()));
+      new WorkbookBody(book, report, log, new Places(pathFromWorkbook), earlier)
+          .write(folder.newFile("xlsx"), out);
     } finally {
-      Files.deleteIfExists(raw);
+      TempFile.setThreadLocalTempFileCreationStrategy(null);
     }
   }
 

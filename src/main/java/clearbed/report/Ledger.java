@@ -4,6 +4,7 @@ import clearbed.mark.FindingsSheets;
 import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
@@ -224,7 +225,7 @@ public final class Ledger {
     try {
       return MAPPER
           .writer()
-          .with(com.fasterxml.jackson.core.json.JsonWriteFeature.ESCAPE_NON_ASCII)
+          .with(JsonWriteFeature.ESCAPE_NON_ASCII)
           .writeValueAsString(finding)
           .replace("_x", "\\u005fx");
     } catch (JsonProcessingException wrong) {

@@ -1,9 +1,9 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.mark.OwnOutput;
 import clearbed.model.Document.Fate;
 import clearbed.model.Document.Status;
-import clearbed.model.OneLine;
 import clearbed.model.Report.DocumentSummary;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +67,7 @@ public final class LeftOut {
     int room = width - head.length() - (tight ? 0 : tail.length());
     StringBuilder names = new StringBuilder();
     for (int i = 0; i < documents.size(); i++) {
-      String name = OneLine.path(documents.get(i).path());
+      String name = DisplayText.path(documents.get(i).path());
       int left = documents.size() - i;
       String rest = " and " + left + " more";
       int needed = names.length() + 2 + name.length() + (left > 1 ? rest.length() : 0);

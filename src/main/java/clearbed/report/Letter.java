@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -96,7 +97,7 @@ public record Letter(String issue, List<Question> questions) {
 
   /** By addressee in alphabetical order; what is addressed to nobody comes last. */
   Map<String, List<Question>> byAddressee() {
-    Map<String, List<Question>> groups = new java.util.TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    Map<String, List<Question>> groups = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     List<Question> rest = new ArrayList<>();
     for (Question question : questions) {
       String who = question.addressee().strip();

@@ -1,9 +1,12 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
+import clearbed.base.io.FixedZip;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -52,7 +55,7 @@ public final class LetterDocx {
       try (OutputStream to = Files.newOutputStream(raw)) {
         word.write(to);
       }
-      FixedZip.copy(raw, out);
+      FixedZip.copy(raw, out, new PackageMark());
     } finally {
       Files.deleteIfExists(raw);
     }
@@ -136,15 +139,15 @@ public final class LetterDocx {
     var paragraph = style.addNewPPr();
     paragraph.addNewKeepNext();
     var spacing = paragraph.addNewSpacing();
-    spacing.setBefore(java.math.BigInteger.valueOf(240));
-    spacing.setAfter(java.math.BigInteger.valueOf(120));
+    spacing.setBefore(BigInteger.valueOf(240));
+    spacing.setAfter(BigInteger.valueOf(120));
     if (outline >= 0) {
-      paragraph.addNewOutlineLvl().setVal(java.math.BigInteger.valueOf(outline));
+      paragraph.addNewOutlineLvl().setVal(BigInteger.valueOf(outline));
     }
     var run = style.addNewRPr();
     run.addNewB();
     run.addNewColor().setVal(Styles.BAND);
-    run.addNewSz().setVal(java.math.BigInteger.valueOf(halfPoints));
+    run.addNewSz().setVal(BigInteger.valueOf(halfPoints));
     return new XWPFStyle(style);
   }
 

@@ -1,11 +1,13 @@
 package clearbed.report;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.OutputKind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Questions as Markdown (CommonMark 0.31.2), for mail and trackers. */
@@ -59,6 +61,6 @@ public final class LetterMarkdown {
   }
 
   private static String escape(String mark) {
-    return java.util.regex.Matcher.quoteReplacement(mark);
+    return Matcher.quoteReplacement(mark);
   }
 }

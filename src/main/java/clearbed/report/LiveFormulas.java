@@ -27,7 +27,7 @@ final class LiveFormulas {
   private final Map<String, Boolean> sound = new HashMap<>();
 
   /**
-   * @param rows where rows are made: the sheet itself, or its streaming twin
+   * @param rows where rows are made: the sheet's streaming twin
    */
   LiveFormulas(XSSFSheet sheet, Sheet rows) {
     this.rows = rows;

@@ -19,7 +19,6 @@ final class LogSheet {
   private final XSSFSheet sheet;
   private final List<Column> columns;
   private final Pen pen;
-  private int last;
 
   LogSheet(XSSFSheet sheet, List<Column> columns, Pen pen) {
     this.sheet = sheet;
@@ -36,8 +35,8 @@ final class LogSheet {
   }
 
   /**
-   * Writes header and rows into an empty sheet; what the workbook holds for all sheets is left to
-   * the end.
+   * Writes header and rows into an empty sheet. The rows get no height, so that programs fit them
+   * to their text, what people type later included: a streamed row could only have a fixed one.
    *
    * @param rows where rows are made: the sheet itself, or its streaming twin
    */
@@ -60,10 +59,7 @@ final class LogSheet {
       }
       Heights.fit(row, widths);
     }
-    last = Math.max(at - 1, 1);
-  }
-
-  void finish() {
+    int last = Math.max(at - 1, 1);
     SheetSetup.header(sheet, 0, last, columns.size());
     printArea(last);
   }

@@ -29,17 +29,8 @@ final class Pen {
   private int links;
 
   Pen(XSSFWorkbook book) {
-    this(book, new Styles(book));
-  }
-
-  private Pen(XSSFWorkbook book, Styles styles) {
     this.book = book;
-    this.styles = styles;
-  }
-
-  /** A pen of the same styles, for a sheet that is written meanwhile. */
-  Pen another() {
-    return new Pen(book, styles);
+    this.styles = new Styles(book);
   }
 
   Styles styles() {

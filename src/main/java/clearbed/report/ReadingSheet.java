@@ -1,8 +1,8 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Account;
 import clearbed.model.Fate;
-import clearbed.model.OneLine;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import java.util.List;
@@ -39,7 +39,11 @@ final class ReadingSheet {
     this.places = places;
   }
 
-  /** Writes header and rows; what the workbook holds for all sheets is left to the end. */
+  /**
+   * Writes header and rows.
+   *
+   * @param target where rows are made: the sheet's streaming twin
+   */
   void fill(Sheet target, ReadingAccount reading) {
     rows = target;
     pen.turnTo(sheet);
@@ -56,9 +60,6 @@ final class ReadingSheet {
     for (ReadingAccount.Undecided each : reading.undecided()) undecided(each);
     for (Account.TableAccount table : reading.tables()) table(table);
     for (Account.SetAside aside : reading.setAside()) setAside(aside);
-  }
-
-  void finish() {
     SheetSetup.header(sheet, 1, Math.max(at - 1, 1), HEADERS.size());
   }
 
@@ -128,7 +129,7 @@ final class ReadingSheet {
     if (at > SheetSetup.LAST_ROW) return;
     Row row = rows.createRow(at++);
     boolean full = at > SheetSetup.LAST_ROW;
-    String place = origin == null ? "" : OneLine.of(origin.place());
+    String place = origin == null ? "" : DisplayText.of(origin.place());
     if (full) place = "The sheet is full; the rest is in the JSON file.";
     pen.text(row, 0, place, Styles.Look.TEXT);
     if (origin == null || full) pen.text(row, 1, "", Styles.Look.TEXT);

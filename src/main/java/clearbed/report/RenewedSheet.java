@@ -23,6 +23,9 @@ final class RenewedSheet {
 
   private int width;
 
+  /** Columns that anything stands in, what people typed included. */
+  private int reach;
+
   RenewedSheet(String name, Pen pen, TypedSheet typed) {
     this.name = name;
     this.pen = pen;
@@ -32,6 +35,11 @@ final class RenewedSheet {
 
   String name() {
     return name;
+  }
+
+  /** Columns from the first to the last that anything stands in. */
+  int reach() {
+    return reach;
   }
 
   /** What writes the cells of this sheet. */
@@ -59,6 +67,7 @@ final class RenewedSheet {
     SheetRow written = new SheetRow(row.getRowNum(), heading, cells);
     if (!cells.isEmpty()) snapshot.add(written);
     for (TypedCell cell : typed.take(keys.of(written))) putBack(row, cell);
+    reach = Math.max(reach, row.getLastCellNum());
   }
 
   private void putBack(Row row, TypedCell cell) {

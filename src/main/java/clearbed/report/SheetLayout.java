@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.Quantity;
 import clearbed.model.QuestionLog;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -137,7 +138,7 @@ public final class SheetLayout {
       return cell.getLocalDateTimeCellValue().toLocalDate().toString();
     }
     if (cell.getCellType() == CellType.FORMULA) {
-      return clearbed.model.Quantity.figure(cell.getNumericCellValue());
+      return Quantity.figure(cell.getNumericCellValue());
     }
     return new DataFormatter(Locale.ROOT).formatCellValue(cell);
   }

@@ -5,6 +5,7 @@ import org.apache.poi.ss.usermodel.ComparisonOperator;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PatternFormatting;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -136,10 +137,10 @@ final class SheetSetup {
     } else {
       sheet.getPrintSetup().setScale(NARROWED);
     }
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.4);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.6);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.6);
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.6);
+    sheet.setMargin(PageMargin.BOTTOM, 0.6);
     sheet.getHeader().setLeft(title);
     sheet.getHeader().setRight("&A");
     sheet.getFooter().setRight("Page &P of &N");

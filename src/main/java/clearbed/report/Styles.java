@@ -1,10 +1,13 @@
 package clearbed.report;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -44,20 +47,12 @@ final class Styles {
   static final String LINE = "B8C2CC";
 
   private final XSSFWorkbook book;
-  private final Map<Look, XSSFCellStyle> looks = new ConcurrentHashMap<>();
-  private final Map<Short, CellStyle> quoted = new ConcurrentHashMap<>();
-  private final Map<String, CellStyle> formatted = new ConcurrentHashMap<>();
+  private final Map<Look, XSSFCellStyle> looks = new EnumMap<>(Look.class);
+  private final Map<Short, CellStyle> quoted = new HashMap<>();
+  private final Map<String, CellStyle> formatted = new HashMap<>();
 
   Styles(XSSFWorkbook book) {
     this.book = book;
-  }
-
-  /**
-   * Makes the looks of all rows of text in a fixed order, so that sheets may be written at a time:
-   * the library's table of styles is for one thread, and the order in it is seen in the file.
-   */
-  void makeAll() {
-    for (Look look : Look.values()) quoted(get(look));
   }
 
   XSSFCellStyle get(Look look) {
@@ -102,7 +97,7 @@ final class Styles {
   }
 
   static XSSFColor colour(String hex) {
-    byte[] rgb = java.util.HexFormat.of().parseHex(hex);
+    byte[] rgb = HexFormat.of().parseHex(hex);
     return new XSSFColor(rgb, null);
   }
 
@@ -193,7 +188,7 @@ final class Styles {
   private void link(XSSFCellStyle style) {
     box(style);
     XSSFFont font = font(10, false, "1D4F91");
-    font.setUnderline(org.apache.poi.ss.usermodel.Font.U_SINGLE);
+    font.setUnderline(Font.U_SINGLE);
     style.setFont(font);
   }
 

@@ -1,10 +1,10 @@
 package clearbed.report;
 
+import clearbed.base.DisplayText;
 import clearbed.mark.FindingsSheets;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
-import clearbed.model.OneLine;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -143,7 +143,7 @@ final class SummarySheet {
     String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
     pen.text(row, 0, DocumentsSheet.word(document.status()), Styles.Look.STRONG);
-    pen.text(row, 1, OneLine.path(document.path()), Styles.Look.TEXT);
+    pen.text(row, 1, DisplayText.path(document.path()), Styles.Look.TEXT);
     wide(row, 2, why);
   }
 

@@ -1,9 +1,9 @@
 package clearbed.report;
 
+import clearbed.base.io.FixedZip;
 import clearbed.mark.FindingsSheets;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
-import clearbed.model.AtOnce;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import java.io.IOException;
@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Date;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +23,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -32,13 +36,16 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Puts the sheets of a findings workbook together. */
 final class WorkbookBody {
   /**
-   * From so many cells on, rows go to disk as they are written: that is several times quicker and
-   * needs little memory, but fixes the heights of rows.
+   * From so many cells on, rows are compressed on their way to disk, which takes longer, and texts
+   * are written where they stand: a table of all of them would have to be held.
    */
-  private static final long MANY_CELLS = 12_000;
+  private static final long LARGE = 50_000;
 
-  /** From so many cells on, what goes to disk is compressed, which takes longer. */
-  private static final long LARGE = 1_000_000;
+  /**
+   * So many lines at most are written into a sheet of the book itself, where their rows may grow
+   * with what people type; the height of streamed rows is fixed.
+   */
+  private static final int MOST_GROWING = 1_000;
 
   private static final int WINDOW = 100;
   private static final String TITLE = FindingsSheets.TITLE;
@@ -50,6 +57,7 @@ final class WorkbookBody {
   private final Earlier earlier;
   private final BookSheets sheets;
   private final Pen pen;
+  private final Map<String, RenewedSheet> renewed = new HashMap<>();
 
   WorkbookBody(XSSFWorkbook book, Report report, QuestionLog log, Places places, Earlier earlier) {
     this.book = book;
@@ -78,26 +86,33 @@ final class WorkbookBody {
   }
 
   private void write(LogColumns columns, Kept kept, Path raw, OutputStream out) throws IOException {
-    if (cells() < MANY_CELLS) {
-      fill(book, columns);
-      kept.take(earlier.typed().asides());
-      store(raw);
-      FixedZip.copy(raw, out);
-      return;
-    }
-    pen.styles().makeAll();
-    try (SXSSFWorkbook stream = streamed()) {
+    boolean large = cells() > LARGE;
+    try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, large, !large)) {
+      stream.setShouldCalculateSheetDimensions(false);
       fill(stream, columns);
-      Map<String, FixedZip.Filling> streamed = SheetRows.of(stream);
+      for (Sheet sheet : stream) finish((SXSSFSheet) sheet);
       // It may make a sheet, which the streaming twin does not know.
       kept.take(earlier.typed().asides());
-      store(raw);
-      FixedZip.copy(raw, out, streamed);
+      try (OutputStream to = Files.newOutputStream(raw)) {
+        stream.write(to);
+      }
     }
+    FixedZip.copy(raw, out, new PackageMark());
   }
 
-  private SXSSFWorkbook streamed() {
-    return new StreamedBook(book, WINDOW, cells() > LARGE);
+  /**
+   * Lets the last rows of a sheet go, and notes how far they reach. The library would do the first
+   * in the order of hashes, and so number the texts, and the second by the last rows alone.
+   */
+  private void finish(SXSSFSheet rows) throws IOException {
+    int width = 0;
+    for (Row row : rows) width = Math.max(width, row.getLastCellNum());
+    if (width == 0) return;
+    RenewedSheet own = renewed.get(rows.getSheetName());
+    if (own != null) width = Math.max(width, own.reach());
+    CellRangeAddress area = new CellRangeAddress(0, rows.getLastRowNum(), 0, width - 1);
+    book.getSheet(rows.getSheetName()).setDimensionOverride(area);
+    rows.flushRows();
   }
 
   private long cells() {
@@ -105,100 +120,84 @@ final class WorkbookBody {
     return report.findings().size() * 34L + coverage;
   }
 
-  private void store(Path raw) throws IOException {
-    try (OutputStream out = Files.newOutputStream(raw)) {
-      book.write(out);
-    }
-  }
-
   /**
-   * Writes the rows of all sheets, then what the workbook holds for them in common: names, colours
-   * of words. The sheets with charts are for one thread, the others each for its own.
+   * Writes the rows of all sheets that are all new.
    *
-   * @param rows where rows are made: the book itself, or its streaming twin
+   * @param stream the book's streaming twin, which makes rows
    */
-  private void fill(Workbook rows, LogColumns columns) {
-    RenewedSheet covered = renewed(BookSheets.COVERAGE, pen.another());
-    RenewedSheet read = renewed(BookSheets.DOCUMENTS, pen.another());
-    CoverageSheet coverage = new CoverageSheet(book.getSheet(covered.name()), covered, places);
-    DocumentsSheet documents = new DocumentsSheet(book.getSheet(read.name()), read, places);
-    RenewedSheet accounted = renewed(BookSheets.READING, pen.another());
-    ReadingSheet reading = new ReadingSheet(book.getSheet(accounted.name()), accounted, places);
-    RenewedSheet calculated = renewed(BookSheets.CALCULATIONS, pen);
-    RenewedSheet summed = renewed(BookSheets.SUMMARY, pen);
-    List<LogSheet> logs = log.carries() ? List.of() : logs(columns);
-    List<Runnable> all = new ArrayList<>();
-    Sheet calculatedRows = rows.getSheet(calculated.name());
-    all.add(() -> withCharts(calculated, calculatedRows, summed));
-    for (LogSheet each : logs) {
-      Sheet own = rows.getSheet(each.name());
-      all.add(() -> each.fill(own, lines(each.name())));
-    }
-    Sheet coveredRows = rows.getSheet(covered.name());
-    all.add(() -> coverage.fill(coveredRows, report));
-    Sheet readRows = rows.getSheet(read.name());
-    all.add(() -> documents.fill(readRows, report.documents()));
-    Sheet accountedRows = rows.getSheet(accounted.name());
-    all.add(() -> reading.fill(accountedRows, report.reading()));
-    Sheet ledger = rows.getSheet(Ledger.SHEET);
-    all.add(() -> Ledger.write(ledger, log, report.run().date()));
-    if (rows == book) all.forEach(Runnable::run);
-    else AtOnce.run(all);
-    note(ledger, List.of(summed, covered, calculated, read, accounted));
-    logs.forEach(LogSheet::finish);
-    logs.forEach(this::dress);
-    coverage.finish();
-    int wide = CoverageSheet.pagesWide(report);
-    SheetSetup.paper(book.getSheet(covered.name()), paper(true, wide), TITLE);
-    reading.finish();
-    SheetSetup.paper(book.getSheet(accounted.name()), paper(true, 1), TITLE);
-    documents.finish();
-    SheetSetup.paper(book.getSheet(read.name()), paper(true, 1), TITLE);
-    book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
-  }
-
-  private RenewedSheet renewed(String name, Pen own) {
-    return new RenewedSheet(name, own, earlier.typed().of(name));
-  }
-
-  /** What the next issue has to know: which documents there were, and what was written. */
-  private void note(Sheet ledger, List<RenewedSheet> renewed) {
-    Set<String> documents = new TreeSet<>(log.documents());
-    for (Report.DocumentSummary each : report.documents()) documents.add(each.path());
-    Ledger.writeDocuments(ledger, documents);
-    for (RenewedSheet each : renewed) Ledger.writeSnapshot(ledger, each);
-  }
-
-  /** The library makes the charts of all sheets in one place: they are for one thread. */
-  private void withCharts(RenewedSheet calculated, Sheet rows, RenewedSheet summed) {
+  private void fill(SXSSFWorkbook stream, LogColumns columns) {
+    RenewedSheet calculated = renewed(BookSheets.CALCULATIONS);
     CalculationsSheet calculations =
-        new CalculationsSheet(book.getSheet(calculated.name()), rows, calculated, places);
+        new CalculationsSheet(
+            book.getSheet(calculated.name()),
+            stream.getSheet(calculated.name()),
+            calculated,
+            places);
     calculations.fill(report.calculations());
-    SheetSetup.paper(book.getSheet(calculated.name()), paper(true, 0), TITLE);
+    paper(calculated, true, 0);
+    RenewedSheet summed = renewed(BookSheets.SUMMARY);
     List<String> remarks = new ArrayList<>(earlier.typed().remarks(sheets.whole()));
     remarks.addAll(calculations.typedInputs());
     new SummarySheet(book.getSheet(summed.name()), summed).fill(report, log, remarks);
-    SheetSetup.paper(book.getSheet(summed.name()), paper(false, 1), TITLE);
+    paper(summed, false, 1);
+    if (!log.carries()) {
+      log(Headers.FINDINGS, columns, stream);
+      log(Headers.QUESTIONS, columns, stream);
+    }
+    RenewedSheet covered = renewed(BookSheets.COVERAGE);
+    new CoverageSheet(book.getSheet(covered.name()), covered, places)
+        .fill(stream.getSheet(covered.name()), report);
+    paper(covered, true, CoverageSheet.pagesWide(report));
+    RenewedSheet accounted = renewed(BookSheets.READING);
+    new ReadingSheet(book.getSheet(accounted.name()), accounted, places)
+        .fill(stream.getSheet(accounted.name()), report.reading());
+    paper(accounted, true, 1);
+    RenewedSheet read = renewed(BookSheets.DOCUMENTS);
+    new DocumentsSheet(book.getSheet(read.name()), read, places)
+        .fill(stream.getSheet(read.name()), report.documents());
+    paper(read, true, 1);
+    Sheet ledger = stream.getSheet(Ledger.SHEET);
+    Ledger.write(ledger, log, report.run().date());
+    note(ledger, List.of(summed, covered, calculated, read, accounted));
+    book.setSheetVisibility(book.getSheetIndex(Ledger.SHEET), SheetVisibility.HIDDEN);
   }
 
-  private List<LogSheet> logs(LogColumns columns) {
-    return List.of(
-        new LogSheet(book.getSheet(Headers.FINDINGS), columns.of(Headers.FINDINGS), pen.another()),
-        new LogSheet(
-            book.getSheet(Headers.QUESTIONS), columns.of(Headers.QUESTIONS), pen.another()));
+  private RenewedSheet renewed(String name) {
+    RenewedSheet sheet = new RenewedSheet(name, pen, earlier.typed().of(name));
+    renewed.put(name, sheet);
+    return sheet;
+  }
+
+  private void paper(RenewedSheet sheet, boolean landscape, int pagesWide) {
+    SheetSetup.paper(book.getSheet(sheet.name()), paper(landscape, pagesWide), TITLE);
+  }
+
+  /** What the next issue has to know: which documents there were, and what was written. */
+  private void note(Sheet ledger, List<RenewedSheet> written) {
+    Set<String> documents = new TreeSet<>(log.documents());
+    for (Report.DocumentSummary each : report.documents()) documents.add(each.path());
+    Ledger.writeDocuments(ledger, documents);
+    for (RenewedSheet each : written) Ledger.writeSnapshot(ledger, each);
+  }
+
+  /** Writes a sheet that people work in, all new. */
+  private void log(String name, LogColumns columns, Workbook stream) {
+    List<QuestionLog.Line> lines = lines(name);
+    Workbook rows = lines.size() > MOST_GROWING ? stream : book;
+    LogSheet target = new LogSheet(book.getSheet(name), columns.of(name), pen);
+    target.fill(rows.getSheet(name), lines);
+    dress(target);
   }
 
   private void update(String name, LogColumns columns, Kept kept) {
     XSSFSheet sheet = book.getSheet(name);
-    LogSheet target = new LogSheet(sheet, columns.of(name), pen);
     if (sheet.getPhysicalNumberOfRows() > 0) {
       List<Column> before = new LogColumns(places, log.since()).of(name);
-      target.update(log, new LogSheet.Before(before, earlier.lines()), kept, lines(name));
-      return;
+      new LogSheet(sheet, columns.of(name), pen)
+          .update(log, new LogSheet.Before(before, earlier.lines()), kept, lines(name));
+    } else {
+      log(name, columns, book);
     }
-    target.fill(sheet, lines(name));
-    target.finish();
-    dress(target);
   }
 
   private List<QuestionLog.Line> lines(String sheet) {

@@ -112,23 +112,7 @@ final class Draft {
   }
 
   private record Twin(
-      String attribute, Content content, boolean excluded, Scope scope, Origin origin) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Twin t
-          && excluded == t.excluded
-          && scope == t.scope
-          && attribute.equals(t.attribute)
-          && origin.equals(t.origin)
-          && content.equals(t.content);
-    }
-
-    /** Of attribute and place, which are nearly always enough. */
-    @Override
-    public int hashCode() {
-      return attribute.hashCode() * 31 + origin.hashCode();
-    }
-  }
+      String attribute, Content content, boolean excluded, Scope scope, Origin origin) {}
 
   void add(Value value) {
     String attribute = value.attribute();

@@ -1,6 +1,6 @@
 package clearbed.resolve;
 
-import clearbed.model.AtOnce;
+import clearbed.base.Parallel;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Origin;
@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Queue;
 import java.util.Set;
@@ -95,7 +96,7 @@ public final class Resolver {
               draft.values = packer.pack(draft.values);
             });
       }
-      AtOnce.run(stating);
+      Parallel.run(stating);
       for (Draft draft : some) {
         List<Value> values =
             draft.unasked() ? ThinList.late(() -> stated(draft, amendments, packer)) : draft.values;
@@ -300,8 +301,8 @@ public final class Resolver {
                               .anyMatch(
                                   r ->
                                       v.asWritten()
-                                          .toLowerCase(java.util.Locale.ROOT)
-                                          .contains(r.toLowerCase(java.util.Locale.ROOT))));
+                                          .toLowerCase(Locale.ROOT)
+                                          .contains(r.toLowerCase(Locale.ROOT))));
       if (tag && exposure && room) {
         draft.add(
             new Value(

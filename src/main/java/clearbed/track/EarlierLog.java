@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -104,7 +105,7 @@ public final class EarlierLog {
       return asking;
     }
 
-    private static java.util.function.BiFunction<String, QuestionLog.Line, QuestionLog.Line> reply(
+    private static BiFunction<String, QuestionLog.Line, QuestionLog.Line> reply(
         SheetLayout layout, Row row) {
       QuestionLog.Reply reply =
           new QuestionLog.Reply(

@@ -3,14 +3,17 @@ package clearbed.cache;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clearbed.base.codec.DamagedRecord;
+import clearbed.base.codec.RecordCodec;
+import clearbed.base.codec.RecordInput;
+import clearbed.base.codec.RecordOutput;
 import clearbed.cli.Main;
+import clearbed.model.Content;
 import clearbed.model.Document;
-import clearbed.read.DamagedDocument;
 import clearbed.read.DocumentReader;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
 import clearbed.read.ReadOptions;
 import clearbed.read.Treatment;
+import clearbed.recognise.Limits;
 import clearbed.recognise.Recognised;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.ScheduleRow;
@@ -335,7 +338,7 @@ class CacheTest {
   private static Recognised whole(Known known) {
     try {
       return new Recognised(known.document(), known.facts());
-    } catch (DamagedDocument e) {
+    } catch (DamagedRecord e) {
       throw new IllegalStateException(e);
     }
   }
@@ -375,17 +378,17 @@ class CacheTest {
 
   /** Leaves no facts in what was recognised, under a seal that is right. */
   private void spoilFacts() throws IOException {
-    RecordCodec codec = new RecordCodec();
+    RecordCodec codec = new RecordCodec(Content.class, Limits.class);
     for (Path entry : readings()) {
       try {
-        PackedInput in = PackedInput.open(Files.readAllBytes(entry), ReadingCache.LAYOUT);
-        PackedOutput out = new PackedOutput();
+        RecordInput in = RecordInput.open(Files.readAllBytes(entry), ReadingCache.LAYOUT);
+        RecordOutput out = new RecordOutput();
         out.text(in.text());
         codec.write(out, codec.read(in, Document.class), Document.class);
         out.text(in.text());
         out.bytes(new byte[] {1, 2, 3});
-        Files.write(entry, out.sealed(ReadingCache.LAYOUT));
-      } catch (DamagedDocument e) {
+        Files.write(entry, out.toBytes(ReadingCache.LAYOUT));
+      } catch (DamagedRecord e) {
         throw new IllegalStateException(e);
       }
     }

@@ -3,7 +3,7 @@ package clearbed.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.OneLine;
+import clearbed.base.DisplayText;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
@@ -147,7 +147,7 @@ class HostileNamesTest {
 
   private static void assertPlain(String text) {
     int at = 0;
-    while (at < text.length() && !OneLine.isUnsafe(text.codePointAt(at))) {
+    while (at < text.length() && !DisplayText.isUnsafe(text.codePointAt(at))) {
       at += Character.charCount(text.codePointAt(at));
     }
     String near = text.substring(Math.max(0, at - 100), at);

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -42,11 +43,16 @@ class GuardedReaderTest {
       throws IOException, InterruptedException {
     GuardedReader reader = reader(Duration.ofMillis(50), source -> endless(what));
 
-    assertThat(reader.read(input()).ending()).isEqualTo(Outcome.Ending.TIMED_OUT);
+    assertThat(reader.read(input("endless.txt")).ending()).isEqualTo(Outcome.Ending.TIMED_OUT);
 
-    Thread[] left = new Thread[1];
-    while (reader.parsers().enumerate(left) > 0) left[0].join(20);
-    assertThat(reader.isHaunted()).isFalse();
+    for (Thread left : threadsThatRead()) left.join(10_000);
+    assertThat(threadsThatRead()).isEmpty();
+  }
+
+  private static List<Thread> threadsThatRead() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().equals("read endless.txt"))
+        .toList();
   }
 
   private static Document endless(String what) {
@@ -101,7 +107,11 @@ class GuardedReaderTest {
   }
 
   private Source input() throws IOException {
-    Path file = Files.writeString(folder.resolve("note.txt"), "words");
-    return new Source("note.txt", file, false, false);
+    return input("note.txt");
+  }
+
+  private Source input(String name) throws IOException {
+    Path file = Files.writeString(folder.resolve(name), "words");
+    return new Source(name, file, false, false);
   }
 }

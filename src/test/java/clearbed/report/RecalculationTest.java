@@ -16,6 +16,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -55,9 +56,17 @@ class RecalculationTest {
   private static void write(Path file, List<RandomCalculations.Pair> pairs) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       XSSFSheet sheet = book.createSheet("Calculations");
-      List<Calculation> before = pairs.stream().map(RandomCalculations.Pair::before).toList();
-      RenewedSheet own = new RenewedSheet("Calculations", new Pen(book), TypedSheet.none());
-      new CalculationsSheet(sheet, sheet, own, new Places(path -> null)).fill(before);
+      try (SXSSFWorkbook stream = new SXSSFWorkbook(book);
+          OutputStream out = Files.newOutputStream(file)) {
+        List<Calculation> before = pairs.stream().map(RandomCalculations.Pair::before).toList();
+        RenewedSheet own = new RenewedSheet("Calculations", new Pen(book), TypedSheet.none());
+        new CalculationsSheet(sheet, stream.getSheet("Calculations"), own, new Places(path -> null))
+            .fill(before);
+        stream.write(out);
+      }
+    }
+    try (XSSFWorkbook book = open(file)) {
+      XSSFSheet sheet = book.getSheet("Calculations");
       Map<String, Integer> blocks = blocks(sheet);
       for (RandomCalculations.Pair pair : pairs) type(sheet, blocks.get(title(pair.after())), pair);
       forgetResults(sheet);

@@ -22,6 +22,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellUtil;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -467,6 +468,7 @@ class TypedAnywhereTest {
     FindingsWorkbook.write(large, file);
     person(
         book -> {
+          beside(book, "Coverage", "GT-7", 18);
           beside(book, "Coverage", "GT-1077", 16);
           over(book, "Coverage", "GT-1078", 2);
           below(book, "Coverage");
@@ -482,6 +484,10 @@ class TypedAnywhereTest {
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(Desk.text(book, Headers.FINDINGS, BOND, Headers.STATE)).isEqualTo("open");
       assertThat(text(row(book.getSheet("Coverage"), "GT-1077"), 16)).isEqualTo("note GT-1077");
+      assertThat(text(row(book.getSheet("Coverage"), "GT-7"), 18)).isEqualTo("note GT-7");
+      // Some readers look no further than the area that a sheet says it has.
+      String area = book.getSheet("Coverage").getCTWorksheet().getDimension().getRef();
+      assertThat(CellRangeAddress.valueOf(area).getLastColumn()).isEqualTo(18);
       Row spacing = row(book.getSheet("Calculations"), SPACING);
       assertThat(spacing.getCell(NUMBER).getNumericCellValue()).isEqualTo(10);
       assertThat(text(spacing, 9)).isEqualTo("note " + SPACING);

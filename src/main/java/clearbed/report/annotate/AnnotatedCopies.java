@@ -1,11 +1,11 @@
 package clearbed.report.annotate;
 
+import clearbed.base.io.AtomicFile;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
-import clearbed.report.AtomicFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +16,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -182,7 +183,7 @@ public final class AnnotatedCopies {
 
   private static String extension(String document) {
     int dot = document.lastIndexOf('.');
-    return document.substring(dot + 1).toLowerCase(java.util.Locale.ROOT);
+    return document.substring(dot + 1).toLowerCase(Locale.ROOT);
   }
 
   private Instant date() {

@@ -4,6 +4,7 @@ import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
 import clearbed.model.Report;
+import clearbed.report.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -32,7 +33,7 @@ final class FindingsList {
   }
 
   private static void line(StringBuilder text, String label, String words) {
-    String flat = clearbed.report.SafeText.xml(words).replaceAll("\\s+", " ").strip();
+    String flat = SafeText.xml(words).replaceAll("\\s+", " ").strip();
     text.append("   ");
     if (!label.isEmpty()) text.append(label).append(": ");
     text.append(flat).append('\n');

@@ -3,6 +3,7 @@ package clearbed.report.annotate;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Letters as a string without blanks and marks, so that line breaks and hyphens do not matter. */
 final class LetterString {
@@ -24,8 +25,7 @@ final class LetterString {
 
   /** Small letters and digits alone; the text itself when it has none. */
   static String plain(String words) {
-    String folded =
-        Normalizer.normalize(words, Normalizer.Form.NFKC).toLowerCase(java.util.Locale.ROOT);
+    String folded = Normalizer.normalize(words, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
     String plain = folded.replaceAll("[^\\p{L}\\p{N}\\p{M}$%°/<>=+.,]+", "");
     return plain;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What is to be written at one place of one document.
@@ -92,10 +93,8 @@ record Note(Finding finding, Origin place) {
   }
 
   /** Every place of a finding, each once, the main one first. */
-  static java.util.stream.Stream<Origin> places(Finding finding) {
+  static Stream<Origin> places(Finding finding) {
     Origin main = finding.origin();
-    return java.util.stream.Stream.concat(
-            java.util.stream.Stream.ofNullable(main), finding.places().stream())
-        .distinct();
+    return Stream.concat(Stream.ofNullable(main), finding.places().stream()).distinct();
   }
 }

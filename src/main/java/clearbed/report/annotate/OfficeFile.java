@@ -1,8 +1,8 @@
 package clearbed.report.annotate;
 
+import clearbed.base.io.FixedZip;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
-import clearbed.report.FixedZip;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -22,7 +22,7 @@ final class OfficeFile {
       try (OutputStream to = Files.newOutputStream(raw)) {
         document.write(to);
       }
-      FixedZip.copy(raw, out);
+      FixedZip.copy(raw, out, new PackageMark());
     } finally {
       Files.deleteIfExists(raw);
     }

@@ -4,6 +4,7 @@ import clearbed.mark.ClosingLine;
 import clearbed.mark.OutputKind;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +65,7 @@ final class PdfCopy implements MarkedCopy {
       byWords.forEach(marks::add);
       marks.write();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -1,4 +1,4 @@
-package clearbed.report;
+package clearbed.base.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

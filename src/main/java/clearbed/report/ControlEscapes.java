@@ -1,6 +1,6 @@
 package clearbed.report;
 
-import clearbed.model.OneLine;
+import clearbed.base.DisplayText;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.SerializableString;
@@ -13,16 +13,16 @@ import java.io.OutputStream;
  * JSON in which characters that a terminal or an editor would obey are written as escapes (RFC
  * 8259, 7): a program reads the same text, and a person sees what is there.
  */
-final class UnseenEscaped extends CharacterEscapes {
+final class ControlEscapes extends CharacterEscapes {
   private static final long serialVersionUID = 1L;
 
   private static final JsonFactory FACTORY = new JsonFactory();
 
-  private UnseenEscaped() {}
+  private ControlEscapes() {}
 
   static JsonGenerator generator(OutputStream out) throws IOException {
     JsonGenerator json = FACTORY.createGenerator(out);
-    json.setCharacterEscapes(new UnseenEscaped());
+    json.setCharacterEscapes(new ControlEscapes());
     json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     return json;
   }
@@ -36,6 +36,6 @@ final class UnseenEscaped extends CharacterEscapes {
 
   @Override
   public SerializableString getEscapeSequence(int c) {
-    return OneLine.isUnsafe(c) ? new SerializedString("\\u%04x".formatted(c)) : null;
+    return DisplayText.isUnsafe(c) ? new SerializedString("\\u%04x".formatted(c)) : null;
   }
 }

@@ -1,4 +1,4 @@
-package clearbed.report;
+package clearbed.base.io;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -7,6 +7,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -122,7 +123,7 @@ public final class AtomicFile {
 
   private static String reason(Exception wrong) {
     if (wrong instanceof NoSuchFileException) return "no such file or folder";
-    if (wrong instanceof java.nio.file.AccessDeniedException) return "no permission to write there";
+    if (wrong instanceof AccessDeniedException) return "no permission to write there";
     String message = wrong.getMessage();
     return message == null
         ? wrong.getClass().getSimpleName()

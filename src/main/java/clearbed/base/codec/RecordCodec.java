@@ -1,10 +1,5 @@
-package clearbed.cache;
+package clearbed.base.codec;
 
-import clearbed.model.Content;
-import clearbed.read.DamagedDocument;
-import clearbed.read.PackedInput;
-import clearbed.read.PackedOutput;
-import clearbed.recognise.Limits;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
@@ -23,28 +18,36 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /**
- * Writes records by their components, and reads them back through their constructors: a record that
- * gains a component needs no line here.
+ * Serialises records by their components, and reads them back through their constructors: a record
+ * that gains a component needs no line here. Thread-safe; equal values give equal bytes.
+ *
+ * <p>Components may be texts, {@code int}, {@code Integer}, {@code double}, {@code boolean}, enums,
+ * lists, sets, maps, records and sealed interfaces of records.
  */
-final class RecordCodec {
-  /** What is said over and over in one document; it is written once. */
-  private static final Set<Class<?>> SHARED = Set.of(Content.class, Limits.class);
-
+public final class RecordCodec {
   private static final int NULL = 0;
   private static final int NEW = 1;
   private static final int FIRST = 2;
 
+  private final Set<Class<?>> shared;
   private final Map<Class<?>, Shape> shapes = new ConcurrentHashMap<>();
+
+  /**
+   * @param shared types whose equal values are written once and referred to from then on
+   */
+  public RecordCodec(Class<?>... shared) {
+    this.shared = Set.of(shared);
+  }
 
   /**
    * @param shared by the order in which they were first written
    */
-  private record Output(PackedOutput packed, Map<Object, Integer> shared) {}
+  private record Output(RecordOutput packed, Map<Object, Integer> shared) {}
 
   /**
    * @param shared in the order in which they were first read
    */
-  private record Input(PackedInput packed, List<Object> shared) {}
+  private record Input(RecordInput packed, List<Object> shared) {}
 
   /** Asked of a class once: Java answers slowly whether it is sealed, and copies every answer. */
   private record Shape(
@@ -95,7 +98,8 @@ final class RecordCodec {
     }
   }
 
-  void write(PackedOutput out, Object value, Class<?> type) {
+  /** Writes a value, which is not null, behind what was written before. */
+  public <T> void write(RecordOutput out, T value, Class<T> type) {
     write(new Output(out, new HashMap<>()), value, Part.of(type));
   }
 
@@ -145,14 +149,13 @@ final class RecordCodec {
       out.packed.number(NULL);
       return;
     }
-    if (SHARED.contains(type)) {
-      Integer before = out.shared.putIfAbsent(value, out.shared.size());
-      out.packed.number(before == null ? NEW : FIRST + before);
-      if (before != null) return;
-    } else {
-      out.packed.number(NEW);
-    }
+    boolean isShared = shared.contains(type);
+    Integer before = isShared ? out.shared.get(value) : null;
+    out.packed.number(before == null ? NEW : FIRST + before);
+    if (before != null) return;
     object(out, value, shape(type));
+    // Behind what it holds, as the reader comes to know it no earlier.
+    if (isShared) out.shared.put(value, out.shared.size());
   }
 
   private void object(Output out, Object value, Shape shape) {
@@ -178,13 +181,17 @@ final class RecordCodec {
   }
 
   /**
-   * @throws DamagedDocument when the bytes cannot be such a value
+   * The value that was written next; never null.
+   *
+   * @throws DamagedRecord when the bytes cannot be such a value
    */
-  Object read(PackedInput in, Class<?> type) throws DamagedDocument {
-    return read(new Input(in, new ArrayList<>()), Part.of(type));
+  public <T> T read(RecordInput in, Class<T> type) throws DamagedRecord {
+    Object value = read(new Input(in, new ArrayList<>()), Part.of(type));
+    if (value == null) throw new DamagedRecord("holds nothing");
+    return type.cast(value);
   }
 
-  private Object read(Input in, Part part) throws DamagedDocument {
+  private Object read(Input in, Part part) throws DamagedRecord {
     switch (part.form) {
       case TEXT:
         return in.packed.text();
@@ -210,7 +217,7 @@ final class RecordCodec {
 
   // Most collections are empty, and many: what is limited to nothing has six of them.
 
-  private Map<Object, Object> map(Input in, Part part) throws DamagedDocument {
+  private Map<Object, Object> map(Input in, Part part) throws DamagedRecord {
     int count = in.packed.count();
     if (count == 0) return Map.of();
     Map<Object, Object> map = new LinkedHashMap<>();
@@ -220,7 +227,7 @@ final class RecordCodec {
 
   private Collection<Object> items(
       Input in, Part part, Collection<Object> none, Supplier<Collection<Object>> some)
-      throws DamagedDocument {
+      throws DamagedRecord {
     int count = in.packed.count();
     if (count == 0) return none;
     Collection<Object> items = some.get();
@@ -228,34 +235,34 @@ final class RecordCodec {
     return items;
   }
 
-  private Object object(Input in, Class<?> type) throws DamagedDocument {
+  private Object object(Input in, Class<?> type) throws DamagedRecord {
     int reference = in.packed.number();
     if (reference == NULL) return null;
-    boolean shared = SHARED.contains(type);
+    boolean isShared = shared.contains(type);
     if (reference == NEW) {
       Object value = object(in, shape(type));
-      if (shared) in.shared.add(value);
+      if (isShared) in.shared.add(value);
       return value;
     }
     int before = reference - FIRST;
-    if (!shared || before < 0 || before >= in.shared.size())
-      throw new DamagedDocument("refers to an unknown value");
+    if (!isShared || before < 0 || before >= in.shared.size())
+      throw new DamagedRecord("refers to an unknown value");
     return in.shared.get(before);
   }
 
-  private Object object(Input in, Shape shape) throws DamagedDocument {
+  private Object object(Input in, Shape shape) throws DamagedRecord {
     if (shape.constants != null) return in.packed.oneOf(shape.constants);
     return record(in, shape.kinds == null ? shape : shape(in.packed.oneOf(shape.kinds)));
   }
 
-  private Object record(Input in, Shape shape) throws DamagedDocument {
+  private Object record(Input in, Shape shape) throws DamagedRecord {
     Object[] parts = new Object[shape.types.length];
     for (int i = 0; i < parts.length; i++) parts[i] = read(in, shape.types[i]);
     try {
       return shape.constructor.newInstance(parts);
     } catch (ReflectiveOperationException e) {
       String name = shape.constructor.getDeclaringClass().getSimpleName();
-      throw new DamagedDocument("holds what a " + name + " cannot be");
+      throw new DamagedRecord("holds what a " + name + " cannot be");
     }
   }
 

@@ -1,13 +1,13 @@
-package clearbed.model;
+package clearbed.base;
 
-/** Words of others, such as names of files, made fit to be shown to people. */
-public final class OneLine {
+/** Text of others, such as names of files, made fit to be displayed to people. */
+public final class DisplayText {
   /** A path longer than this is shown by its two ends. */
   private static final int LONGEST_PATH = 240;
 
   private static final char STAND_IN = '?';
 
-  private OneLine() {}
+  private DisplayText() {}
 
   /**
    * The text on one line: blanks and line ends as single spaces, and {@code ?} for whatever a
@@ -17,7 +17,7 @@ public final class OneLine {
   public static String of(String text) {
     if (isPlain(text)) return text;
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints().map(OneLine::shown).forEach(c -> append(out, c));
+    text.codePoints().map(DisplayText::shown).forEach(c -> append(out, c));
     return out.toString();
   }
 

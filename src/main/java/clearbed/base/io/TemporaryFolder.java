@@ -1,23 +1,24 @@
-package clearbed.read;
+package clearbed.base.io;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.stream.Stream;
 
 /** A private folder, made on first use and removed at the end with all that is in it. */
-final class TemporaryFolder implements AutoCloseable {
+public final class TemporaryFolder implements AutoCloseable {
   private Path folder;
 
   /** The folder itself; only its owner can enter it. */
-  Path path() throws IOException {
+  public Path path() throws IOException {
     if (folder == null) folder = Files.createTempDirectory("clearbed");
     return folder;
   }
 
-  /** A new file; its name has nothing of the entry's but the extension. */
-  Path newFile(String extension) throws IOException {
+  /** A new file in it; of a name it takes over the extension alone. */
+  public Path newFile(String extension) throws IOException {
     String safe = extension.matches("[a-z0-9]{1,8}") ? "." + extension : "";
     return Files.createTempFile(path(), "entry", safe);
   }
@@ -28,7 +29,7 @@ final class TemporaryFolder implements AutoCloseable {
     try (Stream<Path> files = Files.walk(folder)) {
       // The deepest first; links are removed, never followed.
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
-    } catch (IOException | java.io.UncheckedIOException e) {
+    } catch (IOException | UncheckedIOException e) {
       // Left to the operating system's clearing of temporary files.
     }
   }

@@ -1,4 +1,4 @@
-package clearbed.read;
+package clearbed.base.codec;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -7,9 +7,12 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.zip.CRC32C;
 
-/** Numbers and texts one after the other, small numbers in one byte and every text once. */
-public final class PackedOutput {
-  /** {@code CBED}, the mark of a document in bytes. */
+/**
+ * Numbers and texts one after the other, small numbers in one byte and every text once; before them
+ * a mark, the version of the layout, the length and the checksum of the body.
+ */
+public final class RecordOutput {
+  /** {@code CBED}, the mark of records in bytes. */
   static final int MARK = 0x43424544;
 
   /** Mark, version, length of the body, checksum of the body. */
@@ -94,8 +97,12 @@ public final class PackedOutput {
     bytes = Arrays.copyOf(bytes, (int) Math.min(Integer.MAX_VALUE - 8, wanted));
   }
 
-  /** All that was written, with its head. */
-  public byte[] sealed(int version) {
+  /**
+   * All that was written, with its head.
+   *
+   * @param version of the layout; the reader refuses any other
+   */
+  public byte[] toBytes(int version) {
     CRC32C sum = new CRC32C();
     sum.update(bytes, HEAD, size - HEAD);
     ByteBuffer.wrap(bytes)
