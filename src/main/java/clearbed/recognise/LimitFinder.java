@@ -33,6 +33,7 @@ final class LimitFinder {
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern CLAUSE_BEHIND = Pattern.compile("/\\d{3}(?!\\d)");
   private static final Pattern MEASURED =
       Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
   private static final Pattern LIST_OF_PLACES =
@@ -182,8 +183,11 @@ final class LimitFinder {
     boolean measured =
         m.group().indexOf(' ') > 0
             && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
+    // "T20/110" is the number of a clause.
+    boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
     return !isoClass
         && !measured
+        && !clause
         && !NO_MARK.matcher(m.group()).matches()
         && !PUBLISHER.matcher(before).matches();
   }

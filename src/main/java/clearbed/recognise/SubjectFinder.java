@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Finds the tags that a clause is about, and whether it makes glass tile of them. */
 final class SubjectFinder {
@@ -13,6 +14,14 @@ final class SubjectFinder {
 
   /** What a tile is called stands this close behind its tags, or the beginning. */
   private static final int CALLED = 60;
+
+  private static final Pattern LAST_STOP = Pattern.compile("^(.*(?:[:;]| -))?.*$", Pattern.DOTALL);
+
+  /** Behind these words stands something else than what the tile is. */
+  private static final Pattern RELATED =
+      Pattern.compile(
+          "\\b(?:of|to|for|with|from|behind|beside|between|under|over|where|when|against|near|by|like)\\b",
+          Pattern.CASE_INSENSITIVE);
 
   private static final Set<String> TILE = Set.of("", "tile");
 
@@ -60,20 +69,23 @@ final class SubjectFinder {
   private Subject specified(List<String> tags, boolean own, String words) {
     LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
     int from = at == null ? 0 : at.end();
-    String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
-    boolean glass =
-        vocabulary.describesGlassTile(opening)
-            && TILE.contains(finder.familyIn(beforeGlass(opening)))
-            && vocabulary.assertsGlassTile(words);
+    boolean glass = saysGlass(words, at) && vocabulary.assertsGlassTile(words);
     String called = words.substring(0, Math.min(words.length(), from + CALLED));
     String other = glass ? "" : vocabulary.describesOtherTile(called).orElse("");
     return new Subject(tags, own, true, glass, other);
   }
 
-  /** "Grout joints between glass tile" is about grout. */
-  private String beforeGlass(String opening) {
-    String plain = PlainText.of(opening);
-    Phrases.Hit glass = vocabulary.list("glassTile").first(plain);
-    return glass == null ? plain : plain.substring(0, glass.start());
+  /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
+  private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
+    int from = tags == null ? 0 : tags.end();
+    String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
+    if (!vocabulary.describesGlassTile(opening)) return false;
+    for (Phrases.Hit hit : vocabulary.list("glassTile").all(opening)) {
+      boolean before = tags != null && hit.start() < tags.start();
+      String between = opening.substring(before ? 0 : from, hit.start());
+      String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
+      if (!RELATED.matcher(near).find() && TILE.contains(finder.familyIn(near))) return true;
+    }
+    return false;
   }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Gathers what clauses and titles say that tags are, beside what schedules say: what any document
@@ -36,6 +37,7 @@ final class SpecifiedProducts {
   private final Vocabulary vocabulary;
   private final List<Facts> facts;
   private final Map<String, Draft> drafts;
+  private final Set<String> prefixes;
   private final Set<String> subjects = new TreeSet<>();
   private final Map<Clause, String> owned = new IdentityHashMap<>();
 
@@ -46,6 +48,11 @@ final class SpecifiedProducts {
     this.vocabulary = vocabulary;
     this.facts = facts;
     this.drafts = drafts;
+    this.prefixes =
+        drafts.keySet().stream()
+            .map(Tags::prefix)
+            .filter(prefix -> !prefix.isEmpty())
+            .collect(Collectors.toSet());
   }
 
   void add() {
@@ -83,12 +90,24 @@ final class SpecifiedProducts {
     for (String tag : subject.tags()) {
       String key = Tags.key(tag);
       Draft draft = drafts.get(key);
+      if (draft == null && !isTileMark(tag, section)) continue;
       if (tileWork && (subject.glass() || !subject.other().isEmpty())) subjects.add(key);
       if (draft != null && subject.glass()) specifiedAsGlass(draft, clause);
       else if (draft != null && !subject.other().isEmpty() && subject.own())
         draft.asOther.add(clause);
       else if (draft == null && subject.glass() && creates) add(tag, clause);
     }
+  }
+
+  /**
+   * What nobody schedules is a mark of a tile only where it is no number of a drawing, a document
+   * or a section, and no word before a figure: "Stage 2".
+   */
+  private boolean isTileMark(String tag, Section section) {
+    boolean asOthers = prefixes.contains(Tags.prefix(Tags.key(tag)));
+    if (tag.indexOf(' ') >= 0 && !asOthers) return false;
+    return !Tags.key(tag).equals(Tags.key(section.number()))
+        && facts.stream().noneMatch(f -> f.document().contains(tag));
   }
 
   /** Notes count what they specify. */
