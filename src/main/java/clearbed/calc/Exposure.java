@@ -7,6 +7,8 @@ import java.util.Optional;
 /** The surroundings that movement-joint guidelines tell apart. */
 public enum Exposure {
   INTERIOR("interior"),
+  /** A floor inside, where the guideline tells it from walls. */
+  INTERIOR_FLOOR("interior floor"),
   INTERIOR_SUN_OR_MOISTURE("interior, in sun or moisture"),
   EXTERIOR("exterior"),
   /** A deck open to the sky in a cold region. */

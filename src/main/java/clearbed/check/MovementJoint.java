@@ -30,6 +30,9 @@ final class MovementJoint {
   /** No joint in tile is built narrower (TCNA Handbook EJ171, as reported: never under 1/8 in). */
   private static final Quantity NARROWEST = Quantity.of(0.125, Unit.INCH);
 
+  private static final Set<Exposure> INSIDE =
+      Set.of(Exposure.INTERIOR, Exposure.INTERIOR_SUN_OR_MOISTURE);
+
   /** A class of sealant and the value that states it. */
   record Sealant(SealantClass sealantClass, Value value) {
     Given capability() {
@@ -45,6 +48,20 @@ final class MovementJoint {
     this.entry = entry;
     this.stated = new Stated(entry);
     this.assumptions = new Assumptions(assumptions, entry);
+  }
+
+  /** Its surroundings, as the guideline tells them apart; empty when no exposure is known. */
+  Optional<Exposure> exposure(MovementGuideline guideline) {
+    Set<String> surfaces = terms("location.surface");
+    boolean floorAlone = surfaces.contains("floor") && !surfaces.contains("wall");
+    return exposure()
+        .map(
+            e ->
+                floorAlone
+                        && INSIDE.contains(e)
+                        && guideline.rule(Exposure.INTERIOR_FLOOR).isPresent()
+                    ? Exposure.INTERIOR_FLOOR
+                    : e);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -99,7 +116,8 @@ final class MovementJoint {
   MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
     MovementInputs inputs =
         MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
-    if (exposure().isPresent()) inputs = inputs.with(exposure().get());
+    Optional<Exposure> exposure = exposure(guideline);
+    if (exposure.isPresent()) inputs = inputs.with(exposure.get());
     return MovementDesign.of(
         inputs
             .with(Part.SPACING, sure("movement.spacing", spacing()))

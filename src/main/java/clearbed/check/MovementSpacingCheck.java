@@ -25,9 +25,11 @@ final class MovementSpacingCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
-    if (joint.exposure().isEmpty() || rules.guideline().rule(joint.exposure().get()).isEmpty())
+    if (joint.exposure().isEmpty()
+        || rules.guideline().rule(joint.exposure(rules.guideline()).get()).isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);
-    MovementGuideline.Rule limits = rules.guideline().rule(joint.exposure().get()).get();
+    MovementGuideline.Rule limits =
+        rules.guideline().rule(joint.exposure(rules.guideline()).get()).get();
     Given spacing = joint.spacing().get();
     SpacingLimit limit =
         SpacingLimit.of(new Subject(rule.id(), entry.tag()), joint.measure(), spacing, limits);
@@ -47,7 +49,7 @@ final class MovementSpacingCheck implements Computation {
             ? "The movement joints of {tag} may be built {found} apart; wanted: {expected}."
             : "",
         Judge.found(values),
-        expected(limit, joint.exposure().get(), joint.measure(), layout),
+        expected(limit, joint.exposure(rules.guideline()).get(), joint.measure(), layout),
         spacing.origin(),
         List.of(),
         calculations.stream().flatMap(c -> Steps.of(c).stream()).toList(),

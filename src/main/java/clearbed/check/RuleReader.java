@@ -49,7 +49,7 @@ final class RuleReader {
         conditions(n.get("unless")),
         expectation(n.get("expect").entries().get(0), attribute),
         n.get("instead").texts(),
-        n.has("mistaken") ? mistaken(n.get("mistaken")) : null,
+        n.has("mistaken") && n.get("mistaken").has("message") ? mistaken(n.get("mistaken")) : null,
         level,
         n.has("missingLevel") ? n.get("missingLevel").oneOf(Level.values()) : level,
         n.has("kind") ? n.get("kind").oneOf(Kind.values()) : Kind.INADEQUATE,

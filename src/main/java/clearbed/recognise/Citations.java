@@ -51,6 +51,11 @@ public final class Citations {
           new Form(
               "\\bDIN\\s*[-:]?\\s*(51097|51130|51131)()()(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
               m -> "DIN " + m.group(1), 4),
+          // National standards that are no adoption: AS 3958.1-2007, DIN 18157-1, UNI 11493.
+          new Form(
+              "\\b((?-i:DIN|AS|UNI|SS|SANS))(?-i:/NZS)?\\s*[-:]?\\s*(\\d{3,5}(?:\\.\\d{1,2})?)(?:-(\\d{1,2})(?!\\d))?"
+                  + "(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
+              Citations::national, 4),
           new Form(
               "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171", 4),
@@ -149,6 +154,11 @@ public final class Citations {
 
   private static boolean overlaps(List<Found> found, int start, int end) {
     return found.stream().anyMatch(f -> start < f.end() && f.start() < end);
+  }
+
+  private static String national(Matcher m) {
+    String part = m.group(3) == null ? "" : "-" + m.group(3);
+    return m.group(1) + " " + m.group(2) + part;
   }
 
   private static String international(Matcher m) {

@@ -140,7 +140,7 @@ public final class Vocabulary {
   public Optional<StandardInfo> standardOf(String designation) {
     StandardInfo info = standards.get(designation);
     // EN 12004-1 unlisted as a part is still EN 12004; so with BS and ISO.
-    if (info == null && designation.matches("(?:EN|BS|ISO) \\d+-\\d+")) {
+    if (info == null && designation.matches("(?:EN|BS|ISO|DIN|AS) [\\d.]+-\\d+")) {
       info = standards.get(designation.substring(0, designation.indexOf('-')));
     }
     return Optional.ofNullable(info);

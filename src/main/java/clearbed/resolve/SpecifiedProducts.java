@@ -216,9 +216,13 @@ final class SpecifiedProducts {
       }
     }
     sections.stream()
-        .filter(s -> s.article() && !s.clauses().isEmpty() && isGlassTitle(s.title()))
+        .filter(s -> s.article() && states(s) && isGlassTitle(s.title()))
         .findFirst()
         .ifPresent(s -> add(NAMELESS, s.title(), s.clauses().get(0)));
+  }
+
+  private static boolean states(Section section) {
+    return section.clauses().stream().anyMatch(c -> !c.statements().isEmpty());
   }
 
   private static boolean mayBeProduct(Section section, Clause clause) {

@@ -54,7 +54,8 @@ final class RandomCalculations {
     List<Pair> out = new ArrayList<>();
     MovementGuideline guideline = MovementGuideline.standard();
     for (int i = 0; i < joints; i++) {
-      Exposure exposure = Exposure.values()[i % Exposure.values().length];
+      List<Exposure> all = guideline.rules().keySet().stream().sorted().toList();
+      Exposure exposure = all.get(i % all.size());
       boolean makers = i % 3 == 0;
       Kind kind = (tag, measure, r) -> joint(tag, measure, r, guideline, exposure, makers);
       out.add(pair("J" + i, measure(i / 4), kind, random));
