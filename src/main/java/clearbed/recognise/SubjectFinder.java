@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Finds the tags that a clause is about, and whether it makes glass tile of them. */
@@ -16,6 +17,9 @@ final class SubjectFinder {
   private static final int CALLED = 60;
 
   private static final Pattern LAST_STOP = Pattern.compile("^(.*(?:[:;]| -))?.*$", Pattern.DOTALL);
+
+  private static final Pattern FIRST_STOP =
+      Pattern.compile("(?:;|\\.(?=\\s|$)).*$", Pattern.DOTALL);
 
   /** Behind these words stands something else than what the tile is. */
   private static final Pattern RELATED =
@@ -70,9 +74,17 @@ final class SubjectFinder {
     LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
     int from = at == null ? 0 : at.end();
     boolean glass = saysGlass(words, at) && vocabulary.assertsGlassTile(words);
-    String called = words.substring(0, Math.min(words.length(), from + CALLED));
-    String other = glass ? "" : vocabulary.describesOtherTile(called).orElse("");
+    String other = glass ? "" : vocabulary.describesOtherTile(called(words, from)).orElse("");
     return new Subject(tags, own, true, glass, other);
+  }
+
+  /** "Colors: GT-1, white; GT-2, slate" calls none of them slate: what a tile is comes at once. */
+  private static String called(String words, int from) {
+    String behind = words.substring(from, Math.min(words.length(), from + CALLED));
+    String first = FIRST_STOP.matcher(behind).replaceFirst("");
+    String before = words.substring(0, from);
+    Matcher related = RELATED.matcher(first);
+    return before + (related.find() ? first.substring(0, related.start()) : first);
   }
 
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
