@@ -1,0 +1,220 @@
+package clearbed.recognise;
+
+import clearbed.model.Lately;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.tartarus.snowball.ext.EnglishStemmer;
+
+/**
+ * What the words of a heading point to: attributes and roles of columns. Each phrase of the
+ * vocabulary is compared word by word, stems and short forms counting as far as they are alike.
+ */
+final class HeadingEvidence {
+  static final String TAG = "@tag";
+  static final String MATERIAL = "@material";
+
+  /** Columns that are none of ours: prices, dates, who drew it. */
+  static final String OTHER = "@other";
+
+  static final String SURFACE = "@surface:";
+
+  /** A word such as "type" or "required" weighs less than one that names something. */
+  private static final double FILLER = 0.25;
+
+  private static final double CUE = 0.6;
+  private static final double LABEL = 0.8;
+
+  /** The part of the work alone. */
+  private static final double FAMILY = 0.35;
+
+  private static final double SURE_SHORT_FORM = 0.6;
+  private static final double INITIALS = 0.75;
+  private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{M}\\p{N}']+");
+
+  /**
+   * @param strength from 0 to 1
+   * @param why in words
+   * @param isShort true where it is a short form, or initials
+   */
+  record Heard(double strength, String why, boolean isShort) {
+    Heard times(double factor) {
+      return new Heard(strength * factor, why, isShort);
+    }
+  }
+
+  private record Word(String text, String stem, double weight) {}
+
+  private record Phrase(String role, List<Word> words, double weight, double strength) {}
+
+  private final Vocabulary vocabulary;
+  private final EnglishStemmer stemmer = new EnglishStemmer();
+  private final List<Phrase> phrases = new ArrayList<>();
+  private final Set<String> known = new HashSet<>();
+  private final Map<String, String> alike = new HashMap<>();
+  private final Map<String, String> initials = new HashMap<>();
+  private final Lately<String, Map<String, Heard>> lately = new Lately<>();
+
+  HeadingEvidence(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    vocabulary
+        .alike()
+        .forEach((one, others) -> others.plain().forEach(other -> alike.put(other, one)));
+    for (Attribute a : vocabulary.attributes()) {
+      a.words().headers().plain().forEach(p -> add(a.id(), p, 1));
+      if (a.kind() != Attribute.Kind.REQUIRED)
+        a.words().cues().plain().forEach(p -> add(a.id(), p, CUE));
+      if (a.kind() != Attribute.Kind.WORDS) add(a.id(), a.label(), LABEL);
+    }
+    vocabulary.list("schedule.tag").plain().forEach(p -> add(TAG, p, 1));
+    vocabulary.list("schedule.material").plain().forEach(p -> add(MATERIAL, p, 1));
+    vocabulary.list("schedule.others").plain().forEach(p -> add(OTHER, p, 1));
+    vocabulary
+        .surfaceHeaders()
+        .forEach((surface, list) -> list.plain().forEach(p -> add(SURFACE + surface, p, 1)));
+    vocabulary.list("schedule.filler").plain().forEach(p -> words(p).forEach(this::know));
+  }
+
+  private void add(String role, String phrase, double strength) {
+    List<Word> words = words(phrase);
+    if (words.isEmpty()) return;
+    words.forEach(this::know);
+    phrases.add(new Phrase(role, words, weight(words), strength));
+    if (words.size() < 2) return;
+    StringBuilder first = new StringBuilder();
+    for (Word w : words) first.append(w.text().charAt(0));
+    initials.merge(first + " " + role, phrase, (a, b) -> a);
+  }
+
+  private void know(Word word) {
+    known.add(word.stem());
+  }
+
+  private static double weight(List<Word> words) {
+    return words.stream().mapToDouble(Word::weight).sum();
+  }
+
+  private synchronized List<Word> words(String text) {
+    List<Word> out = new ArrayList<>();
+    for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT))) {
+      if (word.isEmpty()) continue;
+      boolean filler = vocabulary.list("schedule.filler").matches(word);
+      String meant = alike.getOrDefault(word, word);
+      out.add(new Word(meant, Stems.stem(stemmer, meant), filler ? FILLER : 1));
+    }
+    return out;
+  }
+
+  /**
+   * What a heading points to, by attribute or role.
+   *
+   * @param text without its unit and brackets
+   */
+  Map<String, Heard> of(String text) {
+    return lately.of(text, text, () -> Map.copyOf(find(text)));
+  }
+
+  private Map<String, Heard> find(String text) {
+    Map<String, Heard> out = new LinkedHashMap<>();
+    List<Word> heading = words(text);
+    if (heading.isEmpty()) return out;
+    for (Phrase phrase : phrases) {
+      Heard heard = heard(heading, phrase);
+      if (heard != null) out.merge(phrase.role(), heard, HeadingEvidence::stronger);
+    }
+    for (Word word : heading) initials(word, heading, out);
+    families(text, out);
+    return out;
+  }
+
+  static Heard stronger(Heard one, Heard other) {
+    return other.strength() > one.strength() ? other : one;
+  }
+
+  private Heard heard(List<Word> heading, Phrase phrase) {
+    double matched = 0;
+    double ofHeading = 0;
+    String shortOf = "";
+    for (Word word : phrase.words()) {
+      double best = 0;
+      Word by = null;
+      for (Word h : heading) {
+        double quality = quality(h, word);
+        if (quality > best) {
+          best = quality;
+          by = h;
+        }
+      }
+      if (by == null) continue;
+      matched += best * word.weight();
+      ofHeading += best * by.weight();
+      if (best < 1) shortOf = word.text();
+    }
+    if (matched == 0) return null;
+    double share = matched / phrase.weight() * Math.min(1, ofHeading / weight(heading));
+    String why = shortOf.isEmpty() ? "heading" : "abbreviation of " + shortOf;
+    return new Heard(phrase.strength() * share, why, !shortOf.isEmpty());
+  }
+
+  private double quality(Word heading, Word word) {
+    if (heading.stem().equals(word.stem())) return 1;
+    if (known.contains(heading.stem())) return 0;
+    return ShortForms.quality(heading.text(), word.text());
+  }
+
+  /** {@code MJ} of movement joint. */
+  private void initials(Word word, List<Word> heading, Map<String, Heard> out) {
+    if (word.text().length() < 2 || word.text().length() > 4 || known.contains(word.stem())) return;
+    double share = word.weight() / weight(heading);
+    for (Phrase phrase : phrases) {
+      String of = initials.get(word.text() + " " + phrase.role());
+      if (of != null)
+        out.merge(
+            phrase.role(),
+            new Heard(INITIALS * share, "initials of " + of, true),
+            HeadingEvidence::stronger);
+    }
+  }
+
+  private void families(String text, Map<String, Heard> out) {
+    for (String family : familiesOf(text)) {
+      for (Attribute a : vocabulary.attributes()) {
+        if (a.family().equals(family) && a.kind() != Attribute.Kind.REQUIRED)
+          out.merge(a.id(), new Heard(FAMILY, "of " + family, false), HeadingEvidence::stronger);
+      }
+    }
+  }
+
+  /**
+   * Parts of the work that the words name, in short forms, too; "tile" is none that tells.
+   *
+   * @param text without its unit and brackets
+   */
+  Set<String> familiesOf(String text) {
+    Set<String> out = new TreeSet<>();
+    if (text.isEmpty()) return out;
+    List<Word> heading = words(text);
+    vocabulary
+        .families()
+        .forEach(
+            (family, list) -> {
+              if (family.equals("tile")) return;
+              boolean named =
+                  list.in(text) || list.plain().anyMatch(p -> inShort(heading, words(p)));
+              if (named) out.add(family);
+            });
+    return out;
+  }
+
+  private boolean inShort(List<Word> heading, List<Word> phrase) {
+    return phrase.stream()
+        .allMatch(w -> heading.stream().anyMatch(h -> quality(h, w) >= SURE_SHORT_FORM));
+  }
+}
