@@ -39,6 +39,12 @@ record CellReading(
 
   static final Pattern BARE = Pattern.compile("[+±<>≤≥~]{0,2}\\s*[\\d][\\d\\s.,/-]*%?\\+?");
 
+  /** Classes of AS 4586 by the pendulum. */
+  private static final Pattern PENDULUM = Pattern.compile("P[0-5](?: .{0,20})?");
+
+  private static final Pattern DEFLECTION =
+      Pattern.compile("(?:L|span) ?/ ?\\d{3,4}\\b.{0,30}", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern SIDES =
       Pattern.compile(
           "\\d[\\d\\s./-]*(?:\"|mm|cm|in\\.?)?\\s*[x×X]\\s*\\d.*", Pattern.CASE_INSENSITIVE);
@@ -48,8 +54,11 @@ record CellReading(
           "\\b(?:wet|dry|damp|submerged|immer\\w+|steam|ext(?:erior|ernal)?|int(?:erior|ernal)?|fr(?:eeze|ost)\\w*|sun\\w*|heat\\w*|outdoors?|indoors?|underwater)\\b",
           Pattern.CASE_INSENSITIVE);
 
-  /** A share of a cell that is all of it, but for a filler. */
-  private static final double WHOLE = 0.8;
+  /** Words where a standard is cited elsewhere. */
+  private static final double WORDS_ALONE = -0.35;
+
+  /** A share of a cell that says what it is. */
+  private static final double WHOLE = 0.5;
 
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
@@ -88,7 +97,7 @@ record CellReading(
       case AMOUNT -> amount(a, unit);
       case SIZE -> size(unit);
       case FLATNESS -> figures.size() == 2 && !sides() ? 0.6 : digits() ? 0 : -1;
-      case REQUIRED -> yesNo ? 0.4 : required(a);
+      case REQUIRED -> yesNo ? 0.6 : required(a, unit);
       case WORDS -> a.id().equals("notes") ? notes() : room();
     };
   }
@@ -97,7 +106,8 @@ record CellReading(
     boolean byClass = !standard && terms.containsKey("mortar.isoClass");
     if (stated.contains(a.id())) return byClass ? 0.3 : 1;
     if (standard) return stated.isEmpty() ? 0.2 : -1;
-    return typed() || !stated.isEmpty() ? -1 : 0;
+    if (typed() || !stated.isEmpty()) return -1;
+    return yesNo ? -0.7 : WORDS_ALONE;
   }
 
   private double term(Attribute a) {
@@ -105,14 +115,18 @@ record CellReading(
     boolean isClass = a.id().equals("mortar.isoClass");
     // What a standard or a class implies is not what the column is for.
     if (share > 0 && !isClass && (standard || !stated.isEmpty())) return 0.4;
-    if (share > 0 && a.id().equals("location.exposure") && !condition) return 0.6;
-    if (share > 0) return share >= 0.5 ? 1 : 0.6;
+    if (share > 0 && a.id().equals("location.exposure") && !condition) return digits() ? 0.3 : 0.6;
+    if (share > 0 && a.id().equals("location.surface") && digits()) return 0.3;
+    if (share > 0) return share >= 0.5 || isClass ? 1 : 0.6;
+    if (a.id().endsWith(".colour") && !typed() && words > 0 && words < SENTENCE) return 0.3;
     if (standard) return -0.7;
     if (typed()) return -1;
-    return terms.values().stream().anyMatch(other -> other >= WHOLE) ? -0.6 : 0;
+    return yesNo ? -0.7 : terms.values().stream().anyMatch(o -> o >= WHOLE) ? -0.9 : 0;
   }
 
   private double amount(Attribute a, Unit unit) {
+    if (a.id().equals("tile.pendulum") && PENDULUM.matcher(text).matches()) return 0.8;
+    if (a.id().equals("substrate.deflection") && DEFLECTION.matcher(text).matches()) return 1;
     boolean other = false;
     for (Quantities.Found f : figures) {
       if (f.content() instanceof Content.Amount amount) {
@@ -133,7 +147,7 @@ record CellReading(
           ? 1
           : -1;
     }
-    return other || standard || sides() || !digits() ? -1 : 0;
+    return other || standard || tag || sides() || !digits() ? -1 : 0;
   }
 
   /** A number without a unit that the attribute might have. */
@@ -156,17 +170,21 @@ record CellReading(
     return standard || tag || !digits() ? -1 : 0;
   }
 
-  private double required(Attribute a) {
+  private double required(Attribute a, Unit unit) {
+    boolean wait = unit != null && unit.dimension() == Dimension.TIME && a.id().contains(".cure");
+    if (wait && bare()) return 0.6;
     if (a.words().requiredIn(text)) return 0.8;
     return typed() ? -1 : 0;
   }
 
   private double notes() {
-    return sentence() ? 0.6 : 0;
+    return words >= SENTENCE + 2 ? 1 : sentence() ? 0.6 : 0;
   }
 
   private double room() {
-    if (place || terms.containsKey("location.exposure")) return condition ? 0.2 : 0.8;
+    if (terms.getOrDefault("movement.places", 0.0) >= 0.5) return -0.5;
+    boolean named = place || terms.containsKey("location.exposure");
+    if (named) return condition ? 0.2 : digits() ? 1 : 0.8;
     if (standard || sides() || !figures.isEmpty()) return -1;
     return product ? -0.5 : bare() ? 0 : 0.3;
   }
@@ -174,6 +192,8 @@ record CellReading(
   double asTag() {
     if (tag) return 1;
     if (standard || sides() || words >= SENTENCE) return -1;
+    if (words == 1 && text.length() == 1) return 0.3;
+    if (bare()) return text.contains(".") ? -0.5 : 0.3;
     return words <= 1 && digits() && figures.isEmpty() ? 0.3 : -0.3;
   }
 
@@ -188,7 +208,7 @@ record CellReading(
 
   /** The classes of adhesives, grouts and sealants are as good as their standards. */
   private static Set<String> classed(String code) {
-    if (code.matches("[CDR][12].*")) return Set.of("mortar.standard");
+    if (code.matches("[CDR][12](?!\\d).*")) return Set.of("mortar.standard");
     if (code.matches("CG.*|RG")) return Set.of("grout.standard");
     return code.matches("[FG]-? ?\\d\\d.*") ? Set.of("sealant.standard") : Set.of();
   }
@@ -213,6 +233,7 @@ record CellReading(
       product |= span instanceof Span.Product p && isTile(p.kind(), vocabulary);
       place |= span instanceof Span.Place p && p.attribute().equals("location.exposure");
     }
+    product |= vocabulary.list("glassTileAbroad").in(text);
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     return new CellReading(
         text,

@@ -37,6 +37,17 @@ final class HeadingEvidence {
 
   private static final double SURE_SHORT_FORM = 0.6;
   private static final double INITIALS = 0.75;
+
+  /** What is said to be done, asked as a question. */
+  private static final double ASKED = 0.9;
+
+  private static final Set<String> NUMBERED = Set.of("no", "number");
+
+  /** Money, whatever it is for. */
+  private static final Pattern MONEY =
+      Pattern.compile(
+          "[$€£¥]|\\b(?:usd|eur|gbp|aud|cad|sgd|aed|sar|qar|omr|chf)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{M}\\p{N}']+");
 
   /**
@@ -61,9 +72,11 @@ final class HeadingEvidence {
   private final Map<String, String> alike = new HashMap<>();
   private final Map<String, String> initials = new HashMap<>();
   private final Lately<String, Map<String, Heard>> lately = new Lately<>();
+  private final Lexicon lexicon;
 
   HeadingEvidence(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.lexicon = new Lexicon(vocabulary);
     vocabulary
         .alike()
         .forEach((one, others) -> others.plain().forEach(other -> alike.put(other, one)));
@@ -73,6 +86,11 @@ final class HeadingEvidence {
         a.words().cues().plain().forEach(p -> add(a.id(), p, CUE));
       if (a.kind() != Attribute.Kind.WORDS) add(a.id(), a.label(), LABEL);
     }
+    vocabulary
+        .list("schedule.roomNumber")
+        .plain()
+        .filter(p -> !NUMBERED.contains(p))
+        .forEach(p -> add("location.room", p, 1));
     vocabulary.list("schedule.tag").plain().forEach(p -> add(TAG, p, 1));
     vocabulary.list("schedule.material").plain().forEach(p -> add(MATERIAL, p, 1));
     vocabulary.list("schedule.others").plain().forEach(p -> add(OTHER, p, 1));
@@ -131,7 +149,25 @@ final class HeadingEvidence {
     }
     for (Word word : heading) initials(word, heading, out);
     families(text, out);
+    required(text, out);
     return out;
+  }
+
+  /** Columns that ask whether something is done are headed by sentences, more or less. */
+  private void required(String text, Map<String, Heard> out) {
+    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text));
+    boolean several = words(text).stream().filter(w -> w.weight() == 1).count() >= 2;
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.REQUIRED) continue;
+      double strength = several ? pointed.getOrDefault(a.id(), 0.0) : 0;
+      if (a.words().requiredIn(text)) strength = 1;
+      if (strength > 0)
+        out.merge(a.id(), new Heard(ASKED * strength, "heading", false), HeadingEvidence::stronger);
+    }
+  }
+
+  static boolean isMoney(String text) {
+    return MONEY.matcher(text).find();
   }
 
   static Heard stronger(Heard one, Heard other) {
@@ -154,10 +190,10 @@ final class HeadingEvidence {
       }
       if (by == null) continue;
       matched += best * word.weight();
-      ofHeading += best * by.weight();
+      ofHeading += by.weight();
       if (best < 1) shortOf = word.text();
     }
-    if (matched == 0) return null;
+    if (matched == 0 || phrase.role().equals(OTHER) && matched < phrase.weight()) return null;
     double share = matched / phrase.weight() * Math.min(1, ofHeading / weight(heading));
     String why = shortOf.isEmpty() ? "heading" : "abbreviation of " + shortOf;
     return new Heard(phrase.strength() * share, why, !shortOf.isEmpty());

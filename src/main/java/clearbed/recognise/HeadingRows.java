@@ -68,12 +68,19 @@ final class HeadingRows {
   }
 
   /**
-   * The header of a table that has none, from its first row of data on; null where its cells do not
-   * tell what they are.
+   * The header of a table that has none, or none of known words; null where its cells do not tell
+   * what they are.
+   *
+   * @param first index of the first row of data
    */
-  Header without(List<Table.Row> rows, String family) {
-    if (rows.size() < 2) return null;
-    Header header = header(rows, 0, 0, family);
+  Header without(List<Table.Row> rows, int first, String family) {
+    if (rows.size() - first < 2) return null;
+    // Words above that nobody knows head it all the same.
+    boolean headed =
+        first > 0
+            && mayHead(rows.get(first - 1))
+            && filled(rows.get(first - 1)).size() * 2 > filled(rows.get(first)).size();
+    Header header = header(rows, headed ? first - 1 : first, headed ? 1 : 0, family);
     boolean tagged = header.has(Header.Role.TAG);
     return tagged && attributes(header) >= 2 ? header : null;
   }

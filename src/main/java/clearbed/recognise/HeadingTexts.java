@@ -6,9 +6,17 @@ import clearbed.recognise.JointEvidence.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The words over each column of a table, from one heading row or several. */
 final class HeadingTexts {
+  /** Units that stand for nothing else, wherever they are. */
+  private static final Pattern WITHIN =
+      Pattern.compile("\\b(?:psi|mpa|kpa|n/mm2|hrs?|days)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern FIGURES = Pattern.compile("[\\d\\s./,x×-]*\\d[\\d\\s./,x×-]*");
+
   private HeadingTexts() {}
 
   /**
@@ -38,7 +46,17 @@ final class HeadingTexts {
   private static Unit unitOf(String heading) {
     if (heading.endsWith("%")) return Unit.PERCENT;
     Unit unit = Quantities.unitOfHeader(heading);
-    return unit == null ? HeadingRows.unit(heading) : unit;
+    if (unit == null) unit = HeadingRows.unit(heading);
+    Matcher within = WITHIN.matcher(heading);
+    return unit == null && within.find() ? HeadingRows.unit(within.group()) : unit;
+  }
+
+  /** "Thk inch", "Wdth in", where the cells are figures: "Used in" is a place. */
+  private static Unit unitBehind(String heading, List<String> cells) {
+    String last = heading.substring(heading.lastIndexOf(' ') + 1);
+    if (last.equals(heading) || cells.isEmpty()) return null;
+    long figures = cells.stream().filter(c -> FIGURES.matcher(c.trim()).matches()).count();
+    return figures * 2 >= cells.size() ? HeadingRows.unit(last.replaceFirst("\\.$", "")) : null;
   }
 
   /** The column whose heading stands over this one as well: "SIZE" over "mm | in". */
@@ -91,6 +109,7 @@ final class HeadingTexts {
     String top = parts.isEmpty() ? "" : String.join(" ", parts.subList(0, parts.size() - 1));
     String measured = unit.isEmpty() ? top + " " + bottom : top + " " + bottom + " (" + unit + ")";
     Unit found = unitOf(measured.trim());
+    if (found == null) found = unitBehind(measured.trim(), cells);
     String written = unit.isEmpty() || bottom.isEmpty() ? bottom : bottom + " (" + unit + ")";
     return new Words(
         index,

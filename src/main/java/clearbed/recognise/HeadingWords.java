@@ -4,10 +4,15 @@ import clearbed.model.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What the words of a heading mean by themselves, where the vocabulary has them. */
 final class HeadingWords {
+  /** "G.J.", "M.J." */
+  private static final Pattern STOPPED = Pattern.compile("\\b(\\p{L})[./](?=\\p{L}\\b)");
+
+  private static final Pattern WITH = Pattern.compile("\\bw/");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
   private static final Pattern UNIT_BEHIND =
@@ -87,14 +92,17 @@ final class HeadingWords {
             || named.kind() == Attribute.Kind.FLATNESS;
     if (unit == null || measured) return named;
     Attribute best = named;
+    int count = 0;
     for (Attribute a : vocabulary.attributes()) {
       boolean fits =
           a.kind() == Attribute.Kind.AMOUNT
               && a.family().equals(named.family())
               && a.dimension() == unit.dimension();
+      if (fits) count++;
       if (fits && (best == named || a.id().endsWith(".width"))) best = a;
     }
-    return best;
+    // Of two strengths the unit tells neither.
+    return count < 2 || best.id().endsWith(".width") ? best : named;
   }
 
   /** The attribute whose header phrase, with fillers, makes up the whole text. */
@@ -122,15 +130,28 @@ final class HeadingWords {
     return true;
   }
 
+  /** The term of an attribute that a cell has with the word that it is headed by: "Class 50". */
+  static Optional<String> classed(Attribute a, String heading, String cell) {
+    String own = a.id().substring(a.id().indexOf('.') + 1);
+    return a.words().terms().entrySet().stream()
+        .filter(
+            e ->
+                e.getValue().matches(lastWord(heading) + " " + cell)
+                    || e.getValue().matches(own + " " + cell))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
   /** "Class" of "Sealant class (C920)". */
-  static String lastWord(String heading) {
+  private static String lastWord(String heading) {
     String plain = BRACKETS.matcher(heading.toLowerCase(Locale.ROOT)).replaceAll(" ").trim();
     return plain.substring(plain.lastIndexOf(' ') + 1);
   }
 
   /** Lower case, short forms spelt out, without units, brackets, full stops and line breaks. */
   static String clean(Vocabulary vocabulary, String text) {
-    String out = BRACKETS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    String out = STOPPED.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("$1");
+    out = BRACKETS.matcher(WITH.matcher(out).replaceAll("with ")).replaceAll(" ");
     out = UNIT_BEHIND.matcher(out).replaceAll(" ");
     out = STOPS.matcher(out).replaceAll(" ");
     return vocabulary.headerWords().spelt(BLANKS.matcher(out).replaceAll(" ").trim());

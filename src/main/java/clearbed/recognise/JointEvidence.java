@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * What the columns of a table hold, by their headings, units, cells and neighbours together. The
@@ -50,6 +51,9 @@ final class JointEvidence {
   private static final double FITS = 0.5;
   private static final int LONGEST_CLASS = 6;
   private static final double BORNE_OUT = 0.15;
+  private static final double HALF = 0.75;
+  private static final double HINT = 0.3;
+  private static final double HALF_BORNE_OUT = 0.3;
   private static final int MOST_COPIES = 6;
 
   /** A number alone could be anything. */
@@ -61,6 +65,10 @@ final class JointEvidence {
   /** Parts of the work that have tables of their own. */
   private static final Set<String> PARTS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
+
+  /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
+  private static final Pattern OF_OTHERS =
+      Pattern.compile("joint|grout|seal|mortar|adh|room|space", Pattern.CASE_INSENSITIVE);
 
   private static final Set<String> MANY = Set.of("location.room", "notes");
 
@@ -135,6 +143,8 @@ final class JointEvidence {
         scores.get(w.index()).replaceAll((meaning, s) -> under(family, meaning, s));
     }
     onlyRooms(scores);
+    onlyTags(scores, words);
+    strengths(scores, words);
     Map<Integer, Assignment.Choice> first = Assignment.of(claims(scores, words));
     beside(words, first, scores);
     Map<Integer, Assignment.Choice> chosen = Assignment.of(claims(scores, words));
@@ -142,6 +152,52 @@ final class JointEvidence {
     for (Words w : words)
       out.put(w.index(), column(w, scores.get(w.index()), chosen.get(w.index())));
     return out;
+  }
+
+  /**
+   * A heading that might be of tags gives way to a column of tags, as do marks of grouts and
+   * joints.
+   */
+  private void onlyTags(Map<Integer, Map<String, Score>> scores, List<Words> words) {
+    Set<Integer> tagged = new LinkedHashSet<>();
+    for (Words w : words) {
+      Score tag = scores.getOrDefault(w.index(), Map.of()).get(HeadingEvidence.TAG);
+      if (tag != null && tag.cells() >= FITS && families(w.text()).isEmpty()) tagged.add(w.index());
+    }
+    for (Words w : words) {
+      Map<String, Score> own = scores.getOrDefault(w.index(), Map.of());
+      Score tag = own.get(HeadingEvidence.TAG);
+      boolean others = tagged.size() > (tagged.contains(w.index()) ? 1 : 0);
+      if (tag == null || !others) continue;
+      boolean ofOther = !families(w.text()).isEmpty();
+      if (ofOther) own.remove(HeadingEvidence.TAG);
+      else if (tag.cells() < HALF_BORNE_OUT)
+        own.put(HeadingEvidence.TAG, new Score(tag.heading() * 0.4, tag.cells(), 0, 0, tag.why()));
+    }
+  }
+
+  /**
+   * Beside a mortar of ANSI A118 a strength is that in shear; beside a class of EN 12004 in
+   * tension.
+   */
+  private void strengths(Map<Integer, Map<String, Score>> scores, List<Words> words) {
+    boolean iso = anyFits(scores, "mortar.isoClass");
+    boolean ansi = anyFits(scores, "mortar.standard");
+    if (iso == ansi) return;
+    String meant = iso ? "mortar.tensile" : "mortar.bond";
+    String other = iso ? "mortar.bond" : "mortar.tensile";
+    for (Map<String, Score> own : scores.values()) {
+      Score s = own.get(meant);
+      Score o = own.get(other);
+      boolean told = s == null || o == null || Math.abs(s.heading() - o.heading()) >= HINT;
+      if (!told && s.unit() > 0)
+        own.put(meant, s.beside(iso ? "a class of EN 12004" : "a mortar of ANSI A118", NEIGHBOUR));
+    }
+  }
+
+  private static boolean anyFits(Map<Integer, Map<String, Score>> scores, String meaning) {
+    return scores.values().stream()
+        .anyMatch(own -> own.containsKey(meaning) && own.get(meaning).cells() >= HALF);
   }
 
   /** Where the surfaces of rooms have their tags a column of more tags is another surface. */
@@ -207,10 +263,7 @@ final class JointEvidence {
     double fits = cell.fits(a, w.unit());
     boolean letters = a.kind() == Attribute.Kind.TERM && cell.text().length() <= LONGEST_CLASS;
     if (fits > 0 || !letters || w.bottom().isEmpty()) return fits;
-    boolean isTerm =
-        a.words().terms().values().stream()
-            .anyMatch(p -> p.matches(HeadingWords.lastWord(w.bottom()) + " " + cell.text()));
-    return isTerm ? 0.8 : fits;
+    return HeadingWords.classed(a, w.bottom(), cell.text()).isPresent() ? 0.8 : fits;
   }
 
   /** Tags are told apart by being different. */
@@ -250,6 +303,10 @@ final class JointEvidence {
     double heading = by == null ? 0 : by.strength();
     boolean alone = cells <= BORNE_OUT && unit <= 0 && !meaning.equals("notes");
     if (by != null && by.isShort() && alone) heading *= 0.4;
+    // Half a heading that nothing else bears out is none.
+    boolean half =
+        heading < HALF && cells < HALF_BORNE_OUT && unit <= 0 && !meaning.startsWith("@");
+    if (half) heading *= 0.5;
     Score score = new Score(heading, cells, unit, 0, why);
     if (score.sum() > 0) out.put(meaning, score);
   }
@@ -274,6 +331,8 @@ final class JointEvidence {
   }
 
   private static double ofUnit(Attribute a, Unit unit) {
+    boolean wait = unit.dimension() == clearbed.model.Dimension.TIME && a.id().contains(".cure");
+    if (wait && a.kind() == Attribute.Kind.REQUIRED) return UNIT;
     boolean length = a.kind() == Attribute.Kind.SIZE || a.kind() == Attribute.Kind.FLATNESS;
     var dimension = length ? clearbed.model.Dimension.LENGTH : a.dimension();
     boolean measured = length || a.kind() == Attribute.Kind.AMOUNT;
@@ -282,28 +341,51 @@ final class JointEvidence {
 
   /** What the headings of a column say, its own words before those of its group. */
   private Map<String, Heard> heard(Words w) {
-    Map<String, Heard> out =
-        new LinkedHashMap<>(headings.of(HeadingWords.clean(vocabulary, w.text())));
+    Map<String, Heard> out = new LinkedHashMap<>();
+    if (HeadingEvidence.isMoney(w.text())) {
+      out.put(HeadingEvidence.OTHER, new Heard(1, "money", false));
+      return out;
+    }
+    for (String words : variants(w.text()))
+      headings
+          .of(words)
+          .forEach((meaning, by) -> out.merge(meaning, by, HeadingEvidence::stronger));
     boolean group = w.group() != Words.Group.NONE;
     if (group) {
       Set<String> of = w.group() == Words.Group.OVER ? families(w.top()) : Set.of();
-      headings
-          .of(HeadingWords.clean(vocabulary, w.bottom()))
-          .forEach(
-              (meaning, by) -> {
-                double strength = suits(meaning, of) ? EXACT : 0.4;
-                out.merge(meaning, by.times(strength), HeadingEvidence::stronger);
-              });
+      for (String words : variants(w.bottom()))
+        headings
+            .of(words)
+            .forEach(
+                (meaning, by) -> {
+                  double strength = suits(meaning, of, w.top()) ? EXACT : 0.4;
+                  out.merge(meaning, by.times(strength), HeadingEvidence::stronger);
+                });
     }
     Header.Column known = HeadingWords.column(vocabulary, 0, w.top(), w.bottom());
     boolean own = w.group() != Words.Group.OVER || w.bottom().isEmpty();
-    if (known.role() != Header.Role.OTHER && (own || suits(meaning(known), families(w.top()))))
+    if (known.role() != Header.Role.OTHER
+        && (own || suits(meaning(known), families(w.top()), w.top())))
       out.put(meaning(known), new Heard(1, "heading", false));
     return out;
   }
 
+  /** The words of a heading without its standards, once without its brackets and once with them. */
+  private Set<String> variants(String heading) {
+    StringBuilder plain = new StringBuilder(PlainText.of(heading));
+    for (Citations.Found f : Citations.find(plain.toString()))
+      for (int i = f.start(); i < f.end(); i++) plain.setCharAt(i, ' ');
+    String text = plain.toString();
+    Set<String> out = new LinkedHashSet<>();
+    out.add(HeadingWords.clean(vocabulary, text));
+    if (text.indexOf('(') >= 0 && Quantities.unitOfHeader(text) == null)
+      out.add(HeadingWords.clean(vocabulary, text.replaceAll("[()\\[\\]]", " ")));
+    return out;
+  }
+
   /** What a heading says below the heading of a group on another part of the work is doubtful. */
-  private boolean suits(String meaning, Set<String> families) {
+  private boolean suits(String meaning, Set<String> families, String group) {
+    if (meaning.equals(HeadingEvidence.TAG)) return !OF_OTHERS.matcher(group).find();
     if (families.isEmpty()) return true;
     return vocabulary.attribute(meaning).map(a -> families.contains(a.family())).orElse(false);
   }
@@ -336,14 +418,35 @@ final class JointEvidence {
     for (int i = 0; i < words.size(); i++) {
       Words w = words.get(i);
       Map<String, Score> own = scores.get(w.index());
-      if (own == null || w.text().isEmpty() || !families(w.text()).isEmpty()) continue;
-      String before = i == 0 ? "" : family(first.get(words.get(i - 1).index()));
+      if (own == null || !families(w.text()).isEmpty()) continue;
+      String group = ofGroup(w, words, first);
+      String before =
+          !group.isEmpty() ? group : i == 0 ? "" : family(first.get(words.get(i - 1).index()));
       String behind = i + 1 == words.size() ? "" : family(first.get(words.get(i + 1).index()));
       String family = before.isEmpty() ? behind : before;
       double by = before.isEmpty() ? BEHIND : NEIGHBOUR;
+      String had = meaning(i, words, first);
       if (!family.isEmpty())
-        own.replaceAll((meaning, s) -> isOf(meaning, family) ? s.beside(family, by) : s);
+        own.replaceAll(
+            (meaning, s) ->
+                isOf(meaning, family) && !meaning.equals(had) ? s.beside(family, by) : s);
     }
+  }
+
+  /** What the column before one holds: the next holds something else. */
+  private static String meaning(int at, List<Words> words, Map<Integer, Assignment.Choice> first) {
+    Assignment.Choice before = at == 0 ? null : first.get(words.get(at - 1).index());
+    return before == null ? "" : before.meaning();
+  }
+
+  /** The part of the work that the other columns below the same heading are about, if but one. */
+  private String ofGroup(Words w, List<Words> words, Map<Integer, Assignment.Choice> first) {
+    if (w.top().isEmpty()) return "";
+    Set<String> out = new LinkedHashSet<>();
+    for (Words o : words)
+      if (o.index() != w.index() && o.top().equals(w.top())) out.add(family(first.get(o.index())));
+    out.remove("");
+    return out.size() == 1 ? out.iterator().next() : "";
   }
 
   private Set<String> families(String words) {

@@ -362,11 +362,7 @@ final class RowReader {
   /** "50" under "Class" is "Class 50". */
   private static Optional<String> headed(Header.Column column, Attribute attribute, String text) {
     if (column.text().isEmpty()) return Optional.empty();
-    String whole = HeadingWords.lastWord(column.text()) + " " + text;
-    return attribute.words().terms().entrySet().stream()
-        .filter(e -> e.getValue().matches(whole))
-        .map(Map.Entry::getKey)
-        .findFirst();
+    return HeadingWords.classed(attribute, column.text(), text);
   }
 
   private static Statement statement(

@@ -12,9 +12,13 @@ import java.util.regex.Pattern;
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 final class ScheduleFinder {
   private static final Pattern TAG =
-      Pattern.compile("[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]");
+      Pattern.compile(
+          "[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
   static final Placed.Place<Statement> PLACE =
       new Placed.Place<>(Statement::origin, Statement::movedTo);
+
+  /** Evidence by which one direction of a grid beats the other. */
+  private static final double MUCH_MORE = 3;
 
   /** Rows that may stand over a table without headings. */
   private static final int MOST_TITLES = 8;
@@ -27,6 +31,11 @@ final class ScheduleFinder {
       List<Document.Gap> gaps,
       boolean schedule,
       List<TableLedger> ledgers) {
+
+    /** How much speaks for what the columns were taken for. */
+    double evidence() {
+      return ledgers.stream().mapToDouble(TableLedger::evidence).sum();
+    }
 
     /** Of tables on one grid; what stands over several of them is said once. */
     static Result joined(List<Result> results) {
@@ -76,6 +85,10 @@ final class ScheduleFinder {
     return words.of(text, text, () -> text);
   }
 
+  String family(String heading) {
+    return finder.familyIn(heading);
+  }
+
   static boolean looksLikeTag(String text) {
     return TAG.matcher(text.trim()).matches();
   }
@@ -108,12 +121,17 @@ final class ScheduleFinder {
   private Result findOne(Table table, String family, MarkEvidence document) {
     Result result = new ScheduleWalk(this, table, family, document).run();
     boolean tagged =
-        result.rows().stream().anyMatch(ScheduleRow::tagged) || !result.rooms().isEmpty();
+        result.rows().stream().anyMatch(r -> r.tagged() && looksLikeTags(unnamed(r.tag())))
+            || !result.rooms().isEmpty();
     if (tagged) return result;
     Table turned = table.rows().size() < 4 ? null : Transposed.of(table);
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, family, document).run();
-      if (tagsAcross(other) >= (result.schedule() ? 2 : 1)) return other;
+      double more = other.evidence() - result.evidence();
+      boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
+      if (across && (more >= 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+        return other;
+      if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
     return result.schedule() ? result : headless(table, family, document, result);
   }
@@ -123,9 +141,9 @@ final class ScheduleFinder {
     List<Table.Row> rows = table.rows();
     for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
       if (rows.get(i).cells().stream().noneMatch(c -> looksLikeTags(c.text()))) continue;
-      Header header = headingRows.without(rows.subList(i, rows.size()), family);
+      Header header = headingRows.without(rows, i, family);
       if (header == null) return none;
-      return new ScheduleWalk(this, table, family, document).run(header, i);
+      return new ScheduleWalk(this, table, family, document).run(header, i - header.rows());
     }
     return none;
   }

@@ -93,7 +93,7 @@ final class ScheduleWalk {
       Header found =
           isData(row) || i < from
               ? null
-              : means.headingRows.at(all, i, header != null || i > FIRST, family);
+              : means.headingRows.at(all, i, header != null || i > FIRST, family());
       if (found != null) {
         start(found, all, i);
         for (int r = i; r < i + found.rows(); r++) {
@@ -109,6 +109,11 @@ final class ScheduleWalk {
     if (!schedule) means.headingRows.weighed(all, family).ifPresent(ledger::header);
     return new ScheduleFinder.Result(
         rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
+  }
+
+  /** The part of the work that the table is about, by the heading over it or its title. */
+  private String family() {
+    return family.isEmpty() && !title.isEmpty() ? means.family(title) : family;
   }
 
   private boolean isData(Table.Row row) {

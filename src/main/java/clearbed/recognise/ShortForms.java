@@ -23,6 +23,8 @@ final class ShortForms {
    * @param word in small letters
    */
   static double quality(String shortForm, String word) {
+    int mark = shortForm.indexOf('\'');
+    if (mark > 0 && mark < shortForm.length() - 2 && elided(shortForm, mark, word)) return LETTERS;
     String s = shortForm.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
     if (s.equals(word)) return 1;
     if (s.length() < 2 || s.length() >= word.length() || !Stems.abbreviates(s, word)) return 0;
@@ -31,7 +33,15 @@ final class ShortForms {
     boolean silent = s.endsWith("e") && word.endsWith("e");
     int end = silent ? s.length() - 1 : s.length();
     for (int i = kept; i < end; i++) if (VOWELS.indexOf(s.charAt(i)) >= 0) return 0;
-    if (s.length() == 2) return kept == 2 && word.length() > 4 ? 0 : TWO_LETTERS;
+    if (s.length() == 2) return kept == 2 ? TWO_LETTERS - 0.1 : TWO_LETTERS;
     return kept == s.length() ? CUT_OFF : LETTERS;
+  }
+
+  /** {@code M'BRANE}, {@code W'PROOFING}. */
+  private static boolean elided(String shortForm, int mark, String word) {
+    String s = shortForm.toLowerCase(Locale.ROOT);
+    return word.length() >= s.length()
+        && word.startsWith(s.substring(0, mark))
+        && word.endsWith(s.substring(mark + 1));
   }
 }

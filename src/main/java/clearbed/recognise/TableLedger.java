@@ -58,6 +58,15 @@ final class TableLedger {
     return columns.stream().map(this::column).toList();
   }
 
+  /** Of the columns of the first header; that of others would count a repeated one again. */
+  double evidence() {
+    Set<Integer> seen = new LinkedHashSet<>();
+    return columns.stream()
+        .filter(c -> seen.add(c.index()))
+        .mapToDouble(c -> c.evidence().score())
+        .sum();
+  }
+
   void rooms() {
     rooms = true;
   }

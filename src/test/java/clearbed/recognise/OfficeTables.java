@@ -105,7 +105,7 @@ final class OfficeTables {
   }
 
   private static String plain(String heading) {
-    return heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}%]+", "");
+    return heading.toLowerCase(Locale.ROOT).replace('²', '2').replaceAll("[^\\p{L}\\p{N}%]+", "");
   }
 
   private static Count columns(JsonNode wanted, Facts facts, String name, List<String> lines) {
