@@ -45,6 +45,14 @@ record CellReading(
   private static final Pattern DEFLECTION =
       Pattern.compile("(?:L|span) ?/ ?\\d{3,4}\\b.{0,30}", Pattern.CASE_INSENSITIVE);
 
+  /** "NT, G" is no place. */
+  private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}(?:, ?[A-Z]{1,2})*");
+
+  /** A standard that is not known, whose name is no tag. */
+  private static final Pattern STANDARD =
+      Pattern.compile(
+          "(?:AS(?:/NZS)?|DIN|EN|BS|ISO|NF|UNI|UNE|SS|SANS|ASTM|ANSI|TCNA)(?: (?:EN|ISO))*[ -]?[A-Z]{0,3}\\d[\\d.:/-]*.{0,20}");
+
   private static final Pattern SIDES =
       Pattern.compile(
           "\\d[\\d\\s./-]*(?:\"|mm|cm|in\\.?)?\\s*[x×X]\\s*\\d.*", Pattern.CASE_INSENSITIVE);
@@ -98,15 +106,16 @@ record CellReading(
       case SIZE -> size(unit);
       case FLATNESS -> figures.size() == 2 && !sides() ? 0.6 : digits() ? 0 : -1;
       case REQUIRED -> yesNo ? 0.6 : required(a, unit);
-      case WORDS -> a.id().equals("notes") ? notes() : room();
+      case WORDS -> a.id().equals("notes") ? notes() : a.id().equals("location.room") ? room() : -1;
     };
   }
 
   private double standard(Attribute a) {
     boolean byClass = !standard && terms.containsKey("mortar.isoClass");
     if (stated.contains(a.id())) return byClass ? 0.3 : 1;
-    if (standard) return stated.isEmpty() ? 0.2 : -1;
+    if (standard) return stated.isEmpty() ? 0.4 : -1;
     if (typed() || !stated.isEmpty()) return -1;
+    if (text.equalsIgnoreCase("none")) return 0;
     return yesNo ? -0.7 : WORDS_ALONE;
   }
 
@@ -147,7 +156,7 @@ record CellReading(
           ? 1
           : -1;
     }
-    return other || standard || tag || sides() || !digits() ? -1 : 0;
+    return other || standard || !stated.isEmpty() || tag || sides() || !digits() ? -1 : 0;
   }
 
   /** A number without a unit that the attribute might have. */
@@ -178,14 +187,16 @@ record CellReading(
   }
 
   private double notes() {
-    return words >= SENTENCE + 2 ? 1 : sentence() ? 0.6 : 0;
+    boolean closed = words >= SENTENCE - 1 && text.endsWith(".");
+    return closed || words >= SENTENCE + 2 ? 1 : sentence() ? 0.6 : 0;
   }
 
   private double room() {
-    if (terms.getOrDefault("movement.places", 0.0) >= 0.5) return -0.5;
+    if (standard || sides() || !figures.isEmpty()) return -1;
+    if (terms.getOrDefault("movement.places", 0.0) >= 0.5 || CODE.matcher(text).matches())
+      return -0.5;
     boolean named = place || terms.containsKey("location.exposure");
     if (named) return condition ? 0.2 : digits() ? 1 : 0.8;
-    if (standard || sides() || !figures.isEmpty()) return -1;
     return product ? -0.5 : bare() ? 0 : 0.3;
   }
 
@@ -220,7 +231,7 @@ record CellReading(
   static CellReading of(String cell, SpanFinder spans, Vocabulary vocabulary, ShortTerms shorts) {
     String text = PlainText.line(cell).trim();
     Set<String> stated = new LinkedHashSet<>();
-    boolean standard = false;
+    boolean standard = STANDARD.matcher(text).matches();
     boolean product = false;
     boolean place = false;
     Map<String, Double> terms = new LinkedHashMap<>(shorts.terms(text));
@@ -237,7 +248,7 @@ record CellReading(
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     return new CellReading(
         text,
-        ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text)),
+        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text)),
         YES_NO.matcher(text).matches(),
         Stems.of(text).size(),
         Quantities.find(text),

@@ -39,7 +39,7 @@ final class HeadingEvidence {
   private static final double INITIALS = 0.75;
 
   /** What is said to be done, asked as a question. */
-  private static final double ASKED = 0.9;
+  private static final double ASKED = 0.8;
 
   private static final Set<String> NUMBERED = Set.of("no", "number");
 
@@ -69,6 +69,7 @@ final class HeadingEvidence {
   private final EnglishStemmer stemmer = new EnglishStemmer();
   private final List<Phrase> phrases = new ArrayList<>();
   private final Set<String> known = new HashSet<>();
+  private final Set<String> ofFamilies = new HashSet<>();
   private final Map<String, String> alike = new HashMap<>();
   private final Map<String, String> initials = new HashMap<>();
   private final Lately<String, Map<String, Heard>> lately = new Lately<>();
@@ -80,6 +81,10 @@ final class HeadingEvidence {
     vocabulary
         .alike()
         .forEach((one, others) -> others.plain().forEach(other -> alike.put(other, one)));
+    for (Map.Entry<String, Phrases> family : vocabulary.families().entrySet()) {
+      if (!family.getKey().equals("tile"))
+        family.getValue().plain().forEach(p -> words(p).forEach(w -> ofFamilies.add(w.stem())));
+    }
     for (Attribute a : vocabulary.attributes()) {
       a.words().headers().plain().forEach(p -> add(a.id(), p, 1));
       if (a.kind() != Attribute.Kind.REQUIRED)
@@ -97,6 +102,7 @@ final class HeadingEvidence {
     vocabulary
         .surfaceHeaders()
         .forEach((surface, list) -> list.plain().forEach(p -> add(SURFACE + surface, p, 1)));
+    pairs();
     vocabulary.list("schedule.filler").plain().forEach(p -> words(p).forEach(this::know));
   }
 
@@ -124,10 +130,30 @@ final class HeadingEvidence {
     for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT))) {
       if (word.isEmpty()) continue;
       boolean filler = vocabulary.list("schedule.filler").matches(word);
-      String meant = alike.getOrDefault(word, word);
-      out.add(new Word(meant, Stems.stem(stemmer, meant), filler ? FILLER : 1));
+      for (String meant : alike.getOrDefault(word, word).split(" ")) {
+        Word one = new Word(meant, Stems.stem(stemmer, meant), filler ? FILLER : 1);
+        if (out.stream().noneMatch(w -> w.stem().equals(one.stem()))) out.add(one);
+      }
     }
     return out;
+  }
+
+  /** "MJ" is a movement joint in every heading, where no other pair of words begins so. */
+  private void pairs() {
+    Map<String, Set<String>> pairs = new HashMap<>();
+    for (Phrase p : phrases) {
+      if (p.words().size() != 2 || p.strength() < 1 || weight(p.words()) < 2) continue;
+      String first = p.words().get(0).text().charAt(0) + "" + p.words().get(1).text().charAt(0);
+      pairs
+          .computeIfAbsent(first, f -> new TreeSet<>())
+          .add(p.words().get(0).text() + " " + p.words().get(1).text());
+    }
+    pairs.forEach(
+        (first, words) -> {
+          boolean joint = words.stream().filter(w -> w.endsWith(" joint")).count() == 1;
+          if (joint && !alike.containsKey(first))
+            alike.put(first, words.stream().filter(w -> w.endsWith(" joint")).findFirst().get());
+        });
   }
 
   /**
@@ -159,10 +185,10 @@ final class HeadingEvidence {
     boolean several = words(text).stream().filter(w -> w.weight() == 1).count() >= 2;
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED) continue;
-      double strength = several ? pointed.getOrDefault(a.id(), 0.0) : 0;
+      double strength = several ? ASKED * pointed.getOrDefault(a.id(), 0.0) : 0;
       if (a.words().requiredIn(text)) strength = 1;
       if (strength > 0)
-        out.merge(a.id(), new Heard(ASKED * strength, "heading", false), HeadingEvidence::stronger);
+        out.merge(a.id(), new Heard(strength, "heading", false), HeadingEvidence::stronger);
     }
   }
 
@@ -176,6 +202,7 @@ final class HeadingEvidence {
 
   private Heard heard(List<Word> heading, Phrase phrase) {
     double matched = 0;
+    double own = 0;
     double ofHeading = 0;
     String shortOf = "";
     for (Word word : phrase.words()) {
@@ -190,11 +217,15 @@ final class HeadingEvidence {
       }
       if (by == null) continue;
       matched += best * word.weight();
+      if (!ofFamilies.contains(word.stem())) own += best * word.weight();
       ofHeading += by.weight();
       if (best < 1) shortOf = word.text();
     }
     if (matched == 0 || phrase.role().equals(OTHER) && matched < phrase.weight()) return null;
     double share = matched / phrase.weight() * Math.min(1, ofHeading / weight(heading));
+    // The part of the work alone does not tell which of its attributes is meant.
+    boolean part = own < 0.5 && matched < phrase.weight() - 0.5;
+    if (part && !phrase.role().startsWith("@")) share = Math.min(share, FAMILY);
     String why = shortOf.isEmpty() ? "heading" : "abbreviation of " + shortOf;
     return new Heard(phrase.strength() * share, why, !shortOf.isEmpty());
   }

@@ -87,9 +87,9 @@ final class HeadingRows {
 
   /** The columns of a table that is no schedule, by the first row that might have headed it. */
   Optional<Header> weighed(List<Table.Row> rows, String family) {
-    for (int i = 0; i + 1 < Math.min(rows.size(), LOOKED_AT); i++) {
+    for (int i = 0; i + 2 < Math.min(rows.size(), LOOKED_AT); i++) {
       if (filled(rows.get(i)).size() >= 2 && mayHead(rows.get(i)))
-        return Optional.of(header(rows, i, 1, family));
+        return Optional.of(header(rows, i, isBelow(rows, i, 2) ? 2 : 1, family));
     }
     return Optional.empty();
   }

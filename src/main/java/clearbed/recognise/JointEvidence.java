@@ -43,8 +43,6 @@ final class JointEvidence {
   /** What scores so much less than the best of a column is no rival. */
   private static final double RIVAL = 1.0;
 
-  private static final double WORTH_WEIGHING = 0.75;
-
   /** A column that gets less than its best by so much is not the one that it seems. */
   private static final double SECOND_BEST = 0.3;
 
@@ -53,6 +51,10 @@ final class JointEvidence {
   private static final double BORNE_OUT = 0.15;
   private static final double HALF = 0.75;
   private static final double HINT = 0.3;
+
+  /** Nearly every cell names a place. */
+  private static final double ROOMS_ALL = 0.85;
+
   private static final double HALF_BORNE_OUT = 0.3;
   private static final int MOST_COPIES = 6;
 
@@ -65,6 +67,9 @@ final class JointEvidence {
   /** Parts of the work that have tables of their own. */
   private static final Set<String> PARTS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
+
+  /** Sealants are of movement joints. */
+  private static final Set<String> KIN = Set.of("sealant", "movement");
 
   /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
   private static final Pattern OF_OTHERS =
@@ -149,8 +154,7 @@ final class JointEvidence {
     beside(words, first, scores);
     Map<Integer, Assignment.Choice> chosen = Assignment.of(claims(scores, words));
     Map<Integer, Header.Column> out = new LinkedHashMap<>();
-    for (Words w : words)
-      out.put(w.index(), column(w, scores.get(w.index()), chosen.get(w.index())));
+    for (Words w : words) out.put(w.index(), column(w, scores.get(w.index()), chosen));
     return out;
   }
 
@@ -162,15 +166,14 @@ final class JointEvidence {
     Set<Integer> tagged = new LinkedHashSet<>();
     for (Words w : words) {
       Score tag = scores.getOrDefault(w.index(), Map.of()).get(HeadingEvidence.TAG);
-      if (tag != null && tag.cells() >= FITS && families(w.text()).isEmpty()) tagged.add(w.index());
+      if (tag != null && tag.cells() >= FITS && isOfTiles(w)) tagged.add(w.index());
     }
     for (Words w : words) {
       Map<String, Score> own = scores.getOrDefault(w.index(), Map.of());
       Score tag = own.get(HeadingEvidence.TAG);
       boolean others = tagged.size() > (tagged.contains(w.index()) ? 1 : 0);
       if (tag == null || !others) continue;
-      boolean ofOther = !families(w.text()).isEmpty();
-      if (ofOther) own.remove(HeadingEvidence.TAG);
+      if (!isOfTiles(w)) own.remove(HeadingEvidence.TAG);
       else if (tag.cells() < HALF_BORNE_OUT)
         own.put(HeadingEvidence.TAG, new Score(tag.heading() * 0.4, tag.cells(), 0, 0, tag.why()));
     }
@@ -189,10 +192,14 @@ final class JointEvidence {
     for (Map<String, Score> own : scores.values()) {
       Score s = own.get(meant);
       Score o = own.get(other);
-      boolean told = s == null || o == null || Math.abs(s.heading() - o.heading()) >= HINT;
+      boolean told = s == null || o == null || Math.max(s.heading(), o.heading()) >= FITS;
       if (!told && s.unit() > 0)
         own.put(meant, s.beside(iso ? "a class of EN 12004" : "a mortar of ANSI A118", NEIGHBOUR));
     }
+  }
+
+  private boolean isOfTiles(Words w) {
+    return families(w.text()).isEmpty() && !OF_OTHERS.matcher(w.text()).find();
   }
 
   private static boolean anyFits(Map<Integer, Map<String, Score>> scores, String meaning) {
@@ -222,7 +229,10 @@ final class JointEvidence {
   /** In a table of movement joints the width of a joint is not that of a grout joint. */
   private Score under(String family, String meaning, Score s) {
     if (isOf(meaning, family)) return s.beside(family, NEIGHBOUR);
-    boolean other = PARTS.stream().anyMatch(part -> isOf(meaning, part));
+    boolean other =
+        PARTS.stream()
+            .filter(p -> !KIN.contains(family) || !KIN.contains(p))
+            .anyMatch(p -> isOf(meaning, p));
     return other ? new Score(s.heading() / 2, s.cells(), s.unit(), s.beside(), s.why()) : s;
   }
 
@@ -243,7 +253,7 @@ final class JointEvidence {
       Fit fit = c -> fits(c, a, w);
       double share = share(cells.stream().mapToDouble(fit::of).toArray());
       double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
-      put(out, a.id(), by, share, unit, why(by, cells, fit));
+      put(out, a.id(), by, share, unit, why(by, cells, fit), w.text().isEmpty());
     }
     role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
     role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
@@ -253,7 +263,7 @@ final class JointEvidence {
             role(out, role, heard, cells, CellReading::asSurface);
         });
     Heard other = heard.get(HeadingEvidence.OTHER);
-    if (other != null) put(out, HeadingEvidence.OTHER, other, 0, 0, other.why());
+    if (other != null) put(out, HeadingEvidence.OTHER, other, 0, 0, other.why(), false);
     distinct(out, w);
     return out;
   }
@@ -294,15 +304,28 @@ final class JointEvidence {
         by,
         share(cells.stream().mapToDouble(fit::of).toArray()),
         0,
-        why(by, cells, fit));
+        why(by, cells, fit),
+        false);
   }
 
   /** A short form that neither cells nor unit bear out may stand for anything. */
-  private static void put(
-      Map<String, Score> out, String meaning, Heard by, double cells, double unit, String why) {
+  private void put(
+      Map<String, Score> out,
+      String meaning,
+      Heard by,
+      double cells,
+      double unit,
+      String why,
+      boolean headless) {
     double heading = by == null ? 0 : by.strength();
     boolean alone = cells <= BORNE_OUT && unit <= 0 && !meaning.equals("notes");
     if (by != null && by.isShort() && alone) heading *= 0.4;
+    boolean asked =
+        vocabulary.attribute(meaning).filter(a -> a.kind() == Attribute.Kind.REQUIRED).isPresent();
+    if (asked && heading < FITS && unit <= 0) return;
+    // Any words might be a room.
+    boolean room = meaning.equals("location.room") && !headless && heading < HINT;
+    if (room && cells < ROOMS_ALL) return;
     // Half a heading that nothing else bears out is none.
     boolean half =
         heading < HALF && cells < HALF_BORNE_OUT && unit <= 0 && !meaning.startsWith("@");
@@ -418,7 +441,7 @@ final class JointEvidence {
     for (int i = 0; i < words.size(); i++) {
       Words w = words.get(i);
       Map<String, Score> own = scores.get(w.index());
-      if (own == null || !families(w.text()).isEmpty()) continue;
+      if (own == null || !families(w.text()).isEmpty() || isPlain(own)) continue;
       String group = ofGroup(w, words, first);
       String before =
           !group.isEmpty() ? group : i == 0 ? "" : family(first.get(words.get(i - 1).index()));
@@ -431,6 +454,16 @@ final class JointEvidence {
             (meaning, s) ->
                 isOf(meaning, family) && !meaning.equals(had) ? s.beside(family, by) : s);
     }
+  }
+
+  /** A heading that says by itself what it is needs no neighbour. */
+  private boolean isPlain(Map<String, Score> own) {
+    return own.entrySet().stream()
+        .anyMatch(
+            e ->
+                e.getValue().heading() >= EXACT
+                    && e.getValue().cells() > HALF_BORNE_OUT
+                    && vocabulary.attribute(e.getKey()).isPresent());
   }
 
   /** What the column before one holds: the next holds something else. */
@@ -477,7 +510,7 @@ final class JointEvidence {
           double best = own.values().stream().mapToDouble(Score::sum).max().orElse(0);
           own.forEach(
               (meaning, s) -> {
-                if (s.sum() < WORTH_WEIGHING || s.sum() < best - RIVAL) return;
+                if (s.sum() < ENOUGH || s.sum() < best - RIVAL) return;
                 int copies = copies(meaning, s, byIndex.get(index), words, scores);
                 for (int copy = 0; copy < copies; copy++)
                   out.add(new Assignment.Claim(index, meaning, copy, s.sum()));
@@ -494,8 +527,8 @@ final class JointEvidence {
       List<Words> words,
       Map<Integer, Map<String, Score>> scores) {
     if (meaning.equals(HeadingEvidence.TAG)) return 1;
-    if (meaning.startsWith("@") || MANY.contains(meaning) || s.heading() >= EXACT)
-      return MOST_COPIES;
+    boolean exact = s.heading() >= EXACT && s.cells() >= 0;
+    if (meaning.startsWith("@") || MANY.contains(meaning) || exact) return MOST_COPIES;
     boolean second =
         words.stream()
             .anyMatch(
@@ -509,7 +542,9 @@ final class JointEvidence {
     return second ? 2 : 1;
   }
 
-  private Header.Column column(Words w, Map<String, Score> scores, Assignment.Choice choice) {
+  private Header.Column column(
+      Words w, Map<String, Score> scores, Map<Integer, Assignment.Choice> chosen) {
+    Assignment.Choice choice = chosen.get(w.index());
     if (scores == null)
       return new Header.Column(w.index(), w.text(), Header.Role.FORMER, null, "", w.unit())
           .by(new Header.Evidence("former values", 1, 0, List.of()));
@@ -529,12 +564,31 @@ final class JointEvidence {
     Score s = scores.get(choice.meaning());
     if (choice.meaning().equals(HeadingEvidence.OTHER)) return unasked(w, s, could);
     boolean clear =
-        choice.score() >= ENOUGH
-            && choice.margin() >= MARGIN
+        choice.margin() >= MARGIN
+            && choice.score() - rival(w, scores, chosen) >= MARGIN
             && choice.score() >= best - SECOND_BEST;
     if (!clear) return none.by(new Header.Evidence("not clear: " + s.why(), s.heading(), 0, could));
     return of(w, choice.meaning())
         .by(new Header.Evidence(s.why(), s.heading(), choice.score(), List.of()));
+  }
+
+  /** The best of what else the column might be, and no other column is with more right. */
+  private static double rival(
+      Words w, Map<String, Score> scores, Map<Integer, Assignment.Choice> chosen) {
+    String own = chosen.get(w.index()).meaning();
+    return scores.entrySet().stream()
+        .filter(e -> !e.getKey().equals(own))
+        .filter(
+            e ->
+                chosen.entrySet().stream()
+                    .noneMatch(
+                        c ->
+                            c.getKey() != w.index()
+                                && c.getValue().meaning().equals(e.getKey())
+                                && c.getValue().score() >= e.getValue().sum()))
+        .mapToDouble(e -> e.getValue().sum())
+        .max()
+        .orElse(0);
   }
 
   private static Header.Column unasked(Words w, Score s, List<String> could) {

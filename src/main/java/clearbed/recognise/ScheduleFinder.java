@@ -90,7 +90,8 @@ final class ScheduleFinder {
   }
 
   static boolean looksLikeTag(String text) {
-    return TAG.matcher(text.trim()).matches();
+    // "A118.15" is a standard.
+    return TAG.matcher(text.trim()).matches() && Citations.find(text).isEmpty();
   }
 
   private static final Pattern NAMED =
@@ -123,17 +124,33 @@ final class ScheduleFinder {
     boolean tagged =
         result.rows().stream().anyMatch(r -> r.tagged() && looksLikeTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
-    if (tagged) return result;
+    if (tagged && !mayBeTurned(table)) return result;
     Table turned = table.rows().size() < 4 ? null : Transposed.of(table);
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, family, document).run();
       double more = other.evidence() - result.evidence();
       boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
-      if (across && (more >= 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+      if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
         return other;
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
     return result.schedule() ? result : headless(table, family, document, result);
+  }
+
+  /** Beside a word, or nothing, stand tags that are all different. */
+  private static boolean mayBeTurned(Table table) {
+    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
+      List<Table.Cell> filled =
+          row.cells().stream().filter(c -> c.column() > 0 && !c.text().isBlank()).toList();
+      boolean tags =
+          filled.size() >= 2
+              && filled.stream().allMatch(c -> looksLikeTag(unnamed(c.text())))
+              && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
+      Table.Cell first = row.at(0);
+      if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
+        return true;
+    }
+    return false;
   }
 
   /** A table without headings, whose cells tell what they are. */

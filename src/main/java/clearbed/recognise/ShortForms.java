@@ -34,7 +34,9 @@ final class ShortForms {
     int end = silent ? s.length() - 1 : s.length();
     for (int i = kept; i < end; i++) if (VOWELS.indexOf(s.charAt(i)) >= 0) return 0;
     if (s.length() == 2) return kept == 2 ? TWO_LETTERS - 0.1 : TWO_LETTERS;
-    return kept == s.length() ? CUT_OFF : LETTERS;
+    if (kept < s.length()) return LETTERS;
+    // Words are cut off behind a consonant; "bare" is a word of its own.
+    return VOWELS.indexOf(s.charAt(kept - 1)) >= 0 && !shortForm.endsWith(".") ? 0 : CUT_OFF;
   }
 
   /** {@code M'BRANE}, {@code W'PROOFING}. */

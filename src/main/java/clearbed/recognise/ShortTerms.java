@@ -33,7 +33,7 @@ final class ShortTerms {
           .terms()
           .forEach(
               (term, list) -> list.plain().forEach(p -> phrases.add(new Phrase(term, split(p)))));
-      if (!phrases.isEmpty()) byAttribute.put(a.id(), phrases);
+      if (!a.terms().isEmpty()) byAttribute.put(a.id(), phrases);
     }
   }
 
