@@ -52,6 +52,9 @@ final class JointEvidence {
   private static final double HALF = 0.75;
   private static final double HINT = 0.3;
 
+  /** A heading that names a part of the work and no more. */
+  private static final double SILENT = 0.36;
+
   /** Nearly every cell names a place. */
   private static final double ROOMS_ALL = 0.85;
 
@@ -192,7 +195,7 @@ final class JointEvidence {
     for (Map<String, Score> own : scores.values()) {
       Score s = own.get(meant);
       Score o = own.get(other);
-      boolean told = s == null || o == null || Math.max(s.heading(), o.heading()) >= FITS;
+      boolean told = s == null || o == null || Math.max(s.heading(), o.heading()) > SILENT;
       if (!told && s.unit() > 0)
         own.put(meant, s.beside(iso ? "a class of EN 12004" : "a mortar of ANSI A118", NEIGHBOUR));
     }
@@ -516,7 +519,26 @@ final class JointEvidence {
                   out.add(new Assignment.Claim(index, meaning, copy, s.sum()));
               });
         });
+    // Who may not share a meaning has it alone or not at all.
+    out.removeIf(c -> isAlone(c, out) && out.stream().anyMatch(o -> isBetter(o, c)));
     return out;
+  }
+
+  private static boolean isAlone(Assignment.Claim claim, List<Assignment.Claim> claims) {
+    return claims.stream()
+        .noneMatch(
+            o ->
+                o.column() == claim.column()
+                    && o.meaning().equals(claim.meaning())
+                    && o.copy() > claim.copy());
+  }
+
+  private static boolean isBetter(Assignment.Claim other, Assignment.Claim claim) {
+    return other.column() != claim.column()
+        && other.meaning().equals(claim.meaning())
+        && other.copy() > 0
+        && claim.copy() == 0
+        && other.score() > claim.score();
   }
 
   /** One, but for the same figure in two units, surfaces of rooms, and plain headings. */
@@ -539,7 +561,7 @@ final class JointEvidence {
                         && o.unit() != w.unit()
                         && o.unit().dimension() == w.unit().dimension()
                         && scores.getOrDefault(o.index(), Map.of()).containsKey(meaning));
-    return second ? 2 : 1;
+    return second && s.cells() >= 0 ? 2 : 1;
   }
 
   private Header.Column column(
