@@ -52,6 +52,7 @@ class MisspeltKeysTest {
           Map.entry("vocabulary/attributes.yaml:attributes/together/", true),
           Map.entry("vocabulary/materials.yaml:otherTile/", true),
           Map.entry("vocabulary/schedules.yaml:abbreviations/", true),
+          Map.entry("vocabulary/schedules.yaml:alike/", true),
           Map.entry("vocabulary/families.yaml:families/", false),
           Map.entry("vocabulary/schedules.yaml:surfaces/", false),
           Map.entry("vocabulary/language.yaml:places/exposure/", false),

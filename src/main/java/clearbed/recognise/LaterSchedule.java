@@ -107,7 +107,7 @@ final class LaterSchedule {
                   .orElseThrow(() -> new IllegalArgumentException(c.attribute));
       columns.put(
           c.index,
-          new Header.Column(c.index, c.text, c.role, attribute, c.surface, c.unit, c.mark));
+          new Header.Column(c.index, c.text, c.role, attribute, c.surface, c.unit).with(c.mark));
     }
     return new LaterSchedule(
         new Table(marks.origin, List.of(), marks.sheet, marks.turned),

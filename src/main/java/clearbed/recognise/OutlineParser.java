@@ -514,7 +514,7 @@ final class OutlineParser {
     String lead = Parts.lead(item);
     String value = lead.isEmpty() ? "" : item.substring(lead.length() + 1).trim();
     if (value.isEmpty() || value.length() > LONGEST_VALUE) return null;
-    Header.Column column = Header.named(vocabulary, lead);
+    Header.Column column = HeadingWords.named(vocabulary, lead);
     return column == null ? null : new Property(column, value.replaceFirst("\\.$", ""));
   }
 

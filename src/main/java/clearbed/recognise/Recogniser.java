@@ -35,7 +35,7 @@ public final class Recogniser {
     this.spans = new SpanFinder(vocabulary);
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
-    this.scheduleFinder = new ScheduleFinder(vocabulary, finder);
+    this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);
   }
 
   /** What a document says. */
@@ -98,7 +98,9 @@ public final class Recogniser {
       }
     }
     if (products || !found.schedule()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      List<Account.Column> weighed =
+          found.ledgers().stream().flatMap(l -> l.weighed().stream()).toList();
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", weighed));
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
       Table.Row names = names(t);

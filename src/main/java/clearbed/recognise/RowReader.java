@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -30,9 +31,15 @@ final class RowReader {
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final CellFigures figures;
+  private final ShortTerms shorts;
 
   RowReader(Vocabulary vocabulary, StatementFinder finder) {
+    this(vocabulary, finder, new ShortTerms(vocabulary));
+  }
+
+  RowReader(Vocabulary vocabulary, StatementFinder finder, ShortTerms shorts) {
     this.vocabulary = vocabulary;
+    this.shorts = shorts;
     this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
     this.finder = finder;
   }
@@ -50,6 +57,7 @@ final class RowReader {
     }
     if (words.stream().allMatch(String::isBlank)) {
       header.all(Header.Role.OTHER).forEach(c -> words.add(text(row, c.index())));
+      header.all(Header.Role.UNASKED).forEach(c -> words.add(text(row, c.index())));
     }
     return String.join(" | ", words.stream().filter(w -> !w.isBlank()).toList());
   }
@@ -108,6 +116,10 @@ final class RowReader {
     List<Statement> out = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
+      if (column.role() == Header.Role.FORMER || column.role() == Header.Role.UNASKED) {
+        if (cell != null) fates.cell(cell, column, Fate.SET_ASIDE);
+        continue;
+      }
       if (cell != null && !cell.continued()) out.addAll(leftOpen(table, cell, column));
       if (column.index() == tagColumn) continue;
       if (cell == null || cell.text().isBlank()) continue;
@@ -171,18 +183,20 @@ final class RowReader {
 
   /** The row with every ditto mark outside the tag column replaced by what it repeats. */
   Table.Row repeated(Table.Row row, Table.Row above, int tagColumn) {
-    if (above == null || row.cells().stream().noneMatch(this::ditto)) return row;
+    if (above == null || row.cells().stream().noneMatch(c -> ditto(c) || behindDitto(c) != null))
+      return row;
     List<Table.Cell> cells = new ArrayList<>();
     for (Table.Cell cell : row.cells()) {
       Table.Cell from = above.at(cell.column());
-      boolean repeats = cell.column() != tagColumn && ditto(cell) && from != null;
+      String more = behindDitto(cell);
+      boolean repeats = cell.column() != tagColumn && (ditto(cell) || more != null) && from != null;
       cells.add(
           repeats
               ? new Table.Cell(
                   cell.column(),
                   cell.columnSpan(),
                   false,
-                  from.text(),
+                  more == null ? from.text() : from.text() + ", " + more,
                   from.remark(),
                   from.firstRow(),
                   from.page())
@@ -198,6 +212,15 @@ final class RowReader {
 
   private boolean ditto(Table.Cell cell) {
     return vocabulary.list("ditto").matches(PlainText.of(cell.text()).trim());
+  }
+
+  /** "Ditto, mirror back": what is said beside the repetition; null when nothing is. */
+  private String behindDitto(Table.Cell cell) {
+    String text = PlainText.of(cell.text()).trim();
+    Phrases.Hit hit = vocabulary.list("ditto").first(text);
+    if (hit == null || hit.start() > 0) return null;
+    String rest = text.substring(hit.end());
+    return rest.matches("\\s*[,;:-]\\s*\\S.*") ? rest.replaceFirst("\\s*[,;:-]\\s*", "") : null;
   }
 
   /** The columns understood that a row leaves empty, one for an attribute. */
@@ -324,11 +347,23 @@ final class RowReader {
     }
     boolean said = found.stream().anyMatch(s -> says(attribute, s));
     if (said) return found;
+    Optional<String> term =
+        shorts.of(attribute.id(), text).or(() -> headed(column, attribute, text));
+    if (term.isPresent()) {
+      found.add(statement(attribute, new Content.Term(term.get()), text, origin));
+      return found;
+    }
     // A figure that the attribute cannot have is best called by its words, if it is but one.
     boolean other = isMeasured(attribute) && CellFigures.mayBeTwo(text);
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;
+  }
+
+  /** "50" under "Class" is "Class 50". */
+  private static Optional<String> headed(Header.Column column, Attribute attribute, String text) {
+    if (column.text().isEmpty()) return Optional.empty();
+    return HeadingWords.classed(attribute, column.text(), text);
   }
 
   private static Statement statement(
@@ -348,7 +383,7 @@ final class RowReader {
     boolean length =
         Quantities.parse(text, Dimension.LENGTH, mark).isPresent()
             || !found.isEmpty() && found.get(0).content() instanceof Content.NotUnderstood;
-    return length ? Header.fitting(vocabulary, attribute, found.get(0).unit()) : attribute;
+    return length ? HeadingWords.fitting(vocabulary, attribute, found.get(0).unit()) : attribute;
   }
 
   private static Statement asWritten(Statement s, String text) {

@@ -1,6 +1,5 @@
 package clearbed.recognise;
 
-import clearbed.base.Memo;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,12 +15,13 @@ final class SideBySide {
   private static final int MOST_TITLES = 8;
   private static final int LOOKED_AT = 60;
 
-  private final Vocabulary vocabulary;
-  private final Memo<String, Header.Column> seen;
+  /** Rows that a heading is known by. */
+  private static final int SHOWN = 14;
 
-  SideBySide(Vocabulary vocabulary, Memo<String, Header.Column> seen) {
-    this.vocabulary = vocabulary;
-    this.seen = seen;
+  private final HeadingRows headingRows;
+
+  SideBySide(HeadingRows headingRows) {
+    this.headingRows = headingRows;
   }
 
   /**
@@ -128,7 +128,11 @@ final class SideBySide {
   private boolean heads(List<Table.Row> rows, int at, int gap, boolean left) {
     Table.Row row = side(rows.get(at), gap, left);
     if (row.cells().stream().anyMatch(c -> ScheduleFinder.looksLikeTag(c.text()))) return false;
-    Header header = Header.at(vocabulary, row, side(rows.get(at + 1), gap, left), seen);
+    List<Table.Row> beside =
+        rows.subList(at, Math.min(rows.size(), at + SHOWN)).stream()
+            .map(r -> side(r, gap, left))
+            .toList();
+    Header header = headingRows.at(beside, 0, true, "");
     return header != null && isOwn(header, rows, at + header.rows(), gap, left);
   }
 

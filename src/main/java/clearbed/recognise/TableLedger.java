@@ -53,6 +53,20 @@ final class TableLedger {
     columns.addAll(header.columns().values());
   }
 
+  /** The columns as they would be, of a table that is not taken for a schedule. */
+  List<Account.Column> weighed() {
+    return columns.stream().map(this::column).toList();
+  }
+
+  /** Of the columns of the first header; that of others would count a repeated one again. */
+  double evidence() {
+    Set<Integer> seen = new LinkedHashSet<>();
+    return columns.stream()
+        .filter(c -> seen.add(c.index()))
+        .mapToDouble(c -> c.evidence().score())
+        .sum();
+  }
+
   void rooms() {
     rooms = true;
   }
@@ -101,14 +115,30 @@ final class TableLedger {
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = column.index() == tagColumn ? null : row.at(column.index());
       if (cell == null) continue;
-      boolean known = column.role() != Header.Role.OTHER;
-      cell(cell, column, known ? Fate.READ : Fate.NOT_UNDERSTOOD);
+      cell(cell, column, fate(column));
     }
+  }
+
+  private static Fate fate(Header.Column column) {
+    return switch (column.role()) {
+      case OTHER -> Fate.NOT_UNDERSTOOD;
+      case FORMER, UNASKED -> Fate.SET_ASIDE;
+      default -> Fate.READ;
+    };
   }
 
   void cell(Table.Cell cell, Header.Column column, Fate fate) {
     if (!counts(cell)) return;
     tally = tally.plus(fate);
+    if (fate == Fate.SET_ASIDE) {
+      boolean former = column.role() == Header.Role.FORMER;
+      String why =
+          (former ? "former values under \"" : "nothing that is asked for, under \"")
+              + column.text()
+              + "\"";
+      aside.merge(why, 1, Integer::sum);
+      asideAt.putIfAbsent(why, table.origin(cell));
+    }
     if (fate != Fate.NOT_UNDERSTOOD) return;
     Unknown of = unknown.computeIfAbsent(column, c -> new Unknown(table.origin(cell)));
     if (of.samples.size() < SAMPLES) of.samples.add(PlainText.line(cell.text()));
@@ -147,6 +177,7 @@ final class TableLedger {
       could.all().add(column.attribute().id());
       could.likely().add(column.attribute().id());
     }
+    could.all().addAll(column.evidence().could());
     if (!column.text().isEmpty()) could.addAll(spans.couldState(column.text(), ""));
     for (String sample : of.samples)
       could.addAll(spans.couldState(column.text() + ": " + measured(column, sample), heading));
@@ -178,12 +209,10 @@ final class TableLedger {
           case MATERIAL -> "material";
           case SURFACE -> "surface " + c.surface();
           case ATTRIBUTE -> c.attribute().id();
-          case OTHER -> "";
+          case FORMER, UNASKED, OTHER -> "";
         };
-    String evidence =
-        as.isEmpty()
-            ? "heading not known"
-            : unknown.containsKey(c) ? "heading; some cells not understood" : "heading";
+    boolean some = !as.isEmpty() && unknown.keySet().stream().anyMatch(u -> u.index() == c.index());
+    String evidence = c.evidence().why() + (some ? "; some cells not understood" : "");
     return new Account.Column(c.text(), as, evidence, c.unit() == null ? "" : c.unit().symbol());
   }
 }

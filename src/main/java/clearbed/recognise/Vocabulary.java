@@ -50,6 +50,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> language = new LinkedHashMap<>();
   private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
+  private final Map<String, Phrases> alike;
   private final String placeLead;
   private final List<Pattern> amendments = new ArrayList<>();
 
@@ -78,9 +79,18 @@ public final class Vocabulary {
         List.of("open", "vague", "empty", "ditto", "references", "except", "amending"))
       language.put(list, phrases(words.get(list)));
     for (String list :
-        List.of("tag", "material", "roomNumber", "filler", "elsewhere", "besideFigures"))
-      language.put("schedule." + list, phrases(schedules.get(list)));
+        List.of(
+            "tag",
+            "material",
+            "roomNumber",
+            "filler",
+            "others",
+            "former",
+            "struck",
+            "elsewhere",
+            "besideFigures")) language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
+    alike = phrasesByName(schedules.get("alike"));
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
     surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
@@ -217,6 +227,11 @@ public final class Vocabulary {
 
   Map<String, Phrases> surfaceHeaders() {
     return surfaceHeaders;
+  }
+
+  /** Words of headings that stand for one another, by the one of them that stands for all. */
+  Map<String, Phrases> alike() {
+    return alike;
   }
 
   HeaderWords headerWords() {

@@ -33,13 +33,13 @@ class UnreadFindingsTest {
   @Test
   void a_column_that_may_state_it_is_asked_about_and_nothing_is_called_missing()
       throws IOException {
-    Checked checked = schedule("SHR (PSI)");
+    Checked checked = schedule("SHR/TENS (PSI)");
     assertThat(checked.findings("unread")).hasSize(1);
     Finding finding = checked.findings("unread").get(0);
     assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
     assertThat(finding.level()).isEqualTo(Level.WARNING);
     assertThat(finding.tags()).containsExactly("GT-1");
-    assertThat(finding.message()).contains("'450' under SHR (PSI)").contains("F2");
+    assertThat(finding.message()).contains("'450' under SHR/TENS (PSI)").contains("F2");
     assertThat(checked.findings("bond-strength"))
         .extracting(Finding::tags)
         .containsExactly(java.util.List.of("GT-2"));
@@ -50,7 +50,7 @@ class UnreadFindingsTest {
 
   @Test
   void the_account_names_the_checks_that_the_words_could_answer() throws IOException {
-    Checked checked = schedule("SHR (PSI)");
+    Checked checked = schedule("SHR/TENS (PSI)");
     assertThat(checked.outcome().reading().notUnderstood())
         .anySatisfy(
             n -> {

@@ -67,7 +67,7 @@ class WordingsTest {
   @ParameterizedTest
   @MethodSource("headings")
   void a_column_is_known_by_its_heading(String attribute, String heading) {
-    Header.Column column = Header.named(Checked.vocabulary(), heading);
+    Header.Column column = HeadingWords.named(Checked.vocabulary(), heading);
     assertThat(column).isNotNull();
     assertThat(column.attribute().id()).isEqualTo(attribute);
   }
