@@ -328,7 +328,7 @@ class CacheTest {
         RecordInput in = RecordInput.open(Files.readAllBytes(entry), Cache.LAYOUT);
         RecordOutput out = new RecordOutput();
         out.text(in.text());
-        out.bytes(new byte[] {1, 2, 3});
+        out.text("no facts");
         Files.write(entry, out.toBytes(Cache.LAYOUT));
       } catch (DamagedRecord e) {
         throw new IllegalStateException(e);
