@@ -27,6 +27,7 @@ class ArchitectureTest {
           "read",
           "recognise",
           "cache",
+          "batch",
           "resolve",
           "calc",
           "check",

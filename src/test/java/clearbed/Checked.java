@@ -10,8 +10,7 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Verdict;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.Vocabulary;
@@ -40,7 +39,7 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
 
   private static Checked by(RuleSet rules, Path folder) {
     Vocabulary vocabulary = vocabulary();
-    List<Document> documents = new DocumentReader(ReadOptions.defaults()).read(List.of(folder));
+    List<Document> documents = ReadAll.of(folder);
     Recogniser recogniser = new Recogniser(vocabulary);
     Project project =
         new Resolver(vocabulary)

@@ -1,8 +1,7 @@
 package clearbed.bench;
 
 import clearbed.model.Document;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import clearbed.recognise.Citations;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Quantities;
@@ -49,8 +48,7 @@ public class HotParts {
     Vocabulary vocabulary = Vocabulary.standard();
     recogniser = new Recogniser(vocabulary);
     resolver = new Resolver(vocabulary);
-    List<Document> documents =
-        new DocumentReader(ReadOptions.defaults()).read(List.of(Path.of("sample-specs/draft")));
+    List<Document> documents = ReadAll.of(Path.of("sample-specs/draft"));
     section = named(documents, "09-30-00");
     schedule = named(documents, "A-651");
     facts = documents.stream().map(recogniser::recognise).toList();

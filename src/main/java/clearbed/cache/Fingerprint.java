@@ -37,16 +37,6 @@ final class Fingerprint {
     return out.hex();
   }
 
-  /** Of the rule sets and guidelines beside the program, which a specifier may edit. */
-  static String ofRules() throws IOException {
-    Fingerprint out = new Fingerprint();
-    for (Path file : StandardFiles.installed()) {
-      out.add(file.getFileName().toString());
-      out.add(Files.readAllBytes(file));
-    }
-    return out.hex();
-  }
-
   /** The jar, which names the versions of the libraries too; or the classes where there is none. */
   private static List<Path> program() throws IOException {
     try {
@@ -58,14 +48,6 @@ final class Fingerprint {
     } catch (URISyntaxException e) {
       throw new IOException(e);
     }
-  }
-
-  /** Of bytes and what else they stand with. */
-  static String of(byte[] bytes, String... more) {
-    Fingerprint out = new Fingerprint();
-    for (String word : more) out.add(word);
-    out.add(bytes);
-    return out.hex();
   }
 
   /** Of a file's bytes and what else decides how it is read. */

@@ -13,7 +13,7 @@ final class CacheOption {
       names = "--cache",
       paramLabel = "DIR",
       description =
-          "Keeps in this folder what was read and what came of it; files that have not changed are not read again.")
+          "Keeps in this folder what was read; files that have not changed are not read again.")
   Path folder;
 
   /** What is never read as a document. */
@@ -22,10 +22,10 @@ final class CacheOption {
   }
 
   /** The cache, or null when none is wished. */
-  Cache open() {
+  Cache open(Rulebook.Coming rulebook) {
     if (folder == null) return null;
     try {
-      return Cache.open(folder);
+      return Cache.open(folder, rulebook.recogniser());
     } catch (IOException e) {
       throw new UsageFailure("--cache " + folder + ": " + Failures.oneLine(e));
     }

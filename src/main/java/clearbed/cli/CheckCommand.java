@@ -2,7 +2,6 @@ package clearbed.cli;
 
 import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
-import clearbed.cache.ResultCache;
 import clearbed.model.Document;
 import clearbed.model.Level;
 import clearbed.model.QuestionLog;
@@ -11,7 +10,9 @@ import clearbed.read.ReadOptions;
 import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
+import clearbed.report.FindingsWorkbook;
 import clearbed.report.annotate.AnnotatedCopies;
+import clearbed.resolve.Project;
 import clearbed.track.Carry;
 import clearbed.track.EarlierLog;
 import clearbed.track.RefusedWorkbook;
@@ -21,10 +22,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -135,24 +136,16 @@ final class CheckCommand implements Callable<Integer> {
     Instant started = Instant.now();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
-    Cache cache = cacheOption.open();
-    List<Reading> read = new ArrayList<>();
-    Terminal.progress(
-        !quiet, progress -> read.add(Reading.of(paths, options(), rulebook, cache, progress)));
-    ResultCache results = cache == null ? null : cache.results();
-    ResultCache.Outcome outcome =
-        Result.of(read.get(0), rulebook.get(), results, day(), started, whole());
-    Report found = outcome.report();
-    List<Document> documents = read.get(0).documents();
+    Cache cache = cacheOption.open(rulebook);
+    Report found = Result.of(project(rulebook, cache), rulebook.get(), day(), started);
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
-    WorkbookOutput workbook = new WorkbookOutput(results, outcome, ruleOptions.layers);
-    boolean written = write(report, log, workbook, outputs);
+    boolean written = write(report, log, outputs);
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
-    List<Document> unreadable =
-        documents.stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
+    List<Report.DocumentSummary> unreadable =
+        found.documents().stream().filter(d -> d.status() == Document.Status.UNREADABLE).toList();
     unreadable.forEach(
         d ->
             err()
@@ -161,6 +154,11 @@ final class CheckCommand implements Callable<Integer> {
     err().flush();
     if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
+  }
+
+  private Project project(Rulebook.Coming rulebook, Cache cache) {
+    Documents documents = new Documents(paths, options(), cache);
+    return Terminal.progress(!quiet, progress -> documents.project(rulebook, progress));
   }
 
   private void requireSense() {
@@ -209,14 +207,11 @@ final class CheckCommand implements Callable<Integer> {
     return date == null ? LocalDate.now() : date;
   }
 
-  /** True when an output tells all that is stated of every entry. */
-  private boolean whole() {
-    return json != null || annotate != null;
-  }
-
-  private boolean write(Report report, QuestionLog log, WorkbookOutput workbook, Outputs outputs) {
+  private boolean write(Report report, QuestionLog log, Outputs outputs) {
     Sources sources = new Sources(paths);
-    boolean all = attempt(outputs, output, () -> workbook.write(report, log, sources, output));
+    UnaryOperator<String> links = document -> sources.from(output, document);
+    boolean all =
+        attempt(outputs, output, () -> FindingsWorkbook.write(report, log, links, output));
     if (json != null) all &= attempt(outputs, json, () -> FindingsJson.write(report, json));
     if (sarif != null) all &= attempt(outputs, sarif, () -> FindingsSarif.write(report, sarif));
     return annotate == null ? all : all & annotated(report, sources);

@@ -49,22 +49,23 @@ final class ReadCommand implements Callable<Integer> {
   public Integer call() {
     new Outputs(false).documents(paths).fills("--cache", cacheOption.folder).requireFree();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
-    Cache cache = cacheOption.open();
+    Cache cache = cacheOption.open(rulebook);
     ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
-    Understanding understanding =
-        Reading.of(paths, options, rulebook, cache, path -> {}).understood();
+    Project project = new Documents(paths, options, cache).project(rulebook, path -> {});
+    List<Report.DocumentSummary> documents = Summaries.of(project);
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
     out.println("Documents");
-    understanding.summaries().forEach(d -> document(out, d));
-    LeftOut.lines(understanding.summaries(), "see above", Terminal.width()).forEach(out::println);
-    if (understanding.project().glass().isEmpty()) noEntry(out, understanding.project());
-    for (Entry entry : understanding.project().entries()) {
+    documents.forEach(d -> document(out, d));
+    LeftOut.lines(documents, "see above", Terminal.width()).forEach(out::println);
+    if (project.glass().isEmpty()) noEntry(out, project);
+    for (Entry entry : project.entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
     out.flush();
-    return understanding.anyUnreadable() ? ExitCode.FAULT : ExitCode.CLEAN;
+    boolean unreadable = documents.stream().anyMatch(d -> d.status() == Document.Status.UNREADABLE);
+    return unreadable ? ExitCode.FAULT : ExitCode.CLEAN;
   }
 
   private static void noEntry(PrintWriter out, Project project) {

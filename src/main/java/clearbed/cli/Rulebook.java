@@ -26,25 +26,17 @@ record Rulebook(Vocabulary vocabulary, RuleSet rules) {
      * @throws UsageFailure when a rule file is wrong
      */
     Rulebook get() {
-      return waitFor(whole);
-    }
-
-    /**
-     * Waits for the words only: what is read first need not wait for the rules.
-     *
-     * @throws UsageFailure when the vocabulary is wrong
-     */
-    Recogniser recogniser() {
-      return waitFor(recogniser);
-    }
-
-    private static <T> T waitFor(CompletableFuture<T> coming) {
       try {
-        return coming.join();
+        return whole.join();
       } catch (CompletionException e) {
         if (e.getCause() instanceof RuntimeException failure) throw failure;
         throw e;
       }
+    }
+
+    /** Of the words only, which are there before the rules. */
+    CompletableFuture<Recogniser> recogniser() {
+      return recogniser;
     }
 
     private void load(RuleOptions options) {

@@ -1,6 +1,7 @@
 package clearbed.cli;
 
 import java.util.function.Consumer;
+import java.util.function.Function;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
@@ -40,11 +41,8 @@ final class Terminal {
   }
 
   /** Work with a bar on a terminal that counts documents, or with none. */
-  static void progress(boolean wanted, Consumer<Consumer<String>> work) {
-    if (!wanted || !interactive()) {
-      work.accept(path -> {});
-      return;
-    }
+  static <T> T progress(boolean wanted, Function<Consumer<String>, T> work) {
+    if (!wanted || !interactive()) return work.apply(path -> {});
     try (ProgressBar bar =
         new ProgressBarBuilder()
             .setTaskName("Reading")
@@ -53,7 +51,7 @@ final class Terminal {
             .setUnit(" documents", 1)
             .clearDisplayOnFinish()
             .build()) {
-      work.accept(path -> bar.step());
+      return work.apply(path -> bar.step());
     }
   }
 }

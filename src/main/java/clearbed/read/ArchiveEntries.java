@@ -22,7 +22,7 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /** The files in a zip archive by name, each unpacked when its turn comes. */
-final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
+final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
   /** What file systems take (Linux: PATH_MAX, NAME_MAX); no packer of files has longer ones. */
   private static final int LONGEST_PATH = 4_096;
 
@@ -100,7 +100,7 @@ final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
   }
 
   @Override
-  public Input next() {
+  public Source next() {
     Entry entry = entries.next();
     String path = entry.name().isEmpty() ? archive.path() : archive.path() + "!/" + entry.name();
     if (entry.refusal() != null) return unreadable(path, entry.refusal());
@@ -109,7 +109,7 @@ final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
         entry.name().startsWith("__MACOSX/") ? "hidden file" : PassedOver.reason(name, false);
     if (passedOver != null) return ignored(path, passedOver);
     try {
-      return new Input.Unread(new Source(path, unpack(entry.zipEntry(), name), false, true));
+      return new Source(path, unpack(entry.zipEntry(), name), false, true);
     } catch (Unreadable e) {
       return unreadable(path, e.getMessage());
     } catch (IOException | RuntimeException e) {
@@ -117,12 +117,12 @@ final class ArchiveEntries implements Iterator<Input>, AutoCloseable {
     }
   }
 
-  private static Input unreadable(String path, String reason) {
-    return new Input.Known(Document.unreadable(path, Source.extensionOf(path), reason));
+  private static Source unreadable(String path, String reason) {
+    return Source.of(Document.unreadable(path, Source.extensionOf(path), reason));
   }
 
-  private static Input ignored(String path, String reason) {
-    return new Input.Known(Document.ignored(path, Source.extensionOf(path), reason));
+  private static Source ignored(String path, String reason) {
+    return Source.of(Document.ignored(path, Source.extensionOf(path), reason));
   }
 
   private Path unpack(ZipEntry entry, String name) throws IOException, Unreadable {

@@ -15,23 +15,23 @@ import java.util.Set;
 final class DistinctPaths {
   private DistinctPaths() {}
 
-  static List<Input> of(List<Found> found) {
+  static List<Source> of(List<Found> found) {
     Map<String, Integer> uses = new HashMap<>();
     for (Found f : found) uses.merge(f.relative(), 1, Integer::sum);
     Set<String> taken = new HashSet<>();
     for (Found f : found) if (uses.get(f.relative()) == 1) taken.add(f.relative());
-    List<Input> inputs = new ArrayList<>(found.size());
+    List<Source> sources = new ArrayList<>(found.size());
     for (Found f : found) {
       String path = uses.get(f.relative()) == 1 ? f.relative() : distinct(f, found, taken);
-      inputs.add(input(f, path));
+      sources.add(source(f, path));
     }
-    return inputs;
+    return sources;
   }
 
-  private static Input input(Found f, String path) {
+  private static Source source(Found f, String path) {
     return f.fate() == null
-        ? new Input.Unread(new Source(path, f.file(), f.named(), false))
-        : new Input.Known(f.fate().document(path));
+        ? new Source(path, f.file(), f.named(), false)
+        : Source.of(f.fate().document(path));
   }
 
   private static String distinct(Found f, List<Found> all, Set<String> taken) {

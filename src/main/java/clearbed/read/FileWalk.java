@@ -29,7 +29,7 @@ final class FileWalk {
     for (Path output : ownOutputs) this.ownOutputs.add(real(output));
   }
 
-  List<Input> walk(List<Path> arguments) {
+  List<Source> walk(List<Path> arguments) {
     return DistinctPaths.of(find(arguments));
   }
 

@@ -62,7 +62,7 @@ final class GuardedReader {
     } catch (InterruptedException e) {
       thread.interrupt();
       Thread.currentThread().interrupt();
-      return Outcome.unreadable(Ending.TIMED_OUT, source, "reading was interrupted");
+      return Outcome.interrupted(source);
     } catch (ExecutionException e) {
       throw new IllegalStateException(e);
     } catch (OutOfMemoryError e) {

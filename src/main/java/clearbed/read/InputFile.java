@@ -8,30 +8,28 @@ import java.util.Set;
 
 /** A file that a batch finds under its arguments, before it is read. */
 public final class InputFile {
-  private final Input input;
+  private final Source source;
   private final FileWalk.Found found;
 
-  private InputFile(Input input, FileWalk.Found found) {
-    this.input = input;
+  private InputFile(Source source, FileWalk.Found found) {
+    this.source = source;
     this.found = found;
   }
 
   /** All under the paths, those too that will be passed over. */
   public static List<InputFile> under(List<Path> paths) {
     List<FileWalk.Found> found = new FileWalk(Set.of()).find(paths);
-    List<Input> inputs = DistinctPaths.of(found);
+    List<Source> sources = DistinctPaths.of(found);
     List<InputFile> files = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
-      files.add(new InputFile(inputs.get(i), found.get(i)));
+      files.add(new InputFile(sources.get(i), found.get(i)));
     }
     return files;
   }
 
   /** As it will be in {@link clearbed.model.Document#path()}. */
   public String path() {
-    return input instanceof Input.Unread unread
-        ? unread.source().path()
-        : ((Input.Known) input).document().path();
+    return source.path();
   }
 
   /** Where it lies. */
@@ -46,9 +44,9 @@ public final class InputFile {
 
   /** True when it, or what lies in it, will be read or should be readable. */
   public boolean isDocument() {
-    if (!(input instanceof Input.Unread unread)) return false;
+    if (source.known() != null) return false;
     try {
-      return isArchive() || !FormatDetector.detect(unread.source()).ignored();
+      return isArchive() || !FormatDetector.detect(source).ignored();
     } catch (IOException | RuntimeException unreadable) {
       return true;
     }
@@ -56,6 +54,6 @@ public final class InputFile {
 
   /** True when what lies in it is read, not the file itself. */
   public boolean isArchive() {
-    return input instanceof Input.Unread unread && unread.source().extension().equals("zip");
+    return source.known() == null && source.extension().equals("zip");
   }
 }

@@ -12,13 +12,13 @@ import java.util.NoSuchElementException;
 import java.util.Set;
 
 /** Every input under the arguments in order; archives are opened when their turn comes. */
-final class Inputs implements Iterator<Input>, AutoCloseable {
-  private final List<Input> found;
-  private final Iterator<Input> files;
+final class Inputs implements Iterator<Source>, AutoCloseable {
+  private final List<Source> found;
+  private final Iterator<Source> files;
   private final ArchiveLimits limits;
   private final Deque<ArchiveEntries> open = new ArrayDeque<>();
   private final TemporaryFolder folder = new TemporaryFolder();
-  private Input next;
+  private Source next;
 
   Inputs(List<Path> paths, Set<Path> ownOutputs, ArchiveLimits limits) {
     this.found = new FileWalk(ownOutputs).walk(paths);
@@ -29,8 +29,8 @@ final class Inputs implements Iterator<Input>, AutoCloseable {
   /** How many files to read there will be, with those in archives but not in archives within. */
   int expected() {
     long files = 0;
-    for (Input input : found) {
-      if (input instanceof Input.Unread unread) files += ZipKind.countIfPlain(unread.source());
+    for (Source source : found) {
+      if (source.known() == null) files += ZipKind.countIfPlain(source);
     }
     return (int) Math.min(Integer.MAX_VALUE, files);
   }
@@ -46,31 +46,29 @@ final class Inputs implements Iterator<Input>, AutoCloseable {
   }
 
   @Override
-  public Input next() {
+  public Source next() {
     if (!hasNext()) throw new NoSuchElementException();
-    Input result = next;
+    Source result = next;
     next = null;
     return result;
   }
 
-  /** The input itself, or null when it is an archive, which is then open. */
-  private Input enter(Input input) {
-    if (!(input instanceof Input.Unread unread)) return input;
-    Source source = unread.source();
-    if (!source.extension().equals("zip")) return input;
+  /** The source itself, or null when it is an archive, which is then open. */
+  private Source enter(Source source) {
+    if (source.known() != null || !source.extension().equals("zip")) return source;
     try {
-      if (ZipKind.of(source.file()) != ZipKind.PLAIN) return input;
+      if (ZipKind.of(source.file()) != ZipKind.PLAIN) return source;
       if (open.size() >= limits.depth()) return tooDeep(source);
       open.push(new ArchiveEntries(source, limits, folder));
       return null;
     } catch (IOException | RuntimeException e) {
-      return new Input.Known(Document.unreadable(source.path(), "zip", Reasons.of(e, null)));
+      return Source.of(Document.unreadable(source.path(), "zip", Reasons.of(e, null)));
     }
   }
 
-  private Input tooDeep(Source source) {
+  private Source tooDeep(Source source) {
     String reason = "an archive more than " + limits.depth() + " deep; unpack it";
-    return new Input.Known(Document.unreadable(source.path(), "zip", reason));
+    return Source.of(Document.unreadable(source.path(), "zip", reason));
   }
 
   @Override

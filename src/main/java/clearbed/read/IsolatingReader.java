@@ -3,7 +3,6 @@ package clearbed.read;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.function.Function;
 
 /**
@@ -54,16 +53,16 @@ final class IsolatingReader implements AutoCloseable {
     this.elsewhere = batch >= means.many();
   }
 
-  Document read(Input input) throws InterruptedException {
-    if (input instanceof Input.Known known) return known.document();
-    Source source = ((Input.Unread) input).source();
+  Document read(Source source) {
+    if (source.known() != null) return source.known();
     try {
       Outcome first = beside(source);
       return first.ending().isSettled() ? first.document() : alone(source, first).document();
     } catch (OutOfMemoryError e) {
       return Outcome.outOfMemory(source).document();
-    } finally {
-      if (source.temporary()) delete(source);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Outcome.interrupted(source).document();
     }
   }
 
@@ -117,14 +116,6 @@ final class IsolatingReader implements AutoCloseable {
     } catch (IOException e) {
       noWorker = true;
       return null;
-    }
-  }
-
-  static void delete(Source source) {
-    try {
-      Files.deleteIfExists(source.file());
-    } catch (IOException e) {
-      // An abandoned thread may still hold it; the folder is cleared at the end of the run.
     }
   }
 

@@ -43,6 +43,10 @@ record Outcome(Ending ending, Document document) {
     return new Outcome(ending, Document.unreadable(source.path(), source.extension(), reason));
   }
 
+  static Outcome interrupted(Source source) {
+    return unreadable(Ending.TIMED_OUT, source, "reading was interrupted");
+  }
+
   static Outcome outOfMemory(Source source) {
     return unreadable(Ending.OUT_OF_MEMORY, source, Reasons.outOfMemory());
   }

@@ -1,17 +1,32 @@
 package clearbed.read;
 
+import clearbed.model.Document;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /**
- * A file to read.
+ * Something to read that was found under the arguments.
  *
  * @param path name under which the document is reported
- * @param file where the bytes lie; a temporary file for an entry of an archive
+ * @param file where the bytes lie; a temporary file for an entry of an archive, null for one that
+ *     could not be unpacked
  * @param named true when the user named this very file, rather than a folder that holds it
  * @param temporary true when the file is to be deleted once read
+ * @param known what is to be reported of it where that is known without opening it, or null
  */
-record Source(String path, Path file, boolean named, boolean temporary) {
+public record Source(String path, Path file, boolean named, boolean temporary, Document known) {
+
+  /** A file to open. */
+  Source(String path, Path file, boolean named, boolean temporary) {
+    this(path, file, named, temporary, null);
+  }
+
+  /** Something that need not be opened. */
+  static Source of(Document known) {
+    return new Source(known.path(), null, false, false, known);
+  }
 
   String name() {
     return path.substring(path.lastIndexOf('/') + 1);
@@ -25,5 +40,15 @@ record Source(String path, Path file, boolean named, boolean temporary) {
   static String extensionOf(String name) {
     int dot = name.lastIndexOf('.');
     return dot <= 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
+  }
+
+  /** Lets the file go, when it is a temporary one; for when nobody reads it any more. */
+  public void discard() {
+    if (!temporary) return;
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      // An abandoned thread may still hold it; the folder is cleared at the end of the run.
+    }
   }
 }

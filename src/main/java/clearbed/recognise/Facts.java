@@ -9,18 +9,17 @@ import java.util.List;
 /**
  * What one document says, before it is joined with the others.
  *
- * @param gaps rows and cells passed over, with the reason
+ * @param document without its blocks; its gaps are also the rows and cells passed over
  * @param glassNamed places that say that there is glass tile, whatever came of them; of many the
  *     first few
  * @param account of every sentence and cell
  */
 public record Facts(
-    String document,
+    Document document,
     List<ScheduleRow> rows,
     List<RoomUse> rooms,
     List<Section> sections,
     List<Citation> citations,
-    List<Document.Gap> gaps,
     List<Origin> glassNamed,
     Account account) {
   public Facts {
@@ -28,8 +27,14 @@ public record Facts(
     rooms = List.copyOf(rooms);
     sections = List.copyOf(sections);
     citations = ThinList.copyOf(citations);
-    gaps = List.copyOf(gaps);
     glassNamed = List.copyOf(glassNamed);
+  }
+
+  /** Of a document that says nothing, or of which nothing could be read. */
+  static Facts none(Document document) {
+    List<Origin> nowhere = List.of();
+    return new Facts(
+        document, List.of(), List.of(), List.of(), List.of(), nowhere, Account.NOTHING);
   }
 
   /** Without what its rows state, for when that has been joined into entries. */
@@ -37,7 +42,12 @@ public record Facts(
     return withRows(rows.stream().map(ScheduleRow::withoutStatements).toList());
   }
 
+  /** Places, rows and cells that were passed over, with the reason. */
+  public List<Document.Gap> gaps() {
+    return document.gaps();
+  }
+
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, gaps, glassNamed, account);
+    return new Facts(document, now, rooms, sections, citations, glassNamed, account);
   }
 }

@@ -38,7 +38,21 @@ public final class Recogniser {
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);
   }
 
-  /** What a document says. */
+  /** What a document says; one that cannot be analysed is unreadable. */
+  public Facts facts(Document document) {
+    boolean read =
+        document.status() == Document.Status.READ || document.status() == Document.Status.PARTLY;
+    if (!read) return Facts.none(document);
+    try {
+      return recognise(document);
+    } catch (StackOverflowError | RuntimeException e) {
+      String what = e.getClass().getSimpleName();
+      String reason = "its text could not be analysed (" + what + "); report this file";
+      return Facts.none(Document.unreadable(document.path(), document.format(), reason));
+    }
+  }
+
+  /** What a document says; throws where it is such that a program of ours stumbles. */
   public Facts recognise(Document document) {
     Collected c = new Collected(document);
     MarkEvidence marks = MarkEvidence.of(document);
@@ -61,14 +75,21 @@ public final class Recogniser {
     c.paragraphs.addAll(running);
     sentences.into(c.accounting, c.paragraphs, c.sections);
     return new Facts(
-        document.path(),
+        taken(document, c.gaps),
         c.rows,
         c.rooms,
         c.sections,
         citations(document, c.sections),
-        c.gaps,
         mentions.in(document, c.sections),
         c.accounting.account());
+  }
+
+  /** The document without its text, with all that was passed over in it. */
+  private static Document taken(Document document, List<Document.Gap> gaps) {
+    boolean whole = document.status() == Document.Status.READ;
+    Document.Status status = whole ? Document.statusFor(gaps) : document.status();
+    return new Document(
+        document.path(), document.format(), status, document.reason(), List.of(), gaps);
   }
 
   List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {

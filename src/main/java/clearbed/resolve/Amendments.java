@@ -51,7 +51,7 @@ final class Amendments {
   Amendments(Vocabulary vocabulary, List<Facts> facts) {
     this.vocabulary = vocabulary;
     for (Facts f : facts) {
-      int issue = issue(f.document());
+      int issue = issue(f.document().path());
       for (Section section : f.sections()) {
         for (Clause clause : section.clauses()) {
           if (clause.amendment().changes())
@@ -137,7 +137,7 @@ final class Amendments {
 
   private boolean isFound(Change change, List<Facts> facts) {
     for (Facts f : facts) {
-      if (issue(f.document()) >= change.issue()) continue;
+      if (issue(f.document().path()) >= change.issue()) continue;
       for (Section section : f.sections()) {
         for (Clause clause : section.clauses()) {
           for (Statement s : clause.statements()) {

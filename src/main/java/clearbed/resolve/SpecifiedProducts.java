@@ -107,7 +107,7 @@ final class SpecifiedProducts {
     boolean asOthers = prefixes.contains(Tags.prefix(Tags.key(tag)));
     if (tag.indexOf(' ') >= 0 && !asOthers) return false;
     return !Tags.key(tag).equals(Tags.key(section.number()))
-        && facts.stream().noneMatch(f -> f.document().contains(tag));
+        && facts.stream().noneMatch(f -> f.document().path().contains(tag));
   }
 
   /** Notes count what they specify. */

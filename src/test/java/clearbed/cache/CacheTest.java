@@ -4,22 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clearbed.base.codec.DamagedRecord;
-import clearbed.base.codec.RecordCodec;
 import clearbed.base.codec.RecordInput;
 import clearbed.base.codec.RecordOutput;
+import clearbed.batch.Batch;
 import clearbed.cli.Main;
-import clearbed.model.Content;
+import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.read.DocumentReader;
 import clearbed.read.ReadOptions;
-import clearbed.read.Treatment;
-import clearbed.recognise.Limits;
-import clearbed.recognise.Recognised;
+import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -37,7 +34,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CacheTest {
-  private static Recogniser recogniser;
+  private static CompletableFuture<Recogniser> recogniser;
 
   @TempDir Path folder;
   Path set;
@@ -45,7 +42,7 @@ class CacheTest {
 
   @BeforeAll
   static void loadWords() throws IOException {
-    recogniser = new Recogniser(Vocabulary.standard());
+    recogniser = CompletableFuture.completedFuture(new Recogniser(Vocabulary.standard()));
   }
 
   @BeforeEach
@@ -59,11 +56,11 @@ class CacheTest {
 
   @Test
   void what_was_recognised_comes_back_equal_in_every_part() throws IOException {
-    List<Recognised> fresh = run(1).results;
+    List<Facts> fresh = run(1).results;
     Run again = run(1);
-    assertThat(again.treated).isZero();
+    assertThat(again.taken).isZero();
     assertThat(again.results).isEqualTo(fresh).hasSize(5);
-    assertThat(fresh).allSatisfy(r -> assertThat(r.facts()).isNotNull());
+    assertThat(fresh).allSatisfy(f -> assertThat(f.account()).isNotEqualTo(Account.NOTHING));
   }
 
   @Test
@@ -78,15 +75,15 @@ class CacheTest {
         """);
     List<ScheduleRow> fresh = bill(run(1).results);
     Run again = run(1);
-    assertThat(again.treated).isZero();
+    assertThat(again.taken).isZero();
     assertThat(bill(again.results)).isEqualTo(fresh).hasSize(3).noneMatch(ScheduleRow::decided);
     assertThat(fresh).allSatisfy(row -> assertThat(row.statements()).hasSizeGreaterThan(2));
   }
 
-  private static List<ScheduleRow> bill(List<Recognised> results) {
+  private static List<ScheduleRow> bill(List<Facts> results) {
     return results.stream()
-        .filter(r -> r.document().path().endsWith("bill.csv"))
-        .flatMap(r -> r.facts().rows().stream())
+        .filter(f -> f.document().path().endsWith("bill.csv"))
+        .flatMap(f -> f.rows().stream())
         .toList();
   }
 
@@ -95,8 +92,8 @@ class CacheTest {
     run(1);
     Path notes = set.resolve("07-92-00-joint-sealants.txt");
     Files.writeString(notes, Files.readString(notes) + "\nF. One more line.\n");
-    assertThat(run(2).treated).isEqualTo(1);
-    assertThat(run(2).treated).isZero();
+    assertThat(run(2).taken).isEqualTo(1);
+    assertThat(run(2).taken).isZero();
   }
 
   @Test
@@ -104,7 +101,7 @@ class CacheTest {
     run(1);
     Files.copy(set.resolve("A-652-room-finish-schedule.csv"), set.resolve("A-653-copy-of-it.csv"));
     Run second = run(1);
-    assertThat(second.treated).isEqualTo(1);
+    assertThat(second.taken).isEqualTo(1);
     assertThat(second.results)
         .extracting(r -> r.document().path())
         .contains("A-653-copy-of-it.csv");
@@ -112,17 +109,17 @@ class CacheTest {
 
   @Test
   void every_damaged_entry_is_read_anew_and_mended() throws IOException {
-    List<Recognised> fresh = run(1).results;
+    List<Facts> fresh = run(1).results;
     List<Path> entries = entries();
     Random random = new Random(7);
     for (int round = 0; round < 11; round++) {
       for (Path entry : entries)
         Files.write(entry, damaged(Files.readAllBytes(entry), round, random));
       Run again = run(1);
-      assertThat(again.treated).as("round %s", round).isEqualTo(5);
+      assertThat(again.taken).as("round %s", round).isEqualTo(5);
       assertThat(again.results).isEqualTo(fresh);
     }
-    assertThat(run(1).treated).isZero();
+    assertThat(run(1).taken).isZero();
   }
 
   private static byte[] damaged(byte[] bytes, int round, Random random) {
@@ -134,12 +131,12 @@ class CacheTest {
 
   @Test
   void an_entry_under_the_name_of_another_is_not_believed() throws IOException {
-    List<Recognised> fresh = run(1).results;
+    List<Facts> fresh = run(1).results;
     List<Path> entries = entries();
     byte[] first = Files.readAllBytes(entries.get(0));
     for (Path entry : entries.subList(1, entries.size())) Files.write(entry, first);
     Run again = run(1);
-    assertThat(again.treated).isEqualTo(entries.size() - 1);
+    assertThat(again.taken).isEqualTo(entries.size() - 1);
     assertThat(again.results).isEqualTo(fresh);
   }
 
@@ -148,7 +145,7 @@ class CacheTest {
     Files.writeString(set.resolve("broken.pdf"), "%PDF-1.7 and nothing else");
     run(1);
     Run again = run(1);
-    assertThat(again.treated).isEqualTo(1);
+    assertThat(again.taken).isEqualTo(1);
     assertThat(again.results).anyMatch(r -> r.document().status() == Document.Status.UNREADABLE);
   }
 
@@ -163,7 +160,7 @@ class CacheTest {
     Files.writeString(strange, "mine");
     Path unused = entries().get(0);
     Files.setLastModifiedTime(unused, FileTime.from(Instant.EPOCH));
-    try (Cache opened = Cache.open(cache)) {
+    try (Cache opened = Cache.open(cache, recogniser)) {
       assertThat(opened.failed()).isFalse();
     }
     assertThat(old.getParent()).doesNotExist();
@@ -176,9 +173,9 @@ class CacheTest {
   void two_runs_at_once_share_a_cache() {
     List<CompletableFuture<Run>> runs = new ArrayList<>();
     for (int i = 0; i < 4; i++) runs.add(CompletableFuture.supplyAsync(() -> unchecked(3)));
-    List<Recognised> first = runs.get(0).join().results;
+    List<Facts> first = runs.get(0).join().results;
     assertThat(runs).allSatisfy(r -> assertThat(r.join().results).isEqualTo(first));
-    assertThat(unchecked(1).treated).isZero();
+    assertThat(unchecked(1).taken).isZero();
   }
 
   @Test
@@ -186,23 +183,10 @@ class CacheTest {
     Path without = check("without", JSON);
     Path filling = check("filling", CACHE, JSON);
     Path filled = check("filled", CACHE, JSON, List.of("--jobs", "1"));
-    assertThat(readings()).hasSize(5);
-    assertThat(results()).hasSize(2);
+    assertThat(entries()).hasSize(5);
     assertThat(filling).hasSameBinaryContentAs(without);
     assertThat(filled).hasSameBinaryContentAs(without);
     assertThat(json("filled")).isEqualTo(json("without"));
-  }
-
-  @Test
-  void what_came_of_it_is_recalled_and_every_output_is_the_same() throws IOException {
-    Path without = check("without", SARIF);
-    check("filling", CACHE);
-    spoilFacts();
-    List<Long> before = sizes();
-    Path filled = check("filled", CACHE, SARIF);
-    assertThat(sizes()).as("no file was read again, though no facts are left").isEqualTo(before);
-    assertThat(filled).hasSameBinaryContentAs(without);
-    assertThat(sarif("filled")).isEqualTo(sarif("without"));
   }
 
   @Test
@@ -210,11 +194,9 @@ class CacheTest {
     Path without = check("without");
     check("filling", CACHE);
     spoilFacts();
-    for (Path result : results()) Files.delete(result);
     Path filled = check("filled", CACHE);
     assertThat(filled).hasSameBinaryContentAs(without);
-    assertThat(run(1).treated).isZero();
-    assertThat(run(1).results).allSatisfy(r -> assertThat(r.facts()).isNotNull());
+    assertThat(run(1).taken).isZero();
   }
 
   @Test
@@ -261,27 +243,6 @@ class CacheTest {
     Path sealants = set.resolve("07-92-00-joint-sealants.txt");
     Files.writeString(sealants, Files.readString(sealants) + "\n\n\n");
     assertThat(check("second", CACHE)).hasSameBinaryContentAs(first);
-    assertThat(results()).as("one workbook for both").hasSizeLessThanOrEqualTo(3);
-  }
-
-  @Test
-  void damaged_results_are_worked_out_anew_and_mended() throws IOException {
-    Path without = check("without");
-    check("filling", CACHE);
-    List<Path> results = results();
-    List<byte[]> whole = new ArrayList<>();
-    for (Path result : results) whole.add(Files.readAllBytes(result));
-    Random random = new Random(11);
-    for (int round = 0; round < 11; round++) {
-      for (Path result : results)
-        Files.write(result, damaged(Files.readAllBytes(result), round, random));
-      assertThat(check("again", CACHE)).hasSameBinaryContentAs(without);
-      for (int i = 0; i < whole.size(); i++)
-        assertThat(results.get(i)).as("round %s", round).hasBinaryContent(whole.get(i));
-    }
-    Files.write(results.get(0), whole.get(1));
-    Files.write(results.get(1), whole.get(0));
-    assertThat(check("swapped", CACHE)).hasSameBinaryContentAs(without);
   }
 
   @Test
@@ -295,13 +256,13 @@ class CacheTest {
   @Test
   void a_file_in_the_place_of_the_folder_is_refused() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "x");
-    assertThatThrownBy(() -> Cache.open(file)).hasMessageContaining("not a folder");
+    assertThatThrownBy(() -> Cache.open(file, recogniser)).hasMessageContaining("not a folder");
     assertThat(Main.run("check", set.toString(), "--quiet", "--cache", file.toString()))
         .isEqualTo(2);
     assertThat(file).hasContent("x");
   }
 
-  private record Run(List<Recognised> results, int treated) {}
+  private record Run(List<Facts> results, int taken) {}
 
   private Run unchecked(int jobs) {
     try {
@@ -312,39 +273,28 @@ class CacheTest {
   }
 
   private Run run(int jobs) throws IOException {
-    AtomicInteger treated = new AtomicInteger();
-    List<Recognised> results = new ArrayList<>();
-    try (Cache opened = Cache.open(cache)) {
-      Treatment<Known> treatment =
-          new Treatment<>() {
-            @Override
-            public Known of(Document document) {
-              treated.incrementAndGet();
-              return Known.of(Recognised.of(document, recogniser));
-            }
-
-            @Override
-            public Memory<Known> memory(String path, boolean named, Path file) {
-              return opened.readings().memory(path, named, file, () -> recogniser);
-            }
-          };
-      new DocumentReader(ReadOptions.defaults().withJobs(jobs))
-          .read(List.of(set), treatment, known -> results.add(whole(known)));
+    AtomicInteger taken = new AtomicInteger();
+    List<Facts> results = new ArrayList<>();
+    ReadOptions options = ReadOptions.defaults().withJobs(jobs);
+    try (Cache opened = Cache.open(cache, recogniser)) {
+      FactStore counted =
+          (source, take) ->
+              opened.facts(
+                  source,
+                  () -> {
+                    taken.incrementAndGet();
+                    return take.get();
+                  });
+      DocumentReader reader = new DocumentReader(List.of(set), options);
+      try (Batch batch = new Batch(reader, jobs, counted, recogniser)) {
+        batch.forEachRemaining(results::add);
+      }
       assertThat(opened.failed()).isFalse();
     }
-    return new Run(results, treated.get());
-  }
-
-  private static Recognised whole(Known known) {
-    try {
-      return new Recognised(known.document(), known.facts());
-    } catch (DamagedRecord e) {
-      throw new IllegalStateException(e);
-    }
+    return new Run(results, taken.get());
   }
 
   private static final List<String> JSON = List.of("--json", "json");
-  private static final List<String> SARIF = List.of("--sarif", "sarif");
   private static final List<String> CACHE = List.of("--cache", "cache");
 
   @SafeVarargs
@@ -354,7 +304,7 @@ class CacheTest {
     words.addAll(List.of("-o", output.toString()));
     for (List<String> some : more) {
       if (some == CACHE) words.addAll(List.of("--cache", cache.toString()));
-      else if (some == JSON || some == SARIF)
+      else if (some == JSON)
         words.addAll(List.of(some.get(0), folder.resolve(name + "." + some.get(1)).toString()));
       else words.addAll(some);
     }
@@ -371,48 +321,18 @@ class CacheTest {
     return Files.readString(folder.resolve(name + ".json")).replaceAll("\"startedAt\"[^\\n]*", "");
   }
 
-  private String sarif(String name) throws IOException {
-    return Files.readString(folder.resolve(name + ".sarif"))
-        .replaceAll("\"startTimeUtc\"[^\\n]*", "");
-  }
-
   /** Leaves no facts in what was recognised, under a seal that is right. */
   private void spoilFacts() throws IOException {
-    RecordCodec codec = new RecordCodec(Content.class, Limits.class);
-    for (Path entry : readings()) {
+    for (Path entry : entries()) {
       try {
-        RecordInput in = RecordInput.open(Files.readAllBytes(entry), ReadingCache.LAYOUT);
+        RecordInput in = RecordInput.open(Files.readAllBytes(entry), Cache.LAYOUT);
         RecordOutput out = new RecordOutput();
         out.text(in.text());
-        codec.write(out, codec.read(in, Document.class), Document.class);
-        out.text(in.text());
-        out.bytes(new byte[] {1, 2, 3});
-        Files.write(entry, out.toBytes(ReadingCache.LAYOUT));
+        out.text("no facts");
+        Files.write(entry, out.toBytes(Cache.LAYOUT));
       } catch (DamagedRecord e) {
         throw new IllegalStateException(e);
       }
-    }
-  }
-
-  private List<Long> sizes() throws IOException {
-    List<Long> sizes = new ArrayList<>();
-    for (Path entry : readings()) sizes.add(Files.size(entry));
-    return sizes;
-  }
-
-  private List<Path> readings() throws IOException {
-    return entries().stream().filter(e -> isOf(e, ReadingCache.LAYOUT)).toList();
-  }
-
-  private List<Path> results() throws IOException {
-    return entries().stream().filter(e -> isOf(e, ResultCache.LAYOUT)).toList();
-  }
-
-  private static boolean isOf(Path entry, int layout) {
-    try {
-      return ByteBuffer.wrap(Files.readAllBytes(entry)).getInt(Integer.BYTES) == layout;
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
     }
   }
 

@@ -7,8 +7,7 @@ import clearbed.model.Document;
 import clearbed.model.Document.Status;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -72,7 +71,7 @@ record SampleOutputs(Path folder) {
   }
 
   static List<Document> all(Path path) {
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(path));
+    return ReadAll.of(path);
   }
 
   /** One of the documents of a folder. */

@@ -125,7 +125,7 @@ class AbsurdSheetsTest {
     String html = "<table><tr><td>".repeat(deep) + "innermost" + "</td></tr></table>".repeat(deep);
     Files.writeString(folder.resolve("deep.html"), "<html><body>" + html + "</body></html>");
 
-    List<Document> documents = new DocumentReader(ReadOptions.defaults()).read(List.of(folder));
+    List<Document> documents = ReadAll.of(folder);
 
     assertThat(documents).hasSize(2).allSatisfy(d -> assertThat(texts(d)).contains("innermost"));
   }
@@ -195,7 +195,7 @@ class AbsurdSheetsTest {
   }
 
   private static Document read(Path file) {
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<String> reasons(Document document) {

@@ -35,10 +35,10 @@ class DocumentReaderTest {
   void documentsComeInArgumentOrderThenPathOrderForEveryNumberOfJobs() throws IOException {
     for (int i = 0; i < 40; i++) write("b/" + (i % 7) + "/note" + i + ".txt", "Note " + i);
     write("a/last.txt", "Last");
-    List<Path> paths = List.of(folder.resolve("b"), folder.resolve("a"));
+    Path[] paths = {folder.resolve("b"), folder.resolve("a")};
 
-    List<Document> one = new DocumentReader(ReadOptions.defaults().withJobs(1)).read(paths);
-    List<Document> four = new DocumentReader(ReadOptions.defaults().withJobs(4)).read(paths);
+    List<Document> one = ReadAll.by(ReadOptions.defaults().withJobs(1), paths);
+    List<Document> four = ReadAll.by(ReadOptions.defaults().withJobs(4), paths);
 
     assertThat(four).isEqualTo(one).hasSize(41);
     assertThat(one.subList(0, 40)).extracting(Document::path).isSorted();
@@ -81,7 +81,7 @@ class DocumentReaderTest {
     ReadOptions options =
         ReadOptions.defaults().withOwnOutputs(Set.of(folder.resolve("findings.txt")));
 
-    List<Document> documents = new DocumentReader(options).read(List.of(folder));
+    List<Document> documents = ReadAll.by(options, folder);
 
     assertThat(documents)
         .extracting(Document::path, Document::status, Document::reason)
@@ -216,8 +216,10 @@ class DocumentReaderTest {
     ArchiveLimits limits = new ArchiveLimits(2, 2, 100 << 20, 100 << 20, 100);
 
     List<Document> documents =
-        new DocumentReader(ReadOptions.defaults(), limits, IsolatingReader.Means.STANDARD)
-            .read(List.of(folder));
+        ReadAll.by(
+            new DocumentReader(
+                List.of(folder), ReadOptions.defaults(), limits, IsolatingReader.Means.STANDARD),
+            2);
 
     assertThat(documents)
         .extracting(d -> d.path() + ": " + d.reason())
@@ -298,6 +300,6 @@ class DocumentReaderTest {
   }
 
   private static List<Document> read(Path... paths) {
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(paths));
+    return ReadAll.of(paths);
   }
 }

@@ -81,7 +81,8 @@ class FaultCorpusTest {
         new IsolatingReader.Means(Faults::reader, FaultyWorker.COMMAND, 1);
     ReadOptions options =
         ReadOptions.defaults().withJobs(2).withDocumentTimeout(Duration.ofSeconds(8));
-    return new DocumentReader(options, ArchiveLimits.standard(), means).read(List.of(roots));
+    return ReadAll.by(
+        new DocumentReader(List.of(roots), options, ArchiveLimits.standard(), means), 2);
   }
 
   /** Each bad file has its line; what is not read says why, and what is read is counted. */

@@ -13,10 +13,11 @@ final class FaultyRun {
         ReadOptions.defaults().withJobs(2).withDocumentTimeout(Duration.ofSeconds(20));
     IsolatingReader.Means means =
         new IsolatingReader.Means(Faults::reader, FaultyWorker.COMMAND, Integer.MAX_VALUE);
-    new DocumentReader(options, ArchiveLimits.standard(), means)
-        .read(
-            List.of(Path.of(arguments[0])),
-            d -> System.out.println(d.path() + " " + d.status() + " " + d.reason()));
+    DocumentReader reader =
+        new DocumentReader(
+            List.of(Path.of(arguments[0])), options, ArchiveLimits.standard(), means);
+    ReadAll.by(reader, 2)
+        .forEach(d -> System.out.println(d.path() + " " + d.status() + " " + d.reason()));
     System.out.println("done");
     System.out.flush();
     Runtime.getRuntime().halt(0);

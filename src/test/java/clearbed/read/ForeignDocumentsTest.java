@@ -28,7 +28,7 @@ class ForeignDocumentsTest {
     assertThat(files).isGreaterThan(200);
 
     ReadOptions options = ReadOptions.defaults().withDocumentTimeout(Duration.ofSeconds(30));
-    List<Document> documents = new DocumentReader(options).read(List.of(folder));
+    List<Document> documents = ReadAll.by(options, folder);
 
     assertThat(documents.stream().map(Document::path).filter(p -> !p.contains("!/")).distinct())
         .hasSize(files);

@@ -122,28 +122,6 @@ class IsolationTest {
     assertThat(read.get("stack.txt").reason()).startsWith("nested too deeply");
   }
 
-  @Test
-  void aSinkWithoutMemoryIsAskedAgainAndThenSparedTheDocument() throws IOException {
-    good();
-    List<String> handed = new ArrayList<>();
-    new DocumentReader(ReadOptions.defaults())
-        .read(
-            List.of(folder),
-            d -> {
-              handed.add(d.path() + " " + d.status());
-              boolean heavy = d.path().equals("goodb.txt") && d.status() == Status.READ;
-              boolean once = d.path().equals("goode.txt") && handed.size() == 7;
-              if (heavy || once) throw new OutOfMemoryError();
-            });
-
-    assertThat(handed)
-        .hasSize(15)
-        .startsWith("gooda.txt READ", "goodb.txt READ", "goodb.txt READ", "goodb.txt UNREADABLE")
-        .contains("goode.txt READ", org.assertj.core.data.Index.atIndex(6))
-        .contains("goode.txt READ", org.assertj.core.data.Index.atIndex(7))
-        .endsWith("goodl.txt READ");
-  }
-
   private void good() throws IOException {
     for (int i = 0; i < 12; i++) {
       Files.writeString(folder.resolve("good" + (char) ('a' + i) + ".txt"), "Mortar: A118.15");
@@ -172,9 +150,10 @@ class IsolationTest {
   private Map<String, Document> read(IsolatingReader.Means means, int seconds) {
     ReadOptions options =
         ReadOptions.defaults().withJobs(2).withDocumentTimeout(Duration.ofSeconds(seconds));
-    return new DocumentReader(options, ArchiveLimits.standard(), means)
-        .read(List.of(folder)).stream()
-            .collect(Collectors.toMap(d -> d.path().replaceFirst("^x-", ""), document -> document));
+    DocumentReader reader =
+        new DocumentReader(List.of(folder), options, ArchiveLimits.standard(), means);
+    return ReadAll.by(reader, 2).stream()
+        .collect(Collectors.toMap(d -> d.path().replaceFirst("^x-", ""), document -> document));
   }
 
   private List<String> runInOwnProcess() throws IOException, InterruptedException {

@@ -308,7 +308,7 @@ class PdfReaderTest {
       pdf.save(file);
     }
 
-    Document document = new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    Document document = ReadAll.of(file).get(0);
 
     assertThat(document.status()).isEqualTo(Status.UNREADABLE);
     assertThat(document.reason()).isEqualTo("password-protected; save a copy without a password");
@@ -330,7 +330,7 @@ class PdfReaderTest {
       drawing.on(pdf);
       pdf.save(file);
     }
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<String> texts(Document document) {

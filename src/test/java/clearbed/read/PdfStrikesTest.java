@@ -166,7 +166,7 @@ class PdfStrikesTest {
       drawing.on(pdf);
       pdf.save(file);
     }
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<String> texts(Document document) {

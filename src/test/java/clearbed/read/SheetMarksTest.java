@@ -243,7 +243,7 @@ class SheetMarksTest {
   }
 
   private static Document read(Path file) {
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static void add(ZipOutputStream zip, String name, String content) throws IOException {

@@ -205,7 +205,7 @@ class TextFormatsTest {
       zip.write(content.getBytes(UTF_8));
     }
 
-    Table table = table(new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0));
+    Table table = table(ReadAll.of(file).get(0));
 
     assertThat(table.origin().sheet()).isEqualTo("Tile");
     assertThat(table.rows()).extracting(Table.Row::number).containsExactly(1, 5);
@@ -219,7 +219,7 @@ class TextFormatsTest {
   private Document read(String name, String text, Charset charset) throws IOException {
     Path file = folder.resolve(name);
     Files.write(file, text.getBytes(charset));
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<String> texts(Document document) {

@@ -285,7 +285,7 @@ class TextMarksTest {
   }
 
   private static Document read(Path file) {
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static void add(ZipOutputStream zip, String name, String content) throws IOException {

@@ -223,7 +223,7 @@ class WordMarksTest {
 
   private Document read(WordParts parts) throws IOException {
     Path file = parts.write(folder.resolve("spec.docx"));
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<Tuple> said(Document document) {

@@ -246,10 +246,7 @@ class WordReaderTest {
       }
     }
 
-    Document document =
-        new DocumentReader(ReadOptions.defaults())
-            .read(List.of(folder.resolve("notes.docx")))
-            .get(0);
+    Document document = ReadAll.of(folder.resolve("notes.docx")).get(0);
 
     assertThat(texts(document, Region.HEADER)).containsExactly("GLASS TILING");
     assertThat(texts(document, Region.FOOTER)).containsExactly("093013");
@@ -336,7 +333,7 @@ class WordReaderTest {
       add(zip, "word/styles.xml", "<w:styles " + WORD + ">" + STYLES + "</w:styles>");
       add(zip, "word/numbering.xml", "<w:numbering " + WORD + ">" + NUMBERING + "</w:numbering>");
     }
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static String part(String name, String type) {

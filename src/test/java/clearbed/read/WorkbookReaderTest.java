@@ -191,7 +191,7 @@ class WorkbookReaderTest {
     try (OutputStream out = Files.newOutputStream(file)) {
       writer.to(out);
     }
-    return new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    return ReadAll.of(file).get(0);
   }
 
   private static List<String> shown(Row row) {

@@ -9,8 +9,7 @@ import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,8 +40,7 @@ class AccountTest {
   @ParameterizedTest
   @MethodSource("folders")
   void the_four_kinds_add_up_to_the_whole_text(Path folder) {
-    for (Document document :
-        new DocumentReader(ReadOptions.defaults()).read(List.of(folder.toAbsolutePath()))) {
+    for (Document document : ReadAll.of(folder.toAbsolutePath())) {
       Account account = RECOGNISER.recognise(document).account();
       Set<Origin> schedules = new HashSet<>();
       for (Account.TableAccount t : account.tables())

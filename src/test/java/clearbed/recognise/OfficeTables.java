@@ -3,9 +3,8 @@ package clearbed.recognise;
 import clearbed.Checked;
 import clearbed.model.Account;
 import clearbed.model.Document;
+import clearbed.read.ReadAll;
 import clearbed.model.Entry;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -94,8 +93,7 @@ final class OfficeTables {
     for (Path file : expected) {
       JsonNode wanted = new ObjectMapper().readTree(file.toFile());
       String name = wanted.get("file").asText();
-      Document document =
-          new DocumentReader(ReadOptions.defaults()).read(List.of(folder.resolve(name))).get(0);
+      Document document = ReadAll.of(folder.resolve(name)).get(0);
       Facts facts = recogniser.recognise(document);
       Count count = columns(wanted, facts, name, lines).plus(tags(wanted, facts, name, lines));
       byKind.merge(name.replaceAll(".*\\.", ""), count, Count::plus);

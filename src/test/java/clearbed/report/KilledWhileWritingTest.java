@@ -3,8 +3,7 @@ package clearbed.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Document;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -116,7 +115,7 @@ class KilledWhileWritingTest {
 
   /** What is left half written is hidden from the next run, and swept away when it writes. */
   private void assertThatTheNextRunReadsNoneOfIt() throws IOException {
-    List<Document> documents = new DocumentReader(ReadOptions.defaults()).read(List.of(outputs));
+    List<Document> documents = ReadAll.of(outputs);
     assertThat(documents)
         .allSatisfy(d -> assertThat(d.status()).isEqualTo(Document.Status.IGNORED))
         .filteredOn(d -> d.path().endsWith(".part"))

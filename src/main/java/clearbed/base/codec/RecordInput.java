@@ -3,7 +3,6 @@ package clearbed.base.codec;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.zip.CRC32C;
@@ -96,12 +95,6 @@ public final class RecordInput {
     long index = reference - RecordOutput.FIRST_TEXT;
     if (index < 0 || index >= texts.size()) throw new DamagedRecord("refers to an unknown text");
     return texts.get((int) index);
-  }
-
-  public byte[] bytes() throws DamagedRecord {
-    int length = count();
-    at += length;
-    return Arrays.copyOfRange(bytes, at - length, at);
   }
 
   private String newText() throws DamagedRecord {

@@ -54,14 +54,6 @@ public final class RecordOutput {
     characters(value);
   }
 
-  /** Bytes as they are, with their number. */
-  public void bytes(byte[] value) {
-    number(value.length);
-    reserve(value.length);
-    System.arraycopy(value, 0, bytes, size, value.length);
-    size += value.length;
-  }
-
   /** As Latin-1 where that is enough, else as UTF-16, which keeps lone surrogates as they are. */
   private void characters(String value) {
     int length = value.length();

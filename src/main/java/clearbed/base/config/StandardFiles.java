@@ -7,9 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Finds the rule and vocabulary files that ship with the tool: beside the installed program where a
@@ -75,18 +73,6 @@ public final class StandardFiles {
       return Optional.of(new Source("rulesets/" + path, bytes, !Arrays.equals(bytes, shipped)));
     }
     return Optional.ofNullable(shipped).map(bytes -> new Source("rulesets/" + path, bytes, false));
-  }
-
-  /**
-   * The files that lie beside the installed program, by name; none where it has only those in its
-   * jar.
-   */
-  public static List<Path> installed() throws IOException {
-    Path folder = folder();
-    if (folder == null || !Files.isDirectory(folder)) return List.of();
-    try (Stream<Path> files = Files.walk(folder)) {
-      return files.filter(Files::isRegularFile).sorted().toList();
-    }
   }
 
   /** Beside the installed program; null where it is not installed. */

@@ -11,8 +11,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.model.Table.Cell;
 import clearbed.model.Table.Row;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -127,8 +126,7 @@ class RecordCodecTest {
 
   @Test
   void gives_back_every_sample_as_it_was_read() throws Exception {
-    List<Document> samples =
-        new DocumentReader(ReadOptions.defaults()).read(List.of(Path.of("sample-specs")));
+    List<Document> samples = ReadAll.of(Path.of("sample-specs"));
     assertThat(samples).hasSizeGreaterThan(10);
     for (Document sample : samples) {
       assertThat(decode(encode(sample))).isEqualTo(sample);

@@ -6,13 +6,11 @@ import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Report;
-import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
@@ -53,8 +51,7 @@ class WorkbookCopyTest {
     desk.annotate(
         Desk.report(
             name, format, Desk.finding("mortar", Level.ERROR, Desk.cell(name, "Tile", "B3"))));
-    assertThat(
-            new DocumentReader(ReadOptions.defaults()).read(List.of(desk.sources(), desk.copies())))
+    assertThat(ReadAll.of(desk.sources(), desk.copies()))
         .extracting(Document::status)
         .containsExactly(Document.Status.READ, Document.Status.IGNORED);
   }
