@@ -2,6 +2,7 @@ package clearbed.read;
 
 import clearbed.read.Line.Segment;
 import clearbed.read.PdfTable.Piece;
+import clearbed.read.TextFlow.Turn;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +16,8 @@ final class AlignedRows {
   private final AlignedColumns columns;
   private final List<Double> rules;
   private final int page;
+  private final TextFlow flow;
+  private final boolean setApart;
   private final double usualGap;
 
   AlignedRows(List<Line> lines, AlignedColumns columns, List<Ruling> levels, int page) {
@@ -22,6 +25,8 @@ final class AlignedRows {
     this.columns = columns;
     this.page = page;
     this.rules = rules(levels);
+    this.flow = new TextFlow(lines);
+    this.setApart = areSetApart();
     this.usualGap = usualGap();
   }
 
@@ -34,7 +39,8 @@ final class AlignedRows {
     Line first = lines.get(0);
     double bottom = lines.get(lines.size() - 1).baseline();
     List<List<Piece>> pieces = rows.stream().map(this::pieces).toList();
-    return new PdfTable(first.baseline() - first.size(), bottom, columns.lefts(), pieces);
+    double right = lines.stream().mapToDouble(Line::x1).max().orElse(0);
+    return new PdfTable(first.baseline() - first.size(), bottom, columns.lefts(), right, pieces);
   }
 
   /** Lines drawn across most of the table, between its first and last words. */
@@ -77,9 +83,21 @@ final class AlignedRows {
     if (rules.size() >= 3) return ruled;
     if (ruled) return true;
     if (!hasFirst(i)) return isRowWithoutFirst(i);
-    if (isHeadWithoutFirst(i, rows)) return false;
+    if (isHeadWithoutFirst(i, rows) || isWrapped(i)) return false;
     boolean alone = lines.get(i).segments().size() == 1;
     return !(alone && gap(i) < 0.85 * usualGap && spans(i) == 1);
+  }
+
+  /** The next line of every cell in it, in a table whose rows are set apart. */
+  private boolean isWrapped(int i) {
+    return setApart && lines.get(i).segments().stream().allMatch(flow::runsOn);
+  }
+
+  /** No words begin anything right below others. */
+  private boolean areSetApart() {
+    return lines.stream()
+        .flatMap(line -> line.segments().stream())
+        .noneMatch(s -> flow.turn(s) == Turn.AFTER_SHORT);
   }
 
   private int spans(int i) {

@@ -54,15 +54,8 @@ final class AlignedTables {
 
   private static Line withLabelJoined(Line line) {
     List<Segment> s = line.segments();
-    if (s.size() != 2 || !LineKind.isLabel(s.get(0).text())) return line;
-    Segment label = s.get(0);
-    Segment words = s.get(1);
-    String text = label.text() + " " + words.text();
-    double size = Math.max(label.size(), words.size());
-    boolean bold = label.bold() && words.bold();
-    return new Line(
-        List.of(new Segment(text, label.x0(), words.x1(), line.baseline(), size, bold)),
-        line.baseline());
+    boolean labelled = s.size() == 2 && LineKind.isLabel(s.get(0).text());
+    return labelled ? HangingMarks.join(line) : line;
   }
 
   private boolean isSeveral(int i) {

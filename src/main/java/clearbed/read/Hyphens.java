@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 final class Hyphens {
   private static final Pattern SPLIT = Pattern.compile("(\\p{L}+)[-\u00AD]$");
-  private static final Pattern REST = Pattern.compile("^(\\p{Ll}+)");
+  private static final Pattern REST = Pattern.compile("^(\\p{Ll}+|\\p{Lu}{2,}(?!\\p{L}))");
 
   /** Second halves of the compounds common in specifications. Common practice, no source. */
   private static final Set<String> SECOND_HALVES =
@@ -92,7 +92,7 @@ final class Hyphens {
     int from = Math.max(0, text.length() - 40);
     Matcher split = SPLIT.matcher(text.substring(from));
     Matcher rest = REST.matcher(line);
-    if (split.find() && rest.find()) {
+    if (split.find() && rest.find() && isOneCase(split.group(1), rest.group(1))) {
       boolean soft = text.charAt(text.length() - 1) == '\u00AD';
       if (soft || !isCompound(split.group(1), rest.group(1))) text.setLength(text.length() - 1);
     } else if (!endsInHyphenOfWord(text)) {
@@ -106,9 +106,15 @@ final class Hyphens {
     return n > 1 && text.charAt(n - 1) == '-' && Character.isLetterOrDigit(text.charAt(n - 2));
   }
 
+  /** A word in capitals goes on in capitals. */
+  private static boolean isOneCase(String first, String rest) {
+    return Character.isLowerCase(rest.charAt(0))
+        || first.length() > 1 && first.equals(first.toUpperCase(Locale.ROOT));
+  }
+
   private static boolean isCompound(String first, String second) {
     return FIRST_HALVES.contains(first.toLowerCase(Locale.ROOT))
-        || SECOND_HALVES.contains(second)
+        || SECOND_HALVES.contains(second.toLowerCase(Locale.ROOT))
         || first.length() == 1;
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.read;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,8 +15,26 @@ record Line(List<Segment> segments, double baseline) {
    * A stretch of words; points.
    *
    * @param baseline its own: words beside each other in two columns need not stand quite level
+   * @param hang where the words begin after the mark of a list; x0 without one
    */
-  record Segment(String text, double x0, double x1, double baseline, double size, boolean bold) {
+  record Segment(
+      String text, double x0, double x1, double baseline, double size, boolean bold, double hang) {
+    Segment(String text, double x0, double x1, double baseline, double size, boolean bold) {
+      this(text, x0, x1, baseline, size, bold, x0);
+    }
+
+    /** These words with the mark of a list before them. */
+    Segment after(Segment mark) {
+      return new Segment(
+          mark.text() + " " + text,
+          mark.x0(),
+          x1,
+          baseline,
+          Math.max(mark.size(), size),
+          mark.bold() && bold,
+          x0);
+    }
+
     double middle() {
       return (x0 + x1) / 2;
     }
@@ -38,6 +57,26 @@ record Line(List<Segment> segments, double baseline) {
 
   double x1() {
     return segments.get(segments.size() - 1).x1();
+  }
+
+  /** The line with the mark that its first words hold set apart from them. */
+  Line withHang(double x) {
+    Segment first = segments.get(0);
+    List<Segment> known = new ArrayList<>(segments);
+    known.set(
+        0,
+        new Segment(
+            first.text(), first.x0(), first.x1(), first.baseline(), first.size(), first.bold(), x));
+    return new Line(known, baseline);
+  }
+
+  /** Where its words begin, after the mark of a list. */
+  double hang() {
+    return segments.get(0).hang();
+  }
+
+  boolean hasMark() {
+    return hang() > x0();
   }
 
   double size() {

@@ -6,6 +6,7 @@ import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Paragraph.Region;
+import clearbed.read.PageParts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,8 +21,8 @@ final class PdfBlocks {
   private final List<Part> parts = new ArrayList<>();
   private final List<Gap> gaps = new ArrayList<>();
 
-  /** Something in reading order: text with its page and region, or a table. */
-  private record Part(int page, Region region, String text, PdfTable table) {}
+  /** Left edges of the columns of text found so far. */
+  private final List<Double> columnEdges = new ArrayList<>();
 
   PdfBlocks(String document) {
     this.document = document;
@@ -94,48 +95,22 @@ final class PdfBlocks {
     List<Line> body = new ArrayList<>();
     List<Line> footers = new ArrayList<>();
     for (Line line : page.lines()) {
-      if (margins.isHeader(line, page)) text(page, Region.HEADER, List.of(line));
+      if (margins.isHeader(line, page)) parts.add(margin(page, Region.HEADER, line));
       else if (margins.isFooter(line, page)) footers.add(line);
       else body.add(line);
     }
     RuledTables ruled = new RuledTables(page, body);
-    List<PdfTable> tables = new ArrayList<>(ruled.tables());
     int bodyStart = parts.size();
-    for (List<Line> stream : PageColumns.of(ruled.rest(body))) stream(page, stream, tables);
-    for (PdfTable table : tables) parts.add(new Part(page.number(), Region.BODY, null, table));
-    for (List<Line> box : ruled.boxes()) stream(page, box, new ArrayList<>());
+    PageParts columns = new PageParts(page, columnEdges);
+    parts.addAll(columns.of(ruled.rest(body), ruled.tables()));
+    for (List<Line> box : ruled.boxes()) parts.addAll(columns.of(box, List.of()));
     joinToPageBefore(bodyStart);
-    if (!page.turned().isEmpty()) stream(page, page.turned(), new ArrayList<>());
-    for (Line line : footers) text(page, Region.FOOTER, List.of(line));
+    parts.addAll(columns.ofOneColumn(page.turned()));
+    for (Line line : footers) parts.add(margin(page, Region.FOOTER, line));
   }
 
-  private void stream(PdfPage page, List<Line> stream, List<PdfTable> tables) {
-    AlignedTables aligned = new AlignedTables(stream, page.rulings(), page.number());
-    List<Line> lines = aligned.lines();
-    PdfParagraphs paragraphs = new PdfParagraphs(lines);
-    for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      while (!tables.isEmpty() && tables.get(0).top() < line.baseline()) {
-        text(page, Region.BODY, paragraphs.end());
-        parts.add(new Part(page.number(), Region.BODY, null, tables.remove(0)));
-      }
-      AlignedTables.Found found = aligned.at(i);
-      if (found != null) {
-        text(page, Region.BODY, paragraphs.end());
-        parts.add(new Part(page.number(), Region.BODY, null, found.table()));
-        i = found.end() - 1;
-      } else {
-        text(page, Region.BODY, paragraphs.next(line));
-      }
-    }
-    text(page, Region.BODY, paragraphs.end());
-  }
-
-  private void text(PdfPage page, Region region, List<Line> lines) {
-    if (lines == null) return;
-    StringBuilder text = new StringBuilder();
-    for (Line line : lines) Hyphens.append(text, line.text());
-    parts.add(new Part(page.number(), region, text.toString(), null));
+  private static Part margin(PdfPage page, Region region, Line line) {
+    return new Part(page.number(), region, line.text(), null);
   }
 
   /** Joins a table, or a sentence, that goes on from the page before. */
@@ -150,17 +125,9 @@ final class PdfBlocks {
       if (!last.table().hasColumnsOf(next.table())) return;
       last.table().append(next.table());
       parts.remove(bodyStart);
-    } else if (last.text() != null && next.text() != null && runsOn(last.text(), next.text())) {
-      StringBuilder text = new StringBuilder(last.text());
-      Hyphens.append(text, next.text());
-      parts.set(at, new Part(last.page(), Region.BODY, text.toString(), null));
+    } else if (last.text() != null && next.text() != null && last.runsOnTo(next)) {
+      parts.set(at, last.with(next));
       parts.remove(bodyStart);
     }
-  }
-
-  private static boolean runsOn(String last, String next) {
-    return !last.matches("(?s).*[.:;!?]$")
-        && Character.isLowerCase(next.charAt(0))
-        && !LineKind.opensItem(next);
   }
 }

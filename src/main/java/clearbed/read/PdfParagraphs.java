@@ -25,6 +25,11 @@ final class PdfParagraphs {
     pitch = n == 0 ? 1.2 : gaps[n / 4];
   }
 
+  /** Whether the line is the next of a paragraph that is open. */
+  boolean goesOnWith(Line line) {
+    return !open.isEmpty() && !opens(line);
+  }
+
   /** The paragraph that the line ends, or null while it goes on. */
   List<Line> next(Line line) {
     List<Line> ended = null;
@@ -43,17 +48,22 @@ final class PdfParagraphs {
   private boolean opens(Line line) {
     Line last = open.get(open.size() - 1);
     double gap = line.baseline() - last.baseline();
-    if (LineKind.opensItem(line.text())) return true;
+    if (line.hasMark() || LineKind.opensItem(line.text())) return true;
     if (gap <= 0
         || gap > Math.max(1.25 * pitch, pitch + 0.3) * Math.max(line.size(), last.size())) {
       return true;
     }
     if (Math.abs(line.size() - last.size()) > 0.15 * last.size()) return true;
     if (open.stream().allMatch(Line::isBold) != line.isBold() && open.size() == 1) return true;
-    if (LineKind.isCapitals(last.text()) && !LineKind.isCapitals(line.text())) return true;
+    if (LineKind.isCapitals(last.text()) && hasSmallLetters(line)) return true;
     // A heading set in the middle, such as the last line of a section.
-    if (LineKind.isCapitals(line.text()) && line.x0() > last.x0() + 5 * line.size()) return true;
+    if (LineKind.isCapitals(line.text()) && line.x0() > last.hang() + 5 * line.size()) return true;
     return isOutdented(line) || isIndented(line, last) || endedEarly(last, line);
+  }
+
+  /** A line of capitals goes on with capitals, or with figures. */
+  private static boolean hasSmallLetters(Line line) {
+    return line.text().chars().anyMatch(Character::isLowerCase);
   }
 
   private boolean isOutdented(Line line) {

@@ -12,9 +12,11 @@ import java.util.List;
  * A table put together from a page, in the making.
  *
  * @param lefts left edges of the columns, points
+ * @param right edge of the table, points
  * @param rows cells in reading order, without numbers
  */
-record PdfTable(double top, double bottom, List<Double> lefts, List<List<Piece>> rows) {
+record PdfTable(
+    double top, double bottom, List<Double> lefts, double right, List<List<Piece>> rows) {
 
   /** Points by which the columns of one table may differ from page to page. */
   private static final double SAME_COLUMN = 8;

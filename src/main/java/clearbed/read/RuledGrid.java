@@ -57,6 +57,10 @@ final class RuledGrid {
     return ys.get(ys.size() - 1);
   }
 
+  double right() {
+    return xs.get(xs.size() - 1);
+  }
+
   /** Square points that a cell covers, with those it is merged with. */
   double area(int row, int column) {
     double width = xs.get(column + columnSpan(row, column)) - xs.get(column);

@@ -63,7 +63,7 @@ final class RuledTables {
     words.leaveOutPage(sheet.width() * sheet.height());
     List<List<Piece>> rows = words.rows();
     if (grid.columns() >= 2 && isTable(rows)) {
-      tables.add(new PdfTable(grid.top(), grid.bottom(), grid.lefts(), rows));
+      tables.add(new PdfTable(grid.top(), grid.bottom(), grid.lefts(), grid.right(), rows));
     } else {
       boxes.addAll(words.boxes());
     }

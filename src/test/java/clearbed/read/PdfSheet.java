@@ -16,12 +16,17 @@ final class PdfSheet implements AutoCloseable {
   static final PDFont BOLD = new PDType1Font(FontName.HELVETICA_BOLD);
 
   final PDDocument pdf = new PDDocument();
+  private final StringBuilder words = new StringBuilder();
   private PDPageContentStream content;
   private float height;
 
   PdfSheet page() throws IOException {
+    return page(PDRectangle.LETTER);
+  }
+
+  PdfSheet page(PDRectangle size) throws IOException {
     if (content != null) content.close();
-    PDPage page = new PDPage(PDRectangle.LETTER);
+    PDPage page = new PDPage(size);
     height = page.getMediaBox().getHeight();
     pdf.addPage(page);
     content = new PDPageContentStream(pdf, page);
@@ -33,6 +38,7 @@ final class PdfSheet implements AutoCloseable {
   }
 
   PdfSheet text(PDFont font, float size, float x, float y, String words) throws IOException {
+    this.words.append(words).append(' ');
     content.beginText();
     content.setFont(font, size);
     content.newLineAtOffset(x, height - y);
@@ -52,6 +58,11 @@ final class PdfSheet implements AutoCloseable {
     for (float x : xs) line(x, ys[0], x, ys[ys.length - 1]);
     for (float y : ys) line(xs[0], y, xs[xs.length - 1], y);
     return this;
+  }
+
+  /** All that was written, in the order in which it was. */
+  String words() {
+    return words.toString();
   }
 
   PDPageContentStream content() {

@@ -1,0 +1,50 @@
+package clearbed.read;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A number or a letter by itself, such as stands before each note of a list.
+ *
+ * @param letter true for {@code A}, false for {@code 1}
+ * @param place in its list, from 1
+ */
+record ListMark(boolean letter, int place) {
+  private static final Pattern BARE =
+      Pattern.compile("^[(\\[<]?(?:(\\d{1,3})|(\\p{Lu}{1,2}|\\p{Ll}))[)\\]>.]?$");
+
+  /** Lists leave out letters that look like figures, and notes that were taken out. */
+  private static final int STEP = 3;
+
+  private static final int LETTERS = 26;
+
+  /** Null when the words are no mark. */
+  static ListMark of(String words) {
+    Matcher bare = BARE.matcher(words);
+    if (!bare.matches()) return null;
+    if (bare.group(1) != null) return new ListMark(false, Integer.parseInt(bare.group(1)));
+    String letters = bare.group(2);
+    char first = Character.toUpperCase(letters.charAt(0));
+    if (first > 'Z' || letters.length() == 2 && letters.charAt(1) != first) return null;
+    return new ListMark(true, first - 'A' + 1 + LETTERS * (letters.length() - 1));
+  }
+
+  boolean follows(ListMark last) {
+    int step = place - last.place();
+    return last.letter() == letter && step > 0 && step <= STEP;
+  }
+
+  /** Whether two marks or more count up; a list may begin anew under another heading. */
+  static boolean isSequence(List<ListMark> marks) {
+    int steps = 0;
+    int breaks = 0;
+    for (int i = 1; i < marks.size(); i++) {
+      ListMark last = marks.get(i - 1);
+      ListMark mark = marks.get(i);
+      if (mark.follows(last)) steps++;
+      else if (mark.place() != 1) breaks++;
+    }
+    return steps > 0 && breaks * 4 <= steps;
+  }
+}
