@@ -56,9 +56,14 @@ final class ReadCommand implements Callable<Integer> {
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
+    WhatWasRead read = new WhatWasRead(understanding);
+    read.printCounts(out);
+    out.println();
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));
     LeftOut.lines(understanding.summaries(), "see above", Terminal.width()).forEach(out::println);
+    out.println();
+    read.printNotUnderstood(out, tag);
     if (understanding.project().glass().isEmpty()) noEntry(out, understanding.project());
     for (Entry entry : understanding.project().entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);

@@ -29,10 +29,12 @@ final class RowReader {
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final CellFigures figures;
+  private final CellValues values;
 
   RowReader(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
     this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
+    this.values = new CellValues(vocabulary);
     this.finder = finder;
   }
 
@@ -139,7 +141,8 @@ final class RowReader {
   }
 
   private Fate fate(Header.Column column, Table.Cell cell, List<Statement> found) {
-    if (found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
+    boolean doubtful = found.stream().anyMatch(s -> s.content() instanceof Content.NotUnderstood);
+    if (!doubtful && found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
     boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
     boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
     if (!says || elsewhere || column.describes()) return Fate.CONTEXT;
@@ -324,7 +327,9 @@ final class RowReader {
     boolean said = found.stream().anyMatch(s -> says(attribute, s));
     if (said) return found;
     // A figure that the attribute cannot have is best called by its words, if it is but one.
-    boolean other = isMeasured(attribute) && CellFigures.mayBeTwo(text);
+    boolean other =
+        isMeasured(attribute) && CellFigures.mayBeTwo(text)
+            || values.unread(attribute, read, found);
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;

@@ -16,6 +16,9 @@ sealed interface Span {
    */
   record Figure(int start, int end, Content content, boolean restates) implements Span {}
 
+  /** A number without a unit. */
+  record Number(int start, int end, Content.Amount amount) implements Span {}
+
   /** A standard that is cited. */
   record Standard(int start, int end, Content.Standard standard) implements Span {}
 
@@ -31,8 +34,12 @@ sealed interface Span {
   /** A product: a part of the work, glass tile, or a kind of other tile. */
   record Product(int start, int end, String kind) implements Span {}
 
-  /** A value that an attribute has a word for. */
-  record Term(int start, int end, String attribute, String term) implements Span {}
+  /**
+   * A value that an attribute has words for.
+   *
+   * @param words how many
+   */
+  record Term(int start, int end, String attribute, String term, int words) implements Span {}
 
   /** A word that requires, permits, denies or excepts. */
   record Modality(int start, int end, String mode) implements Span {}
