@@ -33,11 +33,6 @@ final class SpanFinder {
           "\\b(?:shall|must|is to|are to|will|may|not|never|no|except|unless|elsewhere|other|remaining|or (?:approved )?equal)\\b",
           Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern AMENDMENT =
-      Pattern.compile(
-          "\\b(?:delete|substitute|replace|insert|add|change|changed|revise|revised|is now|in lieu of)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   /** {@code L/480}, {@code 1/500}. */
   private static final Pattern PART_OF_A_LENGTH =
       Pattern.compile("(?<![\\w/])(?:L|1|span)\\s?/\\s?(\\d{3})(?![\\w/])");
@@ -86,23 +81,12 @@ final class SpanFinder {
     }
     for (Pattern pattern : List.of(PART_OF_A_LENGTH, NUMBER))
       matches(pattern, text).filter(m -> free(out, m)).forEach(m -> out.add(number(m)));
-    Set<String> tags = LimitFinder.tags(text);
-    if (!tags.isEmpty()) out.add(new Span.TagNames(0, text.length(), tags));
-    places(text, "location.exposure", vocabulary.exposurePlaces(), out);
-    places(text, "location.surface", vocabulary.surfacePlaces(), out);
     products(text, out);
     terms(text, out);
-    for (Phrases.Hit hit : vocabulary.list("open").all(text))
-      out.add(new Span.OpenItem(hit.start(), hit.end(), text.substring(hit.start(), hit.end())));
     matches(MODALITY, text)
         .forEach(
             m ->
                 out.add(new Span.Modality(m.start(), m.end(), m.group().toLowerCase(Locale.ROOT))));
-    matches(AMENDMENT, text)
-        .forEach(
-            m ->
-                out.add(
-                    new Span.Amendment(m.start(), m.end(), m.group().toLowerCase(Locale.ROOT))));
     out.sort(Comparator.comparingInt(Span::start).thenComparingInt(Span::end));
     return out;
   }
@@ -118,15 +102,6 @@ final class SpanFinder {
 
   private static boolean free(List<Span> taken, MatchResult m) {
     return taken.stream().noneMatch(s -> s.start() < m.end() && m.start() < s.end());
-  }
-
-  private static void places(
-      String text, String attribute, Map<String, Phrases> terms, List<Span> out) {
-    terms.forEach(
-        (term, phrases) -> {
-          for (Phrases.Hit hit : phrases.all(text))
-            out.add(new Span.Place(hit.start(), hit.end(), attribute, term));
-        });
   }
 
   private void products(String text, List<Span> out) {
@@ -211,7 +186,8 @@ final class SpanFinder {
       boolean valued = (by >= HINTS || own) && states(a, spans, by) || named;
       if (valued || by >= POINTS && kin) out.all().add(a.id());
       boolean required = a.kind() == Attribute.Kind.REQUIRED && by >= REQUIRES && kin;
-      if (valued && by >= HINTS || required || named) out.likely().add(a.id());
+      boolean likely = valued && by >= HINTS || required || named;
+      if (likely && !a.words().not().in(text)) out.likely().add(a.id());
     }
     return out;
   }
