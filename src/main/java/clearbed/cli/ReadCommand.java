@@ -62,12 +62,11 @@ final class ReadCommand implements Callable<Integer> {
     out.println("Documents");
     understanding.summaries().forEach(d -> document(out, d));
     LeftOut.lines(understanding.summaries(), "see above", Terminal.width()).forEach(out::println);
-    out.println();
-    read.printNotUnderstood(out, tag);
     if (understanding.project().glass().isEmpty()) noEntry(out, understanding.project());
     for (Entry entry : understanding.project().entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
+    read.printNotUnderstood(out, tag);
     out.flush();
     return understanding.anyUnreadable() ? ExitCode.FAULT : ExitCode.CLEAN;
   }

@@ -53,6 +53,7 @@ final class WhatWasRead {
             .filter(words -> tag == null || words.reaches(tag))
             .toList();
     if (unread.isEmpty()) return;
+    out.println();
     out.println("Not understood");
     for (Account.Unread words : unread)
       out.println("  " + OneLine.of(words.origin().place()) + ": " + said(words));

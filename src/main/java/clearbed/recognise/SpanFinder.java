@@ -254,7 +254,10 @@ final class SpanFinder {
     if (span instanceof Span.Term t) return t.attribute().equals(a.id());
     if (span instanceof Span.ClassCode) return by >= HINTS && a.kind() == Attribute.Kind.TERM;
     if (span instanceof Span.Figure f) return fits(a, f.content());
-    return span instanceof Span.Number n && a.dimension() == Dimension.RATIO && fits(a, n.amount());
+    return span instanceof Span.Number n
+        && by >= HINTS
+        && a.dimension() == Dimension.RATIO
+        && fits(a, n.amount());
   }
 
   private static boolean fits(Attribute a, Content content) {
