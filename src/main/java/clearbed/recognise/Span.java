@@ -15,8 +15,12 @@ sealed interface Span {
    */
   record Figure(int start, int end, Content content, boolean restates) implements Span {}
 
-  /** A number without a unit. */
-  record Number(int start, int end, Content.Amount amount) implements Span {}
+  /**
+   * A number without a unit.
+   *
+   * @param dry true when it is of dry things alone
+   */
+  record Number(int start, int end, Content.Amount amount, boolean dry) implements Span {}
 
   /** A standard that is cited. */
   record Standard(int start, int end, Content.Standard standard) implements Span {}

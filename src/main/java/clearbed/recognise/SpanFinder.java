@@ -40,6 +40,9 @@ final class SpanFinder {
   private static final Pattern NUMBER =
       Pattern.compile("(?<![\\w.,/-])(\\d{1,3}|\\d?\\.\\d{1,3})(?![\\w/]|[.,]\\d)");
 
+  private static final Pattern DRY = Pattern.compile("\\bdry\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern WET = Pattern.compile("\\bwet\\b", Pattern.CASE_INSENSITIVE);
+
   private static final String GLASS_TILE = "glass tile";
 
   /** Words that point to an attribute with this weight do so by themselves. */
@@ -79,8 +82,9 @@ final class SpanFinder {
       boolean inside = out.stream().anyMatch(s -> s.start() < f.end() && f.start() < s.end());
       if (!inside) out.add(new Span.Figure(f.start(), f.end(), f.content(), f.restates()));
     }
+    boolean dry = DRY.matcher(text).find() && !WET.matcher(text).find();
     for (Pattern pattern : List.of(PART_OF_A_LENGTH, NUMBER))
-      matches(pattern, text).filter(m -> free(out, m)).forEach(m -> out.add(number(m)));
+      matches(pattern, text).filter(m -> free(out, m)).forEach(m -> out.add(number(m, dry)));
     products(text, out);
     terms(text, out);
     matches(MODALITY, text)
@@ -91,9 +95,9 @@ final class SpanFinder {
     return out;
   }
 
-  private static Span.Number number(MatchResult m) {
+  private static Span.Number number(MatchResult m, boolean dry) {
     Quantity number = Quantity.of(Double.parseDouble(m.group(1)), Unit.ONE);
-    return new Span.Number(m.start(), m.end(), Content.Amount.exact(number));
+    return new Span.Number(m.start(), m.end(), Content.Amount.exact(number), dry);
   }
 
   private static Stream<MatchResult> matches(Pattern pattern, String text) {
@@ -254,7 +258,9 @@ final class SpanFinder {
     if (span instanceof Span.Term t) return t.attribute().equals(a.id());
     if (span instanceof Span.ClassCode) return by >= HINTS && a.kind() == Attribute.Kind.TERM;
     if (span instanceof Span.Figure f) return fits(a, f.content());
+    // What a floor gives dry says nothing of it wet, which is all that is asked for.
     return span instanceof Span.Number n
+        && !n.dry()
         && by >= HINTS
         && a.dimension() == Dimension.RATIO
         && fits(a, n.amount());
