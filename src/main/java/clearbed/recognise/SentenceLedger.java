@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Account;
+import clearbed.model.Content;
 import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
@@ -95,9 +96,15 @@ final class SentenceLedger {
     SpanFinder.Candidates could =
         spans
             .couldState(sentence, finder.familyIn(clause.heading()))
-            .within(id -> mayState(in.section(), id));
+            .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
     if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
     return new Ending(Fate.NOT_UNDERSTOOD, "", could);
+  }
+
+  /** "Build a mock-up. The mock-up remains": what a clause requires is required once. */
+  private static boolean saidAlready(Clause clause, String attribute) {
+    return clause.statements().stream()
+        .anyMatch(s -> s.attribute().equals(attribute) && s.content() instanceof Content.Required);
   }
 
   private static List<Statement> said(Clause clause, String sentence) {

@@ -63,6 +63,19 @@ class AccountTest {
   }
 
   @Test
+  void what_a_clause_requires_is_not_asked_about_again() {
+    Account account =
+        account(
+            "SECTION 09 30 23",
+            "GLASS TILING",
+            "PART 1 - GENERAL",
+            "1.1 QUALITY",
+            "A. Build a mock-up of PT-1. The accepted mock-up remains as part of the work.");
+    assertThat(account.unread())
+        .noneSatisfy(words -> assertThat(words.likely()).contains("process.mockup"));
+  }
+
+  @Test
   void a_sentence_ends_as_read_context_set_aside_or_not_understood() {
     Account account =
         account(
