@@ -1,11 +1,13 @@
 package clearbed.check;
 
 import clearbed.base.Parallel;
+import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Verdict;
 import clearbed.recognise.Vocabulary;
@@ -52,7 +54,8 @@ public final class Checker {
     SetComputation.Scene scene =
         new SetComputation.Scene(project, documents, vocabulary, writer, new SetText(project));
     List<Rule> on = rules.rules().stream().filter(rule -> !rule.off()).toList();
-    UnreadWords words = new UnreadWords(project, vocabulary);
+    UnreadWords words = new UnreadWords(project, vocabulary, documents);
+    List<ReadingAccount.WholeSet> wholeSet = new ArrayList<>();
     UnreadFindings unanswered = new UnreadFindings(vocabulary);
     boolean few = project.glass().size() <= FEW;
     Consumer<OfRule> join =
@@ -61,16 +64,17 @@ public final class Checker {
           verdicts.addAll(one.verdicts);
           calculations.addAll(one.calculations);
           unanswered.addAll(one.unanswered);
+          wholeSet.addAll(one.wholeSet);
         };
     // Of a long schedule the verdicts of several rules would take much memory.
     if (few) Parallel.map(on, rule -> run(rule, scene, words)).forEach(join);
     else on.forEach(rule -> join.accept(run(rule, scene, words)));
-    ReadingAccount reading = new ReadingSummary(project, vocabulary, words, on).account();
+    ReadingAccount reading = new ReadingSummary(project, vocabulary, words, on, wholeSet).account();
     for (Rule rule : on) {
       if (!rule.id().equals(UNREAD)) continue;
       List<Finding> unread = unanswered.findings(rule, writer, reading);
       List<Verdict> of = new ArrayList<>();
-      setVerdicts(of, rule, project, unread);
+      setVerdicts(of, rule, project, unread, words);
       verdicts.addAll(of);
       findings.addAll(unread);
     }
@@ -96,6 +100,7 @@ public final class Checker {
     final List<Finding> findings = new ArrayList<>();
     final List<Verdict> verdicts = new ArrayList<>();
     final Calculations calculations = new Calculations();
+    final List<ReadingAccount.WholeSet> wholeSet = new ArrayList<>(1);
   }
 
   private OfRule run(Rule rule, SetComputation.Scene scene, UnreadWords unread) {
@@ -104,7 +109,9 @@ public final class Checker {
     if (rule.expectation() instanceof Expectation.Computed c
         && Computations.ofTheSet(c.name()) != null) {
       out.findings.addAll(Computations.ofTheSet(c.name()).find(rule, scene));
-      setVerdicts(out.verdicts, rule, scene.project(), out.findings);
+      setVerdicts(out.verdicts, rule, scene.project(), out.findings, unread);
+      if (rule.ofTheSet() && !scene.project().glass().isEmpty())
+        out.wholeSet.add(wholeSet(rule, out.findings.size(), unread.ofTheSet(rule).size()));
     } else {
       new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer(), unread)
           .run(out.findings, out.verdicts, out.calculations, out.unanswered);
@@ -116,22 +123,33 @@ public final class Checker {
     return new BidQuantities(entry).calculation().map(List::of).orElse(List.of());
   }
 
+  private static ReadingAccount.WholeSet wholeSet(Rule rule, int found, int unread) {
+    Verdict.Outcome outcome =
+        found > 0
+            ? Verdict.Outcome.FINDING
+            : unread > 0 ? Verdict.Outcome.UNREAD : Verdict.Outcome.SATISFIED;
+    return new ReadingAccount.WholeSet(rule.id(), outcome, found, unread);
+  }
+
   private static void setVerdicts(
-      List<Verdict> out, Rule rule, Project project, List<Finding> found) {
+      List<Verdict> out, Rule rule, Project project, List<Finding> found, UnreadWords unread) {
     Map<String, Finding> first = new HashMap<>();
     for (Finding f : found) f.tags().forEach(tag -> first.putIfAbsent(tag, f));
     for (Entry entry : project.glass()) {
       Finding finding = first.get(entry.tag());
-      Verdict.Outcome outcome =
-          finding == null ? Verdict.Outcome.SATISFIED : Verdict.Outcome.FINDING;
+      Account.Unread words = finding == null ? unread.ofTheSet(rule, entry) : null;
       out.add(
-          new Verdict(
-              rule.id(),
-              entry.tag(),
-              outcome,
-              finding == null ? "" : finding.found(),
-              finding == null ? null : finding.origin()));
+          finding != null
+              ? verdict(rule, entry, Verdict.Outcome.FINDING, finding.found(), finding.origin())
+              : words != null
+                  ? verdict(rule, entry, Verdict.Outcome.UNREAD, words.text(), words.origin())
+                  : verdict(rule, entry, Verdict.Outcome.SATISFIED, "", null));
     }
+  }
+
+  private static Verdict verdict(
+      Rule rule, Entry entry, Verdict.Outcome outcome, String found, Origin origin) {
+    return new Verdict(rule.id(), entry.tag(), outcome, found, origin);
   }
 
   /** Ids stay unique: findings that would share one are told apart by what they say. */

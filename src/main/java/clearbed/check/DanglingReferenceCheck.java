@@ -4,54 +4,20 @@ import clearbed.base.Memo;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Origin;
-import clearbed.model.Paragraph;
 import clearbed.recognise.Clause;
 import clearbed.recognise.Section;
 import clearbed.recognise.TileWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** A section or article that the words send the reader to is not in the set. */
 final class DanglingReferenceCheck implements SetComputation {
-  private static final Pattern SECTION =
-      Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
-  private static final Pattern ARTICLE =
-      Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
-
-  // "Detail 9/A-990", "3 on sheet A-402"
-  private static final Pattern DETAIL =
-      Pattern.compile(
-          "\\b[Dd](?:etail|ETAIL)s?\\s+(\\d{1,3}[A-Z]?)\\s*(?:/|on (?:sheet |drawing )?)\\s*([A-Z]{1,2}[-.]?\\d{1,4}(?:\\.\\d{1,3})?)\\b");
-
-  /**
-   * What a text refers to; most refer to nothing.
-   *
-   * @param details as written, with the sheet each stands on
-   */
-  private record References(
-      List<String> sections, Map<String, String> details, List<String> articles) {
-    static References in(String text) {
-      List<String> sections = new ArrayList<>();
-      Matcher m = SECTION.matcher(text);
-      while (m.find()) {
-        sections.add(m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3"));
-      }
-      Map<String, String> details = new LinkedHashMap<>();
-      m = DETAIL.matcher(text);
-      while (m.find()) details.put(m.group(), m.group(2).toUpperCase(Locale.ROOT));
-      List<String> articles = new ArrayList<>();
-      m = ARTICLE.matcher(text);
-      while (m.find()) articles.add(m.group(1));
-      return new References(sections, details, articles);
-    }
-  }
+  private static final int LONGEST_TITLE = 60;
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -64,7 +30,7 @@ final class DanglingReferenceCheck implements SetComputation {
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
       for (Clause clause : section.clauses()) {
-        if (!section.article() && !bears(section, clause)) continue;
+        if (!bears(section, clause)) continue;
         String text = clause.text();
         References references = known.get(text, () -> References.in(text));
         for (String number : references.sections()) {
@@ -94,8 +60,10 @@ final class DanglingReferenceCheck implements SetComputation {
   }
 
   /** Outside tile sections only what speaks of glass tile bears on it. */
-  private static boolean bears(Section section, Clause clause) {
-    return clause.limits().glass() || section.notes() && TileWords.tile(clause.text());
+  static boolean bears(Section section, Clause clause) {
+    return section.article()
+        || clause.limits().glass()
+        || section.notes() && TileWords.tile(clause.text());
   }
 
   private static Set<String> articles(Section section) {
@@ -110,17 +78,18 @@ final class DanglingReferenceCheck implements SetComputation {
         Pattern.compile(
             "(?<![A-Z0-9])" + Pattern.quote(sheet).replace("-", "\\E[-. ]?\\Q") + "(?![0-9])",
             Pattern.CASE_INSENSITIVE);
-    return scene.documents().stream()
-        .anyMatch(
-            d ->
-                named.matcher(d.path()).find()
-                    || d.blocks().stream()
-                        .anyMatch(
-                            b ->
-                                b instanceof Paragraph p
-                                    && p.text().length() < 60
-                                    && !DETAIL.matcher(p.text()).find()
-                                    && named.matcher(p.text()).find()));
+    return scene.documents().stream().anyMatch(d -> named.matcher(d.path()).find())
+        || scene.project().sections().stream()
+            .anyMatch(
+                s ->
+                    named.matcher(s.title()).find()
+                        || s.clauses().stream().anyMatch(c -> titled(named, c.text())));
+  }
+
+  private static boolean titled(Pattern named, String text) {
+    return text.length() < LONGEST_TITLE
+        && References.in(text).details().isEmpty()
+        && named.matcher(text).find();
   }
 
   /**

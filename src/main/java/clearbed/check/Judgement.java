@@ -125,7 +125,8 @@ sealed interface Judgement {
 
     @Override
     public Verdict verdict(String check, String tag) {
-      return new Verdict(check, tag, Outcome.FINDING, found, origin);
+      Outcome outcome = kind == Kind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
+      return new Verdict(check, tag, outcome, found, origin);
     }
   }
 }

@@ -2,6 +2,7 @@ package clearbed.check;
 
 import clearbed.model.Account;
 import clearbed.model.Entry;
+import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.recognise.Facts;
 import clearbed.recognise.ScheduleRow;
@@ -22,8 +23,18 @@ final class ReadingSummary {
   private final Vocabulary vocabulary;
   private final UnreadWords unread;
   private final List<Rule> rules;
+  private final List<ReadingAccount.WholeSet> wholeSet;
 
-  ReadingSummary(Project project, Vocabulary vocabulary, UnreadWords unread, List<Rule> rules) {
+  /**
+   * @param wholeSet how the checks of the whole set came out
+   */
+  ReadingSummary(
+      Project project,
+      Vocabulary vocabulary,
+      UnreadWords unread,
+      List<Rule> rules,
+      List<ReadingAccount.WholeSet> wholeSet) {
+    this.wholeSet = wholeSet;
     this.project = project;
     this.vocabulary = vocabulary;
     this.unread = unread;
@@ -49,8 +60,37 @@ final class ReadingSummary {
               w, unread.couldAnswer(w, rules), List.copyOf(unread.tags(w))));
     }
     List<ReadingAccount.Undecided> undecided = undecided();
+    words.addAll(ofTheSet());
     words.addAll(perhapsGlass(undecided));
-    return new ReadingAccount(sentences, cells, tables, words, setAside, undecided);
+    return new ReadingAccount(
+        sentences, cells, tables, words, setAside, undecided, List.copyOf(wholeSet));
+  }
+
+  /** References and designations that a check of the whole set could make nothing of. */
+  private List<ReadingAccount.NotUnderstood> ofTheSet() {
+    Map<Account.Unread, List<String>> checks = new LinkedHashMap<>();
+    for (Rule rule : rules) {
+      for (Account.Unread w : unread.ofTheSet(rule)) {
+        if (!told(w, rule))
+          checks.computeIfAbsent(w, any -> new ArrayList<>()).add(rule.reportedAs());
+      }
+    }
+    List<ReadingAccount.NotUnderstood> out = new ArrayList<>();
+    checks.forEach(
+        (w, ids) -> out.add(new ReadingAccount.NotUnderstood(w, ids, List.copyOf(unread.tags(w)))));
+    return out;
+  }
+
+  /** True when the sentence that they stand in is in the account, and names the check. */
+  private boolean told(Account.Unread words, Rule rule) {
+    return unread.all().stream()
+        .filter(u -> u.equals(words) || samePlace(u.origin(), words.origin()))
+        .filter(u -> u.text().contains(words.text()))
+        .anyMatch(u -> u.equals(words) || unread.couldAnswer(u, rules).contains(rule.reportedAs()));
+  }
+
+  private static boolean samePlace(Origin a, Origin b) {
+    return a.place().equals(b.place());
   }
 
   /** Tags of schedules of which no document says what they are. */

@@ -14,6 +14,7 @@ import java.util.Map;
  * @param instead attributes that satisfy the check by being stated
  * @param level of what is inadequate
  * @param missingLevel of what is missing
+ * @param emptyCellLevel of what is missing where its column is there and its cell is empty
  * @param everywhere true when whatever is said of the entry counts, not only what governs
  * @param emptyCellIsMissing true when an empty cell under its header is a gap, whatever sections
  *     list
@@ -34,6 +35,7 @@ public record Rule(
     Mistaken mistaken,
     Level level,
     Level missingLevel,
+    Level emptyCellLevel,
     Kind kind,
     boolean bySection,
     boolean silentWhenMissing,

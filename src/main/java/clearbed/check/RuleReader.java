@@ -38,6 +38,7 @@ final class RuleReader {
     Attribute attribute = n.has("attribute") ? vocabulary.attribute(n.get("attribute")) : null;
     for (ConfigNode instead : n.get("instead").items()) vocabulary.attribute(instead);
     Level level = n.get("level").oneOf(Level.values());
+    Level missing = n.has("missingLevel") ? n.get("missingLevel").oneOf(Level.values()) : level;
     String family = attribute == null ? "" : attribute.family();
     return new Rule(
         id,
@@ -51,7 +52,8 @@ final class RuleReader {
         n.get("instead").texts(),
         n.has("mistaken") && n.get("mistaken").has("message") ? mistaken(n.get("mistaken")) : null,
         level,
-        n.has("missingLevel") ? n.get("missingLevel").oneOf(Level.values()) : level,
+        missing,
+        n.has("emptyCellLevel") ? n.get("emptyCellLevel").oneOf(Level.values()) : missing,
         n.has("kind") ? n.get("kind").oneOf(Kind.values()) : Kind.INADEQUATE,
         n.has("statedIn")
             ? n.text("statedIn").equals("section")

@@ -4,6 +4,7 @@ import clearbed.base.Parallel;
 import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
+import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
@@ -113,10 +114,20 @@ final class RuleRun {
   /** "Not stated" is said only where nothing that was not understood could state it. */
   private Judgement judgement(Entry entry) {
     Judgement judgement = ofWhatWasRead(entry);
-    if (!(judgement instanceof Judgement.Missing)) return judgement;
+    if (!(judgement instanceof Judgement.Missing) && !statedInWordsAlone(judgement, entry))
+      return judgement;
     if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
     List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
     return words.isEmpty() ? judgement : new Judgement.Unread(words);
+  }
+
+  /** Satisfied by a cell whose words mean nothing that is known: they were kept, not read. */
+  private boolean statedInWordsAlone(Judgement judgement, Entry entry) {
+    if (!(judgement instanceof Judgement.Satisfied) || rule.attribute().isEmpty()) return false;
+    Attribute attribute = vocabulary.attribute(rule.attribute()).orElse(null);
+    if (attribute == null || attribute.kind() == Attribute.Kind.WORDS) return false;
+    List<Value> values = entry.governing(rule.attribute());
+    return !values.isEmpty() && values.stream().allMatch(v -> v.content() instanceof Content.Words);
   }
 
   private Judgement ofWhatWasRead(Entry entry) {
@@ -176,34 +187,26 @@ final class RuleRun {
     boolean together = rule.bySection() && !perRow;
     if (!together) {
       for (Entry entry : entries) {
-        Origin place = entry.blanks().getOrDefault(rule.attribute(), entry.origin());
-        findings.add(missing(List.of(entry), subjects.of(entry), place));
+        Origin blank = entry.blanks().get(rule.attribute());
+        Origin place = blank == null ? entry.origin() : blank;
+        Level level = blank == null ? rule.missingLevel() : rule.emptyCellLevel();
+        findings.add(missing(List.of(entry), subjects.of(entry), place, level));
       }
       return;
     }
     Section section = project.tileSection();
     String subject = subjects.ofTileWork();
     Origin origin = section == null ? entries.get(0).origin() : placeIn(section);
-    findings.add(missing(entries, subject, origin));
+    findings.add(missing(entries, subject, origin, rule.missingLevel()));
   }
 
-  private Finding missing(List<Entry> entries, String subject, Origin origin) {
+  private Finding missing(List<Entry> entries, String subject, Origin origin, Level level) {
     String message =
         rule.wording().missing().isEmpty()
             ? vocabulary.label(rule.attribute()) + " is not stated for {tag}."
             : rule.wording().missing();
     return write(
-        entries,
-        subject,
-        Kind.MISSING,
-        rule.missingLevel(),
-        origin,
-        List.of(),
-        message,
-        "",
-        "",
-        List.of(),
-        "");
+        entries, subject, Kind.MISSING, level, origin, List.of(), message, "", "", List.of(), "");
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {

@@ -1,6 +1,7 @@
 package clearbed.check;
 
 import clearbed.model.Account;
+import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.recognise.Attribute;
 import clearbed.recognise.Citations;
@@ -25,7 +26,9 @@ final class UnreadWords {
   private final List<Account.Unread> all = new ArrayList<>();
   private final Map<String, List<Account.Unread>> byAttribute = new HashMap<>();
 
-  UnreadWords(Project project, Vocabulary vocabulary) {
+  private final Map<String, List<Account.Unread>> ofTheSet = new LinkedHashMap<>();
+
+  UnreadWords(Project project, Vocabulary vocabulary, List<Document> documents) {
     this.vocabulary = vocabulary;
     project.glass().forEach(e -> glass.put(Tags.key(e.tag()), e.tag()));
     for (Facts facts : project.facts()) {
@@ -36,6 +39,30 @@ final class UnreadWords {
           byAttribute.computeIfAbsent(attribute, a -> new ArrayList<>()).add(words);
       }
     }
+    List<Account.Unread> standards = UnknownStandards.in(project, vocabulary);
+    ofTheSet.put("dangling-reference", OpenReferences.in(project, documents));
+    ofTheSet.put("withdrawn-standard", standards);
+    ofTheSet.put("unlisted-standard", standards);
+    ofTheSet.put("conflict", all.stream().filter(this::mayContradict).toList());
+  }
+
+  /** One of two values that differ may be in it. */
+  private boolean mayContradict(Account.Unread words) {
+    return words.likely().stream()
+        .anyMatch(id -> vocabulary.attribute(id).map(Attribute::single).orElse(false));
+  }
+
+  /** What a check of the whole set may look for without knowing it when it sees it. */
+  List<Account.Unread> ofTheSet(Rule rule) {
+    return ofTheSet.getOrDefault(rule.id(), List.of());
+  }
+
+  /** The first of them that may concern an entry, or null. */
+  Account.Unread ofTheSet(Rule rule, Entry entry) {
+    for (Account.Unread words : ofTheSet(rule)) {
+      if (words.tags().isEmpty() || tags(words).contains(entry.tag())) return words;
+    }
+    return null;
   }
 
   List<Account.Unread> all() {

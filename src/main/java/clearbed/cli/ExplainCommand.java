@@ -79,6 +79,9 @@ final class ExplainCommand implements Callable<Integer> {
             + (r.missingLevel() == r.level()
                 ? ""
                 : ", " + r.missingLevel().word() + " when missing")
+            + (r.emptyCellLevel() == r.missingLevel()
+                ? ""
+                : ", " + r.emptyCellLevel().word() + " for an empty cell")
             + (r.off() ? " (switched off)" : ""));
     if (!r.attribute().isEmpty())
       line(out, "looks at", vocabulary.label(r.attribute()) + " (" + r.attribute() + ")");

@@ -56,6 +56,9 @@ final class ReadCommand implements Callable<Integer> {
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
+    WhatWasRead read = new WhatWasRead(project, documents);
+    read.printCounts(out);
+    out.println();
     out.println("Documents");
     documents.forEach(d -> document(out, d));
     LeftOut.lines(documents, "see above", Terminal.width()).forEach(out::println);
@@ -63,6 +66,7 @@ final class ReadCommand implements Callable<Integer> {
     for (Entry entry : project.entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
+    read.printNotUnderstood(out, tag);
     out.flush();
     boolean unreadable = documents.stream().anyMatch(d -> d.status() == Document.Status.UNREADABLE);
     return unreadable ? ExitCode.FAULT : ExitCode.CLEAN;

@@ -6,6 +6,7 @@ import java.util.List;
  * What came of the words of all documents, beside the findings.
  *
  * @param undecided tags of which nothing says whether they are glass tile
+ * @param wholeSet how each check of the whole set came out
  */
 public record ReadingAccount(
     Account.Tally sentences,
@@ -13,16 +14,24 @@ public record ReadingAccount(
     List<Account.TableAccount> tables,
     List<NotUnderstood> notUnderstood,
     List<Account.SetAside> setAside,
-    List<Undecided> undecided) {
+    List<Undecided> undecided,
+    List<WholeSet> wholeSet) {
   public static final ReadingAccount NOTHING =
       new ReadingAccount(
-          Account.Tally.NONE, Account.Tally.NONE, List.of(), List.of(), List.of(), List.of());
+          Account.Tally.NONE,
+          Account.Tally.NONE,
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of());
 
   public ReadingAccount {
     tables = List.copyOf(tables);
     notUnderstood = List.copyOf(notUnderstood);
     setAside = List.copyOf(setAside);
     undecided = List.copyOf(undecided);
+    wholeSet = List.copyOf(wholeSet);
   }
 
   /**
@@ -42,6 +51,54 @@ public record ReadingAccount(
    */
   public record Undecided(
       String tag, Origin origin, List<String> speaksFor, List<String> speaksAgainst) {}
+
+  /**
+   * @param outcome satisfied when nothing was found, unread when words that were not understood
+   *     might be what it looks for
+   * @param found number of findings
+   * @param unread words that it is unread for
+   */
+  public record WholeSet(String check, Verdict.Outcome outcome, int found, int unread) {}
+
+  /**
+   * In how much of the text a check of the whole set looked, in words: what was set aside is about
+   * something else, what was not understood could not be looked into.
+   */
+  public String lookedIn() {
+    int missed = sentences.notUnderstood() + cells.notUnderstood();
+    String aside =
+        sentences.setAside() + cells.setAside() == 0
+            ? ""
+            : "; set aside: " + counts(sentences.setAside(), cells.setAside());
+    return "looked in "
+        + of(sentences, "sentence")
+        + " and "
+        + of(cells, "cell")
+        + (missed == 0
+            ? ""
+            : "; not understood: " + counts(sentences.notUnderstood(), cells.notUnderstood()))
+        + aside;
+  }
+
+  private static String of(Account.Tally tally, String what) {
+    int all = looked(tally) + tally.notUnderstood();
+    return looked(tally) + " of " + count(all, what);
+  }
+
+  /** How many of them a check of the whole set could look into. */
+  public static int looked(Account.Tally tally) {
+    return tally.read() + tally.context();
+  }
+
+  private static String counts(int sentences, int cells) {
+    if (cells == 0) return count(sentences, "sentence");
+    if (sentences == 0) return count(cells, "cell");
+    return count(sentences, "sentence") + " and " + count(cells, "cell");
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
 
   public int columnsNotUnderstood() {
     return (int) notUnderstood.stream().filter(n -> !n.words().samples().isEmpty()).count();

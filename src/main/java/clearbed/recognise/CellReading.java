@@ -242,8 +242,8 @@ record CellReading(
       }
       if (span instanceof Span.ClassCode c) stated.addAll(classed(c.code()));
       product |= span instanceof Span.Product p && isTile(p.kind(), vocabulary);
-      place |= span instanceof Span.Place p && p.attribute().equals("location.exposure");
     }
+    place |= vocabulary.exposurePlaces().values().stream().anyMatch(words -> words.in(text));
     product |= vocabulary.list("glassTileAbroad").in(text);
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     return new CellReading(

@@ -38,7 +38,16 @@ final class FigureGaps {
   }
 
   private static String kind(Attribute attribute) {
-    if (attribute.kind() == Attribute.Kind.SIZE) return "a size";
+    switch (attribute.kind()) {
+      case SIZE:
+        return "a size";
+      case STANDARD:
+        return "a standard";
+      case TERM, REQUIRED:
+        return "words";
+      default:
+        break;
+    }
     if (attribute.dimension() == null) return "a figure";
     return switch (attribute.dimension()) {
       case AREA -> "an area";

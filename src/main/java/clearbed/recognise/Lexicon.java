@@ -97,6 +97,14 @@ final class Lexicon {
           "surface",
           "area");
 
+  /** Words whose letters make them look like short forms of others. */
+  private static final Set<String> NOT_SHORT =
+      Set.of(
+          "as", "is", "it", "its", "if", "in", "on", "of", "or", "at", "an", "am", "us", "up", "ex",
+          "off", "ask", "act", "add", "end", "well", "when", "such", "much", "both", "this", "that",
+          "then", "than", "them", "with", "which", "most", "must", "last", "first", "next", "not",
+          "but", "can", "has", "had", "was", "get", "got", "let", "set", "sit", "six", "ten");
+
   /** Stems that together point to an attribute, and how much each of them does. */
   private record Cue(String attribute, List<Set<String>> groups, double strength) {}
 
@@ -132,7 +140,11 @@ final class Lexicon {
     List<Set<String>> groups = new ArrayList<>();
     for (Phrases group : set.groups()) {
       Set<String> stems = new HashSet<>();
-      group.words().forEach(w -> split(w).forEach(word -> stems.add(Stems.stem(stemmer, word))));
+      for (String words : group.words().toList()) {
+        List<String> each = split(words);
+        // Of "trowel line" neither word means by itself what both do; the last is nearer.
+        if (!each.isEmpty()) stems.add(Stems.stem(stemmer, each.get(each.size() - 1)));
+      }
       if (!stems.isEmpty()) groups.add(stems);
     }
     if (groups.size() >= 2) cue(new Cue(attribute, groups, 1));
@@ -206,7 +218,9 @@ final class Lexicon {
   }
 
   private static boolean mayBeShort(String word) {
-    return word.length() <= LONGEST_SHORT_FORM && SHORT.matcher(word).matches();
+    return word.length() <= LONGEST_SHORT_FORM
+        && SHORT.matcher(word).matches()
+        && !NOT_SHORT.contains(word.toLowerCase(Locale.ROOT));
   }
 
   private Set<String> longForms(String word) {

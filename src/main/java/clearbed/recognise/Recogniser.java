@@ -29,10 +29,18 @@ public final class Recogniser {
   private final Memo<String, List<Citations.Found>> cited = Memo.ofTexts();
 
   public Recogniser(Vocabulary vocabulary) {
+    this(vocabulary, new StatementFinder(vocabulary), new SpanFinder(vocabulary));
+  }
+
+  /**
+   * @param finder what is understood
+   * @param spans what may mean something, understood or not
+   */
+  Recogniser(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
     this.vocabulary = vocabulary;
-    this.finder = new StatementFinder(vocabulary);
+    this.finder = finder;
     this.mentions = new GlassMentions(vocabulary);
-    this.spans = new SpanFinder(vocabulary);
+    this.spans = spans;
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);

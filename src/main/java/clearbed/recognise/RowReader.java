@@ -32,6 +32,7 @@ final class RowReader {
   private final StatementFinder finder;
   private final CellFigures figures;
   private final ShortTerms shorts;
+  private final CellValues values;
 
   RowReader(Vocabulary vocabulary, StatementFinder finder) {
     this(vocabulary, finder, new ShortTerms(vocabulary));
@@ -41,6 +42,7 @@ final class RowReader {
     this.vocabulary = vocabulary;
     this.shorts = shorts;
     this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
+    this.values = new CellValues(vocabulary);
     this.finder = finder;
   }
 
@@ -152,7 +154,8 @@ final class RowReader {
   }
 
   private Fate fate(Header.Column column, Table.Cell cell, List<Statement> found) {
-    if (found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
+    boolean doubtful = found.stream().anyMatch(s -> s.content() instanceof Content.NotUnderstood);
+    if (!doubtful && found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
     boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
     boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
     if (!says || elsewhere || column.describes()) return Fate.CONTEXT;
@@ -354,7 +357,9 @@ final class RowReader {
       return found;
     }
     // A figure that the attribute cannot have is best called by its words, if it is but one.
-    boolean other = isMeasured(attribute) && CellFigures.mayBeTwo(text);
+    boolean other =
+        isMeasured(attribute) && CellFigures.mayBeTwo(text)
+            || values.unread(attribute, read, found);
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;

@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.Account;
+import clearbed.model.Content;
 import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
@@ -14,6 +15,9 @@ import java.util.TreeSet;
 /** Says of each sentence of running text what came of it. */
 final class SentenceLedger {
   private static final int LONGEST_LEAD = 60;
+
+  /** More words are a line of running text, whatever it ends with. */
+  private static final int MOST_WORDS = 7;
 
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
@@ -81,7 +85,9 @@ final class SentenceLedger {
       return Ending.aside("page header or footer");
     if (in == null) return Ending.of(Fate.CONTEXT);
     Clause clause = in.clause();
-    if (read(clause, sentence) || clause.amendment().changes()) return Ending.of(Fate.READ);
+    if (clause.amendment().changes()) return Ending.of(Fate.READ);
+    List<Statement> said = said(clause, sentence);
+    if (!said.isEmpty()) return readButFor(in, sentence, said);
     Outline.Label label = Outline.label(p, paragraph.trim());
     if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
     if (clause.listsReferences()) return Ending.aside("list of references or related work");
@@ -91,15 +97,32 @@ final class SentenceLedger {
     SpanFinder.Candidates could =
         spans
             .couldState(sentence, finder.familyIn(clause.heading()))
-            .within(id -> mayState(in.section(), id));
+            .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
     if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
     return new Ending(Fate.NOT_UNDERSTOOD, "", could);
   }
 
-  private static boolean read(Clause clause, String sentence) {
+  /** "Build a mock-up. The mock-up remains": what a clause requires is required once. */
+  private static boolean saidAlready(Clause clause, String attribute) {
     return clause.statements().stream()
-        .map(Statement::asWritten)
-        .anyMatch(written -> sentence.contains(written) || written.contains(sentence));
+        .anyMatch(s -> s.attribute().equals(attribute) && s.content() instanceof Content.Required);
+  }
+
+  private static List<Statement> said(Clause clause, String sentence) {
+    return clause.statements().stream()
+        .filter(s -> sentence.contains(s.asWritten()) || s.asWritten().contains(sentence))
+        .toList();
+  }
+
+  /** A sentence with a figure or a standard that nothing took is not understood as a whole. */
+  private Ending readButFor(InSection in, String sentence, List<Statement> said) {
+    SpanFinder.Candidates left =
+        spans
+            .leftIn(sentence, finder.familyIn(in.clause().heading()), said)
+            .within(id -> mayState(in.section(), id));
+    return left.likely().isEmpty()
+        ? Ending.of(Fate.READ)
+        : new Ending(Fate.NOT_UNDERSTOOD, "", left);
   }
 
   private boolean mayState(Section section, String attribute) {
@@ -115,6 +138,7 @@ final class SentenceLedger {
     if (sentence.endsWith(":")) return true;
     boolean open = sentence.endsWith(".") || sentence.contains(": ");
     return sentence.length() < LONGEST_LEAD
+        && sentence.split("\\s+").length <= MOST_WORDS
         && !open
         && spans.in(sentence).stream()
             .noneMatch(

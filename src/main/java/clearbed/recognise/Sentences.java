@@ -27,6 +27,9 @@ final class Sentences {
   /** A line that long was broken by the page rather than by its writer, in characters. */
   private static final int FULL_LINE = 36;
 
+  /** Stops so near to an end may be seen otherwise with what follows, in characters. */
+  private static final int NEAR_AN_END = 40;
+
   private Sentences() {}
 
   /**
@@ -86,11 +89,16 @@ final class Sentences {
     BreakIterator ends = BreakIterator.getSentenceInstance(Locale.ENGLISH);
     ends.setText(line);
     int start = 0;
+    int looked = 0;
     for (int end = ends.next(); end != BreakIterator.DONE; end = ends.next()) {
-      for (int within = stop(line, start, end); within > 0; within = stop(line, start, end)) {
+      // Of a sentence that goes on behind a stop only the rest is looked at.
+      for (int within = stop(line, start, looked, end);
+          within > 0;
+          within = stop(line, start, start, end)) {
         add(line, start, within, offset, out);
         start = within;
       }
+      looked = Math.max(start, end - NEAR_AN_END);
       if (end < line.length() && goesOn(line, start, end)) continue;
       add(line, start, end, offset, out);
       start = end;
@@ -101,8 +109,8 @@ final class Sentences {
   /**
    * "SET IN WHITE MORTAR, ANSI A118.15. 95 PERCENT ...": a stop before a figure that is no decimal.
    */
-  private static int stop(String line, int from, int to) {
-    for (int at = line.indexOf(". ", from);
+  private static int stop(String line, int from, int looked, int to) {
+    for (int at = line.indexOf(". ", Math.max(from, looked));
         at >= 0 && at + 2 < to;
         at = line.indexOf(". ", at + 1)) {
       int next = at + 1;

@@ -1,7 +1,6 @@
 package clearbed.recognise;
 
 import clearbed.model.Content;
-import java.util.Set;
 
 /** A stretch of a sentence, heading or cell that means something by itself; offsets are of it. */
 sealed interface Span {
@@ -16,30 +15,29 @@ sealed interface Span {
    */
   record Figure(int start, int end, Content content, boolean restates) implements Span {}
 
+  /**
+   * A number without a unit.
+   *
+   * @param dry true when it is of dry things alone
+   */
+  record Number(int start, int end, Content.Amount amount, boolean dry) implements Span {}
+
   /** A standard that is cited. */
   record Standard(int start, int end, Content.Standard standard) implements Span {}
 
   /** A class of a standard: {@code C2TES1}, {@code F-25LM}, {@code Class 25}, {@code R11}. */
   record ClassCode(int start, int end, String code) implements Span {}
 
-  /** One tag, or a range of tags spelt out. */
-  record TagNames(int start, int end, Set<String> tags) implements Span {}
-
-  /** A place: a term of {@code location.exposure} or {@code location.surface}. */
-  record Place(int start, int end, String attribute, String term) implements Span {}
-
   /** A product: a part of the work, glass tile, or a kind of other tile. */
   record Product(int start, int end, String kind) implements Span {}
 
-  /** A value that an attribute has a word for. */
-  record Term(int start, int end, String attribute, String term) implements Span {}
+  /**
+   * A value that an attribute has words for.
+   *
+   * @param words how many
+   */
+  record Term(int start, int end, String attribute, String term, int words) implements Span {}
 
   /** A word that requires, permits, denies or excepts. */
   record Modality(int start, int end, String mode) implements Span {}
-
-  /** A word that changes what was said before. */
-  record Amendment(int start, int end, String words) implements Span {}
-
-  /** A place that is left open. */
-  record OpenItem(int start, int end, String words) implements Span {}
 }

@@ -2,6 +2,9 @@ package clearbed.recognise;
 
 import clearbed.base.Memo;
 import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -30,15 +33,23 @@ final class SpanFinder {
           "\\b(?:shall|must|is to|are to|will|may|not|never|no|except|unless|elsewhere|other|remaining|or (?:approved )?equal)\\b",
           Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern AMENDMENT =
-      Pattern.compile(
-          "\\b(?:delete|substitute|replace|insert|add|change|changed|revise|revised|is now|in lieu of)\\b",
-          Pattern.CASE_INSENSITIVE);
+  /** {@code L/480}, {@code 1/500}. */
+  private static final Pattern PART_OF_A_LENGTH =
+      Pattern.compile("(?<![\\w/])(?:L|1|span)\\s?/\\s?(\\d{3})(?![\\w/])");
+
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<![\\w.,/-])(\\d{1,3}|\\d?\\.\\d{1,3})(?![\\w/]|[.,]\\d)");
+
+  private static final Pattern DRY = Pattern.compile("\\bdry\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern WET = Pattern.compile("\\bwet\\b", Pattern.CASE_INSENSITIVE);
 
   private static final String GLASS_TILE = "glass tile";
 
   /** Words that point to an attribute with this weight do so by themselves. */
   private static final double POINTS = 0.5;
+
+  /** What is required by its words alone is likely stated where all of them are. */
+  private static final double REQUIRES = 0.95;
 
   /** With this weight a figure, standard or term that fits is needed as well. */
   private static final double HINTS = 0.3;
@@ -71,25 +82,22 @@ final class SpanFinder {
       boolean inside = out.stream().anyMatch(s -> s.start() < f.end() && f.start() < s.end());
       if (!inside) out.add(new Span.Figure(f.start(), f.end(), f.content(), f.restates()));
     }
-    Set<String> tags = LimitFinder.tags(text);
-    if (!tags.isEmpty()) out.add(new Span.TagNames(0, text.length(), tags));
-    places(text, "location.exposure", vocabulary.exposurePlaces(), out);
-    places(text, "location.surface", vocabulary.surfacePlaces(), out);
+    boolean dry = DRY.matcher(text).find() && !WET.matcher(text).find();
+    for (Pattern pattern : List.of(PART_OF_A_LENGTH, NUMBER))
+      matches(pattern, text).filter(m -> free(out, m)).forEach(m -> out.add(number(m, dry)));
     products(text, out);
     terms(text, out);
-    for (Phrases.Hit hit : vocabulary.list("open").all(text))
-      out.add(new Span.OpenItem(hit.start(), hit.end(), text.substring(hit.start(), hit.end())));
     matches(MODALITY, text)
         .forEach(
             m ->
                 out.add(new Span.Modality(m.start(), m.end(), m.group().toLowerCase(Locale.ROOT))));
-    matches(AMENDMENT, text)
-        .forEach(
-            m ->
-                out.add(
-                    new Span.Amendment(m.start(), m.end(), m.group().toLowerCase(Locale.ROOT))));
     out.sort(Comparator.comparingInt(Span::start).thenComparingInt(Span::end));
     return out;
+  }
+
+  private static Span.Number number(MatchResult m, boolean dry) {
+    Quantity number = Quantity.of(Double.parseDouble(m.group(1)), Unit.ONE);
+    return new Span.Number(m.start(), m.end(), Content.Amount.exact(number), dry);
   }
 
   private static Stream<MatchResult> matches(Pattern pattern, String text) {
@@ -98,15 +106,6 @@ final class SpanFinder {
 
   private static boolean free(List<Span> taken, MatchResult m) {
     return taken.stream().noneMatch(s -> s.start() < m.end() && m.start() < s.end());
-  }
-
-  private static void places(
-      String text, String attribute, Map<String, Phrases> terms, List<Span> out) {
-    terms.forEach(
-        (term, phrases) -> {
-          for (Phrases.Hit hit : phrases.all(text))
-            out.add(new Span.Place(hit.start(), hit.end(), attribute, term));
-        });
   }
 
   private void products(String text, List<Span> out) {
@@ -137,9 +136,13 @@ final class SpanFinder {
           .forEach(
               (term, phrases) -> {
                 for (Phrases.Hit hit : phrases.all(text))
-                  out.add(new Span.Term(hit.start(), hit.end(), a.id(), term));
+                  out.add(new Span.Term(hit.start(), hit.end(), a.id(), term, words(text, hit)));
               });
     }
+  }
+
+  private static int words(String text, Phrases.Hit hit) {
+    return text.substring(hit.start(), hit.end()).split("[\\s-]+").length;
   }
 
   /**
@@ -183,11 +186,62 @@ final class SpanFinder {
       double by = pointed.getOrDefault(a.id(), 0.0);
       boolean own = families.contains(a.family());
       boolean kin = own || families.isEmpty() || OF_ANY_PART.contains(a.family());
-      boolean valued = (by >= HINTS || own) && states(a, spans, by);
+      boolean named = kin && spans.stream().anyMatch(span -> saysIts(a, span));
+      boolean valued = (by >= HINTS || own) && states(a, spans, by) || named;
       if (valued || by >= POINTS && kin) out.all().add(a.id());
-      if (valued && by >= HINTS) out.likely().add(a.id());
+      boolean required = a.kind() == Attribute.Kind.REQUIRED && by >= REQUIRES && kin;
+      boolean likely = valued && by >= HINTS || required || named;
+      if (likely && !a.words().not().in(text)) out.likely().add(a.id());
     }
     return out;
+  }
+
+  /**
+   * A term of several words ("changes of backing") is of its attribute whatever stands beside it.
+   */
+  private static boolean saysIts(Attribute a, Span span) {
+    return span instanceof Span.Term t && t.attribute().equals(a.id()) && t.words() > 1;
+  }
+
+  /**
+   * What a sentence likely states besides what was read of it: it has a standard or a figure that
+   * no statement took.
+   *
+   * @param said what was read of it
+   */
+  Candidates leftIn(String sentence, String family, List<Statement> said) {
+    List<Span> left = in(sentence).stream().filter(span -> isLeft(span, said)).toList();
+    if (left.isEmpty()) return new Candidates();
+    Set<String> stated = new LinkedHashSet<>();
+    for (Statement s : said) stated.add(s.attribute());
+    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(PlainText.of(sentence)));
+    return couldState(sentence, family)
+        .within(
+            id ->
+                !stated.contains(id)
+                    && vocabulary
+                        .attribute(id)
+                        .filter(a -> states(a, left, pointed.getOrDefault(id, 0.0)))
+                        .isPresent());
+  }
+
+  private static boolean isLeft(Span span, List<Statement> said) {
+    if (span instanceof Span.Standard s)
+      return said.stream().noneMatch(x -> x.content().equals(s.standard()));
+    if (span instanceof Span.Figure f)
+      return !f.restates() && said.stream().noneMatch(x -> shares(x.content(), f.content()));
+    return false;
+  }
+
+  /** Both have the same figure, or one has several of which it may be part. */
+  private static boolean shares(Content said, Content figure) {
+    if (said instanceof Content.Amount a && figure instanceof Content.Amount b)
+      return a.low().number() == b.low().number() || a.high().number() == b.high().number();
+    return said instanceof Content.Size
+        || said instanceof Content.Flatness
+        || said instanceof Content.Open
+        || said instanceof Content.NotUnderstood
+        || said instanceof Content.Required;
   }
 
   private boolean states(Attribute a, List<Span> spans, double by) {
@@ -204,11 +258,19 @@ final class SpanFinder {
     if (span instanceof Span.Term t) return t.attribute().equals(a.id());
     if (span instanceof Span.ClassCode) return by >= HINTS && a.kind() == Attribute.Kind.TERM;
     if (span instanceof Span.Figure f) return fits(a, f.content());
-    return false;
+    // What a floor gives dry says nothing of it wet, which is all that is asked for.
+    return span instanceof Span.Number n
+        && !n.dry()
+        && by >= HINTS
+        && a.dimension() == Dimension.RATIO
+        && fits(a, n.amount());
   }
 
   private static boolean fits(Attribute a, Content content) {
     if (content instanceof Content.Size) return a.kind() == Attribute.Kind.SIZE;
+    if (a.kind() == Attribute.Kind.FLATNESS)
+      return content instanceof Content.Amount deviation
+          && deviation.low().unit().dimension() == Dimension.LENGTH;
     return a.kind() == Attribute.Kind.AMOUNT
         && content instanceof Content.Amount amount
         && Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /** Finds what a text says of the attributes of the vocabulary. */
@@ -27,25 +28,57 @@ final class StatementFinder {
   private final LimitFinder limitFinder;
   private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
   private final OpenItems openItems;
-  private final OpenStatements open;
-  private final StandardStatements standards;
-  private final FlatnessStatements flatness;
-  private final AmountStatements amounts;
-  private final TermStatements terms;
-  private final Requirements requirements;
+  private final List<Way> ways;
   private final FigurePlaces figurePlaces;
 
+  /**
+   * One way in which words state something.
+   *
+   * @param name what it finds
+   */
+  record Way(String name, Finds finds) {
+
+    /** Adds what it finds in a part of a text. */
+    interface Finds {
+      /**
+       * @param taken stretches whose figures an earlier way has read; it adds its own
+       */
+      void addTo(List<Statement> out, Passage passage, List<int[]> taken);
+    }
+  }
+
   StatementFinder(Vocabulary vocabulary) {
+    this(vocabulary, UnaryOperator.identity());
+  }
+
+  /**
+   * @param chosen gives those of all ways that are gone, in their order
+   */
+  StatementFinder(Vocabulary vocabulary, UnaryOperator<List<Way>> chosen) {
     this.vocabulary = vocabulary;
     this.limitFinder = new LimitFinder(vocabulary);
     this.openItems = new OpenItems(vocabulary);
-    this.open = new OpenStatements(vocabulary, openItems, this);
-    this.standards = new StandardStatements(vocabulary);
-    this.flatness = new FlatnessStatements(vocabulary);
-    this.amounts = new AmountStatements(vocabulary);
-    this.terms = new TermStatements(vocabulary);
-    this.requirements = new Requirements(vocabulary);
     this.figurePlaces = new FigurePlaces(limitFinder);
+    this.ways = List.copyOf(chosen.apply(ways()));
+  }
+
+  /** All ways, in the order that they depend on. */
+  private List<Way> ways() {
+    OpenStatements open = new OpenStatements(vocabulary, openItems, this);
+    StandardStatements standards = new StandardStatements(vocabulary);
+    FlatnessStatements flatness = new FlatnessStatements(vocabulary);
+    AmountStatements amounts = new AmountStatements(vocabulary);
+    TermStatements terms = new TermStatements(vocabulary);
+    Requirements requirements = new Requirements(vocabulary);
+    return List.of(
+        new Way("open items", (out, p, taken) -> open.addTo(out, p)),
+        new Way("standards", (out, p, taken) -> standards.addTo(out, p)),
+        new Way("flatness", (out, p, taken) -> taken.addAll(flatness.addTo(out, p))),
+        new Way("deflection", (out, p, taken) -> flatness.addDeflection(out, p)),
+        new Way("amounts", amounts::addTo),
+        new Way("sizes", amounts::addSize),
+        new Way("terms", (out, p, taken) -> terms.addTo(out, p)),
+        new Way("requirements", (out, p, taken) -> requirements.addTo(out, p)));
   }
 
   /** All statements of a text; each carries the limits of its own part. */
@@ -104,14 +137,8 @@ final class StatementFinder {
 
   private void read(List<Statement> out, Passage passage) {
     int before = out.size();
-    open.addTo(out, passage);
-    standards.addTo(out, passage);
-    List<int[]> taken = flatness.addTo(out, passage);
-    flatness.addDeflection(out, passage);
-    amounts.addTo(out, passage, taken);
-    amounts.addSize(out, passage, taken);
-    terms.addTo(out, passage);
-    requirements.addTo(out, passage);
+    List<int[]> taken = new ArrayList<>();
+    for (Way way : ways) way.finds().addTo(out, passage, taken);
     figurePlaces.spread(out, before, passage);
   }
 

@@ -36,6 +36,11 @@ public final class Vocabulary {
   /** Parts of the work that no word shows. */
   private static final Set<String> WORDLESS = Set.of("process", "location");
 
+  /** Gives the files by their paths under {@code rulesets/}. */
+  interface Files {
+    StandardFiles.Source open(String path) throws IOException;
+  }
+
   private final WordsHeld wordsHeld = new WordsHeld();
   private final List<Attribute> attributes;
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
@@ -54,13 +59,13 @@ public final class Vocabulary {
   private final String placeLead;
   private final List<Pattern> amendments = new ArrayList<>();
 
-  private Vocabulary() throws IOException {
-    ConfigNode words = file("language");
-    ConfigNode schedules = file("schedules");
-    ConfigNode materials = file("materials");
+  private Vocabulary(Files files) throws IOException {
+    ConfigNode words = file(files, "language");
+    ConfigNode schedules = file(files, "schedules");
+    ConfigNode materials = file(files, "materials");
     headerWords = new HeaderWords(schedules.get("abbreviations"));
-    families = phrasesByName(file("families").get("families"));
-    attributes = attributes(file("attributes").get("attributes"), words.get("groups"));
+    families = phrasesByName(file(files, "families").get("families"));
+    attributes = attributes(file(files, "attributes").get("attributes"), words.get("groups"));
     otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
         List.of(
@@ -71,8 +76,9 @@ public final class Vocabulary {
             "notTile",
             "namedOnly",
             "otherFinish")) language.put(list, phrases(materials.get(list)));
-    sections(file("sections"));
-    for (ConfigNode standard : file("standards").get("standards").items()) standard(standard);
+    sections(file(files, "sections"));
+    for (ConfigNode standard : file(files, "standards").get("standards").items())
+      standard(standard);
     for (ConfigNode list : words.get("negation").entries())
       language.put("negation." + list.key(), phrases(list));
     for (String list :
@@ -100,8 +106,8 @@ public final class Vocabulary {
     covers(words.get("covers"), places.get("exposure"));
   }
 
-  private static ConfigNode file(String name) throws IOException {
-    return ConfigFile.read(StandardFiles.open("vocabulary/" + name + ".yaml"), name).root();
+  private static ConfigNode file(Files files, String name) throws IOException {
+    return ConfigFile.read(files.open("vocabulary/" + name + ".yaml"), name).root();
   }
 
   /**
@@ -110,7 +116,12 @@ public final class Vocabulary {
    * @throws IOException naming file, line and reason, when one cannot be read or understood
    */
   public static Vocabulary standard() throws IOException {
-    return new Vocabulary();
+    return of(StandardFiles::open);
+  }
+
+  /** The same of files that come from elsewhere. */
+  static Vocabulary of(Files files) throws IOException {
+    return new Vocabulary(files);
   }
 
   public List<Attribute> attributes() {

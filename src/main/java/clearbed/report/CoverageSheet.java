@@ -2,6 +2,7 @@ package clearbed.report;
 
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
 import clearbed.model.Verdict;
@@ -58,6 +59,8 @@ final class CoverageSheet {
     header(rows, checks);
     Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
     int at = 1;
+    if (!report.reading().wholeSet().isEmpty())
+      wholeSet(rows.createRow(at++), report.reading(), checks);
     for (Entry entry : report.entries()) {
       if (!entry.glass()) continue;
       if (at >= SheetSetup.LAST_ROW) {
@@ -131,6 +134,32 @@ final class CoverageSheet {
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * 256);
     }
+  }
+
+  /** What the checks of the whole set found, and in how much of the text they looked. */
+  private void wholeSet(Row row, ReadingAccount reading, List<String> checks) {
+    pen.text(row, 0, "whole set", Styles.Look.STRONG);
+    pen.text(row, 1, reading.lookedIn(), Styles.Look.TEXT);
+    pen.text(row, 2, "all documents", Styles.Look.TEXT);
+    pen.text(row, 3, "", Styles.Look.TEXT);
+    Map<String, ReadingAccount.WholeSet> of = new HashMap<>();
+    for (ReadingAccount.WholeSet set : reading.wholeSet()) of.put(set.check(), set);
+    for (int column = 0; column < checks.size(); column++) {
+      ReadingAccount.WholeSet set = of.get(checks.get(column));
+      String words = set == null ? "" : words(set, reading);
+      pen.text(row, FIRST.size() + column, words, Styles.Look.TEXT);
+    }
+    Heights.fit(row, widths);
+    own.done(row);
+  }
+
+  private static String words(ReadingAccount.WholeSet set, ReadingAccount reading) {
+    String outcome = set.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return switch (set.outcome()) {
+      case FINDING -> outcome + ": " + set.found();
+      case UNREAD -> outcome + ": " + set.unread() + ", see the sheet Reading";
+      default -> outcome + ": " + reading.lookedIn();
+    };
   }
 
   private void entry(Row row, Entry entry, int[] ordinals, List<Verdict> verdicts) {

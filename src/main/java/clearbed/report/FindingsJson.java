@@ -270,6 +270,9 @@ public final class FindingsJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeArrayFieldStart("wholeSet");
+    for (ReadingAccount.WholeSet set : reading.wholeSet()) wholeSet(reading, set);
+    json.writeEndArray();
     json.writeArrayFieldStart("setAside");
     for (Account.SetAside aside : reading.setAside()) {
       json.writeStartObject();
@@ -289,6 +292,16 @@ public final class FindingsJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  private void wholeSet(ReadingAccount reading, ReadingAccount.WholeSet set) throws IOException {
+    json.writeStartObject();
+    promised("check", set.check());
+    promised("outcome", set.outcome().name().toLowerCase(Locale.ROOT));
+    json.writeNumberField("findings", set.found());
+    json.writeNumberField("unread", set.unread());
+    promised("lookedIn", reading.lookedIn());
+    json.writeEndObject();
   }
 
   private void tally(String name, Account.Tally tally) throws IOException {

@@ -4,6 +4,8 @@ import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
 import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -72,7 +74,7 @@ public final class FindingsSarif {
     json.writeEndArray();
     json.writeStringField("columnKind", "unicodeCodePoints");
     json.writeArrayFieldStart("results");
-    for (Finding finding : report.findings()) result(finding);
+    for (Finding finding : report.findings()) if (!isNotification(finding)) result(finding);
     json.writeEndArray();
     json.writeEndObject();
     json.writeEndArray();
@@ -119,8 +121,36 @@ public final class FindingsSarif {
     json.writeArrayFieldStart("invocations");
     json.writeStartObject();
     json.writeBooleanField("executionSuccessful", true);
+    // 3.20.21: what was not understood is a limit of this run, not a fault of the documents.
+    json.writeArrayFieldStart("toolExecutionNotifications");
+    for (Finding finding : report.findings()) if (isNotification(finding)) notification(finding);
+    json.writeEndArray();
     json.writeEndObject();
     json.writeEndArray();
+  }
+
+  /** An error, or what is settled or suppressed, stays a result: a notification cannot say so. */
+  private static boolean isNotification(Finding finding) {
+    return finding.kind() == Kind.UNREAD
+        && finding.level() != Level.ERROR
+        && finding.state() != State.RESOLVED
+        && finding.suppressed().isEmpty();
+  }
+
+  /** 3.58. */
+  private void notification(Finding finding) throws IOException {
+    json.writeStartObject();
+    json.writeObjectFieldStart("associatedRule");
+    json.writeStringField("id", finding.check());
+    json.writeNumberField("index", ruleIndex.get(finding.check()));
+    json.writeEndObject();
+    json.writeStringField("level", finding.level().word());
+    message("message", text(finding));
+    List<Origin> all = new ArrayList<>(List.of(finding.origin()));
+    all.addAll(finding.places());
+    locations("locations", all);
+    properties(finding);
+    json.writeEndObject();
   }
 
   private void artifact(String path) throws IOException {

@@ -94,7 +94,7 @@ class UnreadFiguresTest {
         .isEqualTo(
             "Which figure is meant by '3/8 + 1/8 in' for the width of movement joints of GT-1?");
     Verdict verdict = checked.verdicts("movement-width").get(0);
-    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.FINDING);
+    assertThat(verdict.outcome()).isEqualTo(Verdict.Outcome.UNREAD);
     assertThat(verdict.found()).isEqualTo("not understood: '3/8 + 1/8 in'");
   }
 

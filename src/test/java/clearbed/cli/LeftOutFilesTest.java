@@ -46,6 +46,21 @@ class LeftOutFilesTest {
   }
 
   @Test
+  void read_begins_with_what_was_read_and_ends_with_what_was_not_understood() throws IOException {
+    Files.writeString(
+        documents.resolve("schedule.csv"),
+        "Tag,Material,Size,Location,Zorb\n"
+            + "GT-1,Glass tile,4 x 4 in,Lobby wall,quux\n"
+            + "PT-1,Porcelain tile,4 x 4 in,Lobby wall,\n");
+    String out = run("read", documents.toString());
+    assertThat(out)
+        .startsWith("Read\n  documents: 1 of 4\n  tables: 1, 1 taken for schedules\n")
+        .contains("  entries: 1 glass, 1 other, 0 undecided\n", "not understood in 1 column\n")
+        .endsWith("Not understood\n  schedule.csv, cell E2: under \"Zorb\": \"quux\"\n");
+    assertThat(out.indexOf("\nDocuments\n")).isLessThan(out.indexOf("GT-1  glass tile"));
+  }
+
+  @Test
   void partly_read_documents_are_named_with_where_to_look_further() throws IOException {
     partScanned(documents.resolve("spec.pdf"));
 

@@ -2,8 +2,14 @@ package clearbed.corpus;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.Checked;
+import clearbed.read.ReadAll;
+import clearbed.recognise.Recogniser;
+import clearbed.recognise.WholeText;
 import clearbed.samples.Schedule;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +21,13 @@ import org.apache.poi.hwpf.HWPFDocument;
 import org.apache.poi.hwpf.extractor.WordExtractor;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CorpusTest {
   private static final Map<String, DraftSet> SETS = new TreeMap<>();
+  private static final Recogniser RECOGNISER = new Recogniser(Checked.vocabulary());
 
   @BeforeAll
   static void readSets() {
@@ -47,6 +55,13 @@ class CorpusTest {
     long operators = Operators.all().stream().filter(Operator::heldBack).count();
     assertThat(sets * 1.0 / seen.size()).isBetween(0.2, 0.45);
     assertThat(operators * 1.0 / Operators.all().size()).isBetween(0.25, 0.42);
+  }
+
+  @ParameterizedTest
+  @MethodSource("sets")
+  void everyWordOfASetIsAccountedFor(String name, @TempDir Path folder) throws IOException {
+    SETS.get(name).write(folder);
+    ReadAll.of(folder).forEach(document -> WholeText.assertAccountedFor(document, RECOGNISER));
   }
 
   @ParameterizedTest

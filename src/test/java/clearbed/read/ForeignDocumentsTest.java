@@ -5,14 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import org.apache.tika.parser.microsoft.OfficeParser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,7 +19,7 @@ class ForeignDocumentsTest {
 
   @Test
   void everyFileGivesOneDocumentWithAStatusAndAReasonWhenItIsNotRead() throws IOException {
-    int files = unpack();
+    int files = TikaDocuments.unpack(folder);
     assertThat(files).isGreaterThan(200);
 
     ReadOptions options = ReadOptions.defaults().withDocumentTimeout(Duration.ofSeconds(30));
@@ -40,29 +35,5 @@ class ForeignDocumentsTest {
         .allSatisfy(d -> assertThat(d.gaps()).isNotEmpty());
     // A reader that gave up on everything would pass the lines above.
     assertThat(documents).filteredOn(d -> !d.blocks().isEmpty()).hasSizeGreaterThan(120);
-  }
-
-  private int unpack() throws IOException {
-    int files = 0;
-    try (InputStream in = jar().openStream();
-        ZipInputStream zip = new ZipInputStream(in)) {
-      for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
-        if (e.isDirectory() || !e.getName().startsWith("test-documents/")) continue;
-        // Zip archives give a document for each entry, so they are tested elsewhere.
-        if (e.getName().endsWith(".zip")) continue;
-        Path file = folder.resolve(e.getName().substring("test-documents/".length()));
-        Files.createDirectories(file.getParent());
-        Files.copy(zip, file);
-        files++;
-      }
-    }
-    return files;
-  }
-
-  private static java.net.URL jar() throws IOException {
-    var known = OfficeParser.class.getClassLoader().getResource("test-documents/testWORD.docx");
-    assertThat(known).as("a known document of the test jar").isNotNull();
-    String spec = known.toString();
-    return java.net.URI.create(spec.substring("jar:".length(), spec.indexOf("!/"))).toURL();
   }
 }

@@ -685,7 +685,7 @@ class PdfColumnsTest {
       pdf.save(file);
       written = pdf.words();
     }
-    Document document = new DocumentReader(ReadOptions.defaults()).read(List.of(file)).get(0);
+    Document document = ReadAll.of(file).get(0);
     StringBuilder read = new StringBuilder(String.join(" ", texts(document)));
     for (Table table : tables(document)) {
       for (Table.Row row : table.rows()) {

@@ -1,5 +1,6 @@
 package clearbed.report;
 
+import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
 import clearbed.model.Document;
@@ -9,6 +10,7 @@ import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
+import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Scope;
 import clearbed.model.State;
@@ -31,6 +33,31 @@ public final class DemoReport {
   private static final Map<String, String> CHECKS = checks();
 
   private DemoReport() {}
+
+  /** The same with an account of reading and what became of two checks of the whole set. */
+  public static Report withReading() {
+    Report demo = report();
+    ReadingAccount reading =
+        new ReadingAccount(
+            new Account.Tally(300, 112, 40, 18),
+            new Account.Tally(90, 6, 0, 8),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(
+                new ReadingAccount.WholeSet("mortar-class", Verdict.Outcome.SATISFIED, 0, 0),
+                new ReadingAccount.WholeSet("mockup", Verdict.Outcome.UNREAD, 0, 2)));
+    return new Report(
+        demo.run(),
+        demo.documents(),
+        demo.entries(),
+        demo.findings(),
+        demo.verdicts(),
+        demo.calculations(),
+        demo.checks(),
+        reading);
+  }
 
   public static Report report() {
     return report("2026-03-02", finding -> true);

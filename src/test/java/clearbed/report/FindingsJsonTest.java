@@ -23,6 +23,19 @@ class FindingsJsonTest {
     return new ObjectMapper().readTree(text(DemoReport.report()));
   }
 
+  @Test
+  void a_check_of_the_whole_set_says_in_how_much_of_the_text_it_looked() throws Exception {
+    JsonNode sets =
+        new ObjectMapper().readTree(text(DemoReport.withReading())).get("reading").get("wholeSet");
+    assertThat(sets).hasSize(2);
+    assertThat(sets.get(0).get("check").asText()).isEqualTo("mortar-class");
+    assertThat(sets.get(0).get("outcome").asText()).isEqualTo("satisfied");
+    assertThat(sets.get(0).get("lookedIn").asText())
+        .startsWith("looked in 412 of 430 sentences and 96 of 104 cells; not understood: 18");
+    assertThat(sets.get(1).get("outcome").asText()).isEqualTo("unread");
+    assertThat(sets.get(1).get("unread").asInt()).isEqualTo(2);
+  }
+
   private static JsonNode finding(JsonNode json, String id) {
     for (JsonNode finding : json.get("findings")) {
       if (finding.get("id").asText().equals(id)) return finding;

@@ -3,6 +3,8 @@ package clearbed.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
 import clearbed.model.Report;
 import clearbed.model.State;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -65,6 +67,61 @@ class FindingsSarifTest {
   @Test
   void the_file_keeps_to_the_published_schema() throws Exception {
     assertThat(schema().validate(text(everyState()), InputFormat.JSON)).isEmpty();
+  }
+
+  private static Report withUnread(State state) {
+    Report demo = DemoReport.report();
+    Finding first = demo.findings().get(0);
+    Finding unread =
+        new Finding(
+            "unread/sheet",
+            "unread",
+            Kind.UNREAD,
+            Level.WARNING,
+            state,
+            List.of("GT-1"),
+            "",
+            first.origin(),
+            List.of(),
+            "Could not read '450' under SHR (PSI).",
+            "'450' under SHR (PSI)",
+            "shear bond strength",
+            List.of(),
+            "What does it state?",
+            "",
+            "",
+            "");
+    List<Finding> findings = new ArrayList<>(demo.findings());
+    findings.add(unread);
+    return new Report(
+        demo.run(),
+        demo.documents(),
+        demo.entries(),
+        findings,
+        demo.verdicts(),
+        demo.calculations(),
+        demo.checks());
+  }
+
+  @Test
+  void what_was_not_understood_is_a_notification_of_the_run_and_no_result() throws Exception {
+    Report report = withUnread(State.NEW);
+    assertThat(schema().validate(text(report), InputFormat.JSON)).isEmpty();
+    JsonNode run = new ObjectMapper().readTree(text(report)).get("runs").get(0);
+    JsonNode notifications = run.get("invocations").get(0).get("toolExecutionNotifications");
+    assertThat(notifications).hasSize(1);
+    JsonNode notification = notifications.get(0);
+    assertThat(notification.get("associatedRule").get("id").asText()).isEqualTo("unread");
+    assertThat(notification.get("level").asText()).isEqualTo("warning");
+    assertThat(notification.get("message").get("text").asText()).contains("'450' under SHR (PSI)");
+    assertThat(notification.get("locations")).isNotEmpty();
+    assertThat(run.get("results")).noneMatch(r -> r.get("ruleId").asText().equals("unread"));
+  }
+
+  @Test
+  void what_is_understood_now_is_a_result_that_is_gone() throws Exception {
+    JsonNode result = result(withUnread(State.RESOLVED), "unread/sheet");
+    assertThat(result.get("baselineState").asText()).isEqualTo("absent");
   }
 
   @Test

@@ -129,6 +129,19 @@ class FindingsWorkbookTest {
   }
 
   @Test
+  void the_sheet_coverage_says_in_how_much_of_the_text_the_whole_set_was_looked_at()
+      throws Exception {
+    List<List<String>> coverage = read(written(DemoReport.withReading()), "Coverage");
+    String looked =
+        "looked in 412 of 430 sentences and 96 of 104 cells; not understood: 18 sentences and 8"
+            + " cells; set aside: 40 sentences";
+    assertThat(coverage.get(1))
+        .startsWith("whole set", looked)
+        .contains("satisfied: " + looked, "unread: 2, see the sheet Reading");
+    assertThat(coverage).hasSize(10);
+  }
+
+  @Test
   void the_same_report_gives_the_same_bytes_whenever_it_is_written() throws Exception {
     Path one = written(DemoReport.report());
     Path two = folder.resolve("two.xlsx");

@@ -1,0 +1,118 @@
+package clearbed.cli;
+
+import clearbed.base.DisplayText;
+import clearbed.model.Account;
+import clearbed.model.Document;
+import clearbed.model.Entry;
+import clearbed.model.Report;
+import clearbed.recognise.Facts;
+import clearbed.recognise.ScheduleRow;
+import clearbed.recognise.Tags;
+import clearbed.resolve.Project;
+import java.io.PrintWriter;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What was read, in one screen: documents, tables, entries, and what was not understood. */
+final class WhatWasRead {
+  private final Project project;
+  private final List<Report.DocumentSummary> documents;
+
+  WhatWasRead(Project project, List<Report.DocumentSummary> documents) {
+    this.project = project;
+    this.documents = documents;
+  }
+
+  /** One line for each kind of thing. */
+  void printCounts(PrintWriter out) {
+    Account.Tally sentences = Account.Tally.NONE;
+    Account.Tally cells = Account.Tally.NONE;
+    int tables = 0;
+    int schedules = 0;
+    int columns = 0;
+    for (Facts facts : project.facts()) {
+      Account account = facts.account();
+      sentences = sentences.plus(account.sentences());
+      cells = cells.plus(account.cells());
+      tables += account.tables().size();
+      for (Account.TableAccount table : account.tables())
+        if (!table.takenFor().equals("none")) schedules++;
+      for (Account.Unread words : account.unread()) if (isColumn(words)) columns++;
+    }
+    out.println("Read");
+    line(out, "documents", documents());
+    line(out, "tables", tables + ", " + schedules + " taken for schedules");
+    line(out, "entries", entries());
+    line(out, "sentences", tally(sentences));
+    line(out, "cells", tally(cells) + (columns == 0 ? "" : " in " + columns(columns)));
+  }
+
+  /** Each sentence and column that was not understood, with its place. */
+  void printNotUnderstood(PrintWriter out, String tag) {
+    List<Account.Unread> unread =
+        project.facts().stream()
+            .flatMap(facts -> facts.account().unread().stream())
+            .filter(words -> tag == null || words.reaches(tag))
+            .toList();
+    if (unread.isEmpty()) return;
+    out.println();
+    out.println("Not understood");
+    for (Account.Unread words : unread)
+      out.println("  " + DisplayText.of(words.origin().place()) + ": " + said(words));
+  }
+
+  private static String said(Account.Unread words) {
+    if (!isColumn(words)) return quoted(words.text());
+    String samples = String.join(", ", words.samples().stream().map(WhatWasRead::quoted).toList());
+    return words.text().isBlank() ? samples : "under " + quoted(words.text()) + ": " + samples;
+  }
+
+  private static String quoted(String text) {
+    return "\"" + DisplayText.of(text) + "\"";
+  }
+
+  private static boolean isColumn(Account.Unread words) {
+    return !words.samples().isEmpty();
+  }
+
+  private String documents() {
+    List<Report.DocumentSummary> all = documents;
+    long read = all.stream().filter(d -> d.status() == Document.Status.READ).count();
+    long partly = all.stream().filter(d -> d.status() == Document.Status.PARTLY).count();
+    String rest = partly == 0 ? "" : ", " + partly + " of them in part";
+    return (read + partly) + " of " + all.size() + rest;
+  }
+
+  private String entries() {
+    Set<String> open = new HashSet<>();
+    for (Facts facts : project.facts()) {
+      for (ScheduleRow row : facts.rows()) if (!row.decided()) open.add(Tags.key(row.tag()));
+    }
+    int glass = project.glass().size();
+    int undecided = 0;
+    for (Entry entry : project.entries())
+      if (!entry.glass() && open.contains(Tags.key(entry.tag()))) undecided++;
+    int other = project.entries().size() - glass - undecided;
+    return glass + " glass, " + other + " other, " + undecided + " undecided";
+  }
+
+  private static String tally(Account.Tally tally) {
+    return tally.read()
+        + " read, "
+        + tally.context()
+        + " context, "
+        + tally.setAside()
+        + " set aside, "
+        + tally.notUnderstood()
+        + " not understood";
+  }
+
+  private static String columns(int number) {
+    return number == 1 ? "1 column" : number + " columns";
+  }
+
+  private static void line(PrintWriter out, String what, String words) {
+    out.println("  " + what + ": " + words);
+  }
+}

@@ -1,0 +1,116 @@
+package clearbed.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.ReadingAccount;
+import clearbed.model.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A check of the whole set that found nothing says where it could not look. */
+class WholeSetTest {
+  @TempDir Path folder;
+
+  private Checked section(String... clauses) throws IOException {
+    List<String> lines =
+        new ArrayList<>(
+            List.of(
+                "SECTION 09 30 23",
+                "GLASS TILING",
+                "PART 2 - PRODUCTS",
+                "2.1 GLASS TILE",
+                "A. GT-1: Cast glass tile, opaque, 4 by 4 inches, to ANSI A137.2.",
+                "2.2 SETTING GLASS TILE"));
+    for (int i = 0; i < clauses.length; i++) lines.add((char) ('A' + i) + ". " + clauses[i]);
+    Files.writeString(folder.resolve("09 30 23.txt"), String.join("\n", lines) + "\n");
+    return Checked.of(folder);
+  }
+
+  private static ReadingAccount.WholeSet of(Checked checked, String check) {
+    return checked.outcome().reading().wholeSet().stream()
+        .filter(set -> set.check().equals(check))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<String> words(Checked checked, String check) {
+    return checked.outcome().reading().notUnderstood().stream()
+        .filter(each -> each.couldAnswer().contains(check))
+        .map(each -> each.words().text())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "see detail D-14",
+        "as shown on drawing A-512.3",
+        "refer to 7.12",
+        "see note KF7",
+        "according to clause 640"
+      })
+  void a_reference_of_an_unknown_form_leaves_the_check_unread(String reference) throws IOException {
+    Checked checked = section("Joints above structural joints, " + reference + ".");
+    assertThat(checked.findings("dangling-reference")).isEmpty();
+    assertThat(words(checked, "dangling-reference"))
+        .anySatisfy(
+            words -> assertThat(words).contains(reference.substring(reference.lastIndexOf(' '))));
+    assertThat(of(checked, "dangling-reference").outcome()).isEqualTo(Verdict.Outcome.UNREAD);
+    assertThat(checked.verdicts("dangling-reference"))
+        .extracting(Verdict::outcome)
+        .containsExactly(Verdict.Outcome.UNREAD);
+  }
+
+  @Test
+  void a_reference_that_leads_to_a_document_clause_or_tag_is_followed() throws IOException {
+    Files.writeString(folder.resolve("D-14 edges.txt"), "Edges of tile at structural joints.\n");
+    Checked checked =
+        section(
+            "Joints above structural joints, see detail D-14.",
+            "Tile as described in 2.1 and as GT-1, see GT-1.",
+            "Flatness according to table 3 of ISO 13006 and 3 mm in 2 m.");
+    assertThat(words(checked, "dangling-reference")).isEmpty();
+    assertThat(of(checked, "dangling-reference").outcome()).isEqualTo(Verdict.Outcome.SATISFIED);
+    assertThat(checked.verdicts("dangling-reference"))
+        .extracting(Verdict::outcome)
+        .containsExactly(Verdict.Outcome.SATISFIED);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"FED SPEC TT-S-00227E", "MIL-S-8802", "BS 5980:1980"})
+  void a_designation_that_no_list_has_leaves_its_status_unread(String designation)
+      throws IOException {
+    Checked checked = section("Sealant in joints of tile to " + designation + ".");
+    if (!checked.findings("withdrawn-standard").isEmpty()) return;
+    assertThat(words(checked, "withdrawn-standard")).isNotEmpty();
+    assertThat(of(checked, "withdrawn-standard").outcome()).isEqualTo(Verdict.Outcome.UNREAD);
+  }
+
+  @Test
+  void one_that_is_known_does_not() throws IOException {
+    Checked checked = section("Sealant in joints of tile: ASTM C920, Class 25.");
+    assertThat(of(checked, "withdrawn-standard").outcome()).isEqualTo(Verdict.Outcome.SATISFIED);
+  }
+
+  @Test
+  void how_much_was_looked_into_adds_up() throws IOException {
+    Checked checked = section("Setting mortar resists 450 psi when tugged.");
+    ReadingAccount reading = checked.outcome().reading();
+    int looked = ReadingAccount.looked(reading.sentences());
+    int missed = reading.sentences().notUnderstood();
+    assertThat(missed).isEqualTo(1);
+    assertThat(looked + missed + reading.sentences().setAside())
+        .isEqualTo(reading.sentences().all());
+    assertThat(reading.lookedIn())
+        .startsWith("looked in " + looked + " of " + (looked + 1) + " sentences and 0 of 0 cells")
+        .contains("; not understood: 1 sentence");
+  }
+}
