@@ -22,8 +22,11 @@ final class ColumnScores {
   private static final double BORNE_OUT = 0.15;
   static final double HALF = 0.75;
   private static final double HINT = 0.3;
+
+  /** Short forms spelt out may have been meant otherwise. */
+  private static final double SPELT = 0.9;
+
   private static final double HINT_OF_COLOUR = 0.4;
-  private static final double ASKED = 0.45;
 
   /** Nearly every cell names a place. */
   private static final double ROOMS_ALL = 0.85;
@@ -45,7 +48,7 @@ final class ColumnScores {
 
   ColumnScores(Vocabulary vocabulary, SpanFinder spans) {
     this.vocabulary = vocabulary;
-    this.headings = new HeadingEvidence(vocabulary);
+    this.headings = vocabulary.headings();
     this.spans = spans;
     this.shorts = new ShortTerms(vocabulary);
   }
@@ -152,7 +155,7 @@ final class ColumnScores {
     if (by != null && by.isShort() && alone) heading *= 0.4;
     boolean asked =
         vocabulary.attribute(meaning).filter(a -> a.kind() == Attribute.Kind.REQUIRED).isPresent();
-    if (asked && heading < (cells >= FITS ? ASKED : FITS) && unit <= 0) return;
+    if (asked && heading < FITS && unit <= 0) return;
     // Any words might be a room.
     boolean room = meaning.equals("location.room") && !headless && heading < HINT;
     if (room && cells < ROOMS_ALL) return;
@@ -221,8 +224,21 @@ final class ColumnScores {
     boolean own = w.group() != ColumnWords.Group.OVER || w.bottom().isEmpty();
     if (known.role() != Header.Role.OTHER
         && (own || suits(meaning(known), families(w.top()), w.top())))
-      out.put(meaning(known), new Heard(1, "heading", false));
+      out.merge(
+          meaning(known),
+          known.evidence().why().equals(HeadingWords.SHORT)
+              ? new Heard(SPELT, "short forms", true)
+              : new Heard(1, "heading", false),
+          ColumnScores::better);
     return out;
+  }
+
+  /** The stronger of two, in the words that say which word is meant. */
+  private static Heard better(Heard one, Heard other) {
+    boolean named = one.why().startsWith("abbreviation") && other.isShort();
+    return named
+        ? new Heard(Math.max(one.strength(), other.strength()), one.why(), true)
+        : HeadingEvidence.stronger(one, other);
   }
 
   /** A heading that names one part of the work is hardly about another. */

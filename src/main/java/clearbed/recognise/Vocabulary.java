@@ -51,6 +51,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
   private final Map<String, Phrases> alike;
+  private final HeadingEvidence headings;
   private final String placeLead;
 
   private Vocabulary() throws IOException {
@@ -88,6 +89,9 @@ public final class Vocabulary {
     surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
     exposurePlaces = phrasesByName(places.get("exposure"));
     covers(words.get("covers"), places.get("exposure"));
+    for (String list : List.of("schedule.tag", "schedule.material", "schedule.filler"))
+      list(list).plain().forEach(headerWords::know);
+    headings = new HeadingEvidence(this);
   }
 
   private static ConfigNode file(String name) throws IOException {
@@ -204,6 +208,11 @@ public final class Vocabulary {
   /** Words of headings that stand for one another, by the one of them that stands for all. */
   Map<String, Phrases> alike() {
     return alike;
+  }
+
+  /** What the words of headings point to. */
+  HeadingEvidence headings() {
+    return headings;
   }
 
   HeaderWords headerWords() {
