@@ -46,7 +46,8 @@ final class TextBlocks {
     return gaps.list();
   }
 
-  void add(List<String> lines) {
+  void add(List<String> written) {
+    List<String> lines = DashedColumns.drawn(written);
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     SpacedTables spaced = new SpacedTables(lines);
     for (int i = 0; i < lines.size(); i++) {

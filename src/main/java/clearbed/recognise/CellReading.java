@@ -37,7 +37,7 @@ record CellReading(
           "(?:yes|no|y|n|x|✓|✔|req'?d|required|not required|incl(?:uded)?|none)\\.?",
           Pattern.CASE_INSENSITIVE);
 
-  static final Pattern BARE = Pattern.compile("[+±<>≤≥~]{0,2}\\s*[\\d][\\d\\s.,/-]*%?\\+?");
+  static final Pattern BARE = Pattern.compile("[+±<>≤≥~]{0,2}\\s*\\.?\\d[\\d\\s.,/-]*%?\\+?");
 
   /** Classes of AS 4586 by the pendulum. */
   private static final Pattern PENDULUM = Pattern.compile("P[0-5](?: .{0,20})?");
@@ -67,6 +67,9 @@ record CellReading(
 
   /** A share of a cell that says what it is. */
   private static final double WHOLE = 0.5;
+
+  /** Words that may be what the heading says they are. */
+  static final double MAYBE = 0.3;
 
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
@@ -127,7 +130,8 @@ record CellReading(
     if (share > 0 && a.id().equals("location.exposure") && !condition) return digits() ? 0.3 : 0.6;
     if (share > 0 && a.id().equals("location.surface") && digits()) return 0.3;
     if (share > 0) return share >= 0.5 || isClass ? 1 : 0.6;
-    if (a.id().endsWith(".colour") && !typed() && words > 0 && words < SENTENCE) return 0.3;
+    if (a.id().endsWith(".colour") && !typed() && !yesNo && words > 0 && words < SENTENCE)
+      return MAYBE;
     if (standard) return -0.7;
     if (typed()) return -1;
     return yesNo ? -0.7 : terms.values().stream().anyMatch(o -> o >= WHOLE) ? -0.9 : 0;

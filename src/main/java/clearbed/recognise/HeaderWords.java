@@ -18,6 +18,7 @@ final class HeaderWords {
   private static final Pattern PLURAL = Pattern.compile("(?<=\\w{3})s$");
 
   private final Map<String, String> longForms = new LinkedHashMap<>();
+  private final Set<String> known = new TreeSet<>();
   private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
 
   /**
@@ -33,10 +34,52 @@ final class HeaderWords {
    */
   void add(Attribute attribute, List<String> headings) {
     for (String heading : headings) {
+      know(heading);
       Set<String> words = words(heading);
       // One word says too little out of its place.
       if (words.size() >= 2) byWords.putIfAbsent(words, attribute);
     }
+  }
+
+  /** Words that short forms may stand for. */
+  void know(String heading) {
+    for (String word : BETWEEN.split(heading.toLowerCase(Locale.ROOT)))
+      if (word.length() > 2 && word.chars().allMatch(Character::isLetter)) known.add(word);
+  }
+
+  /**
+   * The name with each short form replaced by the one word whose letters it has, in their order.
+   *
+   * @param name lower case, without full stops
+   */
+  String byLetters(String name) {
+    StringBuilder out = new StringBuilder();
+    for (String word : BLANKS.split(name)) {
+      if (out.length() > 0) out.append(' ');
+      out.append(known.contains(word) ? word : whole(word));
+    }
+    return out.toString();
+  }
+
+  private String whole(String word) {
+    String best = "";
+    double most = 0;
+    boolean several = false;
+    for (String whole : known) {
+      double quality = ShortForms.quality(word, whole);
+      if (quality == 0 || quality < most) continue;
+      boolean alike =
+          quality == most && (whole.startsWith(stem(best)) || best.startsWith(stem(whole)));
+      several = quality == most && (several || !alike);
+      if (quality > most || alike && whole.length() < best.length()) best = whole;
+      most = quality;
+    }
+    return most == 0 || several ? word : best;
+  }
+
+  /** "joint", "joints", "jointing". */
+  private static String stem(String word) {
+    return word.length() < 5 ? word : word.substring(0, Math.max(4, word.length() - 3));
   }
 
   /**

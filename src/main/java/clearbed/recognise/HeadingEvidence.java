@@ -35,7 +35,7 @@ final class HeadingEvidence {
   /** The part of the work alone. */
   private static final double FAMILY = 0.35;
 
-  private static final double SURE_SHORT_FORM = 0.6;
+  private static final double SURE_SHORT_FORM = 0.5;
   private static final double INITIALS = 0.75;
 
   /** What is said to be done, asked as a question. */
@@ -181,7 +181,7 @@ final class HeadingEvidence {
 
   /** Columns that ask whether something is done are headed by sentences, more or less. */
   private void required(String text, Map<String, Heard> out) {
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text));
+    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text), false);
     boolean several = words(text).stream().filter(w -> w.weight() == 1).count() >= 2;
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED) continue;

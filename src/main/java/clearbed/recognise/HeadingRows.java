@@ -75,7 +75,7 @@ final class HeadingRows {
    */
   Header without(List<Table.Row> rows, int first, String family) {
     if (rows.size() - first < 2) return null;
-    // Words above that nobody knows head it all the same.
+    // ColumnWords above that nobody knows head it all the same.
     boolean headed =
         first > 0
             && mayHead(rows.get(first - 1))

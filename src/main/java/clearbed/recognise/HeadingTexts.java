@@ -2,7 +2,6 @@ package clearbed.recognise;
 
 import clearbed.model.Table;
 import clearbed.model.Unit;
-import clearbed.recognise.JointEvidence.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -23,7 +22,7 @@ final class HeadingTexts {
    * @param heads rows of headings; the last may be one of units
    * @param data rows below
    */
-  static List<Words> of(List<Table.Row> heads, List<Table.Row> data) {
+  static List<ColumnWords> of(List<Table.Row> heads, List<Table.Row> data) {
     boolean units =
         !heads.isEmpty() && HeadingRows.isUnits(heads.get(heads.size() - 1)) && heads.size() > 1;
     List<Table.Row> words = units ? heads.subList(0, heads.size() - 1) : heads;
@@ -32,11 +31,11 @@ final class HeadingTexts {
       for (Table.Cell c : row.cells()) if (!c.text().isBlank()) indexes.add(c.column());
     for (Table.Row row : data)
       for (Table.Cell c : row.cells()) if (!c.text().isBlank()) indexes.add(c.column());
-    List<Words> out = new ArrayList<>();
+    List<ColumnWords> out = new ArrayList<>();
     for (int index : indexes) {
       int under =
           units ? headed(words.get(words.size() - 1), heads.get(heads.size() - 1), index) : index;
-      Words column =
+      ColumnWords column =
           column(words, data, index, under, units ? unit(heads.get(heads.size() - 1), index) : "");
       if (column != null) out.add(column);
     }
@@ -75,7 +74,7 @@ final class HeadingTexts {
     return cell == null ? "" : PlainText.line(cell.text()).trim().replaceAll("^[(\\[]|[)\\]]$", "");
   }
 
-  private static Words column(
+  private static ColumnWords column(
       List<Table.Row> words, List<Table.Row> data, int index, int under, String unit) {
     List<String> cells = cells(data, index);
     List<String> parts = new ArrayList<>();
@@ -111,11 +110,11 @@ final class HeadingTexts {
     Unit found = unitOf(measured.trim());
     if (found == null) found = unitBehind(measured.trim(), cells);
     String written = unit.isEmpty() || bottom.isEmpty() ? bottom : bottom + " (" + unit + ")";
-    return new Words(
+    return new ColumnWords(
         index,
         top,
         written,
-        over ? Words.Group.OVER : covered ? Words.Group.BEFORE : Words.Group.NONE,
+        over ? ColumnWords.Group.OVER : covered ? ColumnWords.Group.BEFORE : ColumnWords.Group.NONE,
         found,
         cells);
   }

@@ -22,15 +22,47 @@ final class HeadingWords {
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
+  static final String SHORT = "short forms";
+
   private HeadingWords() {}
 
   /** The column of an attribute that these words would head, or null. */
   static Header.Column named(Vocabulary vocabulary, String words) {
     Header.Column column = column(vocabulary, 0, "", words.trim());
-    return column.role() == Header.Role.ATTRIBUTE ? column : null;
+    if (column.role() != Header.Role.OTHER)
+      return column.role() == Header.Role.ATTRIBUTE ? column : null;
+    List<Attribute> told = told(vocabulary, clean(vocabulary, words));
+    if (told.size() != 1) return null;
+    return new Header.Column(
+        0, words.trim(), Header.Role.ATTRIBUTE, told.get(0), "", column.unit());
   }
 
+  /** Attributes that the words, in any form and order, leave no doubt about. */
+  private static List<Attribute> told(Vocabulary vocabulary, String words) {
+    Map<String, HeadingEvidence.Heard> heard = vocabulary.headings().of(words);
+    return vocabulary.attributes().stream()
+        .filter(a -> heard.containsKey(a.id()))
+        .filter(a -> heard.get(a.id()).strength() >= ColumnScores.EXACT)
+        .toList();
+  }
+
+  /** The same where short forms are spelt out by their letters. */
   static Header.Column column(Vocabulary vocabulary, int index, String top, String bottom) {
+    Header.Column plain = plain(vocabulary, index, top, bottom);
+    if (plain.role() != Header.Role.OTHER) return plain;
+    String upper = vocabulary.headerWords().byLetters(clean(vocabulary, top));
+    String lower = vocabulary.headerWords().byLetters(clean(vocabulary, bottom));
+    if ((upper + " " + lower).trim().equals(clean(vocabulary, (top + " " + bottom).trim())))
+      return plain;
+    Header.Column c = plain(vocabulary, index, upper, lower);
+    if (c.role() == Header.Role.OTHER) return plain;
+    Attribute fitted =
+        c.attribute() == null ? null : fitting(vocabulary, c.attribute(), plain.unit());
+    return new Header.Column(index, plain.text(), c.role(), fitted, c.surface(), plain.unit())
+        .by(new Header.Evidence(SHORT, 1, 0, List.of()));
+  }
+
+  private static Header.Column plain(Vocabulary vocabulary, int index, String top, String bottom) {
     String text = (top + " " + bottom).trim();
     Unit unit = Quantities.unitOfHeader(text);
     String full = clean(vocabulary, text);

@@ -172,10 +172,20 @@ final class Lexicon {
 
   /** Attributes by how much the words point to them, from 0 to 1. */
   Map<String, Double> pointedTo(List<Stems.Word> text) {
+    return pointedTo(text, true);
+  }
+
+  /**
+   * The same.
+   *
+   * @param shortForms false to take every word for itself
+   */
+  Map<String, Double> pointedTo(List<Stems.Word> text, boolean shortForms) {
     Map<String, Double> said = new LinkedHashMap<>();
     for (Stems.Word word : text) {
       said.merge(word.stem(), 1.0, Math::max);
-      if (!attributesByStem.containsKey(word.stem()) && mayBeShort(word.text()))
+      boolean unknown = shortForms && !attributesByStem.containsKey(word.stem());
+      if (unknown && mayBeShort(word.text()))
         longForms(word.text()).forEach(stem -> said.merge(stem, SHORT_FORM, Math::max));
     }
     Map<String, Double> out = new LinkedHashMap<>();

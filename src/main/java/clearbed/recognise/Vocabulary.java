@@ -56,6 +56,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
   private final Map<String, Phrases> alike;
+  private final HeadingEvidence headings;
   private final String placeLead;
   private final List<Pattern> amendments = new ArrayList<>();
 
@@ -104,6 +105,9 @@ public final class Vocabulary {
     for (ConfigNode form : words.get("amendments").items())
       amendments.add(Pattern.compile(regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
     covers(words.get("covers"), places.get("exposure"));
+    for (String list : List.of("schedule.tag", "schedule.material", "schedule.filler"))
+      list(list).plain().forEach(headerWords::know);
+    headings = new HeadingEvidence(this);
   }
 
   private static ConfigNode file(Files files, String name) throws IOException {
@@ -243,6 +247,11 @@ public final class Vocabulary {
   /** Words of headings that stand for one another, by the one of them that stands for all. */
   Map<String, Phrases> alike() {
     return alike;
+  }
+
+  /** What the words of headings point to. */
+  HeadingEvidence headings() {
+    return headings;
   }
 
   HeaderWords headerWords() {
