@@ -136,6 +136,10 @@ final class OutlineParser {
     private final Origin origin;
     private final String fileName;
     private final DecimalMark mark;
+
+    /** Part of the work that the last paragraph spoke of, or empty. */
+    private String lastWork = "";
+
     private String number = "";
     private String title = "";
     private boolean section;
@@ -191,10 +195,14 @@ final class OutlineParser {
         path.clear();
         return;
       }
-      while (!path.isEmpty() && path.peekLast().wording().rank() >= wording.rank())
-        path.removeLast();
+      while (!path.isEmpty() && isBehind(wording, path.peekLast().wording())) path.removeLast();
       path.addLast(node(wording));
       pending.add(new Pending(p, List.copyOf(path), part));
+    }
+
+    private boolean isBehind(Wordings.Wording now, Wordings.Wording before) {
+      boolean text = now.rank() == Wordings.TEXT_RANK;
+      return before.rank() >= now.rank() || text && before.rank() == Wordings.LEAD_IN_RANK;
     }
 
     /** What people say of a paragraph stands under it, and nothing stands under that. */
@@ -215,7 +223,13 @@ final class OutlineParser {
       String own = wording.family();
       String above = path.isEmpty() ? "" : path.peekLast().family();
       boolean inherits = own.isEmpty() || own.equals("tile") && !wording.heading();
-      return inherits && !above.isEmpty() ? above : own;
+      String family = inherits && !above.isEmpty() ? above : own;
+      // "Bedding adhesive: C2TE" and behind it "Colour: white".
+      boolean property = vocabulary.list("clause.propertyWord").matches(wording.lead());
+      boolean vague = family.isEmpty() || family.equals("tile");
+      if (vague && property && !wording.heading() && !lastWork.isEmpty()) return lastWork;
+      lastWork = own.equals("tile") ? "" : own;
+      return family;
     }
 
     /** "Other tile: ..." behind "Glass tile: ..." is not about glass. */

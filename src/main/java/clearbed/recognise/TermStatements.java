@@ -29,20 +29,24 @@ final class TermStatements {
     this.vocabulary = vocabulary;
   }
 
-  void addTo(List<Statement> out, Passage p) {
+  void addTo(Passage p) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
       if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
+      // "Translucent: no, opaque" asks and answers.
+      boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
+      if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
       boolean listed =
           a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
       for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
         boolean needs = !column && a.needsFamily() && !listed;
         if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;
-        boolean negated =
-            p.negated(hit.getKey().start(), hit.getKey().end()) && !hit.getValue().equals("none");
-        p.add(out, a, new Content.Term(hit.getValue()), negated);
+        int start = hit.getKey().start();
+        int end = hit.getKey().end();
+        boolean negated = p.negated(start, end) && !hit.getValue().equals("none");
+        p.add(a, new Content.Term(hit.getValue()), negated, start, end);
       }
     }
   }
