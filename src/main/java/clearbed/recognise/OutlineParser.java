@@ -39,6 +39,7 @@ final class OutlineParser {
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
   private final RowReader rowReader;
+  private final PublicationLists publications;
   private final Wordings wordings;
   private final Lately<String, Optional<Property>> properties = new Lately<>();
 
@@ -47,6 +48,7 @@ final class OutlineParser {
     this.finder = finder;
     this.limitFinder = new LimitFinder(vocabulary);
     this.rowReader = new RowReader(vocabulary, finder);
+    this.publications = new PublicationLists(vocabulary);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
   }
 
@@ -256,10 +258,11 @@ final class OutlineParser {
       List<Clause> clauses = new ArrayList<>();
       boolean tileDocument =
           scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tile(p.text()));
+      boolean[] listed = publications.in(pending.stream().map(Pending::text).toList());
       for (int i = 0; i < pending.size(); i++)
-        clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
+        clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown, listed[i]));
       for (Pending remark : remarks) {
-        Clause clause = clause(remark, role, notes && !tileDocument, unknown);
+        Clause clause = clause(remark, role, notes && !tileDocument, unknown, false);
         if (!clause.leftOpen().isEmpty()) clauses.add(clause.asRemark());
       }
       sections.add(
@@ -302,7 +305,8 @@ final class OutlineParser {
       return pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
     }
 
-    private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
+    private Clause clause(
+        Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown, boolean listed) {
       Node own = p.own();
       String cite = Outline.cite(p.path().stream().map(n -> n.wording().label().number()).toList());
       Origin at =
@@ -311,7 +315,7 @@ final class OutlineParser {
               .withHeading(cite.isEmpty() ? own.heading() ? own.text() : headingOf(p) : cite)
               .withText(p.text());
       boolean references =
-          p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
+          listed || p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
           silent && !own.wording().tagged()

@@ -30,7 +30,9 @@ record Surroundings(Parts.Part part, Limits lead, Limits previous, boolean sameW
    */
   Limits elsewhere(Limits own, List<Limits> named) {
     Limits tile = Limits.NONE.and(lead.kind()).and(previous.kind());
-    Limits limits = behindGlass(own.within(tile));
+    // "Other tile" behind glass tile is no glass; "the other glass tile" is.
+    Limits limits = behindGlass(own);
+    if (!limits.otherTileOnly()) limits = limits.within(tile);
     return limits.withExcept(Limits.union(limits.except(), LaterWords.left(named)));
   }
 

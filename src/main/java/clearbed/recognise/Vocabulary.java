@@ -71,7 +71,8 @@ public final class Vocabulary {
     for (ConfigNode standard : file("standards").get("standards").items()) standard(standard);
     for (ConfigNode list : words.get("negation").entries())
       language.put("negation." + list.key(), phrases(list));
-    for (String list : List.of("open", "vague", "empty", "ditto", "references", "except"))
+    for (String list :
+        List.of("open", "vague", "empty", "ditto", "references", "publication", "except"))
       language.put(list, phrases(words.get(list)));
     for (String list :
         List.of("tag", "material", "roomNumber", "filler", "elsewhere", "besideFigures"))
