@@ -58,6 +58,8 @@ class MisspeltKeysTest {
           Map.entry("vocabulary/language.yaml:places/exposure/", false),
           Map.entry("vocabulary/language.yaml:places/surface/", false),
           Map.entry("vocabulary/language.yaml:covers/", false),
+          Map.entry("vocabulary/language.yaml:supposed/", false),
+          Map.entry("vocabulary/language.yaml:full/", false),
           Map.entry("vocabulary/language.yaml:groups/", false),
           Map.entry("north-america.yaml:checks/when/", false),
           Map.entry("north-america.yaml:checks/unless/", false),

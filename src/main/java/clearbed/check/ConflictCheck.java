@@ -11,10 +11,13 @@ import clearbed.model.Scope;
 import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.recognise.Attribute;
+import clearbed.recognise.StandardInfo;
+import clearbed.recognise.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,7 +33,7 @@ final class ConflictCheck implements SetComputation {
     for (Entry entry : scene.project().glass()) {
       for (Attribute attribute : scene.vocabulary().attributes()) {
         if (!attribute.single()) continue;
-        Pair pair = pair(entry, attribute);
+        Pair pair = pair(entry, attribute, scene.vocabulary());
         if (pair == null) continue;
         String key = attribute.id() + pair.a().get(0).origin() + pair.b().get(0).origin();
         pairs.putIfAbsent(key, pair);
@@ -50,7 +53,7 @@ final class ConflictCheck implements SetComputation {
 
   private record Pair(Attribute attribute, List<Value> a, List<Value> b) {}
 
-  private static Pair pair(Entry entry, Attribute attribute) {
+  private static Pair pair(Entry entry, Attribute attribute, Vocabulary vocabulary) {
     Map<String, List<Value>> places = new LinkedHashMap<>();
     for (Value v : entry.values(attribute.id())) {
       boolean compares =
@@ -69,7 +72,7 @@ final class ConflictCheck implements SetComputation {
     List<List<Value>> groups = List.copyOf(different.values());
     for (int i = 0; i < groups.size(); i++) {
       for (int j = i + 1; j < groups.size(); j++) {
-        if (disagree(groups.get(i), groups.get(j)))
+        if (disagree(groups.get(i), groups.get(j), vocabulary))
           return new Pair(attribute, groups.get(i), groups.get(j));
       }
     }
@@ -84,13 +87,26 @@ final class ConflictCheck implements SetComputation {
     return o.document() + "|" + o.sheet() + "|" + (o.cell() == null ? article : o.cell());
   }
 
-  private static boolean disagree(List<Value> a, List<Value> b) {
+  private static boolean disagree(List<Value> a, List<Value> b, Vocabulary vocabulary) {
     for (Value x : a) {
       for (Value y : b) {
-        if (agree(x.content(), y.content())) return false;
+        if (agree(x.content(), y.content()) || ofOneSubject(x, y, vocabulary)) return false;
       }
     }
     return true;
+  }
+
+  /** ISO 13007-1 and EN 12004 are one standard of two publishers. */
+  private static boolean ofOneSubject(Value x, Value y, Vocabulary vocabulary) {
+    Optional<String> a = subject(x, vocabulary);
+    return a.isPresent() && a.equals(subject(y, vocabulary));
+  }
+
+  private static Optional<String> subject(Value v, Vocabulary vocabulary) {
+    return v.content() instanceof Content.Standard s
+            && (s.designation().startsWith("ISO ") || s.designation().startsWith("EN "))
+        ? vocabulary.standardOf(s.designation()).map(StandardInfo::subject)
+        : Optional.empty();
   }
 
   static boolean agree(Content x, Content y) {

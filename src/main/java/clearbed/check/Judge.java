@@ -16,12 +16,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Holds what the documents say of one attribute against what a rule accepts. */
 final class Judge {
   /** 400 psi is 2.758 MPa: a figure written as 2.76 MPa is the same figure. */
   private static final double ROUNDING = 0.004;
+
+  private static final Pattern CHOICE = Pattern.compile("\\bor\\b", Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -40,14 +43,14 @@ final class Judge {
     if (rule.everywhere()) values = everywhere(values, entry, rule.attribute());
     Expectation expected = rule.expectation();
     if (expected instanceof Expectation.AnyOf e)
-      return each(rule, values, v -> accepts(e.accepted(), v), false);
+      return each(rule, values, v -> accepts(e.accepted(), v));
     if (expected instanceof Expectation.NoneOf e)
-      return each(rule, values, v -> e.refused().stream().noneMatch(r -> same(r, v)), false);
+      return each(rule, values, v -> e.refused().stream().noneMatch(r -> same(r, v)));
     if (expected instanceof Expectation.AllOf e) return allOf(rule, entry, e);
     if (expected instanceof Expectation.Limit e)
-      return each(rule, values, v -> guarantees(v.content(), e.amount()), true);
+      return each(rule, values, v -> guarantees(v.content(), e.amount()));
     if (expected instanceof Expectation.Within e)
-      return each(rule, values, v -> inside(v.content(), e.amount()), false);
+      return each(rule, values, v -> inside(v.content(), e.amount()));
     if (expected instanceof Expectation.AgreesWith e)
       return agrees(rule, values, entry.governing(e.attribute()));
     return satisfied(values);
@@ -120,12 +123,10 @@ final class Judge {
     boolean ok(Value value);
   }
 
-  private Judgement each(Rule rule, List<Value> values, Test test, boolean oneIsEnough) {
-    List<Value> wrong = values.stream().filter(v -> !test.ok(v)).toList();
-    if (wrong.isEmpty() || (oneIsEnough && wrong.size() < values.size())) {
-      List<Value> good = values.stream().filter(test::ok).toList();
-      return satisfied(good);
-    }
+  private Judgement each(Rule rule, List<Value> values, Test test) {
+    List<Value> wrong =
+        values.stream().filter(v -> !test.ok(v) && !addedToRight(v, values, test)).toList();
+    if (wrong.isEmpty()) return satisfied(values.stream().filter(test::ok).toList());
     // A menu for all kinds of tile names some that are not for glass; the right one among them will
     // do unless the words
     // on glass itself, or one and the same clause, offer the wrong one as well.
@@ -137,11 +138,20 @@ final class Judge {
                     w ->
                         w.specific()
                             || right.stream().anyMatch(r -> r.origin().equals(w.origin())));
-    if (menu) return satisfied(right);
+    // Of figures the worst governs.
+    if (menu && values.stream().noneMatch(v -> v.content() instanceof Content.Amount))
+      return satisfied(right);
     Value first = wrong.get(0);
     List<Origin> others = new ArrayList<>();
     wrong.stream().skip(1).map(Value::origin).distinct().forEach(others::add);
     return new Judgement.Failed(rule.kind(), "", found(wrong), first.origin(), others);
+  }
+
+  /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
+  private static boolean addedToRight(Value v, List<Value> values, Test test) {
+    return v.content() instanceof Content.Standard
+        && !CHOICE.matcher(v.asWritten()).find()
+        && values.stream().anyMatch(o -> test.ok(o) && o.asWritten().equals(v.asWritten()));
   }
 
   private boolean accepts(List<String> accepted, Value value) {

@@ -5,8 +5,10 @@ import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,21 +23,29 @@ final class AmountStatements {
           Pattern.CASE_INSENSITIVE);
   private static final int NEAR = 90;
 
+  /** How much farther a word behind a comma is, in characters: "width 10 mm, sealant depth ...". */
+  private static final int ACROSS_A_COMMA = 20;
+
   private final Vocabulary vocabulary;
+  private final BareFigures bare;
   private final WholeNumbers wholeNumbers;
 
   AmountStatements(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.bare = new BareFigures(vocabulary);
     this.wholeNumbers = new WholeNumbers(vocabulary);
   }
 
-  void addTo(List<Statement> out, Passage p, List<int[]> taken) {
+  void addTo(Passage p, List<int[]> taken) {
+    List<int[]> names = new ArrayList<>(taken);
+    for (Citations.Found c : Citations.find(p.text)) names.add(new int[] {c.start(), c.end()});
+    for (MatchResult c : ClassCodes.unmistakable(p.text)) names.add(new int[] {c.start(), c.end()});
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
-      if (found.restates() || inside(taken, found)) continue;
+      if (found.restates() || inside(names, found)) continue;
       if (found.content() instanceof Content.Amount amount)
-        amount(p, out, amount, found.start(), found.end());
+        amount(p, amount, found.start(), found.end());
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
-        unclear(p, out, unclear, found);
+        unclear(p, unclear, found);
     }
     Matcher m = PLAIN_RATIO.matcher(p.text);
     while (m.find()) {
@@ -44,40 +54,60 @@ final class AmountStatements {
       double number = Double.parseDouble(m.group(1).replace(',', '.'));
       Content.Amount amount = Content.Amount.exact(Quantity.of(number, Unit.ONE));
       Bound bound = BoundWords.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
-      amount(p, out, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
+      amount(p, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
     }
-    wholeNumbers.addTo(out, p);
+    wholeNumbers.addTo(p);
+    vocabulary
+        .full()
+        .forEach((id, words) -> full(p, vocabulary.attribute(id).orElseThrow(), words));
     if (p.context.attribute().isEmpty()) return;
-    bareNumber(p, out);
+    bareNumber(p);
+  }
+
+  /** "90 percent of the back, and behind clear tile all of it". */
+  private static void full(Passage p, Attribute a, Phrases words) {
+    boolean spoken = a == p.carried.amount || a.words().cues().in(p.whole);
+    if (!spoken || !p.context.mayStateFamily(a.family())) return;
+    Content.Amount all = Content.Amount.exact(Quantity.of(100, Unit.PERCENT));
+    List<Phrases.Hit> hits = words.all(p.text);
+    if (hits.isEmpty()) return;
+    List<Quantities.Found> figures = Quantities.find(p.text);
+    for (Phrases.Hit hit : hits) {
+      boolean figure = figures.stream().anyMatch(f -> near(f, hit));
+      if (!figure && !p.negated(hit.start(), hit.end()))
+        p.add(a, all, false, hit.start(), hit.end());
+    }
+  }
+
+  private static boolean near(Quantities.Found figure, Phrases.Hit hit) {
+    return figure.unit() == Unit.PERCENT && hit.distanceTo(figure.start(), figure.end()) < 12;
   }
 
   /** A cell that holds a number only; its header gave the unit. */
-  private void bareNumber(Passage p, List<Statement> out) {
+  private void bareNumber(Passage p) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.dimension() != Dimension.RATIO) return;
     Quantities.parse(p.text, Dimension.RATIO, p.context.mark())
         .filter(column::accepts)
-        .ifPresent(a -> p.add(out, column, a, false));
+        .ifPresent(a -> p.add(column, a, false));
   }
 
-  private void amount(Passage p, List<Statement> out, Content.Amount amount, int start, int end) {
+  private void amount(Passage p, Content.Amount amount, int start, int end) {
     Attribute named =
         nearest(
             p,
             start,
             end,
             a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
-    Attribute best = named != null ? named : unnamed(p, amount);
+    Attribute best = named != null ? named : unnamed(p, amount, start, end);
     if (best == null) return;
     Content.Amount meant = Quantities.as(amount, best.dimension()).orElseThrow();
     p.carried.amount = best;
-    p.add(
-        out,
-        best,
+    Content.Amount said =
         best.id().equals("location.temperatureRange")
             ? asRange(meant)
-            : negatedBound(p, meant, start),
-        false);
+            : negatedBound(p, meant, start);
+    p.add(best, said, false, start, end);
   }
 
   /** The attribute whose words stand nearest to a figure that it can have, or null. */
@@ -98,8 +128,7 @@ final class AmountStatements {
   }
 
   /** A figure that is not plain is still of the attribute that is spoken of. */
-  private void unclear(
-      Passage p, List<Statement> out, Content.NotUnderstood figure, Quantities.Found found) {
+  private void unclear(Passage p, Content.NotUnderstood figure, Quantities.Found found) {
     List<Content.Amount> readings = FigureSearch.readings(figure, found.unit());
     Attribute named =
         nearest(
@@ -109,7 +138,7 @@ final class AmountStatements {
             a ->
                 readings.stream()
                     .anyMatch(r -> Quantities.as(r, a.dimension()).filter(a::accepts).isPresent()));
-    if (named != null) p.add(out, named, figure, false);
+    if (named != null) p.add(named, figure, false, found.start(), found.end());
   }
 
   /** "GT-1: nominal size 7 in x 9 in" gives a tile's size wherever it stands. */
@@ -118,13 +147,27 @@ final class AmountStatements {
   }
 
   /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
-  private Attribute unnamed(Passage p, Content.Amount amount) {
+  private Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
-    return vocabulary.attributes().stream()
-        .filter(a -> a.alone() && p.context.mayStateFamily(a.family()))
-        .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
-        .findFirst()
-        .orElse(null);
+    Attribute alone =
+        vocabulary.attributes().stream()
+            .filter(a -> a.alone() && p.context.mayStateFamily(a.family()))
+            .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
+            .findFirst()
+            .orElse(null);
+    if (alone != null || !bare.stands(p, start, end)) return alone;
+    return ofTheWork(p, amount, p.familyNear(start, end));
+  }
+
+  /** The only attribute of the work spoken of that may have such a figure, or null. */
+  private Attribute ofTheWork(Passage p, Content.Amount amount, String family) {
+    List<Attribute> may =
+        vocabulary.attributes().stream()
+            .filter(a -> a.kind() == Attribute.Kind.AMOUNT && a.plausible() != null)
+            .filter(a -> a.family().equals(family) && !family.equals("tile"))
+            .filter(a -> p.context.mayStateFamily(a.family()) && fits(a, amount))
+            .toList();
+    return may.size() == 1 ? may.get(0) : null;
   }
 
   private static boolean fits(Attribute a, Content.Amount amount) {
@@ -155,21 +198,27 @@ final class AmountStatements {
     for (Phrases.Hit hit : a.words().cues().all(p.whole)) {
       // "Tensile bond strength" is no bond strength, however near the figure stands.
       boolean turned =
-          not.stream().anyMatch(n -> n.end() <= hit.start() && hit.start() - n.end() <= 1);
-      if (!turned) best = Math.min(best, hit.distanceTo(start, end));
+          not.stream().anyMatch(n -> n.start() < hit.start() && hit.start() - n.end() <= 1);
+      if (turned) continue;
+      best = Math.min(best, distance(p, hit, start, end));
     }
     if (best == Integer.MAX_VALUE) return best;
     for (Phrases.Hit hit : not) {
-      if (hit.distanceTo(start, end) <= best) return Integer.MAX_VALUE;
+      if (distance(p, hit, start, end) <= best) return Integer.MAX_VALUE;
     }
     return best + p.familyPenalty(a, start, end);
+  }
+
+  private static int distance(Passage p, Phrases.Hit hit, int start, int end) {
+    boolean apart = hit.start() >= end && p.whole.substring(end, hit.start()).indexOf(',') >= 0;
+    return hit.distanceTo(start, end) + (apart ? ACROSS_A_COMMA : 0);
   }
 
   private static boolean inside(List<int[]> taken, Quantities.Found found) {
     return taken.stream().anyMatch(t -> found.start() < t[1] && t[0] < found.end());
   }
 
-  void addSize(List<Statement> out, Passage p, List<int[]> taken) {
+  void addSize(Passage p, List<int[]> taken) {
     Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
     if (attribute == null || !(p.context.describesTile() || sizeOfATag(p))) return;
     boolean column = p.context.attribute().equals(attribute.id());
@@ -181,7 +230,7 @@ final class AmountStatements {
               || ((family.isEmpty() || family.equals("tile"))
                   && !attribute.words().not().in(p.whole));
       if (tile) {
-        p.add(out, attribute, found.content(), false);
+        p.add(attribute, found.content(), false, found.start(), found.end());
         return;
       }
     }

@@ -9,11 +9,11 @@ final class BoundWords {
   private static final int FLAGS = Pattern.CASE_INSENSITIVE;
 
   private static final String LEAST_BEFORE =
-      "(?:not less than|no less than|nowhere less than|never less than|nor less than|not under|never under|not below|no fewer than|at least|minimum(?: of)?|min\\.?(?: of)?|>=|no lower than)";
+      "(?:not less than|no less than|nowhere less than|never less than|nor less than|not under|never under|not below|no fewer than|at least|minimum(?: of)?|min\\.?(?: of)?|>=|no lower than|no closer (?:together )?than|not closer (?:together )?than)";
   private static final String ABOVE_BEFORE =
       "(?:in excess of|exceeding|exceeds?|greater than|more than|above|over|higher than|>)";
   private static final String MOST_BEFORE =
-      "(?:not more than|nowhere more than|never more than|no more than|not greater than|not over|not to exceed|not exceeding|shall not exceed|maximum(?: of)?|max\\.?(?: of)?|at most|<=|up to|no greater than|no wider than)";
+      "(?:not more than|nowhere more than|never more than|no more than|not greater than|not over|not to exceed|not exceeding|shall not exceed|maximum(?: of)?|max\\.?(?: of)?|at most|<=|up to|no greater than|no wider than|no f[au]rther (?:apart )?than|not f[au]rther (?:apart )?than)";
   private static final String BELOW_BEFORE = "(?:less than|below|under|lower than|<)";
   private static final Pattern BEFORE =
       Pattern.compile(

@@ -44,18 +44,18 @@ public final class Citations {
               4),
           // ISO 13007-1, EN 12004-1:2017, BS EN ISO 11600, BS 5385-4
           new Form(
-              "\\b(?:(?:BS|DIN|NF|UNI)\\s+)?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:-(\\d{1,2})(?!\\d))?"
+              "\\b(?:(?:BS|DIN|NF|UNI|(?-i:AS|SS|NS|IS|SN|UNE|NEN|SFS|NBN|CSN))\\s+)?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:[-.](\\d{1,2}(?:\\.\\d(?!\\d))?)(?!\\d))?"
                   + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
               Citations::international, 4),
+          // National ones: DIN 18157-1, AS 3958.1, AS/NZS 4586. "AS 1200 mm" is none.
+          new Form(
+              "\\b(?-i:(DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|SANS))\\s*(\\d{4,5}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*:\\s*((?:19|20)\\d{2}))?"
+                  + "(?!\\d|[.,]\\d|\\s*(?:x|by|mm|m|cm|psi|lbs?|ft|in|sq|hours?|days?)\\b)",
+              Citations::national, 4),
           // The ramp tests, whose classes outlived them.
           new Form(
               "\\bDIN\\s*[-:]?\\s*(51097|51130|51131)()()(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
               m -> "DIN " + m.group(1), 4),
-          // National standards that are no adoption: AS 3958.1-2007, DIN 18157-1, UNI 11493.
-          new Form(
-              "\\b((?-i:DIN|AS|UNI|SS|SANS))(?-i:/NZS)?\\s*[-:]?\\s*(\\d{3,5}(?:\\.\\d{1,2})?)(?:-(\\d{1,2})(?!\\d))?"
-                  + "(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
-              Citations::national, 4),
           new Form(
               "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171", 4),
@@ -80,6 +80,14 @@ public final class Citations {
     }
   }
 
+  // "ANSI A108/A118/A136.1" is the title of one book of three series.
+  private static final Pattern SERIES =
+      Pattern.compile(
+          "\\bANSI\\s{0,9}A\\s?(1\\d\\d)((?:\\s?/\\s?A\\s?1\\d\\d(?:\\.\\d{1,2})?)+)(?![\\d.]\\d|\\w)",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern OF_SERIES =
+      Pattern.compile("A\\s?(1\\d\\d)(?:\\.(\\d{1,2}))?", Pattern.CASE_INSENSITIVE);
+
   // "A118.1, .4 and .15" and "ANSI A118.4/A118.11" cite more than the first.
   private static final Pattern CONTINUED =
       Pattern.compile(
@@ -93,12 +101,34 @@ public final class Citations {
     if (!mayCite(text)) return List.of();
     String s = PlainText.of(text);
     List<Found> found = new ArrayList<>();
+    series(found, s);
     for (Form form : FORMS) {
       Matcher m = form.pattern().matcher(s);
       while (m.find()) add(found, s, form, m);
     }
     found.sort((a, b) -> Integer.compare(a.start(), b.start()));
     return found;
+  }
+
+  private static void series(List<Found> found, String s) {
+    Matcher series = SERIES.matcher(s);
+    while (series.find()) {
+      Matcher m = OF_SERIES.matcher(s).region(series.start(), series.end());
+      while (m.find()) {
+        String part = m.group(2) == null ? "" : "." + Integer.parseInt(m.group(2));
+        Content.Standard standard = new Content.Standard("ANSI A" + m.group(1) + part, "");
+        int start = found.isEmpty() || m.start() > series.start() + 6 ? m.start() : series.start();
+        found.add(new Found(start, m.end(), standard, m.group()));
+      }
+    }
+  }
+
+  /** True when it is cited with others as one book, of which nobody can say which part is meant. */
+  static boolean ofASeries(String text, Found found) {
+    return SERIES
+        .matcher(text)
+        .results()
+        .anyMatch(m -> m.start() <= found.start() && found.end() <= m.end());
   }
 
   /** Every designation has three digits in a row and a letter, or the name of TCNA. */
@@ -157,8 +187,10 @@ public final class Citations {
   }
 
   private static String national(Matcher m) {
-    String part = m.group(3) == null ? "" : "-" + m.group(3);
-    return m.group(1) + " " + m.group(2) + part;
+    return m.group(1).toUpperCase(Locale.ROOT)
+        + " "
+        + m.group(2)
+        + (m.group(3) == null ? "" : "-" + m.group(3));
   }
 
   private static String international(Matcher m) {

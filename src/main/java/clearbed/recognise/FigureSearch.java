@@ -69,6 +69,8 @@ final class FigureSearch {
               + "°?\\s{0,9}[cfk]\\b|deg\\.? ?[cfk]\\b|k-1|k"
               + ")",
           FLAGS);
+  private static final Pattern SIGN_IN_WORDS =
+      Pattern.compile("(?<!plus or )(?<!plus/)\\bminus\\s+(?=\\d)", FLAGS);
   private static final Pattern NUMBER = Pattern.compile(START + N, FLAGS);
   private static final Pattern JOINED =
       Pattern.compile(
@@ -85,10 +87,15 @@ final class FigureSearch {
    * @param text in plain form
    */
   FigureSearch(String text, DecimalMark mark) {
-    this.s = text;
+    this.s = signed(text);
     this.mark = mark;
     this.neighbours = new FigureNeighbours(text);
     this.taken = new boolean[text.length() + 1];
+  }
+
+  /** "Minus 20" as "-20", of the same length. */
+  private static String signed(String text) {
+    return SIGN_IN_WORDS.matcher(text).replaceAll(m -> " ".repeat(m.group().length() - 1) + "-");
   }
 
   /** All figures in order, none inside another. */
@@ -178,6 +185,8 @@ final class FigureSearch {
       Unit second = unit(m.group(5));
       Unit first = m.group(2) == null ? second : unit(m.group(2));
       if (first == null || second == null || first.dimension() != second.dimension()) continue;
+      // "1/4 in. and 20 ft apart" are two figures.
+      if (m.group(3).equalsIgnoreCase("and") && first != second) continue;
       double low = signed(m.group(1), first);
       double high = signed(m.group(4), second);
       boolean numbers = Double.isFinite(low) && Double.isFinite(high);

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -80,9 +81,14 @@ final class LaterWords {
     }
   }
 
-  static Limits exceptFrom(List<Statement> out, Limits previous, Limits exception) {
-    Set<String> except = new TreeSet<>(exception.exposures());
-    except.addAll(exception.tags());
+  /**
+   * @param from the first statement of the part that the exception follows
+   * @param previous limits of that part
+   */
+  static Limits exceptFrom(List<Statement> out, int from, Limits previous, Limits exception) {
+    Set<String> except = left(List.of(exception));
+    if (except.isEmpty() && exception.glass() && exception.tags().isEmpty())
+      glassLeftOut(out, from);
     if (except.isEmpty()) return previous;
     for (int i = 0; i < out.size(); i++) {
       Statement s = out.get(i);
@@ -91,5 +97,27 @@ final class LaterWords {
       out.set(i, s.withLimits(l.withExcept(except)));
     }
     return previous.withExcept(except);
+  }
+
+  /** "Comply with ANSI A137.1, the exception is glass tile." */
+  private static void glassLeftOut(List<Statement> out, int from) {
+    for (int i = from; i < out.size(); i++) {
+      Statement s = out.get(i);
+      Limits l = s.limits();
+      boolean named = !l.tags().isEmpty();
+      if (!named) out.set(i, s.withLimits(l.ofOtherTile().notGlass()));
+    }
+  }
+
+  /** What is left out where these are: of several limits at once nothing, as one may be apart. */
+  static Set<String> left(List<Limits> named) {
+    Set<String> out = new TreeSet<>();
+    for (Limits l : named) {
+      List<Set<String>> kinds = new ArrayList<>(List.of(l.tags(), l.exposures(), l.surfaces()));
+      kinds.addAll(l.with().values());
+      kinds.removeIf(Set::isEmpty);
+      if (kinds.size() == 1) out.addAll(kinds.get(0));
+    }
+    return out;
   }
 }

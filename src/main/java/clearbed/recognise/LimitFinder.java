@@ -1,7 +1,6 @@
 package clearbed.recognise;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds what a text is limited to: tags, kinds of tile, places, surfaces. */
 final class LimitFinder {
@@ -22,7 +22,7 @@ final class LimitFinder {
           "(?<![A-Za-z0-9.-])(?:[A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})[-.]?\\d{1,3}-\\d{1,3}(?![A-Za-z0-9]|[.-]\\d)");
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
-      Pattern.compile("\\d[A-Z]?,? and (?:all |any )?other\\b|\\b(?:other|remaining) glass\\b");
+      Pattern.compile("\\d[A-Z]?,? and (?:all |any |the )*(?:other|remaining)\\b");
   // In capitals "AT 16 FT" looks like a mark.
   private static final Pattern NO_MARK =
       Pattern.compile(
@@ -36,38 +36,20 @@ final class LimitFinder {
   private static final Pattern CLAUSE_BEHIND = Pattern.compile("/\\d{3}(?!\\d)");
   private static final Pattern MEASURED =
       Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
-  private static final Pattern LIST_OF_PLACES =
-      Pattern.compile(
-          "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
-  private static final Pattern BETWEEN_PLACES =
-      Pattern.compile("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+");
   private static final Pattern OTHER_TILE =
       Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
-  // "Floors and framing that carry glass tile" is not limited to floors.
-  private static final Pattern AND_WHAT_CARRIES =
-      Pattern.compile(
-          ",? (?:and|or|&) (?:\\w+ )?(?:framing|frames?|structures?|supports?|backgrounds?|substrates?|studs?)\\b",
-          Pattern.CASE_INSENSITIVE);
-  private static final int LIST_GAP = 30;
-  private static final int LEAD_REACH = 120;
-  private static final Pattern JOINED =
-      Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$");
-  private static final Pattern STOP =
-      Pattern.compile(
-          "[.;:()]|\\b(?:is|are|shall|with|use|set|provide)\\b", Pattern.CASE_INSENSITIVE);
-  private static final Pattern SUITED =
-      Pattern.compile(
-          "(?:suit\\w*|approved|rated|recommended|designed|intended|formulated|acceptable|listed|appropriate|tested|certified|manufactured|made)\\s+(?:\\w+\\s+)?$",
-          Pattern.CASE_INSENSITIVE);
+
+  /** A class code is no longer, in characters. */
+  private static final int CODE = 12;
 
   private final Vocabulary vocabulary;
-  private final Pattern placeLead;
+  private final PlaceFinder places;
 
   LimitFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
-    this.placeLead = Pattern.compile(vocabulary.placeLead() + "$", Pattern.CASE_INSENSITIVE);
+    this.places = new PlaceFinder(vocabulary);
   }
 
   /**
@@ -89,9 +71,9 @@ final class LimitFinder {
             limitingTags(text),
             glass,
             other,
-            exposures(text, heading),
+            places.exposures(text, heading),
             Set.of(),
-            places(text, vocabulary.surfacePlaces(), heading),
+            places.surfaces(text, heading),
             Map.of())
         .sparing();
   }
@@ -103,6 +85,27 @@ final class LimitFinder {
    */
   static Limits behindGlass(Limits limits, String text) {
     return !limits.glass() && OTHER_TILE.matcher(text).find() ? limits.ofOtherTile() : limits;
+  }
+
+  /** Where tags stand that limit the text; a range of them is one. */
+  List<Phrases.Hit> tagPlaces(String text) {
+    if (!mayHaveTags(text) || limitingTags(text).isEmpty()) return List.of();
+    return lists(text).stream().flatMap(list -> each(text, list)).toList();
+  }
+
+  private static Stream<Phrases.Hit> each(String text, At list) {
+    Matcher m = TAG.matcher(text).region(list.start(), list.found().end());
+    List<Phrases.Hit> each = m.results().map(r -> new Phrases.Hit(r.start(), r.end())).toList();
+    boolean spelt = each.size() == list.found().tags().size();
+    return spelt ? each.stream() : Stream.of(list.place());
+  }
+
+  /** Where glass tile and other tile are named. */
+  List<Phrases.Hit> tilePlaces(String text) {
+    String glassless = vocabulary.list("notTile").without(text);
+    List<Phrases.Hit> out = new ArrayList<>(vocabulary.list("glassTile").all(glassless));
+    vocabulary.otherTile().values().forEach(other -> out.addAll(other.all(glassless)));
+    return out;
   }
 
   /** True when the text is limited to tags. */
@@ -121,7 +124,7 @@ final class LimitFinder {
   static Set<String> tags(String text) {
     Set<String> tags = new TreeSet<>();
     if (!mayHaveTags(text)) return tags;
-    for (TagList.Found list : lists(text)) list.tags().forEach(tag -> tags.add(tag(tag)));
+    for (At list : lists(text)) list.found().tags().forEach(tag -> tags.add(tag(tag)));
     return tags;
   }
 
@@ -149,15 +152,21 @@ final class LimitFinder {
   static String unspelt(String text) {
     if (!mayHaveTags(text)) return "";
     return lists(text).stream()
-        .map(TagList.Found::unspelt)
+        .map(list -> list.found().unspelt())
         .filter(range -> !range.isEmpty())
         .findFirst()
         .orElse("");
   }
 
+  private record At(int start, TagList.Found found) {
+    Phrases.Hit place() {
+      return new Phrases.Hit(start, found.end());
+    }
+  }
+
   /** Tags by themselves are lists of one. */
-  private static List<TagList.Found> lists(String text) {
-    List<TagList.Found> lists = new ArrayList<>();
+  private static List<At> lists(String text) {
+    List<At> lists = new ArrayList<>();
     int covered = 0;
     Matcher m = TAG.matcher(text);
     while (m.find()) {
@@ -165,13 +174,13 @@ final class LimitFinder {
       boolean within = m.start() < covered;
       TagList.Found list = within ? null : TagList.inText(text, m.start());
       if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
-      lists.add(list);
+      lists.add(new At(m.start(), list));
       covered = Math.max(covered, list.end());
     }
     m = FIGURES_APART.matcher(text);
     while (m.find()) {
       TagList.Found list = TagList.inText(text, m.start());
-      if (list != null && list.tags().size() > 1) lists.add(list);
+      if (list != null && list.tags().size() > 1) lists.add(new At(m.start(), list));
     }
     return lists;
   }
@@ -185,9 +194,22 @@ final class LimitFinder {
             && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
     // "T20/110" is the number of a clause.
     boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
+    // "JOINT 1/16 IN." is a figure.
+    boolean fraction =
+        m.group().indexOf(' ') > 0
+            && m.end() + 1 < text.length()
+            && text.charAt(m.end()) == '/'
+            && Character.isDigit(text.charAt(m.end() + 1));
+    int from = Math.max(0, m.start() - CODE);
+    String near = text.substring(from, Math.min(text.length(), m.end() + CODE));
+    boolean code =
+        ClassCodes.unmistakable(near).stream()
+            .anyMatch(c -> from + c.start() < m.end() && m.start() < from + c.end());
     return !isoClass
         && !measured
         && !clause
+        && !code
+        && !fraction
         && !NO_MARK.matcher(m.group()).matches()
         && !PUBLISHER.matcher(before).matches();
   }
@@ -213,90 +235,5 @@ final class LimitFinder {
     String s = written.trim().toUpperCase(Locale.ROOT);
     Matcher m = TAG_PARTS.matcher(s);
     return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
-  }
-
-  /** Places, and the words of rooms in a list with them: "Pool, spa and deck: ...". */
-  private Set<String> exposures(String text, boolean heading) {
-    Set<String> places = places(text, vocabulary.exposurePlaces(), heading);
-    if (places.isEmpty()) return places;
-    Matcher list = LIST_OF_PLACES.matcher(text);
-    while (list.find()) {
-      List<String> words = List.of(BETWEEN_PLACES.split(list.group().toLowerCase(Locale.ROOT)));
-      boolean place =
-          words.stream()
-              .anyMatch(
-                  w -> vocabulary.exposurePlaces().values().stream().anyMatch(p -> p.matches(w)));
-      if (place) words.stream().map(w -> w.replaceFirst("^the ", "")).forEach(places::add);
-    }
-    return places;
-  }
-
-  private Set<String> places(String text, Map<String, Phrases> vocabulary, boolean heading) {
-    Set<String> found = new TreeSet<>();
-    mentions(text, vocabulary, heading).values().forEach(found::add);
-    return found;
-  }
-
-  /** Places by offset, so that a figure can be matched with the place nearest to it. */
-  Map<Integer, String> exposureMentions(String text) {
-    return mentions(text, vocabulary.exposurePlaces(), false);
-  }
-
-  private Map<Integer, String> mentions(
-      String text, Map<String, Phrases> vocabulary, boolean heading) {
-    Map<Integer, String> found = new LinkedHashMap<>();
-    List<Phrases.Hit> introduced = new ArrayList<>();
-    places(text, vocabulary)
-        .forEach(
-            (hit, term) -> {
-              if (AND_WHAT_CARRIES.matcher(text).region(hit.end(), text.length()).lookingAt())
-                return;
-              if (!heading && !introduced(text, hit, introduced)) return;
-              introduced.add(hit);
-              found.put(hit.start(), term);
-            });
-    return found;
-  }
-
-  /** The places named, from left to right; of those that overlap the longest. */
-  private static Map<Phrases.Hit, String> places(String text, Map<String, Phrases> vocabulary) {
-    List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
-    vocabulary.forEach(
-        (term, phrases) -> phrases.all(text).forEach(hit -> hits.add(Map.entry(hit, term))));
-    hits.sort(
-        (a, b) ->
-            (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));
-    boolean[] taken = new boolean[text.length() + 1];
-    List<Map.Entry<Phrases.Hit, String>> free = new ArrayList<>();
-    for (Map.Entry<Phrases.Hit, String> entry : hits) {
-      Phrases.Hit hit = entry.getKey();
-      if (taken[hit.start()] || taken[hit.end() - 1]) continue;
-      for (int i = hit.start(); i < hit.end(); i++) taken[i] = true;
-      free.add(entry);
-    }
-    free.sort((a, b) -> a.getKey().start() - b.getKey().start());
-    Map<Phrases.Hit, String> places = new LinkedHashMap<>();
-    free.forEach(entry -> places.put(entry.getKey(), entry.getValue()));
-    return places;
-  }
-
-  /**
-   * @param earlier the places further left that are introduced
-   */
-  private boolean introduced(String text, Phrases.Hit hit, List<Phrases.Hit> earlier) {
-    String before = text.substring(Math.max(0, hit.start() - LEAD_REACH), hit.start());
-    Matcher m = placeLead.matcher(before);
-    if (m.find()) return !SUITED.matcher(before.substring(0, m.start())).find();
-    // "at pools, ramp 102 and steam rooms", "in wet or exterior areas": the second place shares the
-    // preposition of the first.
-    Matcher joined = JOINED.matcher(before);
-    if (earlier.isEmpty() || !joined.find()) return false;
-    int end = hit.start() - before.length() + joined.start();
-    for (int i = earlier.size() - 1; i >= 0; i--) {
-      Phrases.Hit first = earlier.get(i);
-      if (end - first.end() > LIST_GAP) return false;
-      if (end >= first.end() && !STOP.matcher(text.substring(first.end(), end)).find()) return true;
-    }
-    return false;
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -46,13 +47,14 @@ public record Limits(
     boolean kindSaid = glass || !otherTile.isEmpty();
     return new Limits(
         // "Porcelain tile: ..." under a heading on GT-1 is not about GT-1.
-        tags.isEmpty() && !otherTileOnly() ? outer.tags : tags,
+        // Nor is "elsewhere" under GT-1, when it was GT-1 that was named.
+        tags.isEmpty() && !otherTileOnly() && !except.containsAll(outer.tags) ? outer.tags : tags,
         kindSaid ? glass : outer.glass,
         // GT-1 under an article on ceramic tile is no ceramic tile for that.
         kindSaid || !tags.isEmpty() && !tags.equals(outer.tags) ? otherTile : outer.otherTile,
-        exposures.isEmpty() ? outer.exposures : exposures,
+        exposures.isEmpty() && !except.containsAll(outer.exposures) ? outer.exposures : exposures,
         union(except, outer.except),
-        surfaces.isEmpty() ? outer.surfaces : surfaces,
+        surfaces.isEmpty() && !except.containsAll(outer.surfaces) ? outer.surfaces : surfaces,
         with.isEmpty() ? outer.with : with);
   }
 
@@ -83,6 +85,10 @@ public record Limits(
     return alsoOfTile("other tile");
   }
 
+  Limits notGlass() {
+    return new Limits(tags, false, otherTile, exposures, except, surfaces, with);
+  }
+
   private Limits alsoOfTile(String kind) {
     Set<String> other = union(otherTile, Set.of(kind));
     return new Limits(tags, glass, other, exposures, except, surfaces, with);
@@ -97,7 +103,28 @@ public record Limits(
     return new Limits(tags, glass, otherTile, Set.of(), Set.of(), Set.of(), Map.of());
   }
 
-  private static Set<String> union(Set<String> a, Set<String> b) {
+  /** Limited to both. */
+  Limits and(Limits other) {
+    if (other == NONE) return this;
+    if (this == NONE) return other;
+    Map<String, Set<String>> both = new LinkedHashMap<>(with);
+    other.with.forEach((attribute, terms) -> both.merge(attribute, terms, Limits::union));
+    return new Limits(
+        union(tags, other.tags),
+        glass || other.glass,
+        union(otherTile, other.otherTile),
+        union(exposures, other.exposures),
+        union(except, other.except),
+        union(surfaces, other.surfaces),
+        both);
+  }
+
+  /** The kinds of tile alone. */
+  Limits kind() {
+    return new Limits(Set.of(), glass, otherTile, Set.of(), Set.of(), Set.of(), Map.of()).sparing();
+  }
+
+  static Set<String> union(Set<String> a, Set<String> b) {
     if (b.isEmpty()) return a;
     Set<String> out = new TreeSet<>(a);
     out.addAll(b);

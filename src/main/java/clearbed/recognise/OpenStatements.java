@@ -18,12 +18,13 @@ final class OpenStatements {
     this.inner = inner;
   }
 
-  void addTo(List<Statement> out, Passage p) {
+  void addTo(Passage p) {
     for (OpenItems.Open open : items.find(p.whole)) {
       String id = p.context.attribute().isEmpty() ? attributeOf(p, open) : p.context.attribute();
       Attribute attribute = vocabulary.attribute(id).orElse(null);
-      if (attribute != null) p.add(out, attribute, new Content.Open(open.text()), false);
-      else out.add(p.open(open.text()));
+      if (attribute != null)
+        p.add(attribute, new Content.Open(open.text()), false, open.start(), open.end());
+      else p.addOpen(open.text(), open.start(), open.end());
     }
   }
 

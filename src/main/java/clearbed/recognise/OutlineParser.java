@@ -56,6 +56,7 @@ final class OutlineParser {
   private final SubjectFinder subjectFinder;
   private final ClauseReferences references;
   private final AmendmentFinder amendments;
+  private final PublicationLists publications;
   private final Wordings wordings;
   private final Memo<String, Optional<Property>> properties = Memo.ofTexts();
 
@@ -67,6 +68,7 @@ final class OutlineParser {
     this.subjectFinder = new SubjectFinder(vocabulary, finder);
     this.references = new ClauseReferences(vocabulary);
     this.amendments = new AmendmentFinder(vocabulary);
+    this.publications = new PublicationLists(vocabulary);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
   }
 
@@ -180,6 +182,10 @@ final class OutlineParser {
     private final Origin origin;
     private final String fileName;
     private final DecimalMark mark;
+
+    /** Part of the work that the last paragraph spoke of, or empty. */
+    private String lastWork = "";
+
     private String number = "";
     private String title = "";
     private boolean section;
@@ -236,10 +242,14 @@ final class OutlineParser {
         path.clear();
         return;
       }
-      while (!path.isEmpty() && path.peekLast().wording().rank() >= wording.rank())
-        path.removeLast();
+      while (!path.isEmpty() && isBehind(wording, path.peekLast().wording())) path.removeLast();
       path.addLast(node(wording));
       pending.add(new Pending(p, List.copyOf(path), part));
+    }
+
+    private boolean isBehind(Wordings.Wording now, Wordings.Wording before) {
+      boolean text = now.rank() == Wordings.TEXT_RANK;
+      return before.rank() >= now.rank() || text && before.rank() == Wordings.LEAD_IN_RANK;
     }
 
     /** What people say of a paragraph stands under it, and nothing stands under that. */
@@ -260,7 +270,13 @@ final class OutlineParser {
       String own = wording.family();
       String above = path.isEmpty() ? "" : path.peekLast().family();
       boolean inherits = own.isEmpty() || own.equals("tile") && !wording.heading();
-      return inherits && !above.isEmpty() ? above : own;
+      String family = inherits && !above.isEmpty() ? above : own;
+      // "Bedding adhesive: C2TE" and behind it "Colour: white".
+      boolean property = vocabulary.list("clause.propertyWord").matches(wording.lead());
+      boolean vague = family.isEmpty() || family.equals("tile");
+      if (vague && property && !wording.heading() && !lastWork.isEmpty()) return lastWork;
+      lastWork = own.equals("tile") ? "" : own;
+      return family;
     }
 
     /** "Other tile: ..." behind "Glass tile: ..." is not about glass. */
@@ -289,10 +305,11 @@ final class OutlineParser {
       List<Clause> clauses = new ArrayList<>();
       boolean tileDocument =
           scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tile(p.text()));
+      boolean[] listed = publications.in(pending.stream().map(Pending::text).toList());
       for (int i = 0; i < pending.size(); i++)
-        clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown));
+        clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown, listed[i]));
       for (Pending remark : remarks) {
-        Clause clause = clause(remark, role, notes && !tileDocument, unknown);
+        Clause clause = clause(remark, role, notes && !tileDocument, unknown, false);
         if (!clause.leftOpen().isEmpty()) clauses.add(clause.asRemark());
       }
       sections.add(
@@ -341,7 +358,8 @@ final class OutlineParser {
       return pending.get(0).text() + (pending.size() > 1 ? " " + pending.get(1).text() : "");
     }
 
-    private Clause clause(Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown) {
+    private Clause clause(
+        Pending p, Vocabulary.SectionRole role, boolean silent, boolean unknown, boolean listed) {
       Node own = p.own();
       String cite = Outline.cite(p.path().stream().map(n -> n.wording().label().number()).toList());
       Origin at =
@@ -350,7 +368,7 @@ final class OutlineParser {
               .withHeading(cite.isEmpty() ? own.heading() ? own.text() : headingOf(p) : cite)
               .withText(p.text());
       boolean references =
-          p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
+          listed || p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
       List<Statement> statements = new ArrayList<>();
       boolean mute =
           silent && !own.wording().tagged()

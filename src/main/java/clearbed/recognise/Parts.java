@@ -23,15 +23,8 @@ final class Parts {
   private static final Pattern SEMICOLON = Pattern.compile(";\\s*");
   private static final Pattern BUT =
       Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
-  // "100 percent behind clear tile, and not less than 95 percent elsewhere" says two things.
-  private static final Pattern AND_OTHER =
-      Pattern.compile(
-          ",?\\s+and\\s+(?=(?:not less than |no less than |at least |a minimum of |minimum )?\\d+(?:\\.\\d+)?\\s*(?:%|percent))"
-              + "|,\\s+and\\s+(?=(?-i:"
-              + Tags.MARK
-              + ")\\s+(?:is|are|shall|must|gets?|has|have)\\b)"
-              + "|(?<=(?:percent|%)(?: minimum| min\\.)?),?\\s+and\\s+(?=(?:(?-i:[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?)(?:,? and |, | )){1,6}(?:with|at)\\b)",
-          Pattern.CASE_INSENSITIVE);
+  private static final Pattern ALL =
+      Pattern.compile("\\S (all|every|each|any)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern LEAD =
       Pattern.compile("^((?:(?!\\.\\s+[A-Z])[^:]){2,90}):(?=\\s|$)");
 
@@ -42,10 +35,8 @@ final class Parts {
     for (Piece piece : sentences(text)) {
       boolean first = true;
       for (String clause : BUT.split(piece.text())) {
-        for (String figure : AND_OTHER.split(clause)) {
-          addWithException(parts, figure.trim(), except, piece.afterStop() && first);
-          first = false;
-        }
+        addWithException(parts, clause.trim(), except, piece.afterStop() && first);
+        first = false;
       }
     }
     return parts;
@@ -75,13 +66,20 @@ final class Parts {
     return out;
   }
 
+  /** Where the words behind an exception that opens a sentence begin: a comma, or "all". */
+  private static int mainClause(String clause) {
+    int comma = clause.indexOf(", ");
+    Matcher all = ALL.matcher(clause);
+    return comma < 0 && all.find() ? all.start(1) : comma;
+  }
+
   private static void addWithException(
       List<Part> parts, String clause, Phrases except, boolean sentence) {
     if (clause.isEmpty()) return;
     Phrases.Hit hit = except.first(clause);
-    int comma = hit != null && hit.start() == 0 ? clause.indexOf(", ") : -1;
+    int comma = hit != null && hit.start() == 0 ? mainClause(clause) : -1;
     if (comma > 0) {
-      String main = clause.substring(comma + 2).trim();
+      String main = clause.substring(comma).replaceFirst("^, ", "").trim();
       parts.add(new Part(main, lead(main), false, sentence));
       parts.add(new Part(clause.substring(0, comma), "", true, false));
       return;

@@ -2,33 +2,25 @@ package clearbed.recognise;
 
 import clearbed.model.Content;
 import clearbed.model.Origin;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** One part of a text with all that is known of it before it is read. */
 final class Passage {
+  private static final int FEW = 300;
+
   private static final int NEGATION_NEAR = 70;
 
-  // "No change of plane shall be without a joint", "no colour other than white".
-  private static final Pattern TWICE_NEGATED =
-      Pattern.compile(
-          "(?i)\\b(?:no|none|neither|not)\\b[^.;]{0,140}\\b(?:without|lacking|lack|omit(?:ted)?)\\b");
-
-  // "Epoxy grout with no hard aggregate, ANSI A118.3": it is the aggregate that is ruled out.
-  private static final Pattern WITH_NONE_OF =
-      Pattern.compile("(?i)\\b(?:with no|without|free of|free from) [^,.;:]{1,40}, $");
-
-  private static final Pattern OTHER_THAN =
-      Pattern.compile(
-          "(?i)\\b(?:no|not|nothing|none)\\b[^.;]{0,60}\\b(?:other than|but|except)\\s+(?:\\w+\\s+){0,2}$");
+  /** Parts of the work that a standard for their material shows as well as their names. */
+  private static final Set<String> OF_MATERIALS = Set.of("mortar", "grout", "sealant", "membrane");
 
   private final Vocabulary vocabulary;
   private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
   private final Origin origin;
-  private final Limits limits;
+  private final List<Said> said = new ArrayList<>();
   // As written, and with open items blanked out.
   final String whole;
   final String text;
@@ -44,7 +36,6 @@ final class Passage {
       String closed,
       Context context,
       Origin origin,
-      Limits limits,
       Carried carried) {
     this.vocabulary = vocabulary;
     this.leadEnd = part.lead().length();
@@ -52,48 +43,81 @@ final class Passage {
     this.text = closed;
     this.context = context;
     this.origin = origin;
-    this.limits = limits;
     this.carried = carried;
-    this.deniedTwice = TWICE_NEGATED.matcher(closed).find();
+    this.deniedTwice = vocabulary.list("negation.twice").in(closed);
     vocabulary
         .families()
         .forEach((family, phrases) -> phrases.all(whole).forEach(hit -> cues.put(hit, family)));
+    // "Joint mortar" is no mortar.
+    Set<Phrases.Hit> all = Set.copyOf(cues.keySet());
+    if (all.size() <= FEW)
+      cues.keySet().removeIf(hit -> all.stream().anyMatch(longer -> within(hit, longer)));
+    for (Citations.Found f : Citations.find(whole))
+      vocabulary
+          .standardOf(f.standard().designation())
+          .filter(info -> info.states().size() == 1)
+          .flatMap(info -> vocabulary.attribute(info.states().get(0)))
+          .filter(a -> OF_MATERIALS.contains(a.family()))
+          .ifPresent(a -> cues.put(new Phrases.Hit(f.start(), f.end()), a.family()));
+  }
+
+  private static boolean within(Phrases.Hit hit, Phrases.Hit longer) {
+    return longer.start() <= hit.start()
+        && hit.end() <= longer.end()
+        && longer.end() - longer.start() > hit.end() - hit.start();
   }
 
   Origin origin() {
     return origin;
   }
 
-  Statement open(String words) {
-    return new Statement("text", new Content.Open(words), false, whole, origin, limits);
+  /** Something is left open there of which it is not known what. */
+  void addOpen(String words, int start, int end) {
+    said.add(new Said("text", new Content.Open(words), false, start, end));
   }
 
-  void add(List<Statement> out, Attribute attribute, Content content, boolean excluded) {
+  /**
+   * @param start of the words that give the value
+   * @param end behind them
+   */
+  void add(Attribute attribute, Content content, boolean excluded, int start, int end) {
     if (!context.mayStateFamily(attribute.family())) return;
+    said.add(new Said(attribute.id(), content, excluded, start, end));
+  }
+
+  /** A value of the whole text rather than of some of its words. */
+  void add(Attribute attribute, Content content, boolean excluded) {
+    add(attribute, content, excluded, 0, text.length());
+  }
+
+  /** True for what no words of its own give. */
+  boolean isWhole(Said value) {
+    return value.start() == 0
+        && value.end() == text.length()
+        && value.content() instanceof Content.Required;
+  }
+
+  /** In the order in which they were found. */
+  List<Said> said() {
+    return said;
+  }
+
+  /**
+   * @param own what the value is limited to
+   */
+  void state(List<Statement> out, Said value, Limits own) {
+    Limits its = value.anywhere() ? own.anywhere() : own;
     Statement statement =
-        new Statement(attribute.id(), content, excluded, whole, origin, limitsFor(attribute));
+        new Statement(value.attribute(), value.content(), value.excluded(), whole, origin, its);
     boolean known =
         out.stream()
             .anyMatch(
                 s ->
-                    s.attribute().equals(attribute.id())
-                        && s.content().equals(content)
-                        && s.excluded() == excluded
-                        && s.limits().equals(statement.limits()));
+                    s.attribute().equals(value.attribute())
+                        && s.content().equals(value.content())
+                        && s.excluded() == value.excluded()
+                        && s.limits().equals(its));
     if (!known) out.add(statement);
-  }
-
-  /**
-   * Work on site is not limited by the places its sentence names: "do not fill the pool until
-   * cured".
-   */
-  private Limits limitsFor(Attribute attribute) {
-    boolean places =
-        attribute.family().equals("process")
-            || attribute.id().equals("movement.places")
-            || attribute.id().equals("movement.layout");
-    if (!places) return limits;
-    return limits.anywhere();
   }
 
   String familyNear(int start, int end) {
@@ -130,18 +154,17 @@ final class Passage {
   }
 
   boolean negated(int start, int end) {
-    String before = text.substring(0, start);
     if (deniedTwice) return false;
+    String before = text.substring(0, start);
     String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
-    if (OTHER_THAN.matcher(near).find() || WITH_NONE_OF.matcher(near).find()) return false;
+    if (vocabulary.list("negation.butThis").endsAt(near, near.length())) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null
         && before.length() - last.end() < NEGATION_NEAR
-        && !before
-            .substring(last.end())
-            .matches("(?is).*(?:,\\s*(?:use|provide|set in|and (?:use|provide))|: ).*"))
-      return true;
+        && !(before.indexOf(',', last.end()) >= 0
+            && vocabulary.list("negation.affirmed").startsAt(text, end))
+        && !vocabulary.list("negation.ends").startsAt(before, last.end())) return true;
     return vocabulary.list("negation.after").in(text.substring(end));
   }
 }

@@ -24,6 +24,10 @@ final class Phrases {
 
   // Written [^.;] in the vocabulary, for "still the same sentence": the point of A118.15 ends none.
   private static final String WITHIN_SENTENCE = "[^.;]";
+
+  /** How far a phrase that is to stand at a place may reach from it, in characters. */
+  private static final int REACH = 120;
+
   private static final List<Hit> NONE = List.of();
   private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
 
@@ -88,6 +92,13 @@ final class Phrases {
 
   private static long bit(char c) {
     return 1L << Character.toLowerCase(Character.toUpperCase(c));
+  }
+
+  /** The phrases of both. */
+  Phrases and(Phrases other) {
+    List<Phrase> both = new ArrayList<>(List.of(phrases));
+    both.addAll(List.of(other.phrases));
+    return new Phrases(words, both);
   }
 
   /** The words that the phrases are made of; of an expression those that it cannot do without. */
@@ -157,6 +168,31 @@ final class Phrases {
       if (hit.start() < h.end() && h.start() < hit.end()) return false;
     }
     return true;
+  }
+
+  /** True when one stands right at that place. */
+  boolean startsAt(String text, int start) {
+    int from = Math.min(start, text.length());
+    String rest = text.substring(from, Math.min(text.length(), from + REACH));
+    WordsHeld.Text held = words.in(rest);
+    for (Phrase phrase : phrases) {
+      if (phrase.mayBeIn(held) && phrase.pattern().matcher(rest).lookingAt()) return true;
+    }
+    return false;
+  }
+
+  /** True when one stands right before that place, but for blanks. */
+  boolean endsAt(String text, int end) {
+    String before = text.substring(Math.max(0, end - REACH), end).stripTrailing();
+    WordsHeld.Text held = words.in(before);
+    for (Phrase phrase : phrases) {
+      if (!phrase.mayBeIn(held)) continue;
+      Matcher m = phrase.pattern().matcher(before);
+      for (int from = 0; from <= before.length() && m.find(from); from = m.start() + 1) {
+        if (m.end() == before.length()) return true;
+      }
+    }
+    return false;
   }
 
   /** The whole text is one of the phrases. */

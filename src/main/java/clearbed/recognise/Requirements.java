@@ -1,7 +1,6 @@
 package clearbed.recognise;
 
 import clearbed.model.Content;
-import java.util.List;
 import java.util.regex.Pattern;
 
 /** Attributes that a text requires without naming a value. */
@@ -14,17 +13,16 @@ final class Requirements {
     this.vocabulary = vocabulary;
   }
 
-  void addTo(List<Statement> out, Passage p) {
+  void addTo(Passage p) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
       if (column) {
-        columnRequirement(p, out, a);
+        columnRequirement(p, a);
         continue;
       }
       if (a.words().requiredIn(p.text)) {
         p.add(
-            out,
             a,
             new Content.Required(),
             vocabulary.list("negation.notRequired").in(p.text) && !a.id().startsWith("process.c"));
@@ -32,9 +30,9 @@ final class Requirements {
     }
   }
 
-  private void columnRequirement(Passage p, List<Statement> out, Attribute a) {
+  private void columnRequirement(Passage p, Attribute a) {
     if (p.text.isBlank() || vocabulary.list("empty").matches(p.text.trim())) return;
     boolean no = NO.matcher(p.text.trim()).matches();
-    p.add(out, a, new Content.Required(), no);
+    p.add(a, new Content.Required(), no);
   }
 }

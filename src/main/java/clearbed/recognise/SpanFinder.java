@@ -19,15 +19,6 @@ import java.util.stream.Stream;
 
 /** One lexical pass over a sentence, a heading or a cell: everything in it that means something. */
 final class SpanFinder {
-  /**
-   * The classes of ISO 13007-1 and -3 (EN 12004, EN 13888), ISO 11600, EN 16165, AS 4586 and ASTM
-   * C920, by the way they are put together.
-   */
-  private static final Pattern CLASS_CODE =
-      Pattern.compile(
-          "(?<![\\w-])(?:[CDR][12][TEFPS]{0,3}(?: ?S[12])?|CG[12][WA]{0,2}|RG|[FG]-? ?\\d{2}(?:\\.\\d)?(?:LM|HM|E|P)?"
-              + "|R(?:9|1[0-3])|P[0-5]|(?i:class|type|grade|use) (?:\\d{2,3}(?:/\\d{2})?|[A-Z]{1,2}\\d?))(?![\\w-])");
-
   private static final Pattern MODALITY =
       Pattern.compile(
           "\\b(?:shall|must|is to|are to|will|may|not|never|no|except|unless|elsewhere|other|remaining|or (?:approved )?equal)\\b",
@@ -73,9 +64,11 @@ final class SpanFinder {
 
   private List<Span> find(String text) {
     List<Span> out = new ArrayList<>();
-    for (Citations.Found f : Citations.find(text))
-      out.add(new Span.Standard(f.start(), f.end(), f.standard()));
-    matches(CLASS_CODE, text)
+    for (Citations.Found f : Citations.find(text)) {
+      if (!Citations.ofASeries(text, f))
+        out.add(new Span.Standard(f.start(), f.end(), f.standard()));
+    }
+    matches(ClassCodes.ANY, text)
         .filter(m -> free(out, m))
         .forEach(m -> out.add(new Span.ClassCode(m.start(), m.end(), m.group())));
     for (Quantities.Found f : Quantities.find(text)) {

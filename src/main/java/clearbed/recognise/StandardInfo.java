@@ -8,6 +8,7 @@ import java.util.List;
  * @param states attributes that citing it states
  * @param families the part of the work each of those goes with; empty when it does not matter
  * @param status current, withdrawn or superseded
+ * @param codes the classes that are of it, as a regular expression; empty for none
  */
 public record StandardInfo(
     String designation,
@@ -16,7 +17,8 @@ public record StandardInfo(
     List<String> families,
     String status,
     String successor,
-    String mark) {
+    String mark,
+    String codes) {
   public StandardInfo {
     states = states == null ? List.of() : List.copyOf(states);
     families = families == null ? List.of() : List.copyOf(families);

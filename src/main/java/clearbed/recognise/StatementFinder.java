@@ -5,7 +5,6 @@ import clearbed.model.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,6 +21,10 @@ final class StatementFinder {
   private static final Pattern USED =
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final String ON_MEMBRANE = "mortar.membraneUse";
+  private static final Set<String> OF_MORTAR =
+      Set.of("mortar.standard", "mortar.isoClass", "mortar.chemistry");
+
   private record Asked(String text, Context context) {}
 
   private final Vocabulary vocabulary;
@@ -29,7 +32,8 @@ final class StatementFinder {
   private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
   private final OpenItems openItems;
   private final List<Way> ways;
-  private final FigurePlaces figurePlaces;
+  private final NamedFinder named;
+  private final TileProperties properties;
 
   /**
    * One way in which words state something.
@@ -43,7 +47,7 @@ final class StatementFinder {
       /**
        * @param taken stretches whose figures an earlier way has read; it adds its own
        */
-      void addTo(List<Statement> out, Passage passage, List<int[]> taken);
+      void addTo(Passage passage, List<int[]> taken);
     }
   }
 
@@ -58,7 +62,8 @@ final class StatementFinder {
     this.vocabulary = vocabulary;
     this.limitFinder = new LimitFinder(vocabulary);
     this.openItems = new OpenItems(vocabulary);
-    this.figurePlaces = new FigurePlaces(limitFinder);
+    this.named = new NamedFinder(vocabulary, limitFinder);
+    this.properties = new TileProperties(vocabulary);
     this.ways = List.copyOf(chosen.apply(ways()));
   }
 
@@ -71,14 +76,14 @@ final class StatementFinder {
     TermStatements terms = new TermStatements(vocabulary);
     Requirements requirements = new Requirements(vocabulary);
     return List.of(
-        new Way("open items", (out, p, taken) -> open.addTo(out, p)),
-        new Way("standards", (out, p, taken) -> standards.addTo(out, p)),
-        new Way("flatness", (out, p, taken) -> taken.addAll(flatness.addTo(out, p))),
-        new Way("deflection", (out, p, taken) -> flatness.addDeflection(out, p)),
+        new Way("open items", (p, taken) -> open.addTo(p)),
+        new Way("standards", (p, taken) -> standards.addTo(p)),
+        new Way("flatness", (p, taken) -> taken.addAll(flatness.addTo(p))),
+        new Way("deflection", (p, taken) -> flatness.addDeflection(p)),
         new Way("amounts", amounts::addTo),
         new Way("sizes", amounts::addSize),
-        new Way("terms", (out, p, taken) -> terms.addTo(out, p)),
-        new Way("requirements", (out, p, taken) -> requirements.addTo(out, p)));
+        new Way("terms", (p, taken) -> terms.addTo(p)),
+        new Way("requirements", (p, taken) -> requirements.addTo(p)));
   }
 
   /** All statements of a text; each carries the limits of its own part. */
@@ -96,50 +101,66 @@ final class StatementFinder {
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
     String spoken = "";
+    int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       String leadFamily = part.lead().isEmpty() ? "" : familyIn(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
         family = leadFamily;
-      if (!part.lead().isEmpty()) leadLimits = leadLimits(part.lead(), family);
-      Limits limits = limits(part, context).within(leadLimits);
-      if (previous.glass()) limits = LimitFinder.behindGlass(limits, part.text());
-      Limits said = limits;
-      if (part.sentence()) limits = LaterWords.sameSubject(limits, previous, leadFamily.isEmpty());
-      if (part.exception()) {
-        previous = LaterWords.exceptFrom(out, previous, limitFinder.of(part.text(), false));
-      }
+      if (!part.lead().isEmpty())
+        leadLimits = leadLimits(part.lead(), family, context.describesTile());
       String own = familyIn(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
-      boolean goesOn = own.isEmpty() && !part.sentence() && !spoken.isEmpty();
+      boolean names = !own.isEmpty() && !own.equals("tile");
+      boolean goesOn = !names && !part.sentence() && !spoken.isEmpty();
       int before = out.size();
-      read(
-          out,
+      if (part.exception())
+        previous =
+            LaterWords.exceptFrom(out, mainFrom, previous, limitFinder.of(part.text(), false));
+      else mainFrom = before;
+      Surroundings around = new Surroundings(part, leadLimits, previous, leadFamily.isEmpty());
+      Passage passage =
           new Passage(
               vocabulary,
               part,
               openItems.closed(part.text()),
               context.withFamily(goesOn ? spoken : family),
               origin.withText(text),
-              limits,
-              carried));
-      if (part.sentence()) LaterWords.rulesOfTheSite(out, before, said);
-      if (USES.matcher(part.text()).find()) {
+              carried);
+      read(passage);
+      Limits said = state(out, passage, around);
+      if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
+      if (!part.exception() && USES.matcher(part.text()).find()) {
         // "Used for glass tile GT-1" is said of the mortar.
         String of = own.equals("tile") && USED.matcher(part.text()).find() ? "" : own;
-        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), of, limits);
+        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), of, around.settle(said));
       }
-      if (!own.isEmpty()) spoken = own;
-      if (!part.exception()) previous = limits;
+      if (names || spoken.isEmpty()) spoken = own;
+      if (!part.exception()) previous = around.settle(said);
     }
     return out;
   }
 
-  private void read(List<Statement> out, Passage passage) {
-    int before = out.size();
+  private void read(Passage passage) {
     List<int[]> taken = new ArrayList<>();
-    for (Way way : ways) way.finds().addTo(out, passage, taken);
-    figurePlaces.spread(out, before, passage);
+    for (Way way : ways) way.finds().addTo(passage, taken);
+    // "The adhesives R2T and C2TE are accepted for this membrane" asks for neither.
+    boolean asks = vocabulary.list("clause.imperative").in(passage.text);
+    if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
+      passage.said().removeIf(s -> OF_MORTAR.contains(s.attribute()));
+  }
+
+  /** Gives each value its limits; returns what the words of the part as a whole limit it to. */
+  private Limits state(List<Statement> out, Passage p, Surroundings around) {
+    List<Named> all = p.context.attribute().isEmpty() ? named.in(p) : List.of();
+    Limits whole = limits(p);
+    for (Named one : all) whole = whole.and(one.limits());
+    Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
+    for (Said value : p.said()) {
+      p.state(out, value, own.get(value));
+      p.carried.note(value.attribute(), own.get(value));
+    }
+    return whole;
   }
 
   /** The part of the work a text speaks of first, or empty. */
@@ -148,44 +169,21 @@ final class StatementFinder {
   }
 
   /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */
-  private Limits leadLimits(String lead, String family) {
-    Limits limits = limitFinder.of(lead, true);
+  private Limits leadLimits(String lead, String family, boolean describesTile) {
+    Map<String, Set<String>> with = new LinkedHashMap<>();
+    for (TileProperties.Hit hit : properties.in(lead))
+      with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
+    Limits limits = limitFinder.of(lead, true).supposing(describesTile ? Map.of() : with);
     boolean tile = family.isEmpty() || family.equals("tile");
     return tile && Tags.alone(lead) ? limits.ofMarksAlone() : limits;
   }
 
-  private Limits limits(Parts.Part part, Context context) {
-    Limits own = limitFinder.of(part.text(), false);
-    if (context.describesTile() || !context.attribute().isEmpty()) return own;
+  private Limits limits(Passage p) {
+    Limits own = limitFinder.of(p.whole, false);
+    if (p.context.describesTile() || !p.context.attribute().isEmpty()) return own;
     Map<String, Set<String>> with = new LinkedHashMap<>();
-    for (String id : List.of("tile.translucency", "tile.backing", "tile.mounting")) {
-      Set<String> terms = supposed(part.text(), id);
-      if (!terms.isEmpty()) with.put(id, terms);
-    }
+    for (TileProperties.Hit hit : properties.in(p.whole))
+      with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
     return own.supposing(with);
-  }
-
-  private Set<String> supposed(String text, String id) {
-    Set<String> terms = new TreeSet<>();
-    Attribute attribute = vocabulary.attribute(id).orElseThrow();
-    attribute
-        .words()
-        .terms()
-        .forEach(
-            (term, phrases) -> {
-              if (!term.equals("none") && !term.equals("loose")) {
-                for (Phrases.Hit hit : phrases.all(text)) {
-                  String tail =
-                      text.substring(hit.end(), Math.min(text.length(), hit.end() + 34))
-                          .toLowerCase(Locale.ROOT);
-                  if (tail.matches(
-                          "[\\s-]*(?:(?:or|and|,)\\s*\\w+[\\s-]*){0,2}(?:backing|backed|back|faced|face|mounted|cast |fused |glass|tiles?|mosaics?|sheets?|coat).*")
-                      || text.substring(hit.start(), hit.end())
-                          .toLowerCase(Locale.ROOT)
-                          .matches(".*(?:back|face|mount|see).*")) terms.add(term);
-                }
-              }
-            });
-    return terms;
   }
 }

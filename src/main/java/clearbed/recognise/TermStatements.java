@@ -6,20 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The terms that a text uses of attributes that have terms. */
 final class TermStatements {
-  private static final Pattern SEALANT =
-      Pattern.compile("\\b(?:C\\s?-?920|11600)\\b", Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern SET_IN_MORTAR =
-      Pattern.compile(".*\\bset(?:ting)?\\b.*mortar.*", Pattern.CASE_INSENSITIVE);
-  private static final Pattern BACKING =
-      Pattern.compile("back|leaf|foil|film|metalli|uncoated", Pattern.CASE_INSENSITIVE);
-  private static final Pattern MOUNTING =
-      Pattern.compile("mount|mesh|faced?|loose|dots?|individual", Pattern.CASE_INSENSITIVE);
-
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
   private static final int PLACES_LISTED = 3;
 
@@ -29,20 +18,24 @@ final class TermStatements {
     this.vocabulary = vocabulary;
   }
 
-  void addTo(List<Statement> out, Passage p) {
+  void addTo(Passage p) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
       if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
+      // "Translucent: no, opaque" asks and answers.
+      boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
+      if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
       boolean listed =
           a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
       for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
         boolean needs = !column && a.needsFamily() && !listed;
         if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;
-        boolean negated =
-            p.negated(hit.getKey().start(), hit.getKey().end()) && !hit.getValue().equals("none");
-        p.add(out, a, new Content.Term(hit.getValue()), negated);
+        int start = hit.getKey().start();
+        int end = hit.getKey().end();
+        boolean negated = p.negated(start, end) && !hit.getValue().equals("none");
+        p.add(a, new Content.Term(hit.getValue()), negated, start, end);
       }
     }
   }
@@ -65,7 +58,7 @@ final class TermStatements {
     if (a.family().equals("location")) return false;
     if (a.id().equals("tile.backing") || a.id().equals("tile.mounting")) {
       return p.context.describesTile()
-          && !SET_IN_MORTAR.matcher(p.whole).matches()
+          && !vocabulary.list("clause.setInMortar").in(p.whole)
           && namesAspect(p, a);
     }
     return !a.family().equals("tile")
@@ -75,9 +68,9 @@ final class TermStatements {
 
   /** "None" is a backing only where backing is spoken of. */
   private boolean namesAspect(Passage p, Attribute a) {
-    return a.id().equals("tile.backing")
-        ? BACKING.matcher(p.whole).find()
-        : MOUNTING.matcher(p.whole).find();
+    return vocabulary
+        .list(a.id().equals("tile.backing") ? "clause.onBacking" : "clause.onMounting")
+        .in(p.whole);
   }
 
   private Map<Phrases.Hit, String> termHits(Passage p, Attribute a) {
@@ -103,15 +96,21 @@ final class TermStatements {
     return all;
   }
 
+  private boolean ofSealants(Passage p) {
+    return Citations.find(p.whole).stream()
+        .flatMap(f -> vocabulary.standardOf(f.standard().designation()).stream())
+        .anyMatch(info -> info.states().contains("sealant.standard"));
+  }
+
   private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
     if (family.equals("tile")) return true;
     // ASTM C920 and ISO 11600 are of sealants alone, whatever the heading.
-    if (family.equals("sealant") && SEALANT.matcher(p.whole).find()) return true;
+    if (family.equals("sealant") && ofSealants(p)) return true;
     String near = p.familyNear(hit.start(), hit.end());
     if (near.equals(family)) return true;
     return near.isEmpty() && p.context.family().equals(family)
         || (family.equals("sealant") && near.equals("movement"))
-            && p.whole.matches("(?is).*\\b(?:C\\s?-?920|11600|sealant)\\b.*")
+            && (ofSealants(p) || vocabulary.families().get("sealant").in(p.whole))
         || (family.equals("movement")
             && Set.of("sealant", "movement").contains(p.context.family()));
   }

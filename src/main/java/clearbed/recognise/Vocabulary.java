@@ -59,6 +59,10 @@ public final class Vocabulary {
   private final HeadingEvidence headings;
   private final String placeLead;
   private final List<Pattern> amendments = new ArrayList<>();
+  private final Map<String, Phrases> supposed;
+  private final Map<String, Phrases> full;
+  private final String placeSuited;
+  private final String ratioOfSpan;
 
   private Vocabulary(Files files) throws IOException {
     ConfigNode words = file(files, "language");
@@ -83,7 +87,8 @@ public final class Vocabulary {
     for (ConfigNode list : words.get("negation").entries())
       language.put("negation." + list.key(), phrases(list));
     for (String list :
-        List.of("open", "vague", "empty", "ditto", "references", "except", "amending"))
+        List.of(
+            "open", "vague", "empty", "ditto", "references", "publication", "except", "amending"))
       language.put(list, phrases(words.get(list)));
     for (String list :
         List.of(
@@ -100,8 +105,18 @@ public final class Vocabulary {
     alike = phrasesByName(schedules.get("alike"));
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
+    placeSuited = regex(places.get("suited"));
+    language.put("places.notAlone", phrases(places.get("notAlone")));
+    for (ConfigNode list : words.get("clause").entries())
+      language.put("clause." + list.key(), phrases(list));
+    for (String list : List.of("over", "edge", "ofAThing"))
+      language.put("flatness." + list, phrases(words.get("flatness").get(list)));
+    ratioOfSpan = regex(words.get("flatness").get("ratio"));
+    supposed = supposed(words.get("supposed"));
+    for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
+    full = phrasesByName(words.get("full"));
     surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
-    exposurePlaces = phrasesByName(places.get("exposure"));
+    exposurePlaces = exposures(places.get("exposure"), places.get("rooms"));
     for (ConfigNode form : words.get("amendments").items())
       amendments.add(Pattern.compile(regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
     covers(words.get("covers"), places.get("exposure"));
@@ -165,10 +180,17 @@ public final class Vocabulary {
   public Optional<StandardInfo> standardOf(String designation) {
     StandardInfo info = standards.get(designation);
     // EN 12004-1 unlisted as a part is still EN 12004; so with BS and ISO.
-    if (info == null && designation.matches("(?:EN|BS|ISO|DIN|AS) [\\d.]+-\\d+")) {
+    if (info == null && designation.matches("(?:EN|BS|ISO|DIN|AS) \\d+-\\d+")) {
       info = standards.get(designation.substring(0, designation.indexOf('-')));
     }
     return Optional.ofNullable(info);
+  }
+
+  /** The standard that a class is of, or empty. */
+  Optional<StandardInfo> standardOfCode(String code) {
+    return standards.values().stream()
+        .filter(info -> !info.codes().isEmpty() && code.matches(info.codes()))
+        .findFirst();
   }
 
   /** True when the words limited to {@code place} hold at {@code exposure}. */
@@ -224,6 +246,12 @@ public final class Vocabulary {
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
+  /** True when all that is at {@code place} is at {@code wide}. */
+  boolean coversAll(String wide, String place) {
+    List<String> all = covers.get(wide);
+    return all != null && all.containsAll(covers.getOrDefault(place, List.of(place)));
+  }
+
   Map<String, Phrases> families() {
     return families;
   }
@@ -270,6 +298,26 @@ public final class Vocabulary {
 
   String placeLead() {
     return placeLead;
+  }
+
+  /** Words before a place that say what a thing is fit for, so that it limits nothing. */
+  String placeSuited() {
+    return placeSuited;
+  }
+
+  /** A part of the span; the part is in its groups. */
+  String ratioOfSpan() {
+    return ratioOfSpan;
+  }
+
+  /** Words for all there can be of an amount, by attribute. */
+  Map<String, Phrases> full() {
+    return full;
+  }
+
+  /** Words by which a clause supposes a tile, by {@code attribute term}. */
+  Map<String, Phrases> supposed() {
+    return supposed;
   }
 
   /** A list of {@code language.yaml} or {@code materials.yaml}. */
@@ -338,7 +386,8 @@ public final class Vocabulary {
             n.get("families").texts(),
             n.get("status").text(),
             n.get("successor").text(),
-            n.get("mark").text());
+            n.get("mark").text(),
+            n.has("codes") ? regex(n.get("codes")) : "");
     for (ConfigNode id : n.get("states").items()) attribute(id);
     for (ConfigNode family : n.get("families").items()) family(family);
     if (standards.put(info.designation(), info) != null)
@@ -378,6 +427,26 @@ public final class Vocabulary {
   private Map<String, Phrases> phrasesByTerm(ConfigNode map, String attribute)
       throws ConfigException {
     for (ConfigNode list : map.entries()) term(list, list.key(), attribute);
+    return phrasesByName(map);
+  }
+
+  /** What limits a clause to a place, and of some kinds of places the rooms as well. */
+  private Map<String, Phrases> exposures(ConfigNode map, ConfigNode rooms) throws ConfigException {
+    Map<String, Phrases> out = phrasesByName(map);
+    for (ConfigNode kind : rooms.items()) {
+      term(kind, kind.text(), "location.exposure");
+      Phrases of = byId.get("location.exposure").words().terms().get(kind.text());
+      out.merge(kind.text(), of, Phrases::and);
+    }
+    return out;
+  }
+
+  private Map<String, Phrases> supposed(ConfigNode map) throws ConfigException {
+    for (ConfigNode list : map.entries()) {
+      String[] name = list.key().split(" ", 2);
+      if (name.length != 2) throw list.fault("not an attribute and one of its terms");
+      term(list, name[1], attribute(list, name[0]).id());
+    }
     return phrasesByName(map);
   }
 

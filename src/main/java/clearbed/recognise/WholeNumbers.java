@@ -57,18 +57,18 @@ final class WholeNumbers {
         && a.plausible().low().number() >= 2;
   }
 
-  void addTo(List<Statement> out, Passage p) {
+  void addTo(Passage p) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     for (Attribute a : attributes) {
       if (!p.context.mayStateFamily(a.family())) continue;
       boolean found = false;
-      for (Phrases.Hit cue : a.words().cues().all(p.text)) found |= beside(out, p, a, cue);
+      for (Phrases.Hit cue : a.words().cues().all(p.text)) found |= beside(p, a, cue);
       // Under "slip resistance" a number too great for a coefficient is a pendulum value.
-      if (!found && column != null && column.mayGive(a)) after(out, p, a, 0);
+      if (!found && column != null && column.mayGive(a)) after(p, a, 0);
     }
   }
 
-  private static boolean beside(List<Statement> out, Passage p, Attribute a, Phrases.Hit cue) {
+  private static boolean beside(Passage p, Attribute a, Phrases.Hit cue) {
     String before = p.text.substring(0, cue.start());
     if (DRY_BEFORE.matcher(before).find()) return false;
     Matcher joined = JOINED.matcher(before);
@@ -78,13 +78,13 @@ final class WholeNumbers {
           && number.start(1) == joined.start(1)
           && isFigure(p.text, number)
           && !isOfTag(p.text, number.start())) {
-        return add(out, p, a, number);
+        return add(p, a, number);
       }
     }
-    return after(out, p, a, cue.end());
+    return after(p, a, cue.end());
   }
 
-  private static boolean after(List<Statement> out, Passage p, Attribute a, int from) {
+  private static boolean after(Passage p, Attribute a, int from) {
     Matcher end = ENDS.matcher(p.text);
     int to = Math.min(p.text.length(), from + REACH);
     if (end.find(from)) to = Math.min(to, end.start());
@@ -94,7 +94,7 @@ final class WholeNumbers {
       at = number.end();
       boolean tag = from > 0 && isOfTag(p.text, number.start());
       boolean dry = DRY.matcher(p.text.substring(number.end())).find();
-      if (!tag && !dry && isFigure(p.text, number) && add(out, p, a, number)) return true;
+      if (!tag && !dry && isFigure(p.text, number) && add(p, a, number)) return true;
     }
     return false;
   }
@@ -114,7 +114,7 @@ final class WholeNumbers {
         && !before.matches("(?s).*\\b(?:PTV|SRV|MIN|WET)[ .]?$");
   }
 
-  private static boolean add(List<Statement> out, Passage p, Attribute a, Matcher number) {
+  private static boolean add(Passage p, Attribute a, Matcher number) {
     Quantity low = Quantity.of(Double.parseDouble(number.group(1)), Unit.ONE);
     Quantity high =
         number.group(2) == null ? low : Quantity.of(Double.parseDouble(number.group(2)), Unit.ONE);
@@ -125,7 +125,7 @@ final class WholeNumbers {
     if (refused && bound == Bound.BELOW) bound = Bound.AT_LEAST;
     Content.Amount amount = new Content.Amount(low, high, bound);
     if (!a.accepts(amount)) return false;
-    p.add(out, a, amount, false);
+    p.add(a, amount, false, number.start(), number.end());
     return true;
   }
 }

@@ -57,7 +57,11 @@ final class Wordings {
 
   private static final int LONGEST_TITLE = 70;
   private static final int LONGEST_LEAD = 60;
-  private static final int TEXT_RANK = 90;
+
+  /** Over bullets alone. */
+  static final int LEAD_IN_RANK = 79;
+
+  static final int TEXT_RANK = 90;
 
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
@@ -95,7 +99,9 @@ final class Wordings {
     int rank =
         label.rank() >= 0
             ? label.rank()
-            : heading ? Math.min(1, Math.max(0, p.headingLevel() - 1)) : TEXT_RANK;
+            : heading
+                ? Math.min(1, Math.max(0, p.headingLevel() - 1))
+                : words.endsWith(":") ? LEAD_IN_RANK : TEXT_RANK;
     String lead = heading ? words : lead(words);
     // "GT-3, at shower walls and base:" is about the tile, not about bases.
     String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");

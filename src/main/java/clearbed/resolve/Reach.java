@@ -4,6 +4,7 @@ import clearbed.recognise.Limits;
 import clearbed.recognise.Tags;
 import clearbed.recognise.Vocabulary;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -17,6 +18,9 @@ final class Reach {
   private static final int TAG = 100;
   private static final int GLASS = 1;
   private static final int CONDITION = 10;
+
+  private static final List<String> OF_THE_ENTRY =
+      List.of("location.surface", "tile.translucency", "tile.backing", "tile.mounting");
 
   private final Vocabulary vocabulary;
   private final Set<String> tags;
@@ -34,7 +38,7 @@ final class Reach {
   int of(Limits limits, Draft entry) {
     Set<String> named = named(limits);
     if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
-    if (limits.except().contains(entry.key)) return NOT;
+    if (limits.except().contains(entry.key) || excepted(limits, entry)) return NOT;
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
     int fit = named.isEmpty() ? 0 : TAG;
     if (limits.glass()) fit += GLASS;
@@ -68,7 +72,7 @@ final class Reach {
   private int places(Limits limits, Draft entry) {
     Set<String> exposures = entry.terms("location.exposure");
     // The tile of a pool is under water, whatever else the schedule says of it.
-    if (!exposures.isEmpty() && entry.terms("location.surface").contains("pool")) {
+    if (entry.terms("location.surface").contains("pool")) {
       exposures = new HashSet<>(exposures);
       exposures.add("submerged");
     }
@@ -83,6 +87,14 @@ final class Reach {
         exposures.stream()
             .anyMatch(e -> limits.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
     return any || limits.exposures().stream().anyMatch(entry::isIn) ? CONDITION : NOT;
+  }
+
+  /** True when the surface or a property of the entry is left out. */
+  private static boolean excepted(Limits limits, Draft entry) {
+    if (limits.except().isEmpty()) return false;
+    return OF_THE_ENTRY.stream()
+        .map(entry::terms)
+        .anyMatch(terms -> !terms.isEmpty() && limits.except().containsAll(terms));
   }
 
   private int surfaces(Limits limits, Draft entry) {
