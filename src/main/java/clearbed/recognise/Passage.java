@@ -38,7 +38,7 @@ final class Passage {
       Origin origin,
       Carried carried) {
     this.vocabulary = vocabulary;
-    this.leadEnd = part.lead().length();
+    this.leadEnd = Math.min(part.lead().length(), part.text().length());
     this.whole = part.text();
     this.text = closed;
     this.context = context;
