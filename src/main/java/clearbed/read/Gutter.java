@@ -111,16 +111,30 @@ final class Gutter {
 
   private boolean isList(boolean toLeft) {
     double edge = toLeft ? leftOfLeft() : leftOfRight();
-    List<ListMark> marks = new ArrayList<>();
-    for (Line line : lines) {
-      for (int k = 0; k < line.segments().size(); k++) {
-        Segment s = line.segments().get(k);
-        if (Math.abs(s.x0() - edge) > s.size() || !flow.isMark(s)) continue;
-        ListMark mark = ListMark.of(s.text());
-        if (mark != null) marks.add(mark);
-      }
+    List<ListMark> articles = new ArrayList<>();
+    List<ListMark> letters = new ArrayList<>();
+    List<ListMark> figures = new ArrayList<>();
+    for (Segment s : toLeft ? left : right) {
+      if (Math.abs(s.x0() - edge) > s.size()) continue;
+      ListMark mark = flow.isMark(s) ? ListMark.of(s.text()) : null;
+      ListMark article = ListMark.ofArticle(s.text());
+      if (article != null) articles.add(article);
+      else if (mark != null) (mark.letter() ? letters : figures).add(mark);
     }
-    return ListMark.isSequence(marks);
+    return ListMark.isSequence(articles)
+        || ListMark.isSequence(letters)
+        || ListMark.isSequence(figures);
+  }
+
+  /** Notes that go on below what stands beside the first of them, such as a legend. */
+  boolean partsNotesFromShorter() {
+    int last = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).segments().stream().anyMatch(s -> s.middle() > x)) last = i + 1;
+    }
+    List<Segment> words = left.stream().filter(s -> !flow.isMark(s)).toList();
+    boolean notes = words.size() <= 1.1 * side(true).size() && letters(words) >= LETTERS;
+    return notes && last * 5 <= lines.size() * 3 && isList(true);
   }
 
   /** Where a column is known to begin on this page or another, less is asked of it. */

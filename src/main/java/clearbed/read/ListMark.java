@@ -15,6 +15,9 @@ record ListMark(boolean letter, int place) {
   private static final Pattern BARE =
       Pattern.compile("^[(\\[<]?(?:(\\d{1,3})|(\\p{Lu}{1,2}|\\p{Ll}))[)\\]>.]?$");
 
+  private static final Pattern ARTICLE =
+      Pattern.compile("^\\d{1,2}(?:\\.\\d{1,2}){0,2}\\.(\\d{1,2})(?:\\s+\\p{Lu}.{3,})?$");
+
   /** Lists leave out letters that look like figures, and notes that were taken out. */
   private static final int STEP = 3;
 
@@ -29,6 +32,12 @@ record ListMark(boolean letter, int place) {
     char first = Character.toUpperCase(letters.charAt(0));
     if (first > 'Z' || letters.length() == 2 && letters.charAt(1) != first) return null;
     return new ListMark(true, first - 'A' + 1 + LETTERS * (letters.length() - 1));
+  }
+
+  /** The last figure of {@code 2.1}, with or without the title of the article; else null. */
+  static ListMark ofArticle(String words) {
+    Matcher article = ARTICLE.matcher(words);
+    return article.matches() ? new ListMark(false, Integer.parseInt(article.group(1))) : null;
   }
 
   /** The titles of drawings beside each other, each with its number; else the line itself. */

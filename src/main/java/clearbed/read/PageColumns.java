@@ -244,7 +244,7 @@ final class PageColumns {
   }
 
   private boolean isBetweenColumns(Gutter gutter) {
-    if (gutter.partsText()) return true;
+    if (gutter.partsText() || gutter.partsNotesFromShorter()) return true;
     double right = gutter.leftOfRight();
     boolean isKnown = known.stream().anyMatch(k -> Math.abs(k - right) <= SAME_EDGE);
     if (isKnown && gutter.mayPartColumns()) return true;

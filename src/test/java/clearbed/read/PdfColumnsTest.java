@@ -699,6 +699,59 @@ class PdfColumnsTest {
   }
 
   @Test
+  void aLegendLevelWithTheFirstOfTheNotesStandsApartFromThem() throws IOException {
+    float[] xs = {330, 380};
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              PdfColumn notes = new PdfColumn(pdf, 40, 60, 260, 8, 3).heading("TILE NOTES");
+              for (int i = 0; i < 8; i++) notes.item((char) ('A' + i) + ".", NOTES[9 - i]);
+              PdfColumn legend = new PdfColumn(pdf, 330, 60, 260, 8, 3).heading("LEGEND");
+              legend.row(xs, "GT-1", "GLASS MOSAIC").row(xs, "GT-2", "CAST GLASS");
+              legend.row(xs, "CT-1", "CERAMIC").row(xs, "PT-1", "PAINT");
+            });
+
+    assertThat(rows(tables(document).get(0)))
+        .endsWith("GT-1|GLASS MOSAIC", "GT-2|CAST GLASS", "CT-1|CERAMIC", "PT-1|PAINT");
+    assertThat(texts(document)).startsWith("TILE NOTES", "A. " + NOTES[9], "B. " + NOTES[8]);
+  }
+
+  @Test
+  void articlesInTwoColumnsWithLevelLinesAreColumns() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              new PdfColumn(pdf, 54, 60, 240, 9, 0)
+                  .heading("1.1 SUMMARY")
+                  .paragraph(CLAUSES[0])
+                  .paragraph("Submit samples.")
+                  .heading("1.2 SUBMITTALS")
+                  .paragraph(CLAUSES[1]);
+              new PdfColumn(pdf, 318, 60, 240, 9, 0)
+                  .heading("1.3 DELIVERY")
+                  .paragraph("Keep the boxes dry.")
+                  .paragraph("Store on pallets.")
+                  .heading("1.4 CONDITIONS")
+                  .paragraph(CLAUSES[2]);
+            });
+
+    assertThat(texts(document))
+        .containsExactly(
+            "1.1 SUMMARY",
+            CLAUSES[0],
+            "Submit samples.",
+            "1.2 SUBMITTALS",
+            CLAUSES[1],
+            "1.3 DELIVERY",
+            "Keep the boxes dry.",
+            "Store on pallets.",
+            "1.4 CONDITIONS",
+            CLAUSES[2]);
+  }
+
+  @Test
   void titlesOfDrawingsBesideEachOtherAreReadEachByItself() throws IOException {
     Document document =
         read(
