@@ -12,6 +12,9 @@ import java.util.List;
  * there are any, else a value in the first column begins a row.
  */
 final class AlignedRows {
+  /** Longer tables are those of text files, a line for each row. */
+  private static final int LINES_OF_A_PAGE = 1_000;
+
   private final List<Line> lines;
   private final AlignedColumns columns;
   private final List<Double> rules;
@@ -25,7 +28,7 @@ final class AlignedRows {
     this.columns = columns;
     this.page = page;
     this.rules = rules(levels);
-    this.flow = new TextFlow(lines);
+    this.flow = new TextFlow(lines.size() > LINES_OF_A_PAGE ? List.of() : lines);
     this.setApart = areSetApart();
     this.usualGap = usualGap();
   }
@@ -95,9 +98,10 @@ final class AlignedRows {
 
   /** No words begin anything right below others. */
   private boolean areSetApart() {
-    return lines.stream()
-        .flatMap(line -> line.segments().stream())
-        .noneMatch(s -> flow.turn(s) == Turn.AFTER_SHORT);
+    return lines.size() <= LINES_OF_A_PAGE
+        && lines.stream()
+            .flatMap(line -> line.segments().stream())
+            .noneMatch(s -> flow.turn(s) == Turn.AFTER_SHORT);
   }
 
   private int spans(int i) {

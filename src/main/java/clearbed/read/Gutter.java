@@ -1,7 +1,6 @@
 package clearbed.read;
 
 import clearbed.read.Line.Segment;
-import clearbed.read.TextFlow.Turn;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,23 +10,15 @@ import java.util.List;
  * of a row begin together.
  */
 final class Gutter {
-  /** Of the font's size: middles of cells this near to each other are level. */
-  private static final double LEVEL = 0.25;
-
-  /** Of the font's size: lines nearer than this stand in each other's way, were it one text. */
-  private static final double OFF_LEVEL = 0.8;
-
-  /** Lines above and below that may be so near. */
-  private static final int NEAR = 3;
+  /** Mean letters in the lines of a column of text. */
+  private static final int LETTERS = 18;
 
   private final List<Line> lines;
   private final TextFlow flow;
   private final double x;
   private final List<Segment> left = new ArrayList<>();
   private final List<Segment> right = new ArrayList<>();
-  private int apart;
-  private int together;
-  private int shared;
+  private Agreement agreement;
 
   /**
    * @param lines none of which crosses x
@@ -39,83 +30,17 @@ final class Gutter {
     for (Line line : lines) {
       for (Segment s : line.segments()) (s.middle() < x ? left : right).add(s);
     }
-    boolean first = true;
-    for (int i = 0; i < lines.size(); i++) {
-      List<Segment> l = outwards(i, true);
-      List<Segment> r = outwards(i, false);
-      if (l.isEmpty() || r.isEmpty()) {
-        beside(i, decisive(l.isEmpty() ? r : l), l.isEmpty());
-      } else {
-        shared++;
-        if (!first) compare(decisive(l), decisive(r));
-        first = false;
-      }
-    }
   }
 
-  /** The segments of a line on one side, from the gutter outwards. */
-  private List<Segment> outwards(int line, boolean toLeft) {
-    List<Segment> side = new ArrayList<>();
-    for (Segment s : lines.get(line).segments()) {
-      if (s.middle() < x != toLeft) continue;
-      if (toLeft) side.add(0, s);
-      else side.add(s);
-    }
-    return side;
+  /** Counted when it is asked for: most blanks on a page are none. */
+  private Agreement agreement() {
+    if (agreement == null) agreement = new Agreement(lines, flow, x);
+    return agreement;
   }
 
-  /** The first that shows whether it begins something. */
-  private Segment decisive(List<Segment> outwards) {
-    for (Segment s : outwards) if (flow.turn(s) != Turn.UNKNOWN) return s;
-    return outwards.get(0);
-  }
-
-  private void compare(Segment l, Segment r) {
-    if (flow.opens(l) && flow.opens(r)) together++;
-    if (flow.opens(l) && flow.runsOn(r) || flow.runsOn(l) && flow.opens(r)) apart++;
-  }
-
-  /** Lines of one row are level; so are their middles where cells are centred. */
-  private void beside(int i, Segment s, boolean toLeft) {
-    if (!flow.opens(s)) return;
-    Segment near = null;
-    for (int k = Math.max(0, i - NEAR); k < lines.size() && k <= i + NEAR; k++) {
-      double away = Math.abs(lines.get(k).baseline() - lines.get(i).baseline());
-      if (k == i || away > OFF_LEVEL * s.size()) continue;
-      for (Segment other : outwards(k, toLeft)) {
-        if (near == null || away(other, s) < away(near, s)) near = other;
-      }
-    }
-    if (near == null) return;
-    double[] item = extent(near);
-    double[] own = extent(s);
-    boolean centred = Math.abs(item[0] + item[1] - own[0] - own[1]) <= 2 * LEVEL * s.size();
-    if (centred && opening(item, s, !toLeft) == 0) together++;
-    else apart++;
-  }
-
-  /** How many lines other than that of a segment begin something between two heights. */
-  private long opening(double[] item, Segment s, boolean toLeft) {
-    return (toLeft ? left : right)
-        .stream()
-            .filter(o -> flow.opens(o) && away(o, s) > OFF_LEVEL * s.size())
-            .filter(o -> o.baseline() > item[0] - LEVEL && o.baseline() < item[1] + LEVEL)
-            .count();
-  }
-
-  private static double away(Segment a, Segment b) {
-    return Math.abs(a.baseline() - b.baseline());
-  }
-
-  /** Heights of the first and the last line of the paragraph, or cell, that a segment is in. */
-  private double[] extent(Segment s) {
-    Segment first = s;
-    while (flow.runsOn(first) && flow.above(first) != null) first = flow.above(first);
-    Segment last = s;
-    for (Segment t : s.middle() < x ? left : right) {
-      if (flow.runsOn(t) && flow.above(t) == last) last = t;
-    }
-    return new double[] {first.baseline(), last.baseline()};
+  /** Lines that it runs down beside. */
+  int length() {
+    return lines.size();
   }
 
   List<Line> side(boolean toLeft) {
@@ -147,9 +72,10 @@ final class Gutter {
   boolean partsMarks() {
     for (Line line : lines) {
       for (int k = 0; k + 1 < line.segments().size(); k++) {
-        boolean here =
-            line.segments().get(k).middle() < x && line.segments().get(k + 1).middle() > x;
-        if (here && HangingMarks.isMark(line, k) && !HangingMarks.isMark(line, k + 1)) return true;
+        Segment before = line.segments().get(k);
+        Segment after = line.segments().get(k + 1);
+        boolean here = before.middle() < x && after.middle() > x;
+        if (here && flow.isMark(before) && !flow.isMark(after)) return true;
       }
     }
     return false;
@@ -157,7 +83,8 @@ final class Gutter {
 
   /** Rows of cells on both sides that begin together. */
   boolean partsCells() {
-    return together >= 3 && apart * 4 <= together && !isContents();
+    int together = agreement().together();
+    return together >= 3 && agreement().apart() * 4 <= together && !isContents();
   }
 
   /** A table of contents or an index: dots lead to the numbers of pages. */
@@ -166,13 +93,15 @@ final class Gutter {
   }
 
   boolean partsRows() {
-    return partsCells() && apart == 0 && shared * 5 >= lines.size() * 3 && !partsLists();
+    boolean full = agreement().shared() * 5 >= lines.size() * 3;
+    return partsCells() && agreement().apart() == 0 && full && !partsLists();
   }
 
   /** Running text on one side at least, which pays no heed to what begins on the other. */
   boolean partsText() {
     boolean text = flow.isText(left) || flow.isText(right);
-    return text && apart >= 2 && apart > together || partsLists();
+    boolean apart = text && agreement().apart() >= 2;
+    return apart && agreement().apart() > agreement().together() || partsLists();
   }
 
   /** Each side has a list of its own, or text is beside a list. */
@@ -182,21 +111,36 @@ final class Gutter {
 
   private boolean isList(boolean toLeft) {
     double edge = toLeft ? leftOfLeft() : leftOfRight();
-    List<ListMark> marks = new ArrayList<>();
-    for (Line line : lines) {
-      for (int k = 0; k < line.segments().size(); k++) {
-        Segment s = line.segments().get(k);
-        if (Math.abs(s.x0() - edge) > s.size() || !HangingMarks.isMark(line, k)) continue;
-        ListMark mark = ListMark.of(s.text());
-        if (mark != null) marks.add(mark);
-      }
+    List<ListMark> articles = new ArrayList<>();
+    List<ListMark> letters = new ArrayList<>();
+    List<ListMark> figures = new ArrayList<>();
+    for (Segment s : toLeft ? left : right) {
+      if (Math.abs(s.x0() - edge) > s.size()) continue;
+      ListMark mark = flow.isMark(s) ? ListMark.of(s.text()) : null;
+      ListMark article = ListMark.ofArticle(s.text());
+      if (article != null) articles.add(article);
+      else if (mark != null) (mark.letter() ? letters : figures).add(mark);
     }
-    return ListMark.isSequence(marks);
+    return ListMark.isSequence(articles)
+        || ListMark.isSequence(letters)
+        || ListMark.isSequence(figures);
+  }
+
+  /** Notes that go on below what stands beside the first of them, such as a legend. */
+  boolean partsNotesFromShorter() {
+    int last = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).segments().stream().anyMatch(s -> s.middle() > x)) last = i + 1;
+    }
+    List<Segment> words = left.stream().filter(s -> !flow.isMark(s)).toList();
+    boolean notes = words.size() <= 1.1 * side(true).size() && letters(words) >= LETTERS;
+    return notes && last * 5 <= lines.size() * 3 && isList(true);
   }
 
   /** Where a column is known to begin on this page or another, less is asked of it. */
   boolean mayPartColumns() {
-    return apart >= together && letters(left) >= 18 && letters(right) >= 18;
+    boolean text = letters(left) >= LETTERS && letters(right) >= LETTERS;
+    return text && agreement().apart() >= agreement().together();
   }
 
   private static double letters(List<Segment> segments) {

@@ -3,7 +3,10 @@ package clearbed.read;
 import clearbed.read.Line.Segment;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Puts the lines of a page set in columns into reading order: each column from top to bottom, and
@@ -11,8 +14,15 @@ import java.util.List;
  */
 final class PageColumns {
   private static final int FEWEST_LINES = 6;
-  private static final double STEP = 1;
   private static final double CLEAR = 3;
+
+  /** Points by which the lines of a column may begin apart. */
+  private static final double SAME_LEFT = 1;
+
+  private static final double WIDER_MARK = 6;
+
+  /** On a drawing full of short labels lines begin everywhere; those of columns begin together. */
+  private static final int MOST_EDGES = 60;
 
   /** Points by which columns may begin farther left or right on another page. */
   private static final double SAME_EDGE = 6;
@@ -91,18 +101,20 @@ final class PageColumns {
   /** Columns are often as far from each other as the first two. */
   private void learn(Gutter gutter) {
     double right = gutter.leftOfRight();
-    known.add(right);
-    known.add(2 * right - gutter.leftOfLeft());
+    learn(right);
+    learn(2 * right - gutter.leftOfLeft());
+  }
+
+  private void learn(double edge) {
+    if (known.stream().noneMatch(k -> Math.abs(k - edge) <= SAME_LEFT)) known.add(edge);
   }
 
   private Cut best(List<Line> lines) {
-    double x0 = lines.stream().mapToDouble(Line::x0).min().orElse(0);
-    double x1 = lines.stream().mapToDouble(Line::x1).max().orElse(0);
     TextFlow flow = new TextFlow(lines);
     Cut best = null;
     List<int[]> lastRuns = List.of();
     int lastLeft = -1;
-    for (double x = x0 + CLEAR; x < x1; x += STEP) {
+    for (double x : beforeEdges(lines)) {
       List<int[]> runs = runs(lines, x);
       int left = segmentsLeftOf(lines, x);
       boolean same = left == lastLeft && isSame(runs, lastRuns);
@@ -110,11 +122,45 @@ final class PageColumns {
       lastLeft = left;
       if (same) continue;
       for (int[] run : runs) {
+        if (best != null && run[1] - run[0] < best.length()) continue;
         Cut cut = cut(lines, run, x, flow);
         if (cut != null && isBetter(cut, best)) best = cut;
       }
     }
     return best;
+  }
+
+  /** Places right before those where several lines begin, from the left. */
+  private Set<Double> beforeEdges(List<Line> lines) {
+    Set<Double> before = new TreeSet<>();
+    for (double edge : known) before.add(edge - CLEAR);
+    edges(lines).stream()
+        .sorted(Comparator.comparingInt(Edge::lines).reversed())
+        .limit(MOST_EDGES)
+        .forEach(
+            edge -> {
+              before.add(edge.x() - CLEAR);
+              // Marks of two figures may begin before those of one.
+              before.add(edge.x() - CLEAR - WIDER_MARK);
+            });
+    return before;
+  }
+
+  /** A place where lines begin. */
+  private record Edge(double x, int lines) {}
+
+  private static List<Edge> edges(List<Line> lines) {
+    double[] lefts =
+        lines.stream().flatMap(l -> l.segments().stream()).mapToDouble(Segment::x0).toArray();
+    Arrays.sort(lefts);
+    List<Edge> edges = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= lefts.length; i++) {
+      if (i < lefts.length && lefts[i] - lefts[from] <= SAME_LEFT) continue;
+      if (i - from > 1) edges.add(new Edge(lefts[from], i - from));
+      from = i;
+    }
+    return edges;
   }
 
   private static boolean isSame(List<int[]> a, List<int[]> b) {
@@ -198,10 +244,11 @@ final class PageColumns {
   }
 
   private boolean isBetweenColumns(Gutter gutter) {
-    if (gutter.partsText()) return true;
+    if (gutter.partsText() || gutter.partsNotesFromShorter()) return true;
     double right = gutter.leftOfRight();
     boolean isKnown = known.stream().anyMatch(k -> Math.abs(k - right) <= SAME_EDGE);
     if (isKnown && gutter.mayPartColumns()) return true;
+    if (gutter.length() < FEWEST_LINES) return false;
     List<Line> left = gutter.side(true);
     List<Line> other = gutter.side(false);
     return !gutter.partsCells() && isProse(left) && isProse(other) && alike(left, other);

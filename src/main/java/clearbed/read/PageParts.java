@@ -94,7 +94,7 @@ final class PageParts {
         add(found.table());
         i = found.end() - 1;
       } else {
-        add(paragraphs.next(line));
+        for (Line part : ListMark.titles(line)) add(paragraphs.next(part));
       }
     }
     add(paragraphs.end());

@@ -1,9 +1,11 @@
 package clearbed.read;
 
 import clearbed.read.Line.Segment;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Tells of each segment whether it begins something or runs on from the segment above it. Running
@@ -42,13 +44,17 @@ final class TextFlow {
 
   private final List<Line> lines;
   private final Map<Segment, Segment> above = new IdentityHashMap<>();
+  private final Set<Segment> marks = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Map<Segment, Segment> below = new IdentityHashMap<>();
   private final Map<Segment, Turn> turns = new IdentityHashMap<>();
   private final double pitch;
 
   TextFlow(List<Line> lines) {
     this.lines = lines;
     for (int i = 0; i < lines.size(); i++) {
-      for (Segment s : lines.get(i).segments()) {
+      for (int k = 0; k < lines.get(i).segments().size(); k++) {
+        Segment s = lines.get(i).segments().get(k);
+        if (HangingMarks.isMark(lines.get(i), k)) marks.add(s);
         Segment over = nearestAbove(i, s);
         if (over != null) above.put(s, over);
       }
@@ -56,7 +62,10 @@ final class TextFlow {
     pitch = usualPitch();
     for (int i = 0; i < lines.size(); i++) {
       for (int k = 0; k < lines.get(i).segments().size(); k++) {
-        turns.put(lines.get(i).segments().get(k), turn(i, k));
+        Segment s = lines.get(i).segments().get(k);
+        Turn turn = turn(i, k);
+        turns.put(s, turn);
+        if (turn == Turn.RUNS_ON) below.putIfAbsent(above.get(s), s);
       }
     }
   }
@@ -65,12 +74,26 @@ final class TextFlow {
     return turns.get(s);
   }
 
+  /** Whether it is the mark of the words after it. */
+  boolean isMark(Segment s) {
+    return marks.contains(s);
+  }
+
   boolean opens(Segment s) {
     return turn(s) == Turn.OPENS || turn(s) == Turn.AFTER_SHORT;
   }
 
   boolean runsOn(Segment s) {
     return turn(s) == Turn.RUNS_ON;
+  }
+
+  /** Heights of the first and the last line of the paragraph, or cell, that a segment is in. */
+  double[] extent(Segment s) {
+    Segment first = s;
+    while (runsOn(first)) first = above.get(first);
+    Segment last = s;
+    while (below.containsKey(last)) last = below.get(last);
+    return new double[] {first.baseline(), last.baseline()};
   }
 
   Segment above(Segment s) {
@@ -119,7 +142,7 @@ final class TextFlow {
   private Turn turn(int i, int at) {
     Line line = lines.get(i);
     Segment s = line.segments().get(at);
-    boolean marked = HangingMarks.isMark(line, at) || at > 0 && HangingMarks.isMark(line, at - 1);
+    boolean marked = isMark(s) || at > 0 && isMark(line.segments().get(at - 1));
     Segment over = above.get(s);
     if (marked || over == null || LineKind.opensItem(s.text())) return Turn.OPENS;
     if (!isClose(s.baseline() - over.baseline(), Math.max(s.size(), over.size()))) {

@@ -54,8 +54,12 @@ final class TightMarks {
     return list;
   }
 
-  /** Every line between the marks begins farther right: what is not set in is no list. */
+  /** The lines between the marks begin farther right, and no sentence runs on into a mark. */
   private static boolean isSetIn(List<Line> column, List<Integer> list) {
+    if (list.stream().anyMatch(i -> column.get(i).hasMark())) return true;
+    TextFlow flow = new TextFlow(column);
+    long runOn = list.stream().filter(i -> flow.runsOn(column.get(i).segments().get(0))).count();
+    if (runOn * 2 >= list.size()) return false;
     double edge = list.stream().mapToDouble(i -> column.get(i).x0()).max().orElse(0);
     int set = 0;
     int not = 0;

@@ -8,6 +8,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -544,23 +545,48 @@ class PdfColumnsTest {
   }
 
   @Test
-  void aTableWhoseCellsAreCentredAgainstEachOtherIsNotReadByColumn() throws IOException {
+  void cellsThatAreCentredAgainstEachOtherAreNotColumnsOfText() {
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      double y = 100 + 36 * i;
+      lines.add(
+          line(y, words("Glass mosaic tile of series " + i + ", set in the mortar that", 130)));
+      lines.add(line(y + 6, words("GT-" + i, 54), words("ANSI A118.15", 460)));
+      lines.add(line(y + 12, words("the schedule names for the walls of room " + i, 130)));
+    }
+
+    assertThat(new PageColumns(List.of(), new ArrayList<>()).of(lines)).hasSize(1);
+  }
+
+  private static Line line(double baseline, Line.Segment... segments) {
+    return new Line(
+        Stream.of(segments)
+            .map(s -> new Line.Segment(s.text(), s.x0(), s.x1(), baseline, 10, false))
+            .toList(),
+        baseline);
+  }
+
+  private static Line.Segment words(String text, double x) {
+    return new Line.Segment(text, x, x + 5 * text.length(), 0, 10, false);
+  }
+
+  @Test
+  void aPageWithFewLinesHasTheColumnsOfThePageBefore() throws IOException {
     Document document =
         read(
             pdf -> {
               pdf.page();
-              for (int i = 0; i < 5; i++) {
-                float y = 100 + 36 * i;
-                pdf.text(54, y + 6, "GT-" + (i + 1))
-                    .text(
-                        130, y, "Glass mosaic tile of the " + i + " series, set in the mortar that")
-                    .text(130, y + 12, "the schedule names for the walls of room " + i)
-                    .text(420, y + 6, "ANSI A118.15");
-              }
+              new PdfColumn(pdf, 54, 110, 240, 9, 5)
+                  .item("A.", CLAUSES[0])
+                  .item("B.", CLAUSES[1])
+                  .item("C.", CLAUSES[2]);
+              new PdfColumn(pdf, 318, 110, 240, 9, 5).item("D.", CLAUSES[4]).item("E.", CLAUSES[2]);
+              pdf.page();
+              new PdfColumn(pdf, 54, 110, 240, 9, 5).item("F.", CLAUSES[1]);
+              new PdfColumn(pdf, 318, 110, 240, 9, 5).item("G.", CLAUSES[4]);
             });
 
-    assertThat(tables(document)).hasSize(1);
-    assertThat(tables(document).get(0).rows().get(0).cells()).hasSize(3);
+    assertThat(texts(document)).endsWith("F. " + CLAUSES[1], "G. " + CLAUSES[4]);
   }
 
   @Test
@@ -672,6 +698,147 @@ class PdfColumnsTest {
             "B CUT WET AND CLEAN UP SLIVERS.");
   }
 
+  @Test
+  void aLegendLevelWithTheFirstOfTheNotesStandsApartFromThem() throws IOException {
+    float[] xs = {330, 380};
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              PdfColumn notes = new PdfColumn(pdf, 40, 60, 260, 8, 3).heading("TILE NOTES");
+              for (int i = 0; i < 8; i++) notes.item((char) ('A' + i) + ".", NOTES[9 - i]);
+              PdfColumn legend = new PdfColumn(pdf, 330, 60, 260, 8, 3).heading("LEGEND");
+              legend.row(xs, "GT-1", "GLASS MOSAIC").row(xs, "GT-2", "CAST GLASS");
+              legend.row(xs, "CT-1", "CERAMIC").row(xs, "PT-1", "PAINT");
+            });
+
+    assertThat(rows(tables(document).get(0)))
+        .endsWith("GT-1|GLASS MOSAIC", "GT-2|CAST GLASS", "CT-1|CERAMIC", "PT-1|PAINT");
+    assertThat(texts(document)).startsWith("TILE NOTES", "A. " + NOTES[9], "B. " + NOTES[8]);
+  }
+
+  @Test
+  void articlesInTwoColumnsWithLevelLinesAreColumns() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              new PdfColumn(pdf, 54, 60, 240, 9, 0)
+                  .heading("1.1 SUMMARY")
+                  .paragraph(CLAUSES[0])
+                  .paragraph("Submit samples.")
+                  .heading("1.2 SUBMITTALS")
+                  .paragraph(CLAUSES[1]);
+              new PdfColumn(pdf, 318, 60, 240, 9, 0)
+                  .heading("1.3 DELIVERY")
+                  .paragraph("Keep the boxes dry.")
+                  .paragraph("Store on pallets.")
+                  .heading("1.4 CONDITIONS")
+                  .paragraph(CLAUSES[2]);
+            });
+
+    assertThat(texts(document))
+        .containsExactly(
+            "1.1 SUMMARY",
+            CLAUSES[0],
+            "Submit samples.",
+            "1.2 SUBMITTALS",
+            CLAUSES[1],
+            "1.3 DELIVERY",
+            "Keep the boxes dry.",
+            "Store on pallets.",
+            "1.4 CONDITIONS",
+            CLAUSES[2]);
+  }
+
+  @Test
+  void titlesOfDrawingsBesideEachOtherAreReadEachByItself() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page(TABLOID);
+              PdfColumn left = new PdfColumn(pdf, 48, 108, 350, 8, 4);
+              for (int i = 0; i < 6; i++) left.item("" + (i + 1), KEYNOTES[i]);
+              PdfColumn right = new PdfColumn(pdf, 437, 108, 350, 8, 4);
+              for (int i = 0; i < 6; i++) right.item("" + (char) ('A' + i), NOTES[i]);
+              pdf.text(PdfSheet.BOLD, 8, 60, 700, "1 / A-501  SHOWER, EAST")
+                  .text(PdfSheet.BOLD, 8, 380, 700, "2 / A-501  TOILET, NORTH")
+                  .text(PdfSheet.BOLD, 8, 700, 700, "3 / A-501  COMMONS, NORTH");
+            });
+
+    assertThat(tables(document)).isEmpty();
+    assertThat(texts(document))
+        .hasSize(15)
+        .endsWith("1 / A-501 SHOWER, EAST", "2 / A-501 TOILET, NORTH", "3 / A-501 COMMONS, NORTH");
+  }
+
+  @Test
+  void aRuledTableAcrossTheColumnsPartsThem() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              new PdfColumn(pdf, 54, 110, 240, 9, 5).item("A.", CLAUSES[0]).item("B.", CLAUSES[1]);
+              new PdfColumn(pdf, 318, 110, 240, 9, 5).item("C.", CLAUSES[2]).item("D.", CLAUSES[3]);
+              pdf.grid(new float[] {54, 200, 558}, new float[] {240, 260, 280})
+                  .text(60, 253, "Tag")
+                  .text(206, 253, "Mortar")
+                  .text(60, 273, "GT-1")
+                  .text(206, 273, "ANSI A118.15");
+              new PdfColumn(pdf, 54, 310, 240, 9, 5).item("E.", CLAUSES[2]).item("F.", CLAUSES[4]);
+              new PdfColumn(pdf, 318, 310, 240, 9, 5).item("G.", CLAUSES[4]).item("H.", CLAUSES[0]);
+            });
+
+    assertThat(document.blocks().get(4)).isInstanceOf(Table.class);
+    assertThat(texts(document))
+        .containsExactly(
+            "A. " + CLAUSES[0],
+            "B. " + CLAUSES[1],
+            "C. " + CLAUSES[2],
+            "D. " + CLAUSES[3],
+            "E. " + CLAUSES[2],
+            "F. " + CLAUSES[4],
+            "G. " + CLAUSES[4],
+            "H. " + CLAUSES[0]);
+  }
+
+  @Test
+  void marksNearTheirWordsHangAsWell() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page();
+              PdfColumn notes = new PdfColumn(pdf, 72, 110, 300, 9, 0);
+              for (int i = 0; i < 10; i++) notes.item("" + (i + 1), i < 9 ? 10 : 14, NOTES[i]);
+            });
+
+    assertThat(texts(document)).startsWith("1 " + NOTES[0], "2 " + NOTES[1], "3 " + NOTES[2]);
+    assertThat(texts(document)).hasSize(10).endsWith("10 " + NOTES[9]);
+  }
+
+  @Test
+  void figuresThatBeginLinesOfRunningTextAreNoMarks() throws IOException {
+    Document document =
+        read(
+            pdf ->
+                pdf.page()
+                    .text(
+                        54,
+                        100,
+                        "Wait 21 days before the pool is filled, and keep it so for at least")
+                    .text(
+                        54,
+                        112,
+                        "2 days. Glass tile is set in beds of no more than 3 mm, in areas of")
+                    .text(
+                        54,
+                        124,
+                        "3 square metres, and grouted when the bed has stood for as many as")
+                    .text(54, 136, "4 days, or 5 where it is cold."));
+
+    assertThat(texts(document)).hasSize(1);
+  }
+
   interface Drawing {
     void on(PdfSheet pdf) throws IOException;
   }
@@ -693,7 +860,7 @@ class PdfColumnsTest {
       }
     }
     assertThat(letters(read.toString())).isEqualTo(letters(written));
-    assertThat(document.blocks()).allMatch(b -> b.origin().page() == 1);
+    assertThat(document.blocks()).allMatch(b -> b.origin().page() > 0);
     return document;
   }
 
