@@ -38,7 +38,7 @@ final class ColumnNeighbours {
       List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
     for (ColumnWords w : words) {
       Map<String, ColumnScore> own = scores.get(w.index());
-      if (own != null && PARTS.contains(family) && families(w.text()).isEmpty())
+      if (own != null && isOfOne(words, family) && families(w.text()).isEmpty())
         own.replaceAll((meaning, s) -> under(family, meaning, s));
     }
     onlyRooms(scores);
@@ -189,6 +189,15 @@ final class ColumnNeighbours {
 
   private Set<String> families(String words) {
     return columns.families(words);
+  }
+
+  /** True of a table on one part of the work, none of whose headings names another. */
+  private boolean isOfOne(List<ColumnWords> words, String family) {
+    return PARTS.contains(family)
+        && words.stream()
+            .flatMap(w -> families(w.text()).stream())
+            .filter(PARTS::contains)
+            .allMatch(p -> p.equals(family) || KIN.contains(p) && KIN.contains(family));
   }
 
   private boolean isOf(String meaning, String family) {

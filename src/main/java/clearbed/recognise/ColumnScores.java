@@ -36,6 +36,12 @@ final class ColumnScores {
   /** Headings of attributes that several columns may have. */
   static final double EXACT = 0.95;
 
+  /** What a column headed "slip resistance" may give in place of a coefficient, cell by cell. */
+  private static final Set<String> WAYS_TO_SAY_SLIP =
+      Set.of("tile.pendulum", "tile.rampShod", "tile.rampBarefoot", "tile.slipTest");
+
+  private static final String SLIP = "tile.slip";
+
   /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
   static final Pattern OF_OTHERS =
       Pattern.compile("joint|grout|seal|mortar|adh|room|space", Pattern.CASE_INSENSITIVE);
@@ -95,6 +101,8 @@ final class ColumnScores {
     Heard other = heard.get(HeadingEvidence.OTHER);
     if (other != null) put(out, HeadingEvidence.OTHER, other, 0, 0, other.why(), false);
     distinct(out, w);
+    ColumnScore slip = out.get(SLIP);
+    if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
     return out;
   }
 

@@ -170,7 +170,8 @@ class EveryWayOfReadingTest {
 
   @ParameterizedTest
   @MethodSource("headings")
-  void a_cell_below_a_heading_that_is_not_known_is_not_understood(Case c) throws IOException {
+  void a_cell_below_a_heading_that_is_not_known_tells_by_itself_or_is_not_understood(Case c)
+      throws IOException {
     Vocabulary words = withoutHeadings(c.way());
     holds(c, new Recogniser(words, new StatementFinder(words), SPANS));
   }
@@ -208,6 +209,10 @@ class EveryWayOfReadingTest {
     assertThat(read.missing(c.check())).as("read by all").isEmpty();
 
     Outcome unread = outcome(without);
+    assertThat(unread.missing(c.check())).isEmpty();
+    // The cells of a column and its neighbours may tell as well.
+    boolean told = c.file().endsWith("csv") && unread.verdict(c.check()) == read.verdict(c.check());
+    if (told) return;
     assertThat(unread.facts())
         .as("in the account of its document")
         .anySatisfy(words -> assertThat(words.text()).contains(c.words()));

@@ -6,6 +6,7 @@ import clearbed.Checked;
 import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.model.Origin;
+import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,6 +20,16 @@ class JointEvidenceTest {
 
   /** Cells are written with | between them; an empty one is left out. */
   private static Facts read(String... lines) {
+    return RECOGNISER.recognise(Document.read("t.xlsx", "xlsx", List.of(table(lines)), List.of()));
+  }
+
+  private static Facts under(String heading, String... lines) {
+    Paragraph over = Paragraph.body(Origin.ofDocument("t.docx").withText(heading), heading);
+    return RECOGNISER.recognise(
+        Document.read("t.docx", "docx", List.of(over, table(lines)), List.of()));
+  }
+
+  private static Table table(String... lines) {
     List<Table.Row> rows = new ArrayList<>();
     for (int r = 0; r < lines.length; r++) {
       List<Table.Cell> cells = new ArrayList<>();
@@ -28,8 +39,7 @@ class JointEvidenceTest {
       if (!cells.isEmpty()) rows.add(new Table.Row(r + 1, cells, false));
     }
     Origin origin = new Origin("t.xlsx", "Sheet1", null, null, null, null, null);
-    Table table = new Table(origin, rows, true);
-    return RECOGNISER.recognise(Document.read("t.xlsx", "xlsx", List.of(table), List.of()));
+    return new Table(origin, rows, true);
   }
 
   private static Map<String, String> columns(Facts facts) {
@@ -121,6 +131,18 @@ class JointEvidenceTest {
                     "G-1 | Glass mosaic | white | 1 x 1 in",
                     "G-2 | Glass tile | grey | 2 x 2 in")))
         .containsEntry("Shade", "");
+  }
+
+  @Test
+  void a_heading_over_a_table_of_several_parts_of_the_work_decides_nothing() {
+    assertThat(
+            columns(
+                under(
+                    "2.3 GROUT",
+                    "Type | Mortar | Color | Grout | Joint",
+                    "GM-1 | ANSI A118.15 | White | ANSI A118.3 | 1/8 in",
+                    "GM-2 | ANSI A118.4 | Gray | ANSI A118.7 | 1/8 in")))
+        .containsEntry("Color", "mortar.colour");
   }
 
   @Test
