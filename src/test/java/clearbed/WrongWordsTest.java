@@ -41,7 +41,7 @@ class WrongWordsTest {
         "vocabulary/language.yaml|  lead: '(?:|  lead: '((?:|not a regular expression: Unclosed group",
         "vocabulary/language.yaml|  steam: [steam]|  steam: [stream]|'stream' is not a term of location.exposure; did you mean 'steam'?",
         "vocabulary/language.yaml|  steam: [steam]|  stream: [steam]|no place named stream; did you mean 'steam'?",
-        "vocabulary/language.yaml|    steam: [steam rooms|    stream: [steam rooms|'stream' is not a term of location.exposure; did you mean 'steam'?",
+        "vocabulary/language.yaml|    steam: [steam areas|    stream: [steam areas|'stream' is not a term of location.exposure; did you mean 'steam'?",
         "vocabulary/schedules.yaml|  bench: [|  bech: [|'bech' is not a term of location.surface; did you mean 'bench'?",
         "vocabulary/sections.yaml|only: [process.mockup]|only: [process.mokup]|no attribute named process.mokup; did you mean 'process.mockup'?",
         "vocabulary/sections.yaml|'07 92', scope: general|'07 92', scope: generel|'scope': 'generel' is not known here; did you mean 'general'?",
@@ -119,7 +119,7 @@ class WrongWordsTest {
     beside.put(file, text.replace("tile.backing: [metallic, painted]", "tile.backing: [metal]"));
     RuleSets sets = new RuleSets(Checked.vocabulary());
     assertThat(catchThrowable(() -> sets.load("north-america", List.of(layer))))
-        .hasMessageStartingWith("rulesets/north-america.yaml:93: 'metal' is not a term of");
+        .hasMessageStartingWith("rulesets/north-america.yaml:94: 'metal' is not a term of");
   }
 
   @Test

@@ -18,6 +18,11 @@ final class AmendmentFinder {
           "(?:\\b(?:item|note|clause|paragraph|para\\.?|article)\\s+(\\d{1,3})(?![\\d.]*\\d)"
               + "|(?<![\\d.])(\\d{1,2}\\.\\d{1,2}))(?:\\s*\\.?\\s?([A-Z])(?![\\w-]))?(?:\\.(\\d{1,2})(?!\\d))?",
           Pattern.CASE_INSENSITIVE);
+  private static final Pattern NOTHING_ELSE =
+      Pattern.compile(
+          "(?:[\\s.,]|\\b(?:the|all|of|and|whole|entire|paragraphs?|clauses?|articles?|sections?|items?|notes?"
+              + "|rows?|types?|tiles?|cards?|entry|entries|lines?|finish|in|its|their|entirety|entirely)\\b)*",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern QUOTES = Pattern.compile("[\"'\u201c\u201d\u2018\u2019]");
 
   private final List<Pattern> forms;
@@ -36,9 +41,10 @@ final class AmendmentFinder {
     for (Pattern form : forms) {
       Matcher m = form.matcher(text);
       if (!m.find()) continue;
-      String target =
-          text.substring(0, m.start()) + " " + group(m, "subject") + " " + group(m, "gone");
-      String subject = group(m, "subject");
+      String before = text.substring(0, m.start());
+      String subject = group(m, "subject").isBlank() ? lead(before) : group(m, "subject");
+      String gone = group(m, "gone");
+      String target = before + " " + group(m, "subject") + " " + gone;
       List<Statement> old = find.apply(said(subject, group(m, "old")));
       List<Statement> now = find.apply(said(subject, firstSentence(group(m, "now"))));
       boolean same =
@@ -46,12 +52,23 @@ final class AmendmentFinder {
               .anyMatch(o -> now.stream().anyMatch(n -> n.attribute().equals(o.attribute())));
       Set<String> tags = new TreeSet<>(LimitFinder.tags(target));
       String clause = clause(target);
-      boolean whole =
-          !group(m, "gone").isBlank() && amending && !(clause.isEmpty() && tags.isEmpty());
+      boolean whole = isWhole(gone) && amending && !(clause.isEmpty() && tags.isEmpty());
       if (same || amending && !now.isEmpty() || whole)
         return new Amendment(clause, tags, whole ? List.of() : old, now, whole);
     }
     return Amendment.NONE;
+  }
+
+  /** "Card GT-7, mortar: delete ..." is about the mortar of GT-7. */
+  private static String lead(String before) {
+    return before.strip().replaceAll("[:,;-]+$", "").replaceFirst("^[\\d. ]+", "");
+  }
+
+  /** "Delete paragraph 2.3 B": all of it goes, and nothing else is named. */
+  private static boolean isWhole(String gone) {
+    String rest = CLAUSE.matcher(gone).replaceAll(" ");
+    for (String tag : LimitFinder.written(rest)) rest = rest.replace(tag, " ");
+    return !gone.isBlank() && NOTHING_ELSE.matcher(rest).matches();
   }
 
   private static String said(String subject, String words) {

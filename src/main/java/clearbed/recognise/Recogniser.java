@@ -21,6 +21,7 @@ public final class Recogniser {
 
   private final Vocabulary vocabulary;
   private final OutlineParser outlineParser;
+  private final PropertySheet propertySheet;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
   private final GlassMentions mentions;
@@ -43,6 +44,7 @@ public final class Recogniser {
     this.spans = spans;
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
+    this.propertySheet = new PropertySheet(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);
   }
 
@@ -114,6 +116,13 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
+    PropertySheet.Sheet properties = propertySheet.read(t, c.headingOver(running));
+    if (!properties.isEmpty()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      running.addAll(properties.paragraphs());
+      c.rows.addAll(properties.rows());
+      return;
+    }
     ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running), marks);
     boolean products = products(found, t, running);
     if (!products) {

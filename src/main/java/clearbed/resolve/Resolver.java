@@ -137,8 +137,10 @@ public final class Resolver {
   }
 
   private static void rows(List<Facts> facts, Map<String, Draft> drafts) {
+    Map<ScheduleRow, Set<String>> notes = keynotes(facts);
     for (Facts f : facts) {
       for (ScheduleRow row : f.rows()) {
+        if (notes.containsKey(row)) continue;
         Draft draft =
             drafts.computeIfAbsent(
                 Tags.key(row.tag()), key -> new Draft(row.tag(), key, row.origin()));
@@ -151,6 +153,41 @@ public final class Resolver {
         draft.rows.add(row);
       }
     }
+    notes.forEach(
+        (row, keys) -> {
+          for (String key : keys) {
+            Draft draft = drafts.get(key);
+            if (draft == null) continue;
+            draft.rows.add(row);
+            draft.glass |= row.glass();
+            draft.places.add(row.origin());
+          }
+        });
+  }
+
+  /**
+   * "A4 | Glass tile GT-104 at the showers" is a keynote on GT-104, which other rows schedule, and
+   * A4 no tile.
+   */
+  private static Map<ScheduleRow, Set<String>> keynotes(List<Facts> facts) {
+    Map<String, Integer> scheduled = new HashMap<>();
+    for (Facts f : facts)
+      for (ScheduleRow row : f.rows()) scheduled.merge(Tags.key(row.tag()), 1, Integer::sum);
+    Map<ScheduleRow, Set<String>> notes = new LinkedHashMap<>();
+    for (Facts f : facts) {
+      for (ScheduleRow row : f.rows()) {
+        if (!row.tagged() || !Tags.isMark(row.tag())) continue;
+        String own = Tags.key(row.tag());
+        Set<String> named = new TreeSet<>();
+        for (String tag : Tags.inOpening(row.evidence())) {
+          String key = Tags.key(tag);
+          boolean other = !Tags.prefix(key).equals(Tags.prefix(own));
+          if (other && scheduled.containsKey(key)) named.add(key);
+        }
+        if (!named.isEmpty()) notes.put(row, named);
+      }
+    }
+    return notes;
   }
 
   private static void scheduled(Draft draft) {

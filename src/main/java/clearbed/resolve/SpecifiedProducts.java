@@ -90,13 +90,20 @@ final class SpecifiedProducts {
     for (String tag : subject.tags()) {
       String key = Tags.key(tag);
       Draft draft = drafts.get(key);
-      if (draft == null && !isTileMark(tag, section)) continue;
+      if (draft == null && (!isTileMark(tag, section) || namesScheduled(clause, key))) continue;
       if (tileWork && (subject.glass() || !subject.other().isEmpty())) subjects.add(key);
       if (draft != null && subject.glass()) specifiedAsGlass(draft, clause);
       else if (draft != null && !subject.other().isEmpty() && subject.own())
         draft.asOther.add(clause);
       else if (draft == null && subject.glass() && creates) add(tag, clause);
     }
+  }
+
+  /** "Q2. Is glass tile TL-09 ...?" is about TL-09. */
+  private boolean namesScheduled(Clause clause, String key) {
+    return Tags.inOpening(clause.text()).stream()
+        .map(Tags::key)
+        .anyMatch(other -> !other.equals(key) && drafts.containsKey(other));
   }
 
   /**

@@ -1,0 +1,172 @@
+package clearbed.recognise;
+
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A table that gives the properties of a tile one to a row: "What it is | Cast glass", "Size |
+ * ...", under the title of a card that names the tile, or beside a column of tags that each run
+ * over several rows. It is read as a title with paragraphs.
+ */
+final class PropertySheet {
+  /** Fewer rows whose first words name an attribute make no property sheet. */
+  private static final int FEWEST = 3;
+
+  /** What a tile is stands in its first row, below the heading of the columns. */
+  private static final int FIRST_ROWS = 2;
+
+  private static final int LONGEST_NAME = 40;
+
+  /**
+   * What a property sheet says.
+   *
+   * @param paragraphs a title for each tile, and a paragraph for each of its properties
+   * @param rows that schedule the tiles; what they state is in the paragraphs
+   */
+  record Sheet(List<Paragraph> paragraphs, List<ScheduleRow> rows) {
+    boolean isEmpty() {
+      return paragraphs.isEmpty();
+    }
+  }
+
+  private static final Sheet NONE = new Sheet(List.of(), List.of());
+
+  private final Vocabulary vocabulary;
+  private final GlassTest glassTest;
+
+  PropertySheet(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.glassTest = new GlassTest(vocabulary);
+  }
+
+  /**
+   * What the table says; empty when it is no property sheet.
+   *
+   * @param heading that it stands under; empty when there is none
+   */
+  Sheet read(Table table, String heading) {
+    int names = nameColumn(table);
+    if (names < 0 || isTypesAcross(table, names)) return NONE;
+    boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
+    LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
+    if (!tagged && over == null) return NONE;
+    List<Paragraph> out = new ArrayList<>();
+    List<ScheduleRow> rows = new ArrayList<>();
+    if (!tagged) {
+      Table.Cell first = table.rows().get(0).cells().get(0);
+      title(out, table, first, heading);
+      String words = heading + " " + said(table, names, "");
+      for (String tag : over.tags()) rows.add(row(tag, words, table.origin(first)));
+    }
+    String last = "";
+    for (Table.Row row : table.rows()) {
+      Table.Cell tag = tag(row, names);
+      if (tag != null && !tag.text().strip().equals(last)) {
+        last = tag.text().strip();
+        title(out, table, tag, last);
+        rows.add(row(last, said(table, names, last), table.origin(tag)));
+      }
+      property(out, table, row, names);
+    }
+    return new Sheet(out, rows);
+  }
+
+  private ScheduleRow row(String tag, String words, Origin origin) {
+    GlassTest.Result glass = glassTest.of(words);
+    return new ScheduleRow(
+        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
+  }
+
+  /** The first properties of a tile, which say what it is. */
+  private static String said(Table table, int names, String tag) {
+    StringBuilder out = new StringBuilder();
+    boolean here = tag.isEmpty();
+    int rows = 0;
+    for (Table.Row row : table.rows()) {
+      Table.Cell cell = tag(row, names);
+      if (cell != null) here = tag.isEmpty() || cell.text().strip().equals(tag);
+      Table.Cell value = row.at(names + 1);
+      if (!here || value == null || value.text().isBlank()) continue;
+      if (rows++ < FIRST_ROWS) out.append(value.text().strip()).append("; ");
+    }
+    return out.toString();
+  }
+
+  private static void title(List<Paragraph> out, Table table, Table.Cell cell, String words) {
+    Origin at = table.origin(cell).withText(words);
+    out.add(new Paragraph(at, "", 2, -1, words, Paragraph.Region.BODY));
+  }
+
+  private static void property(List<Paragraph> out, Table table, Table.Row row, int names) {
+    Table.Cell name = row.at(names);
+    List<String> said = new ArrayList<>();
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() > names && !cell.continued() && !cell.text().isBlank())
+        said.add(cell.text().strip());
+      Paragraph.remark(table, cell).ifPresent(out::add);
+    }
+    if (said.isEmpty()) return;
+    String of = name == null ? "" : name.text().strip().replaceAll("[:?]+$", "");
+    String text = of.isEmpty() ? String.join("; ", said) : of + ": " + String.join("; ", said);
+    Table.Cell at = name == null ? row.cells().get(0) : name;
+    out.add(Paragraph.body(table.origin(at).withText(text), text));
+  }
+
+  private static Table.Cell tag(Table.Row row, int names) {
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() < names && Tags.isMark(cell.text().strip())) return cell;
+    }
+    return null;
+  }
+
+  /** The column of names of attributes, of few others; -1 when there is none. */
+  private int nameColumn(Table table) {
+    for (int column = first(table); column <= first(table) + 1; column++) {
+      int filled = 0;
+      int known = 0;
+      for (Table.Row row : table.rows()) {
+        Table.Cell cell = row.at(column);
+        if (cell == null || cell.text().isBlank() || cell.continued()) continue;
+        filled++;
+        String words = cell.text().strip().replaceAll("[:?]+$", "");
+        boolean named =
+            words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
+        if (named) known++;
+      }
+      if (known >= FEWEST && known * 5 >= filled * 2 && widest(table) - column <= 3) return column;
+    }
+    return -1;
+  }
+
+  private static int first(Table table) {
+    return table.rows().stream()
+        .flatMap(row -> row.cells().stream())
+        .filter(cell -> !cell.text().isBlank())
+        .mapToInt(Table.Cell::column)
+        .min()
+        .orElse(0);
+  }
+
+  /** Behind the last column. */
+  private static int widest(Table table) {
+    return table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .filter(cell -> !cell.text().isBlank())
+            .mapToInt(Table.Cell::column)
+            .max()
+            .orElse(0)
+        + 1;
+  }
+
+  /** Types side by side are a turned schedule. */
+  private static boolean isTypesAcross(Table table, int names) {
+    return table.rows().stream()
+        .limit(2)
+        .flatMap(row -> row.cells().stream())
+        .anyMatch(cell -> cell.column() > names && Tags.isMark(cell.text().strip()));
+  }
+}
