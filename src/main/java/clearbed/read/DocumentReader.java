@@ -7,12 +7,15 @@ import java.util.List;
 
 /** Reads files, folders and archives into documents; a file that cannot be read says why. */
 public final class DocumentReader implements AutoCloseable {
+  static final IsolatingReader.Means STANDARD =
+      new IsolatingReader.Means(Readers::of, WorkerMain.COMMAND, IsolatingReader.MANY);
+
   private final Inputs inputs;
   private final IsolatingReader reader;
 
   /** Also sets the limits of the office libraries, which are common to the whole process. */
   public DocumentReader(List<Path> paths, ReadOptions options) {
-    this(paths, options, ArchiveLimits.standard(), IsolatingReader.Means.STANDARD);
+    this(paths, options, ArchiveLimits.standard(), STANDARD);
   }
 
   DocumentReader(

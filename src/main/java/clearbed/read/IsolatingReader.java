@@ -26,9 +26,7 @@ final class IsolatingReader implements AutoCloseable {
   static final int MANY = 20_000;
 
   /** What to read with. */
-  record Means(Function<Format, FormatReader> readers, WorkerCommand worker, int many) {
-    static final Means STANDARD = new Means(Format::reader, WorkerCommand.STANDARD, MANY);
-  }
+  record Means(Function<Format, FormatReader> readers, WorkerCommand worker, int many) {}
 
   private final int jobs;
   private final ReadingLimits limits;

@@ -29,10 +29,6 @@ final class Worker {
     this.channel = channel;
   }
 
-  public static void main(String[] arguments) {
-    run(arguments, Format::reader);
-  }
-
   /**
    * @param arguments as {@link WorkerCommand} writes them
    */

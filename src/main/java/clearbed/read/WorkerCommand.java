@@ -13,8 +13,6 @@ import java.util.List;
  * @param mainClass that runs {@link Worker}
  */
 record WorkerCommand(String mainClass) {
-  static final WorkerCommand STANDARD = new WorkerCommand(Worker.class.getName());
-
   /** What is handed on; above all, nothing that writes files or opens ports. */
   private static final List<String> HANDED_ON =
       List.of(

@@ -218,7 +218,7 @@ class DocumentReaderTest {
     List<Document> documents =
         ReadAll.by(
             new DocumentReader(
-                List.of(folder), ReadOptions.defaults(), limits, IsolatingReader.Means.STANDARD),
+                List.of(folder), ReadOptions.defaults(), limits, DocumentReader.STANDARD),
             2);
 
     assertThat(documents)

@@ -13,13 +13,13 @@ final class Faults {
   private Faults() {}
 
   static FormatReader reader(Format format) {
-    return format == Format.TXT ? source -> read(format, source) : format.reader();
+    return format == Format.TXT ? source -> read(format, source) : Readers.of(format);
   }
 
   private static Document read(Format format, Source source) throws Exception {
     String text = Files.readString(source.file());
     if (text.startsWith("fault: ")) act(text.substring("fault: ".length()).strip());
-    return format.reader().read(source);
+    return Readers.of(format).read(source);
   }
 
   private static void act(String fault) throws InterruptedException {
