@@ -3,7 +3,7 @@ package clearbed;
 import clearbed.base.config.StandardFiles;
 import clearbed.calc.Expansions;
 import clearbed.calc.MovementGuideline;
-import clearbed.check.RuleSets;
+import clearbed.check.Checker;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,6 +60,6 @@ final class BesideTheProgram implements BeforeEachCallback, AfterEachCallback {
   }
 
   private static void rules(Vocabulary vocabulary, String set) throws IOException {
-    new RuleSets(vocabulary).load(set, List.of());
+    Checker.ruleSets(vocabulary).load(set, List.of());
   }
 }

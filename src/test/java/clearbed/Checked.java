@@ -2,7 +2,6 @@ package clearbed;
 
 import clearbed.check.Checker;
 import clearbed.check.RuleSet;
-import clearbed.check.RuleSets;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -80,7 +79,7 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
 
   private static RuleSet rules(Vocabulary vocabulary, String ruleSet, Path... layers) {
     try {
-      return new RuleSets(vocabulary).load(ruleSet, List.of(layers));
+      return Checker.ruleSets(vocabulary).load(ruleSet, List.of(layers));
     } catch (IOException e) {
       throw new AssertionError(e.getMessage(), e);
     }

@@ -3,6 +3,7 @@ package clearbed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import clearbed.check.Checker;
 import clearbed.check.RuleSets;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -102,7 +103,7 @@ class WrongWordsTest {
       String text, int line, String reason, @TempDir Path folder) throws IOException {
     Path layer = folder.resolve("office.yaml");
     Files.writeString(layer, "layer: ours\n" + text.replace("\\n", "\n"));
-    RuleSets sets = new RuleSets(Checked.vocabulary());
+    RuleSets sets = Checker.ruleSets(Checked.vocabulary());
     assertThat(catchThrowable(() -> sets.load("north-america", List.of(layer))))
         .hasMessageStartingWith(layer + ":" + line + ": " + reason)
         .message()
@@ -117,7 +118,7 @@ class WrongWordsTest {
     String file = "north-america.yaml";
     String text = Files.readString(Path.of("rulesets", file));
     beside.put(file, text.replace("tile.backing: [metallic, painted]", "tile.backing: [metal]"));
-    RuleSets sets = new RuleSets(Checked.vocabulary());
+    RuleSets sets = Checker.ruleSets(Checked.vocabulary());
     assertThat(catchThrowable(() -> sets.load("north-america", List.of(layer))))
         .hasMessageStartingWith("rulesets/north-america.yaml:94: 'metal' is not a term of");
   }

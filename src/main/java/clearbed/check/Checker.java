@@ -46,6 +46,11 @@ public final class Checker {
     this.rules = rules;
   }
 
+  /** Reads rule sets whose rules may ask for everything that is computed here. */
+  public static RuleSets ruleSets(Vocabulary vocabulary) {
+    return new RuleSets(vocabulary, Computations.names());
+  }
+
   public Outcome check(Project project, List<Document> documents) {
     List<Finding> findings = new ArrayList<>();
     VerdictTable verdicts = new VerdictTable(project.glass());

@@ -15,13 +15,19 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads a check as rule files write it. */
 final class RuleReader {
   private final Vocabulary vocabulary;
+  private final Set<String> computations;
 
-  RuleReader(Vocabulary vocabulary) {
+  /**
+   * @param computations names of what a rule may ask to have computed
+   */
+  RuleReader(Vocabulary vocabulary, Set<String> computations) {
     this.vocabulary = vocabulary;
+    this.computations = computations;
   }
 
   /**
@@ -110,10 +116,10 @@ final class RuleReader {
     };
   }
 
-  private static Expectation computed(ConfigNode name) throws ConfigException {
+  private Expectation computed(ConfigNode name) throws ConfigException {
     String word = name.text();
-    if (!Computations.names().contains(word))
-      throw name.unknown(word, "nothing is computed under the name " + word, Computations.names());
+    if (!computations.contains(word))
+      throw name.unknown(word, "nothing is computed under the name " + word, computations);
     return new Expectation.Computed(word);
   }
 

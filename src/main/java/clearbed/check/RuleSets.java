@@ -25,8 +25,11 @@ public final class RuleSets {
   private final RuleReader ruleReader;
   private final FactReader factReader;
 
-  public RuleSets(Vocabulary vocabulary) {
-    this.ruleReader = new RuleReader(vocabulary);
+  /**
+   * @param computations names of what a rule may ask to have computed
+   */
+  public RuleSets(Vocabulary vocabulary, Set<String> computations) {
+    this.ruleReader = new RuleReader(vocabulary, computations);
     this.factReader = new FactReader(vocabulary);
   }
 

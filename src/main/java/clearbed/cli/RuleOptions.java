@@ -1,7 +1,7 @@
 package clearbed.cli;
 
+import clearbed.check.Checker;
 import clearbed.check.RuleSet;
-import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,7 +34,7 @@ final class RuleOptions {
 
   RuleSet load(Vocabulary vocabulary) {
     try {
-      return new RuleSets(vocabulary).load(set, layers);
+      return Checker.ruleSets(vocabulary).load(set, layers);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

@@ -1,7 +1,7 @@
 package clearbed.cli;
 
+import clearbed.check.Checker;
 import clearbed.check.RuleSet;
-import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -38,7 +38,7 @@ final class RulesCommand implements Callable<Integer> {
     int code = ExitCode.CLEAN;
     for (Path file : files) {
       try {
-        RuleSet rules = new RuleSets(vocabulary).validate(file, set);
+        RuleSet rules = Checker.ruleSets(vocabulary).validate(file, set);
         spec.commandLine()
             .getOut()
             .println(

@@ -1,5 +1,6 @@
 package clearbed.docs;
 
+import clearbed.check.Checker;
 import clearbed.check.Expectation;
 import clearbed.check.Rule;
 import clearbed.check.RuleSet;
@@ -27,7 +28,7 @@ final class CheckCatalogue {
 
   static CheckCatalogue ofTheRuleSets() throws IOException {
     Vocabulary vocabulary = Vocabulary.standard();
-    RuleSets sets = new RuleSets(vocabulary);
+    RuleSets sets = Checker.ruleSets(vocabulary);
     return new CheckCatalogue(
         vocabulary, sets.load("north-america", List.of()), sets.load("iso-en", List.of()));
   }

@@ -2,6 +2,7 @@ package clearbed.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.check.Checker;
 import clearbed.check.Rule;
 import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
@@ -22,7 +23,7 @@ class CheckCatalogueTest {
   @Test
   void everyCheckOfEverySetHasItsPlaceOnThePage() throws Exception {
     String page = CheckCatalogue.ofTheRuleSets().markdown();
-    RuleSets sets = new RuleSets(Vocabulary.standard());
+    RuleSets sets = Checker.ruleSets(Vocabulary.standard());
     for (String set : List.of("north-america", "iso-en")) {
       for (Rule rule : sets.load(set, List.of()).rules()) {
         assertThat(page).containsOnlyOnce("\n### " + rule.id() + "\n");

@@ -2,10 +2,10 @@ package clearbed.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.check.Checker;
 import clearbed.check.Expectation;
 import clearbed.check.Rule;
 import clearbed.check.RuleSet;
-import clearbed.check.RuleSets;
 import clearbed.recognise.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,7 +42,7 @@ class ReadmeTest {
     assertThat(yaml.find()).isTrue();
     Path layer = Files.writeString(folder.resolve("office.yaml"), yaml.group(1));
 
-    RuleSet rules = new RuleSets(Vocabulary.standard()).load("north-america", List.of(layer));
+    RuleSet rules = Checker.ruleSets(Vocabulary.standard()).load("north-america", List.of(layer));
 
     assertThat(rules.rule("grout-reach").orElseThrow().off()).isTrue();
     assertThat(rules.rule("translucency").orElseThrow().level().word()).isEqualTo("error");
