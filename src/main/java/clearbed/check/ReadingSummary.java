@@ -5,6 +5,7 @@ import clearbed.model.Entry;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.recognise.Facts;
+import clearbed.recognise.GlassWords;
 import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Section;
 import clearbed.recognise.Tags;
@@ -121,7 +122,7 @@ final class ReadingSummary {
   private List<String> titlesOnGlass(Facts facts) {
     return facts.sections().stream()
         .map(Section::title)
-        .filter(vocabulary::assertsGlassTile)
+        .filter(new GlassWords(vocabulary)::areIn)
         .distinct()
         .toList();
   }

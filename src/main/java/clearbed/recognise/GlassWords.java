@@ -3,7 +3,7 @@ package clearbed.recognise;
 import java.util.List;
 
 /** Whether words say that there is glass tile, or only name it. */
-final class GlassWords {
+public final class GlassWords {
   /** A denial stands this close before glass tile, in characters: "do not use any glass tile". */
   private static final int DENIED_BEFORE = 12;
 
@@ -12,8 +12,13 @@ final class GlassWords {
 
   private final Vocabulary vocabulary;
 
-  GlassWords(Vocabulary vocabulary) {
+  public GlassWords(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+  }
+
+  /** True when the text says that there is glass tile, not only names it. */
+  public boolean areIn(String text) {
+    return asserted(text) != null;
   }
 
   /**

@@ -30,10 +30,12 @@ final class SubjectFinder {
   private static final Set<String> TILE = Set.of("", "tile");
 
   private final Vocabulary vocabulary;
+  private final GlassWords glassWords;
   private final StatementFinder finder;
 
   SubjectFinder(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
+    this.glassWords = new GlassWords(vocabulary);
     this.finder = finder;
   }
 
@@ -64,7 +66,7 @@ final class SubjectFinder {
           TILE.contains(finder.familyIn(words))
               && vocabulary.describesGlassTile(words)
               && vocabulary.describesOtherTile(words).isEmpty()
-              && vocabulary.assertsGlassTile(words);
+              && glassWords.areIn(words);
       return new Subject(mentioned, true, false, glass, "");
     }
     return above.isEmpty() ? Subject.NONE : specified(above, false, words);
@@ -73,7 +75,7 @@ final class SubjectFinder {
   private Subject specified(List<String> tags, boolean own, String words) {
     LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
     int from = at == null ? 0 : at.end();
-    boolean glass = saysGlass(words, at) && vocabulary.assertsGlassTile(words);
+    boolean glass = saysGlass(words, at) && glassWords.areIn(words);
     String other = glass ? "" : vocabulary.describesOtherTile(called(words, from)).orElse("");
     return new Subject(tags, own, true, glass, other);
   }

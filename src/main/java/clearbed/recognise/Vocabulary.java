@@ -203,11 +203,6 @@ public final class Vocabulary {
     return list("glassTile").in(list("notTile").without(PlainText.of(text)));
   }
 
-  /** True when the text says that there is glass tile, not only names it. */
-  public boolean assertsGlassTile(String text) {
-    return new GlassWords(this).asserted(text) != null;
-  }
-
   /** The other kind of tile that the text speaks of, before any glass tile; empty when none. */
   public Optional<String> describesOtherTile(String text) {
     String plain = list("notTile").without(PlainText.of(text));

@@ -2,6 +2,7 @@ package clearbed.resolve;
 
 import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
+import clearbed.recognise.GlassWords;
 import clearbed.recognise.ScheduleRow;
 import clearbed.recognise.Section;
 import clearbed.recognise.Subject;
@@ -35,6 +36,7 @@ final class SpecifiedProducts {
           Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
+  private final GlassWords glassWords;
   private final List<Facts> facts;
   private final Map<String, Draft> drafts;
   private final Set<String> prefixes;
@@ -46,6 +48,7 @@ final class SpecifiedProducts {
    */
   SpecifiedProducts(Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts) {
     this.vocabulary = vocabulary;
+    this.glassWords = new GlassWords(vocabulary);
     this.facts = facts;
     this.drafts = drafts;
     this.prefixes =
@@ -165,7 +168,7 @@ final class SpecifiedProducts {
     List<Section> tile = f.sections().stream().filter(s -> s.article() && !s.notes()).toList();
     if (tile.size() != 1 || tile.get(0).clauses().isEmpty()) return;
     String title = tile.get(0).title();
-    if (!vocabulary.assertsGlassTile(title) || vocabulary.describesOtherTile(title).isPresent())
+    if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent())
       return;
     for (ScheduleRow row : f.rows()) {
       Draft draft = drafts.get(Tags.key(row.tag()));
@@ -216,7 +219,7 @@ final class SpecifiedProducts {
       for (Clause clause : section.clauses()) {
         if (!mayBeProduct(section, clause) || !vocabulary.speaksOfGlassTile(opening(clause)))
           continue;
-        if (vocabulary.assertsGlassTile(clause.text())) {
+        if (glassWords.areIn(clause.text())) {
           add(NAMELESS, clause);
           return;
         }
@@ -259,7 +262,7 @@ final class SpecifiedProducts {
   private boolean isGlassTitle(String title) {
     return vocabulary.describesGlassTile(title)
         && vocabulary.describesOtherTile(title).isEmpty()
-        && vocabulary.assertsGlassTile(title)
+        && glassWords.areIn(title)
         && vocabulary.family(title).map("tile"::equals).orElse(true);
   }
 
