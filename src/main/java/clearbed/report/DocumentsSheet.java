@@ -4,7 +4,6 @@ import clearbed.base.DisplayText;
 import clearbed.model.Document;
 import clearbed.model.Report;
 import java.util.List;
-import java.util.Locale;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -76,7 +75,7 @@ final class DocumentsSheet {
     pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.STRONG);
     pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
     pen.text(row, 2, document.format(), Styles.Look.TEXT);
-    pen.text(row, 3, word(document.status()), Styles.Look.STRONG);
+    pen.text(row, 3, Words.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 4, document.reason(), Styles.Look.TEXT);
     pen.count(row, 5, document.glassEntries());
     pen.count(row, 6, document.otherEntries());
@@ -94,23 +93,10 @@ final class DocumentsSheet {
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
     String words = gap.origin().text();
-    pen.text(row, 8, word(gap.fate()), Styles.Look.TEXT);
+    pen.text(row, 8, Words.of(gap.fate()), Styles.Look.TEXT);
     pen.text(row, 9, gap.reason(), Styles.Look.TEXT);
     pen.text(row, 10, words == null ? "" : words, Styles.Look.TEXT);
     Heights.fit(row, WIDTHS);
     own.done(row);
-  }
-
-  static String word(Document.Status status) {
-    return status.name().toLowerCase(Locale.ROOT);
-  }
-
-  static String word(Document.Fate fate) {
-    return switch (fate) {
-      case UNREAD -> "not read";
-      case NOT_IN_FORCE -> "not in force";
-      case PASSED_OVER -> "passed over";
-      case READ -> "read";
-    };
   }
 }

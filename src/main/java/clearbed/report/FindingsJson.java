@@ -127,7 +127,7 @@ public final class FindingsJson {
       json.writeStartObject();
       origin("origin", gap.origin());
       text("reason", gap.reason());
-      text("fate", DocumentsSheet.word(gap.fate()));
+      text("fate", Words.of(gap.fate()));
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -122,7 +122,7 @@ final class SummarySheet {
     section("Documents");
     for (Document.Status status : Document.Status.values()) {
       long count = documents.stream().filter(d -> d.status() == status).count();
-      if (count > 0) pair(DocumentsSheet.word(status), Words.count((int) count, "file"));
+      if (count > 0) pair(Words.of(status), Words.count((int) count, "file"));
     }
     List<Report.DocumentSummary> failed =
         documents.stream()
@@ -142,7 +142,7 @@ final class SummarySheet {
     int gaps = (int) document.skipped().stream().filter(Document.Gap::isUnread).count();
     String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
-    pen.text(row, 0, DocumentsSheet.word(document.status()), Styles.Look.STRONG);
+    pen.text(row, 0, Words.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 1, DisplayText.path(document.path()), Styles.Look.TEXT);
     wide(row, 2, why);
   }

@@ -1,8 +1,24 @@
 package clearbed.report;
 
+import clearbed.model.Document;
+import java.util.Locale;
+
 /** Small turns of phrase. */
 final class Words {
   private Words() {}
+
+  static String of(Document.Status status) {
+    return status.name().toLowerCase(Locale.ROOT);
+  }
+
+  static String of(Document.Fate fate) {
+    return switch (fate) {
+      case UNREAD -> "not read";
+      case NOT_IN_FORCE -> "not in force";
+      case PASSED_OVER -> "passed over";
+      case READ -> "read";
+    };
+  }
 
   static String count(int number, String one) {
     return count(number, one, one + "s");
