@@ -168,8 +168,7 @@ final class SpecifiedProducts {
     List<Section> tile = f.sections().stream().filter(s -> s.article() && !s.notes()).toList();
     if (tile.size() != 1 || tile.get(0).clauses().isEmpty()) return;
     String title = tile.get(0).title();
-    if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent())
-      return;
+    if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent()) return;
     for (ScheduleRow row : f.rows()) {
       Draft draft = drafts.get(Tags.key(row.tag()));
       if (!Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft)) continue;
