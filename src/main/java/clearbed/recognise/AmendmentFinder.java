@@ -1,6 +1,7 @@
 package clearbed.recognise;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -23,6 +24,27 @@ final class AmendmentFinder {
           "(?:[\\s.,]|\\b(?:the|all|of|and|whole|entire|paragraphs?|clauses?|articles?|sections?|items?|notes?"
               + "|rows?|types?|tiles?|cards?|entry|entries|lines?|finish|in|its|their|entirety|entirely)\\b)*",
           Pattern.CASE_INSENSITIVE);
+
+  /** A change is said at once, in characters; what is longer is no change. */
+  private static final int LONGEST = 600;
+
+  /** One of these is in every change: most texts have none, and the forms take time. */
+  private static final List<String> WORDS =
+      List.of(
+          "change",
+          "revis",
+          "amend",
+          "modif",
+          "delet",
+          "omit",
+          "strike",
+          "remov",
+          "replac",
+          "substitut",
+          "in lieu",
+          "in place",
+          " now");
+
   private static final Pattern QUOTES = Pattern.compile("[\"'\u201c\u201d\u2018\u2019]");
 
   private final List<Pattern> forms;
@@ -32,12 +54,15 @@ final class AmendmentFinder {
   }
 
   /**
-   * @param text of the clause, in plain form
+   * @param whole text of the clause, in plain form
    * @param amending true in a document that is issued to change others, whose every such word
    *     counts
    * @param find the statements of a text
    */
-  Amendment in(String text, boolean amending, Function<String, List<Statement>> find) {
+  Amendment in(String whole, boolean amending, Function<String, List<Statement>> find) {
+    String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
+    String small = text.toLowerCase(Locale.ROOT);
+    if (WORDS.stream().noneMatch(small::contains)) return Amendment.NONE;
     for (Pattern form : forms) {
       Matcher m = form.matcher(text);
       if (!m.find()) continue;
@@ -52,9 +77,9 @@ final class AmendmentFinder {
               .anyMatch(o -> now.stream().anyMatch(n -> n.attribute().equals(o.attribute())));
       Set<String> tags = new TreeSet<>(LimitFinder.tags(target));
       String clause = clause(target);
-      boolean whole = isWhole(gone) && amending && !(clause.isEmpty() && tags.isEmpty());
-      if (same || amending && !now.isEmpty() || whole)
-        return new Amendment(clause, tags, whole ? List.of() : old, now, whole);
+      boolean all = isWhole(gone) && amending && !(clause.isEmpty() && tags.isEmpty());
+      if (same || amending && !now.isEmpty() || all)
+        return new Amendment(clause, tags, all ? List.of() : old, now, all);
     }
     return Amendment.NONE;
   }
@@ -87,7 +112,7 @@ final class AmendmentFinder {
     Matcher m = CLAUSE.matcher(target);
     if (!m.find()) return "";
     String number = m.group(1) != null ? m.group(1) : m.group(2);
-    if (m.group(3) != null) number += " " + m.group(3).toUpperCase(java.util.Locale.ROOT);
+    if (m.group(3) != null) number += " " + m.group(3).toUpperCase(Locale.ROOT);
     return m.group(4) == null ? number : number + "." + m.group(4);
   }
 

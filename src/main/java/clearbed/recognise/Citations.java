@@ -94,6 +94,9 @@ public final class Citations {
           "^\\s*(?:,|/|and|or|&|, and|, or)\\s*(?:A\\s?(\\d{3}))?\\s*\\.(\\d{1,2})\\b",
           Pattern.CASE_INSENSITIVE);
 
+  /** The figures of a designation begin this close behind its letters, in characters. */
+  private static final int NEAR = 5;
+
   private Citations() {}
 
   /** All citations of a text in order, none inside another. */
@@ -134,18 +137,26 @@ public final class Citations {
   /** Every designation has three digits in a row and a letter, or the name of TCNA. */
   static boolean mayCite(String text) {
     int digits = 0;
-    boolean number = false;
-    boolean letter = false;
+    int letter = -NEAR;
+    boolean near = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      digits = c >= '0' && c <= '9' ? digits + 1 : 0;
-      number |= digits == 3;
-      letter |= c > 126 || (c | ' ') >= 'a' && (c | ' ') <= 'z';
-      if (number && letter) return true;
+      boolean digit = c >= '0' && c <= '9';
+      if (digit && digits == 0) near = i - letter <= NEAR;
+      digits = digit ? digits + 1 : 0;
+      if (digits >= 2 && near && (digits == 3 || isPart(text, i + 1))) return true;
+      if (c > 126 || (c | ' ') >= 'a' && (c | ' ') <= 'z') letter = i;
       boolean named = c == 'T' || c == 't';
       if (named && (at(text, i, "TCA") || at(text, i, "TCNA"))) return true;
     }
     return false;
+  }
+
+  /** "DTU 52.2" has two digits and a part. */
+  private static boolean isPart(String text, int at) {
+    return at + 1 < text.length()
+        && text.charAt(at) == '.'
+        && Character.isDigit(text.charAt(at + 1));
   }
 
   private static boolean at(String text, int place, String word) {

@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.base.Memo;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -65,9 +66,17 @@ final class HeadingEvidence {
 
   private record Phrase(String role, List<Word> words, double weight, double strength) {}
 
+  private static final BitSet NONE = new BitSet();
+
   private final Vocabulary vocabulary;
   private final EnglishStemmer stemmer = new EnglishStemmer();
   private final List<Phrase> phrases = new ArrayList<>();
+
+  /** Numbers of the phrases that have a word. */
+  private final Map<String, BitSet> byStem = new HashMap<>();
+
+  private final Map<String, BitSet> byText = new HashMap<>();
+  private final Memo<String, Map<String, Double>> shortForms = Memo.ofTexts();
   private final Set<String> known = new HashSet<>();
   private final Set<String> ofFamilies = new HashSet<>();
   private final Map<String, String> alike = new HashMap<>();
@@ -110,6 +119,10 @@ final class HeadingEvidence {
     List<Word> words = words(phrase);
     if (words.isEmpty()) return;
     words.forEach(this::know);
+    for (Word w : words) {
+      byStem.computeIfAbsent(w.stem(), stem -> new BitSet()).set(phrases.size());
+      byText.computeIfAbsent(w.text(), text -> new BitSet()).set(phrases.size());
+    }
     phrases.add(new Phrase(role, words, weight(words), strength));
     if (words.size() < 2) return;
     StringBuilder first = new StringBuilder();
@@ -169,10 +182,18 @@ final class HeadingEvidence {
     Map<String, Heard> out = new LinkedHashMap<>();
     List<Word> heading = words(text);
     if (heading.isEmpty()) return out;
-    for (Phrase phrase : phrases) {
-      Heard heard = heard(heading, phrase);
-      if (heard != null) out.merge(phrase.role(), heard, HeadingEvidence::stronger);
+    BitSet near = new BitSet();
+    for (Word word : heading) {
+      near.or(byStem.getOrDefault(word.stem(), NONE));
+      standsFor(word).keySet().forEach(meant -> near.or(byText.get(meant)));
     }
+    near.stream()
+        .forEach(
+            at -> {
+              Heard heard = heard(heading, phrases.get(at));
+              if (heard != null)
+                out.merge(phrases.get(at).role(), heard, HeadingEvidence::stronger);
+            });
     for (Word word : heading) initials(word, heading, out);
     families(text, out);
     required(text, out);
@@ -232,8 +253,22 @@ final class HeadingEvidence {
 
   private double quality(Word heading, Word word) {
     if (heading.stem().equals(word.stem())) return 1;
-    if (known.contains(heading.stem())) return 0;
-    return ShortForms.quality(heading.text(), word.text());
+    return standsFor(heading).getOrDefault(word.text(), 0.0);
+  }
+
+  /** The words of known headings that a word is short for, and how well. */
+  private Map<String, Double> standsFor(Word heading) {
+    if (known.contains(heading.stem())) return Map.of();
+    return shortForms.get(
+        heading.text(),
+        () -> {
+          Map<String, Double> out = new HashMap<>();
+          for (String text : byText.keySet()) {
+            double quality = ShortForms.quality(heading.text(), text);
+            if (quality > 0) out.put(text, quality);
+          }
+          return out;
+        });
   }
 
   /** {@code MJ} of movement joint. */

@@ -10,6 +10,9 @@ final class PublicationLists {
   /** So many lines of one form are a list. */
   private static final int LIST = 3;
 
+  /** No title is longer, in characters. */
+  private static final int LONGEST = 300;
+
   private final Vocabulary vocabulary;
 
   PublicationLists(Vocabulary vocabulary) {
@@ -36,6 +39,7 @@ final class PublicationLists {
 
   /** The words behind the standard that a line opens with, or null where it is no title. */
   private String behindDesignation(String line) {
+    if (line.length() > LONGEST) return null;
     List<Citations.Found> found = Citations.find(line);
     if (found.isEmpty() || found.get(0).start() > 0) return null;
     int end = found.get(0).end();

@@ -11,9 +11,6 @@ import java.util.regex.Pattern;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 final class ScheduleFinder {
-  private static final Pattern TAG =
-      Pattern.compile(
-          "[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
   static final Placed.Place<Statement> PLACE =
       new Placed.Place<>(Statement::origin, Statement::movedTo);
 
@@ -90,8 +87,7 @@ final class ScheduleFinder {
   }
 
   static boolean looksLikeTag(String text) {
-    // "A118.15" is a standard.
-    return TAG.matcher(text.trim()).matches() && Citations.find(text).isEmpty();
+    return Tags.isMark(text);
   }
 
   private static final Pattern NAMED =

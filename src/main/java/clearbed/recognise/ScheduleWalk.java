@@ -8,6 +8,7 @@ import clearbed.model.Placed;
 import clearbed.model.Table;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +17,14 @@ import java.util.stream.Collectors;
 
 /** One pass down the rows of a grid. */
 final class ScheduleWalk {
+  /** A heading stands among so many rows from the top of a grid, */
+  private static final int SEARCHED = 60;
+
+  /**
+   * or so close below a gap, or it repeats an earlier one: rows of data are not searched for it.
+   */
+  private static final int NEAR_START = 6;
+
   private static final Pattern NOTE =
       Pattern.compile(
           "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
@@ -49,6 +58,11 @@ final class ScheduleWalk {
   private int tagColumn = -1;
   private String group = "";
   private String title = "";
+  private final Set<String> headingWords = new HashSet<>();
+
+  /** Index of the row behind the last gap. */
+  private int blockStart;
+
   private int lastRow;
   private Table.Row previous;
   private final NotedUnits units = new NotedUnits();
@@ -90,13 +104,16 @@ final class ScheduleWalk {
         remarks(row);
         continue;
       }
+      if (row.number() > lastRow + 1) blockStart = i;
+      boolean far = i > SEARCHED && i > blockStart + NEAR_START && !repeatsHeading(row);
       Header found =
-          isData(row) || i < from
+          isData(row) || i < from || far
               ? null
               : means.headingRows.at(all, i, header != null || i > FIRST, family());
       if (found != null) {
         start(found, all, i);
         for (int r = i; r < i + found.rows(); r++) {
+          all.get(r).cells().forEach(cell -> headingWords.add(cell.text().strip()));
           ledger.row(all.get(r), Fate.CONTEXT);
           remarks(all.get(r));
         }
@@ -109,6 +126,12 @@ final class ScheduleWalk {
     if (!schedule) means.headingRows.weighed(all, family).ifPresent(ledger::header);
     return new ScheduleFinder.Result(
         rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
+  }
+
+  /** The heading again, as at the top of another page. */
+  private boolean repeatsHeading(Table.Row row) {
+    return header != null
+        && row.cells().stream().map(cell -> cell.text().strip()).allMatch(headingWords::contains);
   }
 
   /** The part of the work that the table is about, by the heading over it or its title. */

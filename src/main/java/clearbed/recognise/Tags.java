@@ -9,6 +9,11 @@ public final class Tags {
   static final String MARK =
       "(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
 
+  /** A mark by itself, in a cell. */
+  private static final Pattern ALONE =
+      Pattern.compile(
+          "[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
@@ -49,7 +54,9 @@ public final class Tags {
 
   /** True when it is a mark of letters and figures, and no description. */
   public static boolean isMark(String tag) {
-    return ScheduleFinder.looksLikeTag(PlainText.of(tag));
+    String text = PlainText.of(tag).trim();
+    // "A118.15" is a standard.
+    return ALONE.matcher(text).matches() && Citations.find(text).isEmpty();
   }
 
   /** True when the clause adds a tile to those scheduled elsewhere. */
