@@ -19,6 +19,9 @@ final class PropertySheet {
   /** What a tile is stands in its first row, below the heading of the columns. */
   private static final int FIRST_ROWS = 2;
 
+  /** The first rows tell: of long schedules the others would take time. */
+  private static final int SEARCHED = 60;
+
   private static final int LONGEST_NAME = 40;
 
   /**
@@ -128,7 +131,7 @@ final class PropertySheet {
     for (int column = first(table); column <= first(table) + 1; column++) {
       int filled = 0;
       int known = 0;
-      for (Table.Row row : table.rows()) {
+      for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
         Table.Cell cell = row.at(column);
         if (cell == null || cell.text().isBlank() || cell.continued()) continue;
         filled++;
