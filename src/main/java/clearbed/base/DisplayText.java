@@ -21,6 +21,15 @@ public final class DisplayText {
     return out.toString();
   }
 
+  /**
+   * The text on one line of at most so many characters, what is left out shown by an ellipsis of
+   * three points.
+   */
+  public static String shortened(String text, int most) {
+    String line = text.strip().replaceAll("\\s+", " ");
+    return line.length() <= most ? line : line.substring(0, most - 3).strip() + "...";
+  }
+
   /** As {@link #of}, a very long path without its middle. */
   public static String path(String path) {
     String line = of(path);

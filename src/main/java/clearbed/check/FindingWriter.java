@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
@@ -99,9 +100,11 @@ final class FindingWriter {
     String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
     String text = c.tags().size() > 1 ? plural(template) : template;
     return text.replace("{tag}", tags)
-        .replace("{found}", shortened(c.found()))
+        .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
         .replace("{expected}", expected);
   }
+
+  private static final int LONGEST_FOUND = 160;
 
   private static final Map<String, String> PLURAL =
       Map.of("is", "are", "has", "have", "stands", "stand");
@@ -130,11 +133,6 @@ final class FindingWriter {
     return String.join(", ", tags.subList(0, tags.size() - 1))
         + " and "
         + tags.get(tags.size() - 1);
-  }
-
-  private static String shortened(String text) {
-    String line = text.replaceAll("\\s+", " ").trim();
-    return line.length() <= 160 ? line : line.substring(0, 157).trim() + "...";
   }
 
   /** Letters, digits and the marks of tags and numbers; anything else becomes one hyphen. */

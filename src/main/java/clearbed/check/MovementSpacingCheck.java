@@ -25,14 +25,14 @@ final class MovementSpacingCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
-    if (joint.exposure().isEmpty()
-        || rules.guideline().rule(joint.exposure(rules.guideline()).get()).isEmpty())
+    Optional<Exposure> exposure = joint.exposure(rules.guideline());
+    Optional<MovementGuideline.Rule> limits = exposure.flatMap(rules.guideline()::rule);
+    if (limits.isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);
-    MovementGuideline.Rule limits =
-        rules.guideline().rule(joint.exposure(rules.guideline()).get()).get();
     Given spacing = joint.spacing().get();
     SpacingLimit limit =
-        SpacingLimit.of(new Subject(rule.id(), entry.tag()), joint.measure(), spacing, limits);
+        SpacingLimit.of(
+            new Subject(rule.id(), entry.tag()), joint.measure(), spacing, limits.get());
     List<Value> values = entry.governing(rule.attribute());
     Optional<JointLayout> layout = layout(entry, joint, limit);
     if (limit.fit() == Fit.MEETS) {
@@ -49,7 +49,7 @@ final class MovementSpacingCheck implements Computation {
             ? "The movement joints of {tag} may be built {found} apart; wanted: {expected}."
             : "",
         Judge.found(values),
-        expected(limit, joint.exposure(rules.guideline()).get(), joint.measure(), layout),
+        expected(limit, exposure.get(), joint.measure(), layout),
         spacing.origin(),
         List.of(),
         calculations.stream().flatMap(c -> Steps.of(c).stream()).toList(),

@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Account;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
@@ -134,20 +135,20 @@ final class UnreadFindings {
 
   private static String quoted(Account.Unread words) {
     if (words.samples().isEmpty())
-      return "'" + shortened(words.text()) + "' (" + words.origin().place() + ")";
-    String under = words.text().isEmpty() ? "" : " under " + shortened(words.text());
+      return "'"
+          + DisplayText.shortened(words.text(), LONGEST)
+          + "' ("
+          + words.origin().place()
+          + ")";
+    String under =
+        words.text().isEmpty() ? "" : " under " + DisplayText.shortened(words.text(), LONGEST);
     return "'"
-        + shortened(String.join("', '", words.samples()))
+        + DisplayText.shortened(String.join("', '", words.samples()), LONGEST)
         + "'"
         + under
         + " ("
         + words.origin().place()
         + ")";
-  }
-
-  private static String shortened(String text) {
-    String line = text.strip().replaceAll("\\s+", " ");
-    return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 3).strip() + "...";
   }
 
   private static String some(Collection<String> labels) {

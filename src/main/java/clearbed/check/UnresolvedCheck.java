@@ -1,5 +1,6 @@
 package clearbed.check;
 
+import clearbed.base.DisplayText;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
@@ -188,8 +189,7 @@ final class UnresolvedCheck implements SetComputation {
   }
 
   private static String brief(Open o) {
-    String line = o.words().replaceAll("\\s+", " ");
-    return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 3) + "...";
+    return DisplayText.shortened(o.words(), LONGEST);
   }
 
   private static Finding write(

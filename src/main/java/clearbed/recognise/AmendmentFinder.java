@@ -28,29 +28,25 @@ final class AmendmentFinder {
   /** A change is said at once, in characters; what is longer is no change. */
   private static final int LONGEST = 600;
 
-  /** One of these is in every change: most texts have none, and the forms take time. */
-  private static final List<String> WORDS =
-      List.of(
-          "change",
-          "revis",
-          "amend",
-          "modif",
-          "delet",
-          "omit",
-          "strike",
-          "remov",
-          "replac",
-          "substitut",
-          "in lieu",
-          "in place",
-          " now");
-
   private static final Pattern QUOTES = Pattern.compile("[\"'\u201c\u201d\u2018\u2019]");
 
-  private final List<Pattern> forms;
+  /**
+   * @param needed one of these words is in every text of this form; most texts have none, and the
+   *     forms take time
+   */
+  private record Form(Pattern pattern, List<String> needed) {
+    boolean mayBeIn(String lower) {
+      return needed.isEmpty() || needed.stream().anyMatch(lower::contains);
+    }
+  }
+
+  private final List<Form> forms;
 
   AmendmentFinder(Vocabulary vocabulary) {
-    this.forms = vocabulary.amendments();
+    this.forms =
+        vocabulary.amendments().stream()
+            .map(form -> new Form(form, Needed.by(form.pattern())))
+            .toList();
   }
 
   /**
@@ -61,11 +57,10 @@ final class AmendmentFinder {
    */
   Amendment in(String whole, boolean amending, Function<String, List<Statement>> find) {
     String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
-    String small = text.toLowerCase(Locale.ROOT);
-    if (WORDS.stream().noneMatch(small::contains)) return Amendment.NONE;
-    for (Pattern form : forms) {
-      Matcher m = form.matcher(text);
-      if (!m.find()) continue;
+    String lower = text.toLowerCase(Locale.ROOT);
+    for (Form form : forms) {
+      Matcher m = form.pattern().matcher(text);
+      if (!form.mayBeIn(lower) || !m.find()) continue;
       String before = text.substring(0, m.start());
       String subject = group(m, "subject").isBlank() ? lead(before) : group(m, "subject");
       String gone = group(m, "gone");

@@ -69,12 +69,9 @@ final class ClauseReferences {
     while (m.find()) {
       boolean figure = UNIT.matcher(text).region(m.end(), text.length()).lookingAt();
       if (figure || !numbers.contains(m.group(1)) || m.group(1).equals(number(clause))) continue;
-      vocabulary
-          .family(text.substring(0, m.start()))
-          .ifPresent(
-              family ->
-                  out.computeIfAbsent(new Reference(family, m.group(1)), any -> new TreeSet<>())
-                      .addAll(own));
+      String family = vocabulary.family(text.substring(0, m.start()));
+      if (family.isEmpty()) continue;
+      out.computeIfAbsent(new Reference(family, m.group(1)), any -> new TreeSet<>()).addAll(own);
     }
   }
 

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.base.DisplayText;
 import clearbed.base.Memo;
 import clearbed.model.Block;
 import clearbed.model.Document;
@@ -77,7 +78,6 @@ final class GlassMentions {
   private String said(String text) {
     String part = words.asserted(text);
     if (part == null) return "";
-    String line = part.strip().replaceAll("\\s+", " ");
-    return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 3).strip() + "...";
+    return DisplayText.shortened(part, LONGEST);
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.base.Memo;
 import clearbed.base.config.ConfigNode;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,10 @@ final class HeaderWords {
 
   private final Map<String, String> longForms = new LinkedHashMap<>();
   private final Set<String> known = new TreeSet<>();
+
+  /** By the short form; asked only when all words are known. */
+  private final Memo<String, String> wholes = Memo.ofTexts();
+
   private final Map<Set<String>, Attribute> byWords = new LinkedHashMap<>();
 
   /**
@@ -56,7 +61,7 @@ final class HeaderWords {
     StringBuilder out = new StringBuilder();
     for (String word : BLANKS.split(name)) {
       if (out.length() > 0) out.append(' ');
-      out.append(known.contains(word) ? word : whole(word));
+      out.append(known.contains(word) ? word : wholes.get(word, () -> whole(word)));
     }
     return out.toString();
   }

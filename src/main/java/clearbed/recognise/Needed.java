@@ -111,9 +111,11 @@ final class Needed {
               || regex.startsWith("?!", at)
               || regex.startsWith("?<=", at)
               || regex.startsWith("?<!", at);
-      if (!plain && !around) throw new NotPlain();
-      needs = plain;
-      at += regex.startsWith("?<", at) ? 3 : 2;
+      boolean named = regex.startsWith("?<", at) && !around;
+      if (!plain && !around && !named) throw new NotPlain();
+      needs = plain || named;
+      if (named) at = regex.indexOf('>', at) + 1;
+      else at += regex.startsWith("?<", at) ? 3 : 2;
     }
     List<String> words = either();
     if (!more()) throw new NotPlain();

@@ -65,7 +65,7 @@ final class OutlineParser {
     this.finder = finder;
     this.limitFinder = new LimitFinder(vocabulary);
     this.rowReader = new RowReader(vocabulary, finder);
-    this.subjectFinder = new SubjectFinder(vocabulary, finder);
+    this.subjectFinder = new SubjectFinder(vocabulary);
     this.references = new ClauseReferences(vocabulary);
     this.amendments = new AmendmentFinder(vocabulary);
     this.publications = new PublicationLists(vocabulary);

@@ -4,6 +4,8 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 
@@ -59,10 +61,11 @@ final class PropertySheet {
     if (!tagged && over == null) return NONE;
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
+    Map<String, String> said = said(table, names);
     if (!tagged) {
       Table.Cell first = table.rows().get(0).cells().get(0);
       title(out, table, first, heading);
-      String words = heading + " " + said(table, names, "");
+      String words = heading + " " + said.getOrDefault("", "");
       for (String tag : over.tags()) rows.add(row(tag, words, table.origin(first)));
     }
     String last = "";
@@ -71,7 +74,7 @@ final class PropertySheet {
       if (tag != null && !tag.text().strip().equals(last)) {
         last = tag.text().strip();
         title(out, table, tag, last);
-        rows.add(row(last, said(table, names, last), table.origin(tag)));
+        rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
       property(out, table, row, names);
     }
@@ -84,19 +87,21 @@ final class PropertySheet {
         tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
   }
 
-  /** The first properties of a tile, which say what it is. */
-  private static String said(Table table, int names, String tag) {
-    StringBuilder out = new StringBuilder();
-    boolean here = tag.isEmpty();
-    int rows = 0;
+  /** The first properties of each tile by its tag, which say what it is; of one without by "". */
+  private static Map<String, String> said(Table table, int names) {
+    Map<String, List<String>> first = new HashMap<>();
+    String last = "";
     for (Table.Row row : table.rows()) {
-      Table.Cell cell = tag(row, names);
-      if (cell != null) here = tag.isEmpty() || cell.text().strip().equals(tag);
+      Table.Cell tag = tag(row, names);
+      if (tag != null) last = tag.text().strip();
       Table.Cell value = row.at(names + 1);
-      if (!here || value == null || value.text().isBlank()) continue;
-      if (rows++ < FIRST_ROWS) out.append(value.text().strip()).append("; ");
+      if (value == null || value.text().isBlank()) continue;
+      List<String> said = first.computeIfAbsent(last, any -> new ArrayList<>());
+      if (said.size() < FIRST_ROWS) said.add(value.text().strip());
     }
-    return out.toString();
+    Map<String, String> out = new HashMap<>();
+    first.forEach((tag, said) -> out.put(tag, String.join("; ", said) + "; "));
+    return out;
   }
 
   private static void title(List<Paragraph> out, Table table, Table.Cell cell, String words) {
@@ -128,7 +133,9 @@ final class PropertySheet {
 
   /** The column of names of attributes, of few others; -1 when there is none. */
   private int nameColumn(Table table) {
-    for (int column = first(table); column <= first(table) + 1; column++) {
+    IntSummaryStatistics columns = columns(table);
+    if (columns.getCount() == 0) return -1;
+    for (int column = columns.getMin(); column <= columns.getMin() + 1; column++) {
       int filled = 0;
       int known = 0;
       for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
@@ -140,29 +147,19 @@ final class PropertySheet {
             words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
         if (named) known++;
       }
-      if (known >= FEWEST && known * 5 >= filled * 2 && widest(table) - column <= 3) return column;
+      if (known >= FEWEST && known * 5 >= filled * 2 && columns.getMax() - column < 3)
+        return column;
     }
     return -1;
   }
 
-  private static int first(Table table) {
+  /** Of the columns that hold something. */
+  private static IntSummaryStatistics columns(Table table) {
     return table.rows().stream()
         .flatMap(row -> row.cells().stream())
         .filter(cell -> !cell.text().isBlank())
         .mapToInt(Table.Cell::column)
-        .min()
-        .orElse(0);
-  }
-
-  /** Behind the last column. */
-  private static int widest(Table table) {
-    return table.rows().stream()
-            .flatMap(row -> row.cells().stream())
-            .filter(cell -> !cell.text().isBlank())
-            .mapToInt(Table.Cell::column)
-            .max()
-            .orElse(0)
-        + 1;
+        .summaryStatistics();
   }
 
   /** Types side by side are a turned schedule. */

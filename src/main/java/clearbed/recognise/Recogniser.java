@@ -131,7 +131,7 @@ public final class Recogniser {
       c.gaps.addAll(found.gaps());
       Set<Long> seen = new HashSet<>();
       if (found.schedule()) {
-        String family = finder.familyIn(c.headingOver(running));
+        String family = vocabulary.family(c.headingOver(running));
         for (TableLedger ledger : found.ledgers()) ledger.into(c.accounting, spans, family, seen);
       }
     }
@@ -161,7 +161,7 @@ public final class Recogniser {
     boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);
     return t.rows().get(0).cells().stream()
         .limit(tagged ? 1 : Integer.MAX_VALUE)
-        .map(c -> finder.familyIn(PlainText.of(c.text())))
+        .map(c -> vocabulary.family(PlainText.of(c.text())))
         .anyMatch(PRODUCTS::contains);
   }
 

@@ -258,7 +258,7 @@ final class RowReader {
       out.addAll(find(origin, text, column, Context.running("sealant", Set.of(), false)));
     } else if (attribute == null) {
       boolean material = column.describes();
-      String family = material ? "tile" : finder.familyIn(column.text());
+      String family = material ? "tile" : vocabulary.family(column.text());
       out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
     } else if (attribute.id().equals("notes")) {
       out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));

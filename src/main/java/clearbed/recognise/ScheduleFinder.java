@@ -83,7 +83,7 @@ final class ScheduleFinder {
   }
 
   String family(String heading) {
-    return finder.familyIn(heading);
+    return vocabulary.family(heading);
   }
 
   static boolean looksLikeTag(String text) {
@@ -109,7 +109,7 @@ final class ScheduleFinder {
    * @param document what its figures show of the way they are written
    */
   Result find(Table table, String heading, MarkEvidence document) {
-    String family = finder.familyIn(heading);
+    String family = vocabulary.family(heading);
     List<Result> results = new ArrayList<>();
     for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
     return results.size() == 1 ? results.get(0) : Result.joined(results);

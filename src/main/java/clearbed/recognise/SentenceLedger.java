@@ -96,7 +96,7 @@ final class SentenceLedger {
     if (title(sentence)) return Ending.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans
-            .couldState(sentence, finder.familyIn(clause.heading()))
+            .couldState(sentence, vocabulary.family(clause.heading()))
             .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
     if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
     return new Ending(Fate.NOT_UNDERSTOOD, "", could);
@@ -118,7 +118,7 @@ final class SentenceLedger {
   private Ending readButFor(InSection in, String sentence, List<Statement> said) {
     SpanFinder.Candidates left =
         spans
-            .leftIn(sentence, finder.familyIn(in.clause().heading()), said)
+            .leftIn(sentence, vocabulary.family(in.clause().heading()), said)
             .within(id -> mayState(in.section(), id));
     return left.likely().isEmpty()
         ? Ending.of(Fate.READ)

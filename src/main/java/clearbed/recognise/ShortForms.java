@@ -23,6 +23,7 @@ final class ShortForms {
    * @param word in small letters
    */
   static double quality(String shortForm, String word) {
+    if (!beginsLike(shortForm, word)) return 0;
     int mark = shortForm.indexOf('\'');
     if (mark > 0 && mark < shortForm.length() - 2 && elided(shortForm, mark, word)) return LETTERS;
     String s = shortForm.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
@@ -37,6 +38,17 @@ final class ShortForms {
     if (kept < s.length()) return LETTERS;
     // Words are cut off behind a consonant; "bare" is a word of its own.
     return VOWELS.indexOf(s.charAt(kept - 1)) >= 0 && !shortForm.endsWith(".") ? 0 : CUT_OFF;
+  }
+
+  /** A short form begins with the first letter of its word; of many words this leaves few. */
+  private static boolean beginsLike(String shortForm, String word) {
+    char first = word.charAt(0);
+    for (int i = 0; i < shortForm.length(); i++) {
+      char c = Character.toLowerCase(shortForm.charAt(i));
+      if (c == first) return true;
+      if (Character.isLetter(c)) return false;
+    }
+    return false;
   }
 
   /** {@code M'BRANE}, {@code W'PROOFING}. */

@@ -103,13 +103,13 @@ final class StatementFinder {
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
-      String leadFamily = part.lead().isEmpty() ? "" : familyIn(part.lead());
+      String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
         family = leadFamily;
       if (!part.lead().isEmpty())
         leadLimits = leadLimits(part.lead(), family, context.describesTile());
-      String own = familyIn(part.text());
+      String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
       boolean goesOn = !names && !part.sentence() && !spoken.isEmpty();
@@ -161,11 +161,6 @@ final class StatementFinder {
       p.carried.note(value.attribute(), own.get(value));
     }
     return whole;
-  }
-
-  /** The part of the work a text speaks of first, or empty. */
-  String familyIn(String text) {
-    return vocabulary.family(text).orElse("");
   }
 
   /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */

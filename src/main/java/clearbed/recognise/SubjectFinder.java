@@ -31,12 +31,10 @@ final class SubjectFinder {
 
   private final Vocabulary vocabulary;
   private final GlassWords glassWords;
-  private final StatementFinder finder;
 
-  SubjectFinder(Vocabulary vocabulary, StatementFinder finder) {
+  SubjectFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.glassWords = new GlassWords(vocabulary);
-    this.finder = finder;
   }
 
   /**
@@ -50,7 +48,7 @@ final class SubjectFinder {
     String head = words.substring(0, first.end());
     boolean sentenceEnds = Sentences.of(head).size() > 1;
     // "Mortar for GT-1: ..." is about mortar.
-    return !sentenceEnds && TILE.contains(finder.familyIn(head)) ? first.tags() : List.of();
+    return !sentenceEnds && TILE.contains(vocabulary.family(head)) ? first.tags() : List.of();
   }
 
   /**
@@ -63,7 +61,7 @@ final class SubjectFinder {
     if (!own.isEmpty()) return specified(own, true, words);
     if (!mentioned.isEmpty()) {
       boolean glass =
-          TILE.contains(finder.familyIn(words))
+          TILE.contains(vocabulary.family(words))
               && vocabulary.describesGlassTile(words)
               && vocabulary.describesOtherTile(words).isEmpty()
               && glassWords.areIn(words);
@@ -98,7 +96,7 @@ final class SubjectFinder {
       boolean before = tags != null && hit.start() < tags.start();
       String between = opening.substring(before ? 0 : from, hit.start());
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
-      if (!RELATED.matcher(near).find() && TILE.contains(finder.familyIn(near))) return true;
+      if (!RELATED.matcher(near).find() && TILE.contains(vocabulary.family(near))) return true;
     }
     return false;
   }

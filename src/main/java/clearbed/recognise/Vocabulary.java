@@ -225,9 +225,9 @@ public final class Vocabulary {
 
   /**
    * Part of the work that a text speaks of: the first named, and tile only where no other is, as
-   * the tile is what mortar or grout are for.
+   * the tile is what mortar or grout are for. Empty when it speaks of none.
    */
-  public Optional<String> family(String text) {
+  public String family(String text) {
     String best = "";
     int at = Integer.MAX_VALUE;
     for (Map.Entry<String, Phrases> family : families.entrySet()) {
@@ -238,7 +238,7 @@ public final class Vocabulary {
       best = family.getKey();
       at = tile ? Integer.MAX_VALUE : hit.start();
     }
-    return best.isEmpty() ? Optional.empty() : Optional.of(best);
+    return best;
   }
 
   /** True when all that is at {@code place} is at {@code wide}. */

@@ -74,7 +74,7 @@ final class Wordings {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.limitFinder = limitFinder;
-    this.subjectFinder = new SubjectFinder(vocabulary, finder);
+    this.subjectFinder = new SubjectFinder(vocabulary);
     this.titledWorks =
         TITLED_WORKS.stream().flatMap(id -> vocabulary.attribute(id).stream()).toList();
   }
@@ -113,7 +113,7 @@ final class Wordings {
         heading,
         lead,
         limitFinder.of(lead, true),
-        lead.isEmpty() ? "" : finder.familyIn(subject),
+        lead.isEmpty() ? "" : vocabulary.family(subject),
         subjectFinder.named(words, heading),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),

@@ -82,7 +82,7 @@ final class Amendments {
         out = v;
       }
       if (out != null && taken.contains(change.clause())) {
-        for (Statement s : amendment.now()) put.add(value(s, out));
+        for (Statement s : amendment.now()) put.add(Resolver.value(s, out.scope(), out.specific()));
       }
     }
     byDocument(values, superseded);
@@ -95,17 +95,6 @@ final class Amendments {
 
   private static boolean isOf(Amendment amendment, String key) {
     return amendment.tags().stream().anyMatch(tag -> Tags.key(tag).equals(key));
-  }
-
-  private static Value value(Statement s, Value out) {
-    return new Value(
-        s.attribute(),
-        s.content(),
-        s.excluded(),
-        s.asWritten(),
-        s.origin(),
-        out.scope(),
-        out.specific());
   }
 
   private static boolean takesOut(Change change, Value v) {
@@ -142,23 +131,18 @@ final class Amendments {
         for (Clause clause : section.clauses()) {
           for (Statement s : clause.statements()) {
             if (s.attribute().equals("text")) continue;
-            if (takesOut(change, value(s))) return true;
+            if (takesOut(change, Resolver.value(s, Scope.ENTRY, false))) return true;
           }
         }
       }
       for (ScheduleRow row : f.rows()) {
         if (!row.decided()) continue;
         for (Statement s : row.statements()) {
-          if (takesOut(change, value(s))) return true;
+          if (takesOut(change, Resolver.value(s, Scope.ENTRY, false))) return true;
         }
       }
     }
     return false;
-  }
-
-  private static Value value(Statement s) {
-    return new Value(
-        s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), Scope.ENTRY, false);
   }
 
   /** What a later document says of a tile takes the place of what earlier ones say of it. */

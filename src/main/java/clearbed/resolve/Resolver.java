@@ -354,7 +354,7 @@ public final class Resolver {
     }
   }
 
-  private static Value value(Statement s, Scope scope, boolean specific) {
+  static Value value(Statement s, Scope scope, boolean specific) {
     return new Value(
         s.attribute(), s.content(), s.excluded(), s.asWritten(), s.origin(), scope, specific);
   }

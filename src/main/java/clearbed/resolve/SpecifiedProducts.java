@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -59,15 +60,18 @@ final class SpecifiedProducts {
   }
 
   void add() {
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) specified(section, clause);
-      }
-    }
-    mentioned();
-    for (Facts f : facts) titled(f);
-    about();
+    eachClause(this::specified);
+    eachClause((section, clause) -> mentioned(clause));
+    facts.forEach(this::titled);
+    eachClause((section, clause) -> about(clause));
     if (drafts.values().stream().noneMatch(d -> d.glass)) untagged();
+  }
+
+  private void eachClause(BiConsumer<Section, Clause> taker) {
+    for (Facts f : facts) {
+      for (Section section : f.sections())
+        section.clauses().forEach(clause -> taker.accept(section, clause));
+    }
   }
 
   /** Keys of the tags that clauses specify something of, scheduled or not. */
@@ -145,18 +149,12 @@ final class SpecifiedProducts {
   }
 
   /** "Glass mosaics of the pool and the spa, types GM-A to GM-G" tells of tags that lack a word. */
-  private void mentioned() {
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          Subject subject = clause.subject();
-          if (subject.specified() || !subject.glass() || isElsewhere(clause)) continue;
-          for (String tag : subject.tags()) {
-            Draft draft = drafts.get(Tags.key(tag));
-            if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
-          }
-        }
-      }
+  private void mentioned(Clause clause) {
+    Subject subject = clause.subject();
+    if (subject.specified() || !subject.glass() || isElsewhere(clause)) return;
+    for (String tag : subject.tags()) {
+      Draft draft = drafts.get(Tags.key(tag));
+      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
     }
   }
 
@@ -184,17 +182,11 @@ final class SpecifiedProducts {
   }
 
   /** Hands each glass tile the clauses that are about it, whose titles and labels place it. */
-  private void about() {
-    for (Facts f : facts) {
-      for (Section section : f.sections()) {
-        for (Clause clause : section.clauses()) {
-          if (!clause.subject().specified() || clause.listsReferences()) continue;
-          for (String tag : clause.subject().tags()) {
-            Draft draft = drafts.get(Tags.key(tag));
-            if (draft != null && draft.glass) draft.about.add(clause);
-          }
-        }
-      }
+  private void about(Clause clause) {
+    if (!clause.subject().specified() || clause.listsReferences()) return;
+    for (String tag : clause.subject().tags()) {
+      Draft draft = drafts.get(Tags.key(tag));
+      if (draft != null && draft.glass) draft.about.add(clause);
     }
   }
 
@@ -262,7 +254,7 @@ final class SpecifiedProducts {
     return vocabulary.describesGlassTile(title)
         && vocabulary.describesOtherTile(title).isEmpty()
         && glassWords.areIn(title)
-        && vocabulary.family(title).map("tile"::equals).orElse(true);
+        && Set.of("", "tile").contains(vocabulary.family(title));
   }
 
   private void titledProduct(String title, List<Clause> clauses) {

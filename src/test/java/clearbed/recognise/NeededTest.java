@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.Checked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,10 +19,18 @@ class NeededTest {
         "\\bA118\\.(?:1|4)\\b ~ a118.",
         "(?<![A-Za-z0-9])ABC(?!ware) ~ abc",
         "(?:full )?bed+ing ~ bed",
-        "one|(?:two|three) ~ one,two,three"
+        "one|(?:two|three) ~ one,two,three",
+        "(?<old>.{2,80}?) replaced by (?<now>.+) ~ ' replaced by '"
       })
   void one_of_the_words_is_in_every_text_that_is_found(String regex, String words) {
     assertThat(Needed.by(regex)).containsExactly(words.split(","));
+  }
+
+  @Test
+  void no_form_of_an_amendment_is_looked_for_in_every_text() {
+    assertThat(Checked.vocabulary().amendments())
+        .isNotEmpty()
+        .allSatisfy(form -> assertThat(Needed.by(form.pattern())).isNotEmpty());
   }
 
   @ParameterizedTest
