@@ -1,74 +1,68 @@
 package clearbed;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.conditions.ArchConditions;
-import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
-/** The one-way flow from documents to findings. */
+/**
+ * The one-way flow from documents to findings, room by room: {@code rooms.txt} has every package in
+ * the order of the flow, each with its doors, the types that other packages may use. {@code
+ * -Drooms.write=true} writes the doors anew; the order is only ever changed by hand.
+ */
 @AnalyzeClasses(packages = "clearbed", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-  /** Each may use those before it. */
-  private static final List<String> FLOW =
-      List.of(
-          "base",
-          "model",
-          "mark",
-          "read",
-          "recognise",
-          "cache",
-          "batch",
-          "resolve",
-          "calc",
-          "check",
-          "report",
-          "track",
-          "cli");
-
-  @ArchTest static final ArchRule a_package_uses_only_those_before_it = flow();
+  private static final Path ROOMS = Path.of("src/test/resources/clearbed/rooms.txt");
 
   @ArchTest
-  static final ArchRule no_two_packages_use_each_other =
-      slices().matching("clearbed.(*)..").should().beFreeOfCycles();
+  static void a_package_uses_only_those_before_it(JavaClasses all) throws IOException {
+    List<String> order = new ArrayList<>(rooms().keySet());
+    SortedSet<String> upward = new TreeSet<>();
+    for (JavaClass user : all)
+      for (JavaClass used : usedBy(user))
+        if (order.indexOf(used.getPackageName()) > order.indexOf(user.getPackageName()))
+          upward.add(user.getName() + " uses " + used.getName());
+    assertEquals(List.of(), List.copyOf(upward));
+  }
 
   @ArchTest
-  static final ArchRule the_base_uses_nothing_of_ours =
-      noClasses()
-          .that()
-          .resideInAPackage("clearbed.base..")
-          .should()
-          .dependOnClassesThat(
-              JavaClass.Predicates.resideInAPackage("clearbed..")
-                  .and(
-                      DescribedPredicate.not(
-                          JavaClass.Predicates.resideInAPackage("clearbed.base.."))));
+  static void every_package_is_a_room(JavaClasses all) throws IOException {
+    SortedSet<String> packages = new TreeSet<>();
+    for (JavaClass one : all) packages.add(one.getPackageName());
+    assertEquals(packages, new TreeSet<>(rooms().keySet()));
+  }
 
   @ArchTest
-  static final ArchRule the_model_uses_only_the_base =
-      classes()
-          .that()
-          .resideInAPackage("clearbed.model..")
-          .should()
-          .onlyDependOnClassesThat(
-              JavaClass.Predicates.resideInAnyPackage(
-                  "clearbed.base", "clearbed.model..", "java.."));
-
-  @ArchTest
-  static final ArchRule every_class_has_a_place_in_the_flow =
-      classes()
-          .should()
-          .resideInAnyPackage(
-              FLOW.stream().map(name -> "clearbed." + name + "..").toArray(String[]::new));
+  static void other_packages_come_in_by_the_doors(JavaClasses all) throws IOException {
+    Map<String, SortedSet<String>> doors = new TreeMap<>();
+    for (JavaClass user : all)
+      for (JavaClass used : usedBy(user))
+        if (!used.getPackageName().equals(user.getPackageName()))
+          doors
+              .computeIfAbsent(used.getPackageName(), room -> new TreeSet<>())
+              .add(outermost(used).getSimpleName());
+    Map<String, SortedSet<String>> found = new LinkedHashMap<>();
+    for (String room : rooms().keySet()) found.put(room, doors.getOrDefault(room, new TreeSet<>()));
+    if (Boolean.getBoolean("rooms.write")) Files.writeString(ROOMS, written(found));
+    assertEquals(written(found), written(rooms()));
+  }
 
   @ArchTest
   static final ArchRule only_the_command_line_ends_the_process =
@@ -79,18 +73,42 @@ class ArchitectureTest {
                   (JavaClass c) -> !c.getName().startsWith("clearbed.cli.Main")))
           .should(ArchConditions.not(ArchConditions.callMethod(System.class, "exit", int.class)));
 
-  private static ArchRule flow() {
-    LayeredArchitecture architecture = layeredArchitecture().consideringOnlyDependenciesInLayers();
-    for (String name : FLOW)
-      architecture = architecture.optionalLayer(name).definedBy("clearbed." + name + "..");
-    for (int i = 0; i < FLOW.size(); i++) {
-      String name = FLOW.get(i);
-      String[] later = FLOW.subList(i + 1, FLOW.size()).toArray(String[]::new);
-      architecture =
-          later.length == 0
-              ? architecture.whereLayer(name).mayNotBeAccessedByAnyLayer()
-              : architecture.whereLayer(name).mayOnlyBeAccessedByLayers(later);
-    }
-    return architecture;
+  /** Doors by room, in the order of the file. */
+  private static Map<String, SortedSet<String>> rooms() throws IOException {
+    Map<String, SortedSet<String>> out = new LinkedHashMap<>();
+    SortedSet<String> doors = new TreeSet<>();
+    for (String line : Files.readAllLines(ROOMS))
+      if (line.startsWith("  ")) doors.addAll(List.of(line.strip().split(" ")));
+      else if (!line.isBlank()) out.put(line.strip(), doors = new TreeSet<>());
+    return out;
+  }
+
+  private static String written(Map<String, SortedSet<String>> rooms) {
+    StringBuilder out = new StringBuilder();
+    rooms.forEach(
+        (room, doors) -> {
+          out.append(room).append('\n');
+          StringBuilder line = new StringBuilder();
+          for (String door : doors) {
+            if (line.length() + door.length() > 97) {
+              out.append(" ").append(line).append('\n');
+              line.setLength(0);
+            }
+            line.append(' ').append(door);
+          }
+          if (!line.isEmpty()) out.append(" ").append(line).append('\n');
+        });
+    return out.toString();
+  }
+
+  private static List<JavaClass> usedBy(JavaClass user) {
+    return user.getDirectDependenciesFromSelf().stream()
+        .map(dependency -> dependency.getTargetClass().getBaseComponentType())
+        .filter(used -> used.getName().startsWith("clearbed."))
+        .toList();
+  }
+
+  private static JavaClass outermost(JavaClass one) {
+    return one.getEnclosingClass().map(ArchitectureTest::outermost).orElse(one);
   }
 }

@@ -4,7 +4,7 @@ import clearbed.base.config.StandardFiles;
 import clearbed.calc.Expansions;
 import clearbed.calc.MovementGuideline;
 import clearbed.check.Checker;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

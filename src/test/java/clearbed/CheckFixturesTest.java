@@ -2,7 +2,7 @@ package clearbed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.check.Rule;
+import clearbed.check.rules.Rule;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Verdict;

@@ -1,7 +1,7 @@
 package clearbed;
 
 import clearbed.check.Checker;
-import clearbed.check.RuleSet;
+import clearbed.check.rules.RuleSet;
 import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -12,7 +12,7 @@ import clearbed.model.Verdict;
 import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.io.IOException;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import clearbed.check.Checker;
-import clearbed.check.RuleSets;
+import clearbed.check.rules.RuleSets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

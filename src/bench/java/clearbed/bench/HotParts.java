@@ -2,11 +2,11 @@ package clearbed.bench;
 
 import clearbed.model.Document;
 import clearbed.read.ReadAll;
-import clearbed.recognise.Citations;
 import clearbed.recognise.Facts;
-import clearbed.recognise.Quantities;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.io.IOException;

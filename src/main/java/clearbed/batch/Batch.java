@@ -3,7 +3,7 @@ package clearbed.batch;
 import clearbed.cache.FactStore;
 import clearbed.model.Document;
 import clearbed.read.DocumentReader;
-import clearbed.read.Source;
+import clearbed.read.source.Source;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import java.util.ArrayDeque;

@@ -1,6 +1,6 @@
 package clearbed.cache;
 
-import clearbed.read.Source;
+import clearbed.read.source.Source;
 import clearbed.recognise.Facts;
 import java.util.function.Supplier;
 

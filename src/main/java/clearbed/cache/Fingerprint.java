@@ -1,7 +1,7 @@
 package clearbed.cache;
 
 import clearbed.base.config.StandardFiles;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;

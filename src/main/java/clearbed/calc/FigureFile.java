@@ -5,7 +5,7 @@ import clearbed.base.config.ConfigNode;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
-import clearbed.recognise.Quantities;
+import clearbed.recognise.text.Quantities;
 import java.util.Locale;
 import java.util.Optional;
 

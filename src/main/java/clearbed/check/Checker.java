@@ -1,6 +1,15 @@
 package clearbed.check;
 
 import clearbed.base.Parallel;
+import clearbed.check.computed.BidQuantities;
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.judge.SetText;
+import clearbed.check.judge.Subjects;
+import clearbed.check.rules.Expectation;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.check.rules.RuleSets;
 import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
@@ -10,7 +19,7 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Verdict;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.BitSet;

@@ -1,5 +1,27 @@
 package clearbed.check;
 
+import clearbed.check.computed.ConflictCheck;
+import clearbed.check.computed.CoverageCheck;
+import clearbed.check.computed.DanglingReferenceCheck;
+import clearbed.check.computed.DeflectionCheck;
+import clearbed.check.computed.FlatnessCheck;
+import clearbed.check.computed.GroutReachCheck;
+import clearbed.check.computed.GroutWidthCheck;
+import clearbed.check.computed.MovementClassCheck;
+import clearbed.check.computed.MovementSpacingCheck;
+import clearbed.check.computed.MovementWidthCheck;
+import clearbed.check.computed.NoEntryCheck;
+import clearbed.check.computed.ReferencesCheck;
+import clearbed.check.computed.SealantDepthCheck;
+import clearbed.check.computed.SealantUseCheck;
+import clearbed.check.computed.TagsCheck;
+import clearbed.check.computed.TileSizeCheck;
+import clearbed.check.computed.UnitSlipCheck;
+import clearbed.check.computed.UnresolvedCheck;
+import clearbed.check.computed.VagueCheck;
+import clearbed.check.computed.WithdrawnStandardCheck;
+import clearbed.check.judge.Computation;
+import clearbed.check.judge.SetComputation;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;

@@ -1,15 +1,16 @@
 package clearbed.check;
 
+import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.recognise.Facts;
-import clearbed.recognise.GlassWords;
-import clearbed.recognise.ScheduleRow;
-import clearbed.recognise.Section;
-import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

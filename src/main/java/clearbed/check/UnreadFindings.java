@@ -1,13 +1,16 @@
 package clearbed.check;
 
 import clearbed.base.DisplayText;
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.Subjects;
+import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;

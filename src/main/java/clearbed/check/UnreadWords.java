@@ -1,13 +1,16 @@
 package clearbed.check;
 
+import clearbed.check.computed.OpenReferences;
+import clearbed.check.computed.UnknownStandards;
+import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.model.Entry;
-import clearbed.recognise.Attribute;
-import clearbed.recognise.Citations;
 import clearbed.recognise.Facts;
-import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -6,7 +6,7 @@ import clearbed.cache.Cache;
 import clearbed.cache.FactStore;
 import clearbed.model.Document;
 import clearbed.read.DocumentReader;
-import clearbed.read.ReadOptions;
+import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;

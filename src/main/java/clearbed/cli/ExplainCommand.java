@@ -1,8 +1,8 @@
 package clearbed.cli;
 
-import clearbed.check.Rule;
-import clearbed.check.RuleSet;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;

@@ -6,7 +6,7 @@ import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
-import clearbed.recognise.Quantities;
+import clearbed.recognise.text.Quantities;
 import java.util.Optional;
 
 /** Reads the figures that are typed as options; what makes no sense is refused in one line. */

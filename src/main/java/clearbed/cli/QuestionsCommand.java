@@ -1,8 +1,8 @@
 package clearbed.cli;
 
-import clearbed.report.Letter;
-import clearbed.report.LetterDocx;
-import clearbed.report.LetterMarkdown;
+import clearbed.report.letter.Letter;
+import clearbed.report.letter.LetterDocx;
+import clearbed.report.letter.LetterMarkdown;
 import clearbed.track.OpenQuestions;
 import clearbed.track.RefusedWorkbook;
 import java.io.IOException;

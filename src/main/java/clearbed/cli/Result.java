@@ -1,7 +1,7 @@
 package clearbed.cli;
 
 import clearbed.check.Checker;
-import clearbed.check.RuleSet;
+import clearbed.check.rules.RuleSet;
 import clearbed.model.Report;
 import clearbed.recognise.Facts;
 import clearbed.resolve.Project;

@@ -1,8 +1,8 @@
 package clearbed.cli;
 
 import clearbed.check.Checker;
-import clearbed.check.RuleSet;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.RuleSet;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

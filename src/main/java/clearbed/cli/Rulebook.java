@@ -1,8 +1,8 @@
 package clearbed.cli;
 
-import clearbed.check.RuleSet;
+import clearbed.check.rules.RuleSet;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 

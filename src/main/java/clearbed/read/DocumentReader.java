@@ -1,6 +1,12 @@
 package clearbed.read;
 
 import clearbed.model.Document;
+import clearbed.read.guard.IsolatingReader;
+import clearbed.read.guard.Outcome;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.ParserLimits;
+import clearbed.read.source.ReadOptions;
+import clearbed.read.source.Source;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;

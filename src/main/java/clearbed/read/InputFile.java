@@ -1,5 +1,9 @@
 package clearbed.read;
 
+import clearbed.read.detect.FormatDetector;
+import clearbed.read.source.DistinctPaths;
+import clearbed.read.source.FileWalk;
+import clearbed.read.source.Source;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

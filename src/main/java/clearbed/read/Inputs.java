@@ -2,6 +2,12 @@ package clearbed.read;
 
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
+import clearbed.read.detect.ZipKind;
+import clearbed.read.source.ArchiveEntries;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.FileWalk;
+import clearbed.read.source.Reasons;
+import clearbed.read.source.Source;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;

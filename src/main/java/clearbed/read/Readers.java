@@ -1,5 +1,17 @@
 package clearbed.read;
 
+import clearbed.read.pdf.PdfReader;
+import clearbed.read.sheet.DelimitedReader;
+import clearbed.read.sheet.OdsReader;
+import clearbed.read.sheet.XlsReader;
+import clearbed.read.sheet.XlsxReader;
+import clearbed.read.source.Format;
+import clearbed.read.source.FormatReader;
+import clearbed.read.text.MarkupReader;
+import clearbed.read.text.OdtReader;
+import clearbed.read.text.TextReader;
+import clearbed.read.word.WordReader;
+
 /**
  * The reader of each format. Readers are made on demand, so that a run loads the classes of the
  * formats it meets and no others.

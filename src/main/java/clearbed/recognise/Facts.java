@@ -4,6 +4,10 @@ import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.ThinList;
+import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Citation;
 import java.util.List;
 
 /**

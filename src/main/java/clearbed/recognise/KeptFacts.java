@@ -2,6 +2,9 @@ package clearbed.recognise;
 
 import clearbed.model.Table;
 import clearbed.model.ThinList;
+import clearbed.recognise.schedule.LaterSchedule;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.statement.Statement;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;

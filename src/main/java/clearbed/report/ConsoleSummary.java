@@ -7,6 +7,7 @@ import clearbed.model.Level;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.report.wording.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -13,6 +13,8 @@ import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Value;
+import clearbed.report.wording.ControlEscapes;
+import clearbed.report.wording.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;

@@ -9,6 +9,8 @@ import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.report.wording.ControlEscapes;
+import clearbed.report.workbook.Places;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -5,6 +5,7 @@ import clearbed.mark.OwnOutput;
 import clearbed.model.Document.Fate;
 import clearbed.model.Document.Status;
 import clearbed.model.Report.DocumentSummary;
+import clearbed.report.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

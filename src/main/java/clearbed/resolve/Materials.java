@@ -4,9 +4,9 @@ import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
-import clearbed.recognise.Clause;
-import clearbed.recognise.ScheduleRow;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.vocabulary.Vocabulary;
 
 /** Says of a tag that one place makes a glass tile and another some other tile what each says. */
 final class Materials {

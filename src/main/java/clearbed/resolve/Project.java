@@ -1,11 +1,11 @@
 package clearbed.resolve;
 
 import clearbed.model.Entry;
-import clearbed.recognise.Citation;
 import clearbed.recognise.Facts;
-import clearbed.recognise.RoomUse;
-import clearbed.recognise.Section;
-import clearbed.recognise.Tags;
+import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Citation;
+import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

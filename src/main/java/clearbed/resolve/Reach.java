@@ -1,8 +1,8 @@
 package clearbed.resolve;
 
-import clearbed.recognise.Limits;
-import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;

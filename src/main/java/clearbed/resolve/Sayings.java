@@ -1,10 +1,10 @@
 package clearbed.resolve;
 
 import clearbed.model.Value;
-import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
-import clearbed.recognise.Section;
-import clearbed.recognise.Statement;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,13 +1,13 @@
 package clearbed.resolve;
 
-import clearbed.recognise.Clause;
 import clearbed.recognise.Facts;
-import clearbed.recognise.GlassWords;
-import clearbed.recognise.ScheduleRow;
-import clearbed.recognise.Section;
-import clearbed.recognise.Subject;
-import clearbed.recognise.Tags;
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.section.Subject;
+import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;

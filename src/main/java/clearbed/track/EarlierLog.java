@@ -2,9 +2,9 @@ package clearbed.track;
 
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
-import clearbed.report.Headers;
-import clearbed.report.Ledger;
-import clearbed.report.SheetLayout;
+import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.Ledger;
+import clearbed.report.workbook.SheetLayout;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,10 +1,10 @@
 package clearbed.track;
 
 import clearbed.mark.OpenElsewhere;
-import clearbed.report.EarlierWorkbook;
-import clearbed.report.FindingsWorkbook;
-import clearbed.report.Ledger;
-import clearbed.report.SheetLayout;
+import clearbed.report.workbook.EarlierWorkbook;
+import clearbed.report.workbook.FindingsWorkbook;
+import clearbed.report.workbook.Ledger;
+import clearbed.report.workbook.SheetLayout;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;

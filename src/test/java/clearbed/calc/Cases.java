@@ -4,7 +4,7 @@ import clearbed.calc.MovementInputs.Part;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
-import clearbed.recognise.Quantities;
+import clearbed.recognise.text.Quantities;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 

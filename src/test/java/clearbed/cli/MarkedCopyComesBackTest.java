@@ -10,7 +10,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
-import clearbed.report.OfficeProgram;
+import clearbed.report.workbook.OfficeProgram;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

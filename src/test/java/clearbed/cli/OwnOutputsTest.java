@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
-import clearbed.report.OfficeProgram;
+import clearbed.report.workbook.OfficeProgram;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

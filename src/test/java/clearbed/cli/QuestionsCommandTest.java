@@ -3,7 +3,7 @@ package clearbed.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.report.DemoReport;
-import clearbed.report.FindingsWorkbook;
+import clearbed.report.workbook.FindingsWorkbook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

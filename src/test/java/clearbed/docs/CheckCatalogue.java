@@ -1,11 +1,11 @@
 package clearbed.docs;
 
 import clearbed.check.Checker;
-import clearbed.check.Expectation;
-import clearbed.check.Rule;
-import clearbed.check.RuleSet;
-import clearbed.check.RuleSets;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.Expectation;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.check.rules.RuleSets;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;

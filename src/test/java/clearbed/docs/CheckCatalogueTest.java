@@ -3,9 +3,9 @@ package clearbed.docs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.check.Checker;
-import clearbed.check.Rule;
-import clearbed.check.RuleSets;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSets;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.nio.file.Files;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,7 +1,7 @@
 package clearbed.docs;
 
-import clearbed.check.Rule;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.Rule;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

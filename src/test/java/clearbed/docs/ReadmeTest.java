@@ -3,10 +3,10 @@ package clearbed.docs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.check.Checker;
-import clearbed.check.Expectation;
-import clearbed.check.Rule;
-import clearbed.check.RuleSet;
-import clearbed.recognise.Vocabulary;
+import clearbed.check.rules.Expectation;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

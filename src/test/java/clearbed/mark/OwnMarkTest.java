@@ -8,7 +8,7 @@ import clearbed.model.Report;
 import clearbed.report.DemoReport;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
-import clearbed.report.FindingsWorkbook;
+import clearbed.report.workbook.FindingsWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

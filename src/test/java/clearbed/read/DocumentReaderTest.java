@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.tuple;
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
 import clearbed.model.Paragraph;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.ReadOptions;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

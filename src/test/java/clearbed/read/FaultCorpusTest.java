@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
+import clearbed.read.guard.FaultyWorker;
+import clearbed.read.guard.IsolatingReader;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.ReadOptions;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -1,6 +1,9 @@
 package clearbed.read;
 
 import clearbed.model.Document;
+import clearbed.read.source.Format;
+import clearbed.read.source.FormatReader;
+import clearbed.read.source.Source;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,10 +12,10 @@ import java.util.List;
  * Stands in for a parser that misbehaves: a text file that says {@code fault: hang} and the like
  * makes it do so. Other files are read as ever.
  */
-final class Faults {
+public final class Faults {
   private Faults() {}
 
-  static FormatReader reader(Format format) {
+  public static FormatReader reader(Format format) {
     return format == Format.TXT ? source -> read(format, source) : Readers.of(format);
   }
 

@@ -1,5 +1,9 @@
 package clearbed.read;
 
+import clearbed.read.guard.FaultyWorker;
+import clearbed.read.guard.IsolatingReader;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.ReadOptions;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;

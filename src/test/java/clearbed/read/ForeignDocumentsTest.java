@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
+import clearbed.read.source.ReadOptions;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;

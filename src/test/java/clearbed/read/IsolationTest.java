@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
+import clearbed.read.guard.FaultyWorker;
+import clearbed.read.guard.IsolatingReader;
+import clearbed.read.guard.WorkerCommand;
+import clearbed.read.source.ArchiveLimits;
+import clearbed.read.source.ReadOptions;
+import clearbed.read.source.Source;
+import clearbed.read.text.TextReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

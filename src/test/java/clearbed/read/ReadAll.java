@@ -1,6 +1,7 @@
 package clearbed.read;
 
 import clearbed.model.Document;
+import clearbed.read.source.ReadOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -10,6 +10,7 @@ import clearbed.model.Paragraph.Region;
 import clearbed.model.Table;
 import clearbed.model.Table.Cell;
 import clearbed.model.Table.Row;
+import clearbed.read.layout.Remarks;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

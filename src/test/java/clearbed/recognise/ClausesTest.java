@@ -7,6 +7,8 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Statement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

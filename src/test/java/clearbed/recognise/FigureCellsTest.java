@@ -7,6 +7,7 @@ import clearbed.model.Content;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Table;
+import clearbed.recognise.statement.Statement;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

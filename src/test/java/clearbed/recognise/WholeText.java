@@ -8,6 +8,8 @@ import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
 import java.util.HashSet;
 import java.util.Set;
 

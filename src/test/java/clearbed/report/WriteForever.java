@@ -5,6 +5,7 @@ import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.report.annotate.AnnotatedCopies;
+import clearbed.report.workbook.FindingsWorkbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package clearbed.track;
 
-import clearbed.report.Headers;
-import clearbed.report.SheetLayout;
+import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.SheetLayout;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clearbed.report.DemoReport;
-import clearbed.report.FindingsWorkbook;
+import clearbed.report.workbook.FindingsWorkbook;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;

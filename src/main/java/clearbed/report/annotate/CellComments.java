@@ -1,6 +1,6 @@
 package clearbed.report.annotate;
 
-import clearbed.report.SafeText;
+import clearbed.report.wording.SafeText;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;

@@ -4,7 +4,7 @@ import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
 import clearbed.model.Report;
-import clearbed.report.SafeText;
+import clearbed.report.wording.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

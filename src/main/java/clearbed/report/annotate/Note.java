@@ -5,7 +5,7 @@ import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.State;
-import clearbed.report.SafeText;
+import clearbed.report.wording.SafeText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

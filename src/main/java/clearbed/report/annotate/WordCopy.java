@@ -1,6 +1,6 @@
 package clearbed.report.annotate;
 
-import clearbed.read.WordParagraphs;
+import clearbed.read.word.WordParagraphs;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

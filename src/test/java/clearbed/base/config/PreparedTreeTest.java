@@ -2,7 +2,7 @@ package clearbed.base.config;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.recognise.Vocabulary;
+import clearbed.recognise.vocabulary.Vocabulary;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;

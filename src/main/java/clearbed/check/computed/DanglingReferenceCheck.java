@@ -1,0 +1,125 @@
+package clearbed.check.computed;
+
+import clearbed.base.Memo;
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.rules.Rule;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Origin;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.vocabulary.TileWords;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A section or article that the words send the reader to is not in the set. */
+public final class DanglingReferenceCheck implements SetComputation {
+  private static final int LONGEST_TITLE = 60;
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    Map<String, Finding> out = new LinkedHashMap<>();
+    if (scene.project().glass().isEmpty()) return List.of();
+    Set<String> numbers =
+        scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
+    // Issue after issue says the same words.
+    Memo<String, References> known = Memo.ofTexts();
+    for (Section section : scene.project().sections()) {
+      Set<String> articles = null;
+      for (Clause clause : section.clauses()) {
+        if (!bears(section, clause)) continue;
+        String text = clause.text();
+        References references = known.get(text, () -> References.in(text));
+        for (String number : references.sections()) {
+          if (!numbers.contains(number))
+            out.putIfAbsent(
+                number, finding(rule, scene, "", section, "section " + number, clause.origin()));
+        }
+        references
+            .details()
+            .forEach(
+                (words, sheet) -> {
+                  if (!onSheet(scene, sheet))
+                    out.putIfAbsent(
+                        words, finding(rule, scene, "", section, words.trim(), clause.origin()));
+                });
+        for (String article : references.articles()) {
+          if (articles == null) articles = articles(section);
+          if (!articles.contains(article) && articles.size() > 3)
+            out.putIfAbsent(
+                section.name() + article,
+                finding(
+                    rule, scene, section.name(), section, "article " + article, clause.origin()));
+        }
+      }
+    }
+    return new ArrayList<>(out.values());
+  }
+
+  /** Outside tile sections only what speaks of glass tile bears on it. */
+  static boolean bears(Section section, Clause clause) {
+    return section.article()
+        || clause.limits().glass()
+        || section.notes() && TileWords.tile(clause.text());
+  }
+
+  private static Set<String> articles(Section section) {
+    return section.clauses().stream()
+        .map(c -> c.number().split(" ")[0])
+        .collect(Collectors.toSet());
+  }
+
+  /** Drawing sheets are known by the name of their file, sheet or title. */
+  private static boolean onSheet(Scene scene, String sheet) {
+    Pattern named =
+        Pattern.compile(
+            "(?<![A-Z0-9])" + Pattern.quote(sheet).replace("-", "\\E[-. ]?\\Q") + "(?![0-9])",
+            Pattern.CASE_INSENSITIVE);
+    return scene.documents().stream().anyMatch(d -> named.matcher(d.path()).find())
+        || scene.project().sections().stream()
+            .anyMatch(
+                s ->
+                    named.matcher(s.title()).find()
+                        || s.clauses().stream().anyMatch(c -> titled(named, c.text())));
+  }
+
+  private static boolean titled(Pattern named, String text) {
+    return text.length() < LONGEST_TITLE
+        && References.in(text).details().isEmpty()
+        && named.matcher(text).find();
+  }
+
+  /**
+   * @param whose section an article belongs to; empty for a section, which several may refer to
+   */
+  private static Finding finding(
+      Rule rule, Scene scene, String whose, Section section, String what, Origin origin) {
+    String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                whose + " " + what,
+                "",
+                Kind.MISSING,
+                rule.level(),
+                List.of(),
+                origin,
+                List.of(),
+                message,
+                what,
+                "in the set",
+                List.of()));
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}

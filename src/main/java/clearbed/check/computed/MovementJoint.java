@@ -1,0 +1,159 @@
+package clearbed.check.computed;
+
+import clearbed.calc.Exposure;
+import clearbed.calc.Given;
+import clearbed.calc.Measure;
+import clearbed.calc.MovementDesign;
+import clearbed.calc.MovementGuideline;
+import clearbed.calc.MovementInputs;
+import clearbed.calc.MovementInputs.Part;
+import clearbed.calc.SealantClass;
+import clearbed.calc.Subject;
+import clearbed.check.rules.Assumptions;
+import clearbed.check.rules.Stated;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Entry;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import clearbed.model.Value;
+import clearbed.resolve.ProjectFact;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What the documents say of an entry's movement joints, ready for the arithmetic. */
+final class MovementJoint {
+  private static final String GLASS =
+      "soda-lime glass, EN 572-1: 9.0e-6 /K; the tile maker's value is not stated";
+
+  /** No joint in tile is built narrower (TCNA Handbook EJ171, as reported: never under 1/8 in). */
+  private static final Quantity NARROWEST = Quantity.of(0.125, Unit.INCH);
+
+  private static final Set<Exposure> INSIDE =
+      Set.of(Exposure.INTERIOR, Exposure.INTERIOR_SUN_OR_MOISTURE);
+
+  /** A class of sealant and the value that states it. */
+  record Sealant(SealantClass sealantClass, Value value) {
+    Given capability() {
+      return Given.stated(sealantClass, value.origin(), value.asWritten());
+    }
+  }
+
+  private final Entry entry;
+  private final Stated stated;
+  private final Assumptions assumptions;
+
+  MovementJoint(Entry entry, List<ProjectFact> assumptions) {
+    this.entry = entry;
+    this.stated = new Stated(entry);
+    this.assumptions = new Assumptions(assumptions, entry);
+  }
+
+  /** Its surroundings, as the guideline tells them apart; empty when no exposure is known. */
+  Optional<Exposure> exposure(MovementGuideline guideline) {
+    Set<String> surfaces = terms("location.surface");
+    boolean floorAlone = surfaces.contains("floor") && !surfaces.contains("wall");
+    return exposure()
+        .map(
+            e ->
+                floorAlone
+                        && INSIDE.contains(e)
+                        && guideline.rule(Exposure.INTERIOR_FLOOR).isPresent()
+                    ? Exposure.INTERIOR_FLOOR
+                    : e);
+  }
+
+  /** The strictest surroundings of the entry; empty when no exposure is known. */
+  Optional<Exposure> exposure() {
+    Set<String> said = terms("location.exposure");
+    if (said.isEmpty()) return Optional.empty();
+    boolean floor = terms("location.surface").contains("floor");
+    if (said.contains("exterior-freeze") && floor) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
+    if (said.contains("exterior") || said.contains("exterior-freeze"))
+      return Optional.of(Exposure.EXTERIOR);
+    boolean sunOrMoisture =
+        said.stream().anyMatch(Set.of("wet", "steam", "submerged", "sun-heat")::contains);
+    return Optional.of(sunOrMoisture ? Exposure.INTERIOR_SUN_OR_MOISTURE : Exposure.INTERIOR);
+  }
+
+  Optional<Given> width() {
+    return stated
+        .smallest("movement.width", Dimension.LENGTH, NARROWEST)
+        .filter(MovementJoint::aboveZero);
+  }
+
+  Optional<Given> spacing() {
+    return stated.largest("movement.spacing", Dimension.LENGTH).filter(MovementJoint::aboveZero);
+  }
+
+  /** The longest unbroken dimension. */
+  Optional<Given> run() {
+    return stated.largest("location.run", Dimension.LENGTH).filter(MovementJoint::aboveZero);
+  }
+
+  private static boolean aboveZero(Given given) {
+    return given.low().number() > 0;
+  }
+
+  /** Of several that govern, the weakest is the one that must do. */
+  Optional<Sealant> sealant() {
+    return entry.governing("sealant.class").stream()
+        .flatMap(v -> SealantClass.of(v.content().text()).map(c -> new Sealant(c, v)).stream())
+        .min(Comparator.comparing(s -> s.sealantClass().capability().number()));
+  }
+
+  /** The system of units that the joint is stated in. */
+  Measure measure() {
+    return width().or(this::spacing).map(g -> Measure.of(g.low().unit())).orElse(Measure.INCH);
+  }
+
+  /**
+   * Designs the joint.
+   *
+   * @param capability of the sealant to reckon with; empty when it is not known
+   */
+  MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
+    MovementInputs inputs =
+        MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
+    Optional<Exposure> exposure = exposure(guideline);
+    if (exposure.isPresent()) inputs = inputs.with(exposure.get());
+    return MovementDesign.of(
+        inputs
+            .with(Part.SPACING, sure("movement.spacing", spacing()))
+            .with(Part.WIDTH, width())
+            .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
+            .with(Part.CAPABILITY, capability),
+        guideline);
+  }
+
+  Given expansion() {
+    Given glass = Given.assumed(Quantity.of(9.0e-6, Unit.PER_KELVIN), GLASS);
+    return figure("tile.expansion", Dimension.EXPANSION)
+        .orElseGet(() -> Stated.noted(entry, "tile.expansion", glass));
+  }
+
+  /** As stated in a document or a project fact, else as a rule file assumes it. */
+  private Optional<Given> figure(String attribute, Dimension dimension) {
+    return sure(attribute, stated.largest(attribute, dimension).filter(MovementJoint::aboveZero))
+        .or(
+            () ->
+                assumptions
+                    .of(attribute, dimension)
+                    .map(given -> Stated.noted(entry, attribute, given)));
+  }
+
+  /** As it is, unless another figure beside it was not understood. */
+  private Optional<Given> sure(String attribute, Optional<Given> given) {
+    return entry.unread(attribute).isEmpty() ? given : Optional.empty();
+  }
+
+  private Set<String> terms(String attribute) {
+    return entry.values(attribute).stream()
+        .filter(v -> v.content() instanceof Content.Term && !v.excluded())
+        .map(v -> v.content().text())
+        .collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,118 @@
+package clearbed.check.computed;
+
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.text.Quantities;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a text refers to; most refer to nothing.
+ *
+ * @param details as written, with the sheet each stands on
+ * @param others in any other form: the words, and what they name, in one way of writing
+ */
+record References(
+    List<String> sections,
+    Map<String, String> details,
+    List<String> articles,
+    Map<String, String> others) {
+  private static final Pattern SECTION =
+      Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
+  private static final Pattern ARTICLE =
+      Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
+
+  // "Detail 9/A-990", "3 on sheet A-402"
+  private static final Pattern DETAIL =
+      Pattern.compile(
+          "\\b[Dd](?:etail|ETAIL)s?\\s+(\\d{1,3}[A-Z]?)\\s*(?:/|on (?:sheet |drawing )?)\\s*([A-Z]{1,2}[-.]?\\d{1,4}(?:\\.\\d{1,3})?)\\b");
+
+  /** Letters and figures as sheets, details and clauses are numbered. */
+  private static final String NUMBER =
+      "((?:\\d{1,3}[A-Z]?/)?[A-Z]{0,3}[-.]?\\d{1,5}[A-Z]?(?:[-./][A-Z]?\\d{1,4}[A-Z]?){0,4})(?![\\w/])";
+
+  private static final Pattern NAMED =
+      Pattern.compile(
+          "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
+              + NUMBER);
+  private static final Pattern POINTED =
+      Pattern.compile(
+          "\\b(?i:see|refer to|as per|acc\\.? to|according to|in accordance with|described (?:in|under)|shown (?:on|in)|given in|set out in)\\s+(?:(?i:the)\\s+)?"
+              + NUMBER);
+  private static final Pattern ANY = Pattern.compile("(?<![\\w./-])" + NUMBER);
+
+  /** So near to a standard a table or a note is one of that standard. */
+  private static final int OF_A_STANDARD = 30;
+
+  static References in(String text) {
+    List<int[]> taken = new ArrayList<>();
+    List<String> sections = new ArrayList<>();
+    Matcher m = SECTION.matcher(text);
+    while (m.find()) {
+      taken.add(new int[] {m.start(), m.end()});
+      sections.add(m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3"));
+    }
+    Map<String, String> details = new LinkedHashMap<>();
+    m = DETAIL.matcher(text);
+    while (m.find()) {
+      taken.add(new int[] {m.start(), m.end()});
+      details.put(m.group(), m.group(2).toUpperCase(Locale.ROOT));
+    }
+    List<String> articles = new ArrayList<>();
+    m = ARTICLE.matcher(text);
+    while (m.find()) {
+      taken.add(new int[] {m.start(), m.end()});
+      articles.add(m.group(1));
+    }
+    return new References(sections, details, articles, others(text, taken));
+  }
+
+  private static Map<String, String> others(String text, List<int[]> taken) {
+    Map<String, String> out = new LinkedHashMap<>();
+    for (Pattern pattern : List.of(NAMED, POINTED)) {
+      Matcher m = pattern.matcher(text);
+      while (m.find()) {
+        if (taken.stream().anyMatch(t -> m.start() < t[1] && t[0] < m.end())) continue;
+        taken.add(new int[] {m.start(), m.end()});
+        if (!ofAStandard(text, m.start(), m.end()) && !measures(text, m.start(1)))
+          out.put(m.group().trim(), key(m.group(1)));
+      }
+    }
+    return out;
+  }
+
+  private static boolean ofAStandard(String text, int start, int end) {
+    return Citations.find(text).stream()
+        .anyMatch(c -> c.start() < end + OF_A_STANDARD && start - OF_A_STANDARD < c.end());
+  }
+
+  private static boolean measures(String text, int at) {
+    return Quantities.find(text).stream().anyMatch(q -> q.start() <= at && at < q.end());
+  }
+
+  /** Everything in a text that is written as a sheet, a detail or a clause is numbered. */
+  static Set<String> numbersIn(String text) {
+    Set<String> out = new LinkedHashSet<>();
+    Matcher m = ANY.matcher(text);
+    while (m.find()) out.add(key(m.group(1)));
+    return out;
+  }
+
+  /** True where a text only sends the reader on. */
+  static boolean refers(String text) {
+    return DETAIL.matcher(text).find()
+        || NAMED.matcher(text).find()
+        || POINTED.matcher(text).find();
+  }
+
+  /** One way of writing a number. */
+  static String key(String number) {
+    return number.toUpperCase(Locale.ROOT).replaceAll("[\\s.-]+", "-").replaceAll("^-|-$", "");
+  }
+}

@@ -1,0 +1,102 @@
+package clearbed.check.computed;
+
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.rules.Rule;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Citation;
+import clearbed.recognise.statement.Citations;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The references article of the tile section and its requirements name the same standards. */
+public final class ReferencesCheck implements SetComputation {
+  private final boolean unused;
+
+  /**
+   * @param unused true to look for standards listed and not used, false for standards used and not
+   *     listed
+   */
+  public ReferencesCheck(boolean unused) {
+    this.unused = unused;
+  }
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    if (scene.project().glass().isEmpty()) return out;
+    // Issue after issue says the same words.
+    Map<String, List<Citations.Found>> cited = new HashMap<>();
+    Set<String> required = new TreeSet<>();
+    for (Citation c : scene.project().citations()) {
+      if (!c.listed()) required.add(c.standard().designation());
+    }
+    for (Section section : scene.project().sections()) {
+      if (!section.article()) continue;
+      Map<String, Citation> listed = new LinkedHashMap<>();
+      Map<String, Citation> used = new LinkedHashMap<>();
+      for (Clause clause : section.clauses()) {
+        boolean list = clause.listsReferences();
+        for (Citations.Found f : cited.computeIfAbsent(clause.text(), Citations::find))
+          (list ? listed : used)
+              .putIfAbsent(
+                  f.standard().designation(),
+                  new Citation(f.standard(), f.asWritten(), clause.origin(), list));
+      }
+      if (listed.isEmpty()) continue;
+      Set<String> elsewhere = new TreeSet<>(used.keySet());
+      elsewhere.addAll(required);
+      Map<String, Citation> from = unused ? listed : used;
+      Set<String> known = unused ? elsewhere : listed.keySet();
+      from.forEach(
+          (designation, citation) -> {
+            boolean family =
+                known.stream()
+                    .anyMatch(
+                        k ->
+                            k.startsWith(designation + ".")
+                                || designation.startsWith(k + ".")
+                                || k.startsWith(designation + "-")
+                                || designation.startsWith(k + "-"));
+            boolean handbook =
+                designation.startsWith("TCNA")
+                    && known.stream().anyMatch(k -> k.startsWith("TCNA"));
+            if (!known.contains(designation) && !family && !handbook)
+              out.add(finding(rule, scene, section, citation));
+          });
+    }
+    return out;
+  }
+
+  private Finding finding(Rule rule, Scene scene, Section section, Citation c) {
+    String designation = c.standard().designation();
+    String message =
+        unused
+            ? designation + " is listed in the references and required nowhere."
+            : designation + " is required and not listed in the references.";
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                section.name() + " " + designation,
+                "",
+                unused ? Kind.UNRESOLVED : Kind.MISSING,
+                rule.level(),
+                List.of(),
+                c.origin(),
+                List.of(),
+                message,
+                c.asWritten(),
+                "",
+                List.of()));
+  }
+}

@@ -1,0 +1,79 @@
+package clearbed.check.computed;
+
+import clearbed.calc.BothUnits;
+import clearbed.calc.Fit;
+import clearbed.calc.Given;
+import clearbed.calc.SealantDepth;
+import clearbed.calc.Subject;
+import clearbed.check.judge.Computation;
+import clearbed.check.judge.Judge;
+import clearbed.check.rules.Judgement;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.check.rules.Stated;
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
+import clearbed.model.Entry;
+import clearbed.model.Kind;
+import clearbed.model.Value;
+import clearbed.resolve.Project;
+import java.util.List;
+import java.util.Optional;
+
+/** The depth of the sealant is half the joint's width and not under 1/8 in. */
+public final class SealantDepthCheck implements Computation {
+
+  @Override
+  public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
+    List<Value> byRule = entry.governing("sealant.depthRule");
+    if (!byRule.isEmpty()) return Judge.satisfied(byRule);
+    Optional<Given> depth =
+        new Stated(entry)
+            .smallest(rule.attribute(), Dimension.LENGTH)
+            .filter(given -> given.low().number() > 0);
+    if (depth.isEmpty()) return new Judgement.Missing();
+    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    if (joint.width().isEmpty()) return byItself(depth.get());
+    SealantDepth design =
+        SealantDepth.of(
+            new Subject(rule.id(), entry.tag()),
+            joint.measure(),
+            joint.width().get(),
+            Optional.of(depth.get()));
+    return against(design, depth.get(), joint);
+  }
+
+  private static Judgement byItself(Given depth) {
+    return SealantDepth.tooThin(depth.low())
+        ? failed(Kind.INADEQUATE, depth, "not under " + BothUnits.of(SealantDepth.LEAST), null)
+        : new Judgement.Satisfied(depth.amount().toString(), depth.origin());
+  }
+
+  private static Judgement against(SealantDepth design, Given depth, MovementJoint joint) {
+    String found = depth.amount().toString();
+    List<Calculation> calculations = List.of(design.calculation());
+    if (design.fit() == Fit.MEETS)
+      return new Judgement.Satisfied(found, depth.origin(), calculations);
+    String expected =
+        BothUnits.of(design.depth())
+            + ", half of "
+            + BothUnits.of(joint.width().orElseThrow().amount())
+            + " and not under "
+            + BothUnits.of(SealantDepth.LEAST);
+    Kind kind = design.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE;
+    return failed(kind, depth, expected, design.calculation());
+  }
+
+  private static Judgement failed(
+      Kind kind, Given depth, String expected, Calculation calculation) {
+    return new Judgement.Failed(
+        kind,
+        "",
+        depth.amount().toString(),
+        expected,
+        depth.origin(),
+        List.of(),
+        calculation == null ? List.of() : Steps.of(calculation),
+        calculation == null ? List.of() : List.of(calculation));
+  }
+}

@@ -1,0 +1,51 @@
+package clearbed.check.computed;
+
+import clearbed.check.judge.Computation;
+import clearbed.check.judge.Judge;
+import clearbed.check.rules.Judgement;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.model.Content;
+import clearbed.model.Entry;
+import clearbed.model.Kind;
+import clearbed.model.Value;
+import clearbed.resolve.Project;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Use T where people walk, use I where water stands (ASTM C920 uses, from memory). */
+public final class SealantUseCheck implements Computation {
+  @Override
+  public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
+    Set<String> surfaces = terms(entry, "location.surface");
+    boolean water = terms(entry, "location.exposure").contains("submerged");
+    List<String> wanted = new ArrayList<>();
+    if (surfaces.contains("floor") && !water) wanted.add("T");
+    if (water) wanted.add("I");
+    if (wanted.isEmpty()) return new Judgement.NotApplicable("neither floor nor under water");
+    List<Value> values = entry.governing(rule.attribute());
+    if (values.isEmpty()) return new Judgement.Missing();
+    Set<String> uses = values.stream().map(v -> v.content().text()).collect(Collectors.toSet());
+    List<String> lacking = wanted.stream().filter(w -> !uses.contains(w)).toList();
+    if (lacking.isEmpty()) return Judge.satisfied(values);
+    String expected = "use " + String.join(" and ", wanted);
+    return new Judgement.Failed(
+        Kind.INADEQUATE,
+        "",
+        "use " + String.join(", ", uses.stream().sorted().toList()),
+        expected,
+        values.get(0).origin(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  private static Set<String> terms(Entry entry, String attribute) {
+    return entry.values(attribute).stream()
+        .filter(v -> v.content() instanceof Content.Term && !v.excluded())
+        .map(v -> v.content().text())
+        .collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,187 @@
+package clearbed.check.computed;
+
+import clearbed.base.Memo;
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.rules.Rule;
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Origin;
+import clearbed.recognise.Facts;
+import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Tags;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Tags of glass tile stand in the schedule and in the section. */
+public final class TagsCheck implements SetComputation {
+  private final boolean scheduled;
+
+  /**
+   * @param scheduled true to look for glass tags that no schedule has, false for scheduled ones
+   *     that the section passes over
+   */
+  public TagsCheck(boolean scheduled) {
+    this.scheduled = scheduled;
+  }
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    if (scene.project().glass().isEmpty()) return List.of();
+    return scheduled ? unscheduled(rule, scene) : unspecified(rule, scene);
+  }
+
+  private static List<Finding> unscheduled(Rule rule, Scene scene) {
+    Set<String> rows = new TreeSet<>();
+    for (Facts f : scene.project().facts()) f.rows().forEach(r -> rows.add(Tags.key(r.tag())));
+    // Without a schedule the tiles are those that clauses specify by tag.
+    Set<String> glass = scene.project().glassKeys();
+    if (rows.isEmpty()) rows.addAll(glass);
+    Set<String> prefixes =
+        glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
+    Map<String, Origin> strangers = new LinkedHashMap<>();
+    // Issue after issue says the same words.
+    Memo<String, Boolean> speaking = Memo.ofTexts();
+    Memo<String, Set<String>> opening = Memo.ofTexts();
+    for (RoomUse use : scene.project().rooms())
+      stranger(strangers, rows, prefixes, use.tag(), use.origin());
+    for (Section section : scene.project().sections()) {
+      for (Clause clause : section.clauses()) {
+        String text = clause.text();
+        Set<String> opens = opening.get(text, () -> Tags.inOpening(text));
+        if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
+        boolean speaks =
+            section.article()
+                || clause.limits().glass()
+                || speaking.get(text, () -> scene.vocabulary().speaksOfGlassTile(text));
+        if (!speaks) continue;
+        for (String tag : clause.limits().tags())
+          stranger(strangers, rows, prefixes, tag, clause.origin());
+        for (String tag : opens) stranger(strangers, rows, prefixes, tag, clause.origin());
+      }
+    }
+    List<Finding> out = new ArrayList<>();
+    strangers.forEach(
+        (tag, origin) ->
+            out.add(
+                scene
+                    .writer()
+                    .write(
+                        rule,
+                        new FindingWriter.Case(
+                            Tags.key(tag),
+                            "",
+                            Kind.MISSING,
+                            rule.level(),
+                            List.of(tag),
+                            origin,
+                            List.of(),
+                            "{tag} is used but stands in no tile schedule.",
+                            tag,
+                            "a row in the schedule",
+                            List.of()))));
+    return out;
+  }
+
+  private static void stranger(
+      Map<String, Origin> out, Set<String> rows, Set<String> prefixes, String tag, Origin origin) {
+    String key = Tags.key(tag);
+    if (!rows.contains(key) && prefixes.contains(Tags.prefix(key))) out.putIfAbsent(key, origin);
+  }
+
+  /** The tags that a clause specifies as tiles: it opens with them, or says what they are like. */
+  private static Set<String> products(Clause clause) {
+    Set<String> out = new TreeSet<>();
+    if (clause.subject().specified() && clause.subject().own())
+      clause.subject().tags().forEach(tag -> out.add(Tags.key(tag)));
+    clause.statements().stream()
+        .filter(s -> s.attribute().startsWith("tile.standard") || s.attribute().equals("tile.size"))
+        .forEach(s -> s.limits().tags().forEach(tag -> out.add(Tags.key(tag))));
+    return out;
+  }
+
+  /** The tile section; without one, the notes or narrative that name most glass tiles by tag. */
+  private static Section specifying(Scene scene) {
+    Section section = scene.project().tileSection();
+    if (section != null) return section;
+    Set<String> glass = scene.project().glassKeys();
+    long most = 1;
+    for (Section other : scene.project().sections()) {
+      long named =
+          other.clauses().stream()
+              .flatMap(c -> products(c).stream())
+              .filter(glass::contains)
+              .distinct()
+              .count();
+      if (named > most) {
+        most = named;
+        section = other;
+      }
+    }
+    return section;
+  }
+
+  /** Where the section speaks of glass tile by tag, it should speak of all of them. */
+  private static List<Finding> unspecified(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    Section section = specifying(scene);
+    if (section == null) return out;
+    Set<String> named = new TreeSet<>();
+    boolean atLarge = false;
+    Set<String> products = new TreeSet<>();
+    for (Clause clause : section.clauses()) {
+      named.addAll(clause.limits().tags().stream().map(Tags::key).toList());
+      clause
+          .statements()
+          .forEach(s -> named.addAll(s.limits().tags().stream().map(Tags::key).toList()));
+      products.addAll(products(clause));
+      boolean tile =
+          clause.statements().stream()
+              .anyMatch(
+                  s ->
+                      s.attribute().equals("tile.standard")
+                          && s.limits().glass()
+                          && s.limits().tags().isEmpty());
+      atLarge |= tile;
+    }
+    List<Entry> entries =
+        scene.project().glass().stream()
+            .filter(e -> !Tags.prefix(Tags.key(e.tag())).isEmpty())
+            .toList();
+    boolean byTag =
+        entries.stream().filter(e -> products.contains(Tags.key(e.tag()))).count() * 2
+            >= entries.size();
+    if (!byTag || atLarge || entries.isEmpty()) return out;
+    for (Entry e : entries) {
+      if (named.contains(Tags.key(e.tag()))) continue;
+      out.add(
+          scene
+              .writer()
+              .write(
+                  rule,
+                  new FindingWriter.Case(
+                      Tags.key(e.tag()),
+                      "",
+                      Kind.MISSING,
+                      rule.level(),
+                      List.of(e.tag()),
+                      e.origin(),
+                      List.of(section.origin()),
+                      "{tag} is scheduled, and "
+                          + section.name()
+                          + " specifies other glass tile by tag but not this one.",
+                      e.tag(),
+                      "a product clause",
+                      List.of())));
+    }
+    return out;
+  }
+}

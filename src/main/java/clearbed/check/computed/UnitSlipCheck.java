@@ -1,0 +1,168 @@
+package clearbed.check.computed;
+
+import clearbed.base.Memo;
+import clearbed.calc.BothUnits;
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.judge.SetText;
+import clearbed.check.rules.Rule;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import clearbed.recognise.text.Quantities;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** One figure given in two units that are not the same figure. */
+public final class UnitSlipCheck implements SetComputation {
+  // People round: 1/4 in is written 6 mm (5.5 % off), 1/8 in 3 mm.
+  private static final double ROUNDED = 0.13;
+  private static final double HALF_MILLIMETRE = 0.0006;
+  private static final double DEGREES = 1.6;
+
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    // A schedule says few texts, each of them thousands of times.
+    Memo<String, List<Slip>> known = Memo.ofTexts();
+    Function<String, List<Slip>> slips = text -> known.get(text, () -> slips(text));
+    scene
+        .text()
+        .each(
+            (text, cell) -> !slips.apply(text).isEmpty(),
+            piece -> {
+              for (Slip slip : slips.apply(piece.text()))
+                out.add(finding(rule, scene, piece, slip.a(), slip.b()));
+            });
+    return out;
+  }
+
+  private record Slip(Quantities.Found a, Quantities.Found b) {}
+
+  private static List<Slip> slips(String text) {
+    List<Slip> out = new ArrayList<>();
+    Quantities.Found before = null;
+    Quantities.Found earlier = null;
+    for (Quantities.Found f : Quantities.find(text)) {
+      boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
+      // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
+      if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
+        out.add(new Slip(before, f));
+      earlier = before;
+      before = f;
+    }
+    return out;
+  }
+
+  private static boolean kin(Quantities.Found a, Quantities.Found b) {
+    return a.content() instanceof Content.Amount x
+        && b.content() instanceof Content.Amount y
+        && x.low().unit().dimension() == y.low().unit().dimension()
+        && x.low().unit() != y.low().unit();
+  }
+
+  private static boolean slips(Content a, Content b) {
+    if (a instanceof Content.Amount x && b instanceof Content.Amount y)
+      return slips(x.low(), y.low()) || slips(x.high(), y.high());
+    if (a instanceof Content.Size x && b instanceof Content.Size y) {
+      for (int i = 0; i < Math.min(x.sides().size(), y.sides().size()); i++) {
+        if (slips(x.sides().get(i), y.sides().get(i))) return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean slips(Quantity a, Quantity b) {
+    if (a.unit().dimension() != b.unit().dimension() || a.unit() == b.unit()) return false;
+    double x = a.in(b.unit());
+    double y = b.number();
+    if (a.unit().dimension() == Dimension.TEMPERATURE)
+      return Math.abs(a.in(Unit.CELSIUS) - b.in(Unit.CELSIUS)) > DEGREES && !asDifference(a, b);
+    boolean small =
+        a.unit().dimension() == Dimension.LENGTH
+            && Math.abs(a.in(Unit.METRE) - b.in(Unit.METRE)) <= HALF_MILLIMETRE;
+    return !small && Math.abs(x - y) > ROUNDED * Math.max(Math.abs(x), Math.abs(y));
+  }
+
+  /** "130 °F (72 °C)" is right for a range of temperature. */
+  private static boolean asDifference(Quantity a, Quantity b) {
+    double f = a.unit() == Unit.FAHRENHEIT ? a.number() : b.number();
+    double c = a.unit() == Unit.FAHRENHEIT ? b.number() : a.number();
+    return Math.abs(f * 5 / 9 - c) <= DEGREES;
+  }
+
+  private static Finding finding(
+      Rule rule, Scene scene, SetText.Piece piece, Quantities.Found a, Quantities.Found b) {
+    String found = a.content().text() + " against " + b.content().text();
+    String message =
+        "Two units of one figure disagree: "
+            + a.content().text()
+            + " is not "
+            + b.content().text()
+            + ".";
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                piece.subject() + " " + found,
+                "",
+                Kind.CONFLICTING,
+                rule.level(),
+                List.of(),
+                piece.origin(),
+                List.of(),
+                message,
+                found,
+                expected(a.content(), b.content()),
+                steps(a.content(), b.content())));
+  }
+
+  /** Either figure in both units: one of them is meant. */
+  private static String expected(Content a, Content b) {
+    List<String> ways = new ArrayList<>();
+    for (Pair pair : pairs(a, b)) {
+      ways.add(
+          BothUnits.inUnitOf(pair.one(), pair.other())
+              + " or "
+              + BothUnits.inUnitOf(pair.other(), pair.one()));
+    }
+    return ways.isEmpty() ? "one figure" : String.join("; ", ways);
+  }
+
+  private static List<String> steps(Content a, Content b) {
+    List<String> steps = new ArrayList<>();
+    for (Pair pair : pairs(a, b)) {
+      Quantity converted = pair.one().to(pair.other().unit());
+      double off = Math.abs(converted.number() - pair.other().number());
+      double percent = off / Math.abs(converted.number()) * 100;
+      steps.add(
+          "Conversion: "
+              + BothUnits.inUnitOf(pair.one(), pair.other())
+              + "; stated is "
+              + pair.other()
+              + (Double.isFinite(percent) ? ", " + Math.round(percent) + " % off" : ""));
+    }
+    return steps;
+  }
+
+  /** The figures of the two that disagree. */
+  private record Pair(Quantity one, Quantity other) {}
+
+  private static List<Pair> pairs(Content a, Content b) {
+    List<Pair> all = new ArrayList<>();
+    if (a instanceof Content.Amount x && b instanceof Content.Amount y) {
+      all.add(new Pair(x.low(), y.low()));
+      if (!x.low().equals(x.high())) all.add(new Pair(x.high(), y.high()));
+    }
+    if (a instanceof Content.Size x && b instanceof Content.Size y) {
+      for (int i = 0; i < Math.min(x.sides().size(), y.sides().size()); i++)
+        all.add(new Pair(x.sides().get(i), y.sides().get(i)));
+    }
+    return all.stream().filter(pair -> slips(pair.one(), pair.other())).toList();
+  }
+}

@@ -1,0 +1,54 @@
+package clearbed.check.computed;
+
+import clearbed.check.judge.FindingWriter;
+import clearbed.check.judge.SetComputation;
+import clearbed.check.judge.Subjects;
+import clearbed.check.rules.Rule;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.recognise.statement.Citation;
+import clearbed.recognise.vocabulary.StandardInfo;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A standard that has been withdrawn or superseded is cited. */
+public final class WithdrawnStandardCheck implements SetComputation {
+  @Override
+  public List<Finding> find(Rule rule, Scene scene) {
+    List<Finding> out = new ArrayList<>();
+    if (scene.project().glass().isEmpty()) return out;
+    Set<String> told = new HashSet<>();
+    for (Citation c : scene.project().citations()) {
+      StandardInfo info = scene.vocabulary().standardOf(c.standard().designation()).orElse(null);
+      if (info == null
+          || info.current()
+          || c.listed()
+          || !told.add(c.standard().designation() + c.origin().document())) continue;
+      String successor =
+          info.successor().isEmpty() ? "" : "; " + info.successor() + " has taken its place";
+      String message =
+          c.asWritten() + " (" + info.subject() + ") is " + info.status() + successor + ".";
+      String expected = info.successor().isEmpty() ? "a standard in force" : info.successor();
+      out.add(
+          scene
+              .writer()
+              .write(
+                  rule,
+                  new FindingWriter.Case(
+                      c.standard().designation() + " " + Subjects.document(c.origin()),
+                      "",
+                      Kind.INADEQUATE,
+                      rule.level(),
+                      List.of(),
+                      c.origin(),
+                      List.of(),
+                      message,
+                      c.asWritten(),
+                      expected,
+                      List.of())));
+    }
+    return out;
+  }
+}

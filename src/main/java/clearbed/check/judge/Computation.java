@@ -1,0 +1,12 @@
+package clearbed.check.judge;
+
+import clearbed.check.rules.Judgement;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.model.Entry;
+import clearbed.resolve.Project;
+
+/** A check of one entry that takes arithmetic. */
+public interface Computation {
+  Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules);
+}

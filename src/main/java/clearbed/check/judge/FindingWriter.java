@@ -1,0 +1,150 @@
+package clearbed.check.judge;
+
+import clearbed.base.DisplayText;
+import clearbed.check.rules.Rule;
+import clearbed.model.Finding;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.model.Origin;
+import clearbed.model.State;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+
+/** Words a finding from its rule. */
+public final class FindingWriter {
+
+  private static final int MOST_WORDS = 10_000;
+
+  private final Map<String, String> said = new ConcurrentHashMap<>();
+
+  /**
+   * What a finding says beyond its rule.
+   *
+   * @param subject second part of the id: tag, section or clause words
+   * @param question in place of the rule's own; empty to use that
+   */
+  public record Case(
+      String subject,
+      String attribute,
+      Kind kind,
+      Level level,
+      List<String> tags,
+      Origin origin,
+      List<Origin> places,
+      String message,
+      String found,
+      String expected,
+      List<String> steps,
+      String question) {
+    public Case(
+        String subject,
+        String attribute,
+        Kind kind,
+        Level level,
+        List<String> tags,
+        Origin origin,
+        List<Origin> places,
+        String message,
+        String found,
+        String expected,
+        List<String> steps) {
+      this(
+          subject, attribute, kind, level, tags, origin, places, message, found, expected, steps,
+          "");
+    }
+  }
+
+  public Finding write(Rule rule, Case c) {
+    Rule.Wording w = rule.wording();
+    String expected =
+        !c.expected().isEmpty()
+            ? c.expected()
+            : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
+    return new Finding(
+        id(rule, c),
+        rule.reportedAs(),
+        c.kind(),
+        c.level(),
+        State.NEW,
+        c.tags(),
+        c.attribute(),
+        c.origin(),
+        c.places(),
+        fill(c.message(), c, expected),
+        once(c.found()),
+        once(expected),
+        c.steps().stream().map(this::once).toList(),
+        fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
+        w.clause(),
+        once(rule.sourceWithMark()),
+        "");
+  }
+
+  /** Findings on a long schedule say few things over and over: each is held once. */
+  private String once(String words) {
+    if (said.size() > MOST_WORDS) said.clear();
+    return said.computeIfAbsent(words, same -> same);
+  }
+
+  private static String id(Rule rule, Case c) {
+    String id = rule.reportedAs() + "/" + slug(c.subject());
+    return c.attribute().isEmpty()
+            || c.attribute().equals(rule.attribute()) && rule.partOf().isEmpty()
+        ? id
+        : id + "/" + c.attribute();
+  }
+
+  private static String fill(String template, Case c, String expected) {
+    String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
+    String text = c.tags().size() > 1 ? plural(template) : template;
+    return text.replace("{tag}", tags)
+        .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
+        .replace("{expected}", expected);
+  }
+
+  private static final int LONGEST_FOUND = 160;
+
+  private static final Map<String, String> PLURAL =
+      Map.of("is", "are", "has", "have", "stands", "stand");
+  private static final Pattern SUBJECT =
+      Pattern.compile(
+          "(^|[.;:] |\\bthat |\\bwhether |\\bWhether |\\bwhere )\\{tag} (is|has|stands) ");
+
+  /** The verb behind a tag that is its subject, for several tags. */
+  private static String plural(String template) {
+    // "The mortar of {tag} is": there the mortar is the subject.
+    String whole =
+        template.startsWith("{tag}") ? template.replace(" and is ", " and are ") : template;
+    return SUBJECT
+        .matcher(whole)
+        .replaceAll(m -> m.group(1) + "{tag} " + PLURAL.get(m.group(2)) + " ")
+        .replace("Is {tag} ", "Are {tag} ")
+        .replace("Has {tag} ", "Have {tag} ")
+        .replace("Does {tag} ", "Do {tag} ");
+  }
+
+  /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1, GT-2 and 3 more}. */
+  public static String tags(List<String> tags) {
+    if (tags.size() == 1) return tags.get(0);
+    if (tags.size() > 6)
+      return String.join(", ", tags.subList(0, 5)) + " and " + (tags.size() - 5) + " more";
+    return String.join(", ", tags.subList(0, tags.size() - 1))
+        + " and "
+        + tags.get(tags.size() - 1);
+  }
+
+  /** Letters, digits and the marks of tags and numbers; anything else becomes one hyphen. */
+  static String slug(String subject) {
+    String s =
+        subject
+            .trim()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}./]+", "-")
+            .replaceAll("^-|-$", "");
+    if (s.length() <= 60) return s;
+    return s.substring(0, 50) + "-" + Integer.toHexString(s.hashCode());
+  }
+}

@@ -1,0 +1,22 @@
+package clearbed.check.judge;
+
+import clearbed.check.rules.Rule;
+import clearbed.model.Document;
+import clearbed.model.Finding;
+import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.Project;
+import java.util.List;
+
+/** A check of the whole set of documents. */
+public interface SetComputation {
+
+  /** What such a check looks at. */
+  record Scene(
+      Project project,
+      List<Document> documents,
+      Vocabulary vocabulary,
+      FindingWriter writer,
+      SetText text) {}
+
+  List<Finding> find(Rule rule, Scene scene);
+}

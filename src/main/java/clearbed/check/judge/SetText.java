@@ -1,0 +1,81 @@
+package clearbed.check.judge;
+
+import clearbed.model.Entry;
+import clearbed.model.Origin;
+import clearbed.model.Value;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Tags;
+import clearbed.resolve.Project;
+import java.util.function.Consumer;
+
+/**
+ * The words of the set that bear on glass tile: clauses of tile sections and notes, schedule cells
+ * of glass entries.
+ */
+public final class SetText {
+  /**
+   * Some words and where they stand.
+   *
+   * @param tag of the entry in whose row they stand; empty for a clause
+   */
+  public record Piece(String text, Origin origin, String tag) {
+
+    /** What the words belong to, for an id. */
+    public String subject() {
+      return tag.isEmpty() ? Subjects.document(origin) : tag;
+    }
+  }
+
+  /** Words that matter. */
+  public interface Sieve {
+    /**
+     * @param cell true for words in a cell
+     */
+    boolean passes(String text, boolean cell);
+  }
+
+  private final Project project;
+
+  public SetText(Project project) {
+    this.project = project;
+  }
+
+  /** Gives every piece that passes once, in order; of a long set they are too many to hold. */
+  public void each(Sieve sieve, Consumer<Piece> taker) {
+    SeenPlaces seen = new SeenPlaces();
+    if (project.glass().isEmpty()) return;
+    for (Section section : project.sections()) {
+      for (Clause clause : section.clauses()) {
+        boolean bears =
+            (section.article() || !clause.statements().isEmpty())
+                && !clause.limits().otherTileOnly()
+                && !otherOnly(clause);
+        if (bears
+            && sieve.passes(clause.text(), clause.origin().cell() != null)
+            && seen.isNew(clause.origin()))
+          taker.accept(new Piece(clause.text(), clause.origin(), ""));
+      }
+    }
+    for (Entry entry : project.glass()) {
+      String tag = Tags.key(entry.tag());
+      for (Value v : entry.valuesInCells(v -> passes(sieve, v.origin().text()))) {
+        if (seen.isNew(v.origin())) taker.accept(new Piece(v.origin().text(), v.origin(), tag));
+      }
+    }
+  }
+
+  private static boolean passes(Sieve sieve, String text) {
+    return text != null && sieve.passes(text, true);
+  }
+
+  private static boolean otherOnly(Clause clause) {
+    return !clause.statements().isEmpty()
+        && clause.statements().stream().allMatch(s -> otherTile(s.limits()));
+  }
+
+  private static boolean otherTile(Limits limits) {
+    return limits.otherTileOnly();
+  }
+}

@@ -1,0 +1,80 @@
+package clearbed.check.rules;
+
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One check, as a rule file gives it.
+ *
+ * @param when each map is one way for the check to apply: attribute to accepted terms; empty
+ *     applies always
+ * @param unless the check does not apply where one of these holds
+ * @param instead attributes that satisfy the check by being stated
+ * @param level of what is inadequate
+ * @param missingLevel of what is missing
+ * @param emptyCellLevel of what is missing where its column is there and its cell is empty
+ * @param everywhere true when whatever is said of the entry counts, not only what governs
+ * @param emptyCellIsMissing true when an empty cell under its header is a gap, whatever sections
+ *     list
+ * @param partOf the check that its findings are reported under; empty for its own id
+ * @param bySection true when the section is where the words belong, so that one gap serves all
+ *     entries
+ */
+public record Rule(
+    String id,
+    boolean off,
+    String title,
+    String group,
+    String attribute,
+    List<Map<String, List<String>>> when,
+    List<Map<String, List<String>>> unless,
+    Expectation expectation,
+    List<String> instead,
+    Mistaken mistaken,
+    Level level,
+    Level missingLevel,
+    Level emptyCellLevel,
+    Kind kind,
+    boolean bySection,
+    boolean silentWhenMissing,
+    boolean everywhere,
+    boolean emptyCellIsMissing,
+    String partOf,
+    Wording wording) {
+
+  /** A figure that is often given in place of the right one. */
+  public record Mistaken(String attribute, String message) {}
+
+  /** What people read. {@code {tag}}, {@code {found}} and {@code {expected}} are filled in. */
+  public record Wording(
+      String missing,
+      String inadequate,
+      String expected,
+      String why,
+      String source,
+      String mark,
+      String question,
+      String clause,
+      String answer) {}
+
+  /** The id that findings carry. */
+  public String reportedAs() {
+    return partOf.isEmpty() ? id : partOf;
+  }
+
+  /** The source with its mark, as findings carry it. */
+  public String sourceWithMark() {
+    String mark = wording.mark();
+    if (mark.equals("standard") || mark.isEmpty()) return wording.source();
+    String plain =
+        mark.equals("common practice") ? "common practice, no source" : "from memory, verify";
+    return wording.source().isEmpty() ? plain : wording.source() + " (" + plain + ")";
+  }
+
+  /** True for a check of the whole set, which no attribute of one entry decides. */
+  public boolean ofTheSet() {
+    return group.equals("set");
+  }
+}

@@ -1,0 +1,162 @@
+package clearbed.check.rules;
+
+import clearbed.base.config.ConfigException;
+import clearbed.base.config.ConfigNode;
+import clearbed.model.Bound;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Kind;
+import clearbed.model.Level;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Reads a check as rule files write it. */
+final class RuleReader {
+  private final Vocabulary vocabulary;
+  private final Set<String> computations;
+
+  /**
+   * @param computations names of what a rule may ask to have computed
+   */
+  RuleReader(Vocabulary vocabulary, Set<String> computations) {
+    this.vocabulary = vocabulary;
+    this.computations = computations;
+  }
+
+  /**
+   * @param all ids of checks; a layer may have meant another than it says
+   * @throws ConfigException naming file, line and reason
+   */
+  Rule read(LayeredCheck n, Collection<String> all) throws ConfigException {
+    String id = n.text("id");
+    for (String needed : List.of("title", "group", "expect", "level", "why", "mark")) {
+      if (n.has(needed)) continue;
+      List<String> others = all.stream().filter(other -> !other.equals(id)).toList();
+      throw n.get("id").perhaps(id, "check " + id + " lacks '" + needed + "'", others);
+    }
+    Attribute attribute = n.has("attribute") ? vocabulary.attribute(n.get("attribute")) : null;
+    for (ConfigNode instead : n.get("instead").items()) vocabulary.attribute(instead);
+    Level level = n.get("level").oneOf(Level.values());
+    Level missing = n.has("missingLevel") ? n.get("missingLevel").oneOf(Level.values()) : level;
+    String family = attribute == null ? "" : attribute.family();
+    return new Rule(
+        id,
+        n.get("off").isTrue(),
+        n.text("title"),
+        n.text("group"),
+        n.text("attribute"),
+        conditions(n.get("when")),
+        conditions(n.get("unless")),
+        expectation(n.get("expect").entries().get(0), attribute),
+        n.get("instead").texts(),
+        n.has("mistaken") && n.get("mistaken").has("message") ? mistaken(n.get("mistaken")) : null,
+        level,
+        missing,
+        n.has("emptyCellLevel") ? n.get("emptyCellLevel").oneOf(Level.values()) : missing,
+        n.has("kind") ? n.get("kind").oneOf(Kind.values()) : Kind.INADEQUATE,
+        n.has("statedIn")
+            ? n.text("statedIn").equals("section")
+            : !List.of("tile", "location").contains(family),
+        n.get("silentWhenMissing").isTrue(),
+        n.get("everywhere").isTrue(),
+        n.get("emptyCellIsMissing").isTrue(),
+        n.text("partOf"),
+        new Rule.Wording(
+            n.text("missing"),
+            n.text("inadequate"),
+            n.text("expected"),
+            n.text("why"),
+            n.text("source"),
+            n.text("mark"),
+            n.text("question"),
+            n.text("clause"),
+            n.text("answer")));
+  }
+
+  private Rule.Mistaken mistaken(ConfigNode node) throws ConfigException {
+    String attribute = vocabulary.attribute(node.get("attribute")).id();
+    return new Rule.Mistaken(attribute, node.get("message").text());
+  }
+
+  private List<Map<String, List<String>>> conditions(ConfigNode node) throws ConfigException {
+    List<Map<String, List<String>>> out = new ArrayList<>();
+    for (ConfigNode one : node.items()) {
+      Map<String, List<String>> condition = new LinkedHashMap<>();
+      for (ConfigNode terms : one.entries()) {
+        Attribute attribute = vocabulary.attribute(terms, terms.key());
+        for (ConfigNode term : terms.items()) {
+          if (!term.text().equals("stated")) checkTerm(term, attribute);
+        }
+        condition.put(attribute.id(), terms.texts());
+      }
+      out.add(condition);
+    }
+    return out;
+  }
+
+  private Expectation expectation(ConfigNode n, Attribute attribute) throws ConfigException {
+    return switch (n.key()) {
+      case "stated" -> new Expectation.Stated();
+      case "anyOf" -> new Expectation.AnyOf(accepted(n, attribute));
+      case "allOf" -> new Expectation.AllOf(accepted(n, attribute));
+      case "noneOf" -> new Expectation.NoneOf(accepted(n, attribute));
+      case "above" -> new Expectation.Limit(amount(n, attribute, Bound.ABOVE));
+      case "atLeast" -> new Expectation.Limit(amount(n, attribute, Bound.AT_LEAST));
+      case "atMost" -> new Expectation.Limit(amount(n, attribute, Bound.AT_MOST));
+      case "within" -> new Expectation.Within(amount(n, attribute, Bound.EXACT));
+      case "agreesWith" -> new Expectation.AgreesWith(vocabulary.attribute(n).id());
+      default -> computed(n);
+    };
+  }
+
+  private Expectation computed(ConfigNode name) throws ConfigException {
+    String word = name.text();
+    if (!computations.contains(word))
+      throw name.unknown(word, "nothing is computed under the name " + word, computations);
+    return new Expectation.Computed(word);
+  }
+
+  private static List<String> accepted(ConfigNode values, Attribute attribute)
+      throws ConfigException {
+    for (ConfigNode value : values.items()) {
+      if (attribute != null) checkTerm(value, attribute);
+    }
+    return values.texts();
+  }
+
+  private static void checkTerm(ConfigNode term, Attribute attribute) throws ConfigException {
+    if (attribute.kind() == Attribute.Kind.TERM && !attribute.hasTerm(term.text()))
+      throw noTerm(term, attribute);
+  }
+
+  private static Content.Amount amount(ConfigNode written, Attribute attribute, Bound bound)
+      throws ConfigException {
+    Dimension dimension = attribute == null ? null : attribute.dimension();
+    Content.Amount amount =
+        dimension == null ? null : Quantities.parse(written.text(), dimension).orElse(null);
+    if (amount == null) throw noFigure(written, attribute);
+    return new Content.Amount(amount.low(), amount.high(), bound);
+  }
+
+  static ConfigException noTerm(ConfigNode term, Attribute attribute) {
+    String word = term.text();
+    return term.unknown(
+        word, "'" + word + "' is not a term of " + attribute.id(), attribute.terms());
+  }
+
+  static ConfigException noFigure(ConfigNode written, Attribute attribute) {
+    return written.fault(
+        "'"
+            + written.text()
+            + "' is not a figure for "
+            + (attribute == null ? "this check" : attribute.id())
+            + "; write number and unit, such as 400 psi");
+  }
+}

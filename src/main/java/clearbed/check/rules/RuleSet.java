@@ -1,0 +1,44 @@
+package clearbed.check.rules;
+
+import clearbed.calc.MovementGuideline;
+import clearbed.resolve.ProjectFact;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The checks of a run: a standard set with the layers laid over it.
+ *
+ * @param digest SHA-256 over the files, in order; hexadecimal
+ * @param layers titles of the rule files laid over the set
+ * @param guideline of movement joints
+ */
+public record RuleSet(
+    String name,
+    String title,
+    String digest,
+    List<String> layers,
+    List<Rule> rules,
+    List<Suppression> suppressions,
+    List<ProjectFact> facts,
+    List<ProjectFact> assumptions,
+    MovementGuideline guideline) {
+  public RuleSet {
+    layers = List.copyOf(layers);
+    rules = List.copyOf(rules);
+    suppressions = List.copyOf(suppressions);
+    facts = List.copyOf(facts);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * A finding that the project has decided to live with.
+   *
+   * @param check or empty when the id says it
+   * @param tag or empty for all entries
+   */
+  public record Suppression(String check, String id, String tag, String reason, String file) {}
+
+  public Optional<Rule> rule(String id) {
+    return rules.stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+}

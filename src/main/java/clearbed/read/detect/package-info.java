@@ -1,0 +1,2 @@
+/** The format of a file, told by its content. */
+package clearbed.read.detect;

@@ -1,0 +1,171 @@
+package clearbed.read.guard;
+
+import clearbed.mark.OwnContent;
+import clearbed.model.Document;
+import clearbed.model.Document.Status;
+import clearbed.read.detect.Detection;
+import clearbed.read.detect.FormatDetector;
+import clearbed.read.guard.Outcome.Ending;
+import clearbed.read.source.Format;
+import clearbed.read.source.FormatReader;
+import clearbed.read.source.ReadingLimits;
+import clearbed.read.source.Reasons;
+import clearbed.read.source.Source;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
+
+/**
+ * Reads one document on a thread of its own, so that nothing a parser does (throw, hang, use up the
+ * memory or the stack) reaches the rest of the batch in this process. Only a call to {@code exit}
+ * would; of the libraries none calls it but from a main program.
+ */
+final class GuardedReader {
+  private static final int DEEPEST_CAUSE = 50;
+
+  private final ReadingLimits limits;
+  private final Function<Format, FormatReader> readers;
+  private volatile boolean harmed;
+
+  GuardedReader(ReadingLimits limits, Function<Format, FormatReader> readers) {
+    this.limits = limits;
+    this.readers = readers;
+  }
+
+  /** True once something happened after which this process should read nothing more. */
+  boolean isHarmed() {
+    return harmed;
+  }
+
+  Outcome read(Source source) {
+    Outcome outcome = onOwnThread(source);
+    if (outcome.ending().harms()) harmed = true;
+    boolean refused = outcome.document().status() == Status.UNREADABLE;
+    // Whether the fault is the document's own cannot be told in a process that has lost its
+    // footing.
+    return harmed && refused && outcome.ending() == Ending.DONE
+        ? new Outcome(Ending.BROKEN, outcome.document())
+        : outcome;
+  }
+
+  private Outcome onOwnThread(Source source) {
+    CompletableFuture<Outcome> outcome = new CompletableFuture<>();
+    Outcome noMemory = Outcome.outOfMemory(source);
+    Runnable work = () -> work(source, outcome, noMemory);
+    Thread thread = new Thread(null, work, "read " + source.path(), limits.stackBytes());
+    thread.setDaemon(true);
+    try {
+      thread.start();
+      return awaited(outcome, thread);
+    } catch (TimeoutException e) {
+      thread.interrupt();
+      String reason = "not read within " + seconds() + " s; open and save it again";
+      return Outcome.unreadable(Ending.TIMED_OUT, source, reason);
+    } catch (InterruptedException e) {
+      thread.interrupt();
+      Thread.currentThread().interrupt();
+      return Outcome.interrupted(source);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e);
+    } catch (OutOfMemoryError e) {
+      return noMemory;
+    }
+  }
+
+  private void work(Source source, CompletableFuture<Outcome> outcome, Outcome noMemory) {
+    try {
+      outcome.complete(readAnything(source));
+    } finally {
+      // A second lack of memory, while the first is put into words, must leave nobody waiting.
+      outcome.complete(noMemory);
+    }
+  }
+
+  private String seconds() {
+    return limits.timeout().toMillis() < 1000 ? "1" : "" + limits.timeout().toSeconds();
+  }
+
+  private Outcome awaited(CompletableFuture<Outcome> outcome, Thread thread)
+      throws InterruptedException, ExecutionException, TimeoutException {
+    long limit = limits.timeout().toMillis();
+    try {
+      return outcome.get(limit, TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      // On a busy machine the time may have gone to others; what counts is this document's own.
+      for (long waited = limit; waited < ReadingLimits.PATIENCE * limit; waited += limit) {
+        if (processorMillis(thread) >= limit) throw e;
+        if (isDone(outcome, limit)) break;
+      }
+      return outcome.get(0, TimeUnit.MILLISECONDS);
+    }
+  }
+
+  private static boolean isDone(CompletableFuture<Outcome> outcome, long millis)
+      throws InterruptedException, ExecutionException {
+    try {
+      outcome.get(millis, TimeUnit.MILLISECONDS);
+      return true;
+    } catch (TimeoutException e) {
+      return false;
+    }
+  }
+
+  /** Processor time that a thread has used, or the longest there is when that is not known. */
+  private static long processorMillis(Thread thread) {
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    if (!threads.isThreadCpuTimeSupported() || !threads.isThreadCpuTimeEnabled()) {
+      return Long.MAX_VALUE;
+    }
+    return Math.max(0, threads.getThreadCpuTime(thread.getId())) / 1_000_000;
+  }
+
+  private Outcome readAnything(Source source) {
+    Format format = null;
+    try {
+      Detection detection = FormatDetector.detect(source);
+      format = detection.format();
+      return Outcome.done(format == null ? verdict(source, detection) : read(source, format));
+    } catch (Throwable t) {
+      // Parsers of damaged files throw everything, errors included; each ends as one line.
+      return failed(source, format, t);
+    }
+  }
+
+  private Document read(Source source, Format format) throws Exception {
+    Document read = OwnContent.leftOut(readers.apply(format).read(source));
+    boolean silent =
+        read.status() != Status.IGNORED && read.blocks().isEmpty() && read.reason().isEmpty();
+    return silent
+        ? new Document(
+            read.path(), read.format(), read.status(), "holds no text", List.of(), read.gaps())
+        : read;
+  }
+
+  private static Document verdict(Source source, Detection detection) {
+    return detection.ignored()
+        ? Document.ignored(source.path(), source.extension(), detection.reason())
+        : Document.unreadable(source.path(), source.extension(), detection.reason());
+  }
+
+  private static Outcome failed(Source source, Format format, Throwable failure) {
+    String name = format == null ? source.extension() : format.shortName();
+    String reason = Reasons.of(failure, format);
+    return new Outcome(ending(failure), Document.unreadable(source.path(), name, reason));
+  }
+
+  /** Libraries wrap errors in exceptions of their own. */
+  private static Ending ending(Throwable failure) {
+    int depth = 0;
+    for (Throwable t = failure; t != null && depth < DEEPEST_CAUSE; t = t.getCause(), depth++) {
+      if (t instanceof OutOfMemoryError) return Ending.OUT_OF_MEMORY;
+      if (t instanceof StackOverflowError) return Ending.TOO_DEEP;
+      if (t instanceof LinkageError || t instanceof VirtualMachineError) return Ending.BROKEN;
+    }
+    return Ending.DONE;
+  }
+}

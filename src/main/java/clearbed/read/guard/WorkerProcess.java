@@ -1,0 +1,122 @@
+package clearbed.read.guard;
+
+import clearbed.base.codec.DamagedRecord;
+import clearbed.read.guard.Outcome.Ending;
+import clearbed.read.source.ReadingLimits;
+import clearbed.read.source.Reasons;
+import clearbed.read.source.Source;
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/** A running worker as seen by the process that it reads for. */
+final class WorkerProcess implements AutoCloseable {
+  /** Beyond the worker's own limit, for its start and for a document on its way. */
+  private static final long GRACE_MILLIS = 20_000;
+
+  private final Process process;
+  private final WorkerChannel channel;
+  private final long patienceMillis;
+  private final Map<Integer, CompletableFuture<WorkerChannel.Reply>> pending = new HashMap<>();
+  private int asked;
+  private boolean retired;
+
+  private WorkerProcess(Process process, long patienceMillis) {
+    this.process = process;
+    this.patienceMillis = patienceMillis;
+    DataInputStream in = new DataInputStream(new BufferedInputStream(process.getInputStream()));
+    OutputStream out = process.getOutputStream();
+    this.channel = new WorkerChannel(in, out);
+  }
+
+  /**
+   * @throws IOException when no such process can be started
+   */
+  static WorkerProcess start(WorkerCommand command, int jobs, ReadingLimits limits, Path folder)
+      throws IOException {
+    long patience = ReadingLimits.PATIENCE * limits.timeout().toMillis() + GRACE_MILLIS;
+    WorkerProcess worker = new WorkerProcess(command.start(jobs, limits, folder), patience);
+    try {
+      worker.channel.awaitGreeting();
+    } catch (IOException e) {
+      worker.close();
+      throw e;
+    }
+    Thread listener = new Thread(worker::listen, "worker");
+    listener.setDaemon(true);
+    listener.start();
+    return worker;
+  }
+
+  /** True while it may be asked; what it was asked before then is still answered. */
+  synchronized boolean isFit() {
+    return !retired;
+  }
+
+  /** The outcome, or null when it was not asked because it is not fit. */
+  Outcome read(Source source) throws InterruptedException {
+    CompletableFuture<WorkerChannel.Reply> reply = new CompletableFuture<>();
+    int id;
+    synchronized (this) {
+      if (retired) return null;
+      id = ++asked;
+      pending.put(id, reply);
+    }
+    try {
+      channel.ask(new WorkerChannel.Request(id, source));
+      Outcome outcome = reply.get(patienceMillis, TimeUnit.MILLISECONDS).outcome();
+      if (outcome.ending().harms()) retire();
+      return outcome;
+    } catch (TimeoutException e) {
+      close();
+      return Outcome.unreadable(Ending.ENDED, source, "not read in time; open and save it again");
+    } catch (IOException | ExecutionException e) {
+      close();
+      return Outcome.unreadable(Ending.ENDED, source, Reasons.ENDED);
+    } finally {
+      settled(id);
+    }
+  }
+
+  private synchronized void retire() {
+    retired = true;
+  }
+
+  /** A worker past its work is ended once the last document is off its hands. */
+  private synchronized void settled(int id) {
+    pending.remove(id);
+    if (retired && pending.isEmpty()) process.destroyForcibly();
+  }
+
+  private void listen() {
+    try {
+      while (true) {
+        WorkerChannel.Reply reply = channel.reply();
+        synchronized (this) {
+          CompletableFuture<WorkerChannel.Reply> waiting = pending.get(reply.id());
+          if (waiting != null) waiting.complete(reply);
+        }
+      }
+    } catch (IOException | DamagedRecord | RuntimeException | OutOfMemoryError e) {
+      synchronized (this) {
+        retired = true;
+        pending.values().forEach(waiting -> waiting.completeExceptionally(e));
+      }
+      process.destroyForcibly();
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    retired = true;
+    process.destroyForcibly();
+  }
+}

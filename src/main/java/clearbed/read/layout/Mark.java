@@ -1,0 +1,33 @@
+package clearbed.read.layout;
+
+import clearbed.model.Document.Fate;
+
+/** What a document says of some of its words beyond the words; the first of several governs. */
+public enum Mark {
+  DELETED("deleted by a tracked change, not in force", Fate.NOT_IN_FORCE),
+  MOVED("moved away by a tracked change; read where they went", Fate.PASSED_OVER),
+  STRUCK("struck through, not in force", Fate.NOT_IN_FORCE),
+  INSERTED("inserted by a tracked change not yet accepted; read as in force", Fate.READ),
+  HIDDEN("hidden text; read like the rest", Fate.READ);
+
+  private final String reason;
+  private final Fate fate;
+
+  Mark(String reason, Fate fate) {
+    this.reason = reason;
+    this.fate = fate;
+  }
+
+  public String reason() {
+    return reason;
+  }
+
+  public Fate fate() {
+    return fate;
+  }
+
+  /** True when the words are no part of the text. */
+  boolean takesAway() {
+    return fate != Fate.READ;
+  }
+}

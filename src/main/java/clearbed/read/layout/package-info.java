@@ -1,0 +1,5 @@
+/**
+ * What lines, blanks and marks of any format mean: paragraphs, columns without rules, words struck
+ * out.
+ */
+package clearbed.read.layout;

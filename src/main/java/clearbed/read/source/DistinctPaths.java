@@ -1,0 +1,63 @@
+package clearbed.read.source;
+
+import clearbed.read.source.FileWalk.Found;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Names files so that no two share a name: namesakes get the folder of their argument before them.
+ */
+public final class DistinctPaths {
+  private DistinctPaths() {}
+
+  public static List<Source> of(List<Found> found) {
+    Map<String, Integer> uses = new HashMap<>();
+    for (Found f : found) uses.merge(f.relative(), 1, Integer::sum);
+    Set<String> taken = new HashSet<>();
+    for (Found f : found) if (uses.get(f.relative()) == 1) taken.add(f.relative());
+    List<Source> sources = new ArrayList<>(found.size());
+    for (Found f : found) {
+      String path = uses.get(f.relative()) == 1 ? f.relative() : distinct(f, found, taken);
+      sources.add(source(f, path));
+    }
+    return sources;
+  }
+
+  private static Source source(Found f, String path) {
+    return f.fate() == null
+        ? new Source(path, f.file(), f.named(), false)
+        : Source.of(f.fate().document(path));
+  }
+
+  private static String distinct(Found f, List<Found> all, Set<String> taken) {
+    List<Found> namesakes = all.stream().filter(o -> o.relative().equals(f.relative())).toList();
+    int depths = f.base() == null ? 0 : f.base().getNameCount();
+    for (int depth = 1; depth <= depths; depth++) {
+      String path = prefixed(f, depth);
+      int d = depth;
+      long same = namesakes.stream().filter(o -> prefixed(o, d).equals(path)).count();
+      if (same == 1 && taken.add(path)) return path;
+    }
+    // The very same path given twice, or folders that cannot be told apart: number them.
+    int n = 1;
+    while (!taken.add(f.relative() + " (" + n + ")")) n++;
+    return f.relative() + " (" + n + ")";
+  }
+
+  private static String prefixed(Found f, int depth) {
+    StringBuilder path = new StringBuilder();
+    Path base = f.base();
+    if (base != null) {
+      int names = base.getNameCount();
+      for (int i = Math.max(0, names - depth); i < names; i++) {
+        path.append(base.getName(i)).append('/');
+      }
+    }
+    return path.append(f.relative()).toString();
+  }
+}

@@ -1,0 +1,43 @@
+package clearbed.read.source;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Set;
+
+/**
+ * How a batch is read.
+ *
+ * @param ownOutputs files that this run writes, and folders that it writes into; never read as
+ *     input
+ * @param jobs documents read at a time, 1 or more; the result is the same for every number
+ * @param documentTimeout after which a document is given up as unreadable: processor time of its
+ *     own, or three times that on the clock
+ */
+public record ReadOptions(Set<Path> ownOutputs, int jobs, Duration documentTimeout) {
+
+  public ReadOptions {
+    ownOutputs = Set.copyOf(ownOutputs);
+    if (jobs < 1) throw new IllegalArgumentException("jobs must be 1 or more, not " + jobs);
+    if (documentTimeout.isNegative() || documentTimeout.isZero()) {
+      throw new IllegalArgumentException("the time limit of a document must be above zero");
+    }
+  }
+
+  /** No outputs to leave out, one job per processor, 60 seconds a document. */
+  public static ReadOptions defaults() {
+    int processors = Runtime.getRuntime().availableProcessors();
+    return new ReadOptions(Set.of(), processors, Duration.ofSeconds(60));
+  }
+
+  public ReadOptions withOwnOutputs(Set<Path> outputs) {
+    return new ReadOptions(outputs, jobs, documentTimeout);
+  }
+
+  public ReadOptions withJobs(int number) {
+    return new ReadOptions(ownOutputs, number, documentTimeout);
+  }
+
+  public ReadOptions withDocumentTimeout(Duration limit) {
+    return new ReadOptions(ownOutputs, jobs, limit);
+  }
+}

@@ -1,0 +1,2 @@
+/** Word documents since 2007, as their reader sees them. */
+package clearbed.read.word;

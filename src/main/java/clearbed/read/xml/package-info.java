@@ -1,0 +1,2 @@
+/** The parts and trees that office formats share. */
+package clearbed.read.xml;

@@ -1,0 +1,209 @@
+package clearbed.recognise.schedule;
+
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What the columns of a table say of each other, and what the heading over it says of all. */
+final class ColumnNeighbours {
+  private static final double NEIGHBOUR = 0.75;
+
+  /** A column takes its sense from the one before it more than from the one behind. */
+  private static final double BEHIND = 0.4;
+
+  /** A heading that names a part of the work and no more. */
+  private static final double SILENT = 0.36;
+
+  /** Parts of the work that have tables of their own. */
+  static final Set<String> PARTS = Set.of("mortar", "grout", "sealant", "movement", "membrane");
+
+  /** Sealants are of movement joints. */
+  private static final Set<String> KIN = Set.of("sealant", "movement");
+
+  private final Vocabulary vocabulary;
+  private final ColumnScores columns;
+
+  ColumnNeighbours(Vocabulary vocabulary, ColumnScores columns) {
+    this.vocabulary = vocabulary;
+    this.columns = columns;
+  }
+
+  /**
+   * Takes from the columns of a table what others have more right to.
+   *
+   * @param family part of the work that the heading over the table speaks of, or empty
+   */
+  void among(
+      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
+    for (ColumnWords w : words) {
+      Map<String, ColumnScore> own = scores.get(w.index());
+      if (own != null && isOfOne(words, family) && families(w.text()).isEmpty())
+        own.replaceAll((meaning, s) -> under(family, meaning, s));
+    }
+    onlyRooms(scores);
+    onlyTags(scores, words);
+    strengths(scores, words);
+  }
+
+  /**
+   * A heading that might be of tags gives way to a column of tags, as do marks of grouts and
+   * joints.
+   */
+  private void onlyTags(Map<Integer, Map<String, ColumnScore>> scores, List<ColumnWords> words) {
+    Set<Integer> tagged = new LinkedHashSet<>();
+    for (ColumnWords w : words) {
+      ColumnScore tag = scores.getOrDefault(w.index(), Map.of()).get(HeadingEvidence.TAG);
+      if (tag != null && tag.cells() >= ColumnScores.FITS && isOfTiles(w)) tagged.add(w.index());
+    }
+    for (ColumnWords w : words) {
+      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+      ColumnScore tag = own.get(HeadingEvidence.TAG);
+      boolean others = tagged.size() > (tagged.contains(w.index()) ? 1 : 0);
+      if (tag == null || !others) continue;
+      if (!isOfTiles(w)) own.remove(HeadingEvidence.TAG);
+      else if (tag.cells() < ColumnScores.HALF_BORNE_OUT)
+        own.put(
+            HeadingEvidence.TAG,
+            new ColumnScore(tag.heading() * 0.4, tag.cells(), 0, 0, tag.why()));
+    }
+  }
+
+  /**
+   * Beside a mortar of ANSI A118 a strength is that in shear; beside a class of EN 12004 in
+   * tension.
+   */
+  private void strengths(Map<Integer, Map<String, ColumnScore>> scores, List<ColumnWords> words) {
+    boolean iso = anyFits(scores, "mortar.isoClass");
+    boolean ansi = anyFits(scores, "mortar.standard");
+    if (iso == ansi) return;
+    String meant = iso ? "mortar.tensile" : "mortar.bond";
+    String other = iso ? "mortar.bond" : "mortar.tensile";
+    for (Map<String, ColumnScore> own : scores.values()) {
+      ColumnScore s = own.get(meant);
+      ColumnScore o = own.get(other);
+      boolean told = s == null || o == null || Math.max(s.heading(), o.heading()) > SILENT;
+      if (!told && s.unit() > 0)
+        own.put(meant, s.beside(iso ? "a class of EN 12004" : "a mortar of ANSI A118", NEIGHBOUR));
+    }
+  }
+
+  private boolean isOfTiles(ColumnWords w) {
+    return families(w.text()).isEmpty() && !ColumnScores.OF_OTHERS.matcher(w.text()).find();
+  }
+
+  private static boolean anyFits(Map<Integer, Map<String, ColumnScore>> scores, String meaning) {
+    return scores.values().stream()
+        .anyMatch(own -> own.containsKey(meaning) && own.get(meaning).cells() >= ColumnScores.HALF);
+  }
+
+  /** Where the surfaces of rooms have their tags a column of more tags is another surface. */
+  private static void onlyRooms(Map<Integer, Map<String, ColumnScore>> scores) {
+    long surfaces =
+        scores.values().stream()
+            .filter(
+                own ->
+                    own.entrySet().stream()
+                        .anyMatch(
+                            e ->
+                                e.getKey().startsWith(HeadingEvidence.SURFACE)
+                                    && e.getValue().heading() >= ColumnScores.EXACT))
+            .count();
+    if (surfaces < 2) return;
+    for (Map<String, ColumnScore> own : scores.values()) {
+      ColumnScore tag = own.get(HeadingEvidence.TAG);
+      if (tag != null && tag.heading() < ColumnScores.EXACT) own.remove(HeadingEvidence.TAG);
+    }
+  }
+
+  /** In a table of movement joints the width of a joint is not that of a grout joint. */
+  private ColumnScore under(String family, String meaning, ColumnScore s) {
+    if (isOf(meaning, family)) return s.beside(family, NEIGHBOUR);
+    boolean other =
+        PARTS.stream()
+            .filter(p -> !KIN.contains(family) || !KIN.contains(p))
+            .anyMatch(p -> isOf(meaning, p));
+    return other ? new ColumnScore(s.heading() / 2, s.cells(), s.unit(), s.beside(), s.why()) : s;
+  }
+
+  /** "Colour" beside the mortar is that of the mortar. */
+  void beside(
+      List<ColumnWords> words,
+      Map<Integer, Assignment.Choice> first,
+      Map<Integer, Map<String, ColumnScore>> scores) {
+    for (int i = 0; i < words.size(); i++) {
+      ColumnWords w = words.get(i);
+      Map<String, ColumnScore> own = scores.get(w.index());
+      if (own == null || !families(w.text()).isEmpty() || isPlain(own)) continue;
+      String group = ofGroup(w, words, first);
+      String before =
+          !group.isEmpty() ? group : i == 0 ? "" : family(first.get(words.get(i - 1).index()));
+      String behind = i + 1 == words.size() ? "" : family(first.get(words.get(i + 1).index()));
+      String family = before.isEmpty() ? behind : before;
+      double by = before.isEmpty() ? BEHIND : NEIGHBOUR;
+      String had = meaning(i, words, first);
+      if (!family.isEmpty())
+        own.replaceAll(
+            (meaning, s) ->
+                isOf(meaning, family) && !meaning.equals(had) ? s.beside(family, by) : s);
+    }
+  }
+
+  /** A heading that says by itself what it is needs no neighbour. */
+  private boolean isPlain(Map<String, ColumnScore> own) {
+    return own.entrySet().stream()
+        .anyMatch(
+            e ->
+                e.getValue().heading() >= ColumnScores.EXACT
+                    && e.getValue().cells() > ColumnScores.HALF_BORNE_OUT
+                    && vocabulary.attribute(e.getKey()).isPresent());
+  }
+
+  /** What the column before one holds: the next holds something else. */
+  private static String meaning(
+      int at, List<ColumnWords> words, Map<Integer, Assignment.Choice> first) {
+    Assignment.Choice before = at == 0 ? null : first.get(words.get(at - 1).index());
+    return before == null ? "" : before.meaning();
+  }
+
+  /** The part of the work that the other columns below the same heading are about, if but one. */
+  private String ofGroup(
+      ColumnWords w, List<ColumnWords> words, Map<Integer, Assignment.Choice> first) {
+    if (w.top().isEmpty()) return "";
+    Set<String> out = new LinkedHashSet<>();
+    for (ColumnWords o : words)
+      if (o.index() != w.index() && o.top().equals(w.top())) out.add(family(first.get(o.index())));
+    out.remove("");
+    return out.size() == 1 ? out.iterator().next() : "";
+  }
+
+  /** The part of the work that a column is about, where that is not the tile itself. */
+  private String family(Assignment.Choice choice) {
+    if (choice == null || choice.score() < JointEvidence.ENOUGH) return "";
+    return vocabulary
+        .attribute(choice.meaning())
+        .map(Attribute::family)
+        .filter(f -> !f.equals("tile") && !f.equals("location") && !f.equals("process"))
+        .orElse("");
+  }
+
+  private Set<String> families(String words) {
+    return columns.families(words);
+  }
+
+  /** True of a table on one part of the work, none of whose headings names another. */
+  private boolean isOfOne(List<ColumnWords> words, String family) {
+    return PARTS.contains(family)
+        && words.stream()
+            .flatMap(w -> families(w.text()).stream())
+            .filter(PARTS::contains)
+            .allMatch(p -> p.equals(family) || KIN.contains(p) && KIN.contains(family));
+  }
+
+  private boolean isOf(String meaning, String family) {
+    return columns.isOf(meaning, family);
+  }
+}

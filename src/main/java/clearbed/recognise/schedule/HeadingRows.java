@@ -1,0 +1,264 @@
+package clearbed.recognise.schedule;
+
+import clearbed.base.Memo;
+import clearbed.model.Table;
+import clearbed.model.Unit;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the rows that head a table by their words and by what stands below them. */
+final class HeadingRows {
+  private static final int MOST_ROWS = 3;
+
+  /** Rows below a heading that show what its columns hold. */
+  private static final int LOOKED_AT = 12;
+
+  private static final int LONGEST = 90;
+  private static final int LONGEST_BELOW = 40;
+
+  /** A heading says so much of what it heads to be asked what stands below it. */
+  private static final double HINT = 0.5;
+
+  private static final double PLAIN = 0.75;
+
+  /** One row more has to be worth so much. */
+  private static final double ONE_MORE = 1.0;
+
+  private final Vocabulary vocabulary;
+  private final JointEvidence evidence;
+  private final HeadingEvidence headings;
+  private final Memo<String, Boolean> values = Memo.ofTexts();
+
+  HeadingRows(Vocabulary vocabulary, JointEvidence evidence) {
+    this.vocabulary = vocabulary;
+    this.evidence = evidence;
+    this.headings = evidence.headings();
+  }
+
+  /**
+   * The header that starts at a row, or null when none does.
+   *
+   * @param family part of the work that the heading over the table speaks of, or empty
+   * @param plain true to take such headings only as the vocabulary knows
+   */
+  Header at(List<Table.Row> rows, int at, boolean plain, String family) {
+    Table.Row row = rows.get(at);
+    if (!mayHead(row) || filled(row).size() < 2 && !isGroup(rows, at)) return null;
+    if (!speaks(row, plain)
+        && !(at + 1 < rows.size() && mayHead(rows.get(at + 1)) && speaks(rows.get(at + 1), plain)))
+      return null;
+    Header best = null;
+    double most = 0;
+    for (int count = 1; count <= MOST_ROWS && at + count <= rows.size(); count++) {
+      if (count > 1 && !isBelow(rows, at, count)) break;
+      if (recurs(rows, at, count)) break;
+      Header header = header(rows, at, count, family);
+      double sum = sum(header);
+      boolean better =
+          best == null
+              || sum >= most + ONE_MORE
+              || isUnits(rows.get(at + count - 1)) && sum >= most;
+      if (isPlausible(header) && better) {
+        best = header;
+        most = sum;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The header of a table that has none, or none of known words; null where its cells do not tell
+   * what they are.
+   *
+   * @param first index of the first row of data
+   */
+  Header without(List<Table.Row> rows, int first, String family) {
+    if (rows.size() - first < 2) return null;
+    // ColumnWords above that nobody knows head it all the same.
+    boolean headed =
+        first > 0
+            && mayHead(rows.get(first - 1))
+            && filled(rows.get(first - 1)).size() * 2 > filled(rows.get(first)).size();
+    Header header = header(rows, headed ? first - 1 : first, headed ? 1 : 0, family);
+    boolean tagged = header.has(Header.Role.TAG);
+    return tagged && attributes(header) >= 2 ? header : null;
+  }
+
+  /** The columns of a table that is no schedule, by the first row that might have headed it. */
+  Optional<Header> weighed(List<Table.Row> rows, String family) {
+    for (int i = 0; i + 2 < Math.min(rows.size(), LOOKED_AT); i++) {
+      if (filled(rows.get(i)).size() >= 2 && mayHead(rows.get(i)))
+        return Optional.of(header(rows, i, isBelow(rows, i, 2) ? 2 : 1, family));
+    }
+    return Optional.empty();
+  }
+
+  private static double sum(Header header) {
+    return header.columns().values().stream().mapToDouble(c -> c.evidence().score()).sum();
+  }
+
+  private static List<Table.Cell> filled(Table.Row row) {
+    return row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+  }
+
+  /** No long words, and hardly a tag, a figure or a standard. */
+  private boolean mayHead(Table.Row row) {
+    List<Table.Cell> filled = filled(row);
+    int most = filled.size() / 4;
+    int found = 0;
+    for (Table.Cell cell : filled) {
+      if (cell.text().length() > LONGEST) return false;
+      if (isValue(cell.text()) && ++found > most) return false;
+    }
+    return !filled.isEmpty();
+  }
+
+  private boolean isValue(String text) {
+    if (text.chars().noneMatch(Character::isDigit)) return false;
+    return values.get(
+        text,
+        () -> {
+          CellReading r = evidence.reading(text);
+          return r.tag() || r.bare() || r.sides() || r.standard() || !r.figures().isEmpty();
+        });
+  }
+
+  /** One heading over some columns, beside nothing. */
+  private boolean isGroup(List<Table.Row> rows, int at) {
+    List<Table.Cell> filled = filled(rows.get(at));
+    if (filled.size() != 1 || at + 1 >= rows.size()) return false;
+    Table.Row next = rows.get(at + 1);
+    return filled.get(0).column() > 0
+        && next.number() == rows.get(at).number() + 1
+        && filled(next).size() > filled.get(0).columnSpan()
+        && filled(next).size() >= 3
+        && mayHead(next);
+  }
+
+  /** True when the words of a row point to something, each by itself. */
+  private boolean speaks(Table.Row row, boolean plain) {
+    int known = 0;
+    int hinted = 0;
+    int all = 0;
+    for (Table.Cell cell : filled(row)) {
+      if (cell.continued()) continue;
+      all++;
+      double most = 0;
+      for (var heard :
+          headings.of(HeadingWords.clean(vocabulary, PlainText.line(cell.text()))).values())
+        most = Math.max(most, heard.strength());
+      if (most >= PLAIN) known++;
+      if (most >= HINT) hinted++;
+    }
+    return plain ? known >= 2 && known * 2 >= all : hinted >= 1;
+  }
+
+  private boolean isBelow(List<Table.Row> rows, int at, int count) {
+    Table.Row row = rows.get(at + count - 1);
+    if (row.number() != rows.get(at + count - 2).number() + 1) return false;
+    if (isUnits(row)) return true;
+    boolean narrow =
+        row.cells().stream().allMatch(c -> c.continued() || c.text().length() <= LONGEST_BELOW);
+    return narrow && mayHead(row) && filled(row).size() >= 2;
+  }
+
+  /** A row of units below the headings. */
+  static boolean isUnits(Table.Row row) {
+    List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+    long units = filled.stream().filter(c -> unit(c.text()) != null).count();
+    return units >= 1 && units * 5 >= filled.size() * 3;
+  }
+
+  /** The unit that a text is and no more, or null. */
+  static Unit unit(String text) {
+    String plain = PlainText.line(text).trim().replaceAll("^[(\\[]|[)\\]]$", "");
+    return plain.isEmpty() || plain.length() > 12
+        ? null
+        : Quantities.unitOfHeader("in, (" + plain + ")");
+  }
+
+  /** The words of a heading do not come again below it; those of data do. */
+  private boolean recurs(List<Table.Row> rows, int at, int count) {
+    Table.Row row = rows.get(at + count - 1);
+    int again = 0;
+    int all = 0;
+    for (Table.Cell cell : row.cells()) {
+      if (cell.text().isBlank() || cell.continued()) continue;
+      all++;
+      for (int i = at + count; i < Math.min(rows.size(), at + count + LOOKED_AT); i++) {
+        if (mayHead(rows.get(i))) continue;
+        Table.Cell below = rows.get(i).at(cell.column());
+        if (below != null
+            && !below.continued()
+            && below.text().equals(cell.text())
+            && below.column() == cell.column()) {
+          again++;
+          break;
+        }
+      }
+    }
+    return again * 3 > all && !repeated(rows, at, count);
+  }
+
+  /** The whole heading comes again, as it does on each page. */
+  private static boolean repeated(List<Table.Row> rows, int at, int count) {
+    String words = words(rows.get(at + count - 1));
+    return rows.stream().skip(at + count).anyMatch(r -> words(r).equals(words));
+  }
+
+  static String words(Table.Row row) {
+    return String.join("|", row.cells().stream().map(c -> PlainText.line(c.text())).toList());
+  }
+
+  private Header header(List<Table.Row> rows, int at, int count, String family) {
+    List<Table.Row> data =
+        data(rows, at + count, count == 0 ? "" : words(rows.get(at + count - 1)));
+    return new Header(
+        evidence.columns(HeadingTexts.of(rows.subList(at, at + count), data), family), count);
+  }
+
+  /** Rows below with two cells and more. */
+  private static List<Table.Row> data(List<Table.Row> rows, int from, String heading) {
+    List<Table.Row> out = new ArrayList<>();
+    for (int i = from; i < rows.size() && out.size() < LOOKED_AT; i++) {
+      Table.Row row = rows.get(i);
+      if (filled(row).size() >= 2 && !words(row).equals(heading)) out.add(row);
+      else if (filled(row).isEmpty() && !out.isEmpty()) break;
+    }
+    return out;
+  }
+
+  private static long attributes(Header header) {
+    return header.all(Header.Role.ATTRIBUTE).stream()
+        .filter(c -> !c.attribute().id().equals("notes"))
+        .map(c -> c.attribute().id())
+        .distinct()
+        .count();
+  }
+
+  private boolean isPlausible(Header header) {
+    long known = 0;
+    long named = 0;
+    long hinted = 0;
+    for (Header.Column c : header.columns().values()) {
+      if (!c.text().isEmpty()) named++;
+      if (c.evidence().heading() >= HINT) hinted++;
+      if (c.role() != Header.Role.OTHER
+          && c.role() != Header.Role.UNASKED
+          && c.evidence().heading() >= PLAIN) known++;
+    }
+    boolean subject = header.has(Header.Role.TAG) || header.has(Header.Role.MATERIAL);
+    boolean notesAlone =
+        known == 2
+            && header.all(Header.Role.ATTRIBUTE).stream()
+                .anyMatch(c -> c.attribute().id().equals("notes"));
+    boolean byWords = (known >= 3 || known >= 2 && !notesAlone && subject) && known * 2 >= named;
+    boolean rooms = header.all(Header.Role.SURFACE).size() >= 2 && known >= 3;
+    return byWords || rooms || hinted >= 1 && subject && attributes(header) >= 2;
+  }
+}

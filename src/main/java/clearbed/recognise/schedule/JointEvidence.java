@@ -1,0 +1,204 @@
+package clearbed.recognise.schedule;
+
+import clearbed.recognise.statement.SpanFinder;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * What the columns of a table hold, by their headings, units, cells and neighbours together: each
+ * gets a score for each meaning ({@link ColumnScore}), the table that assignment whose scores are
+ * most in all. A column has its meaning when the score is 1.5 and more and the whole would lose 0.5
+ * and more by any other.
+ */
+final class JointEvidence {
+  static final double ENOUGH = 1.5;
+  private static final double MARGIN = 0.5;
+
+  /** What scores so much less than the best of a column is no rival. */
+  private static final double RIVAL = 1.0;
+
+  /** A column that gets less than its best by so much is not the one that it seems. */
+  private static final double SECOND_BEST = 0.3;
+
+  private static final int MOST_COPIES = 6;
+
+  /** A number alone could be anything. */
+  private static final double COULD = 1.0;
+
+  private static final Set<String> MANY = Set.of("location.room", "notes");
+
+  private final Vocabulary vocabulary;
+  private final ColumnScores scorer;
+  private final ColumnNeighbours neighbours;
+
+  JointEvidence(Vocabulary vocabulary, SpanFinder spans) {
+    this.vocabulary = vocabulary;
+    this.scorer = new ColumnScores(vocabulary, spans);
+    this.neighbours = new ColumnNeighbours(vocabulary, scorer);
+  }
+
+  HeadingEvidence headings() {
+    return scorer.headings();
+  }
+
+  ShortTerms shorts() {
+    return scorer.shorts();
+  }
+
+  CellReading reading(String cell) {
+    return scorer.reading(cell);
+  }
+
+  /**
+   * The columns with what they hold, by their numbers.
+   *
+   * @param family part of the work that the heading over the table speaks of, or empty
+   */
+  Map<Integer, Header.Column> columns(List<ColumnWords> words, String family) {
+    Map<Integer, Map<String, ColumnScore>> scores = new TreeMap<>();
+    for (ColumnWords w : words) if (!scorer.isFormer(w)) scores.put(w.index(), scorer.of(w));
+    neighbours.among(words, scores, family);
+    neighbours.beside(words, Assignment.of(claims(scores, words)), scores);
+    Map<Integer, Assignment.Choice> chosen = Assignment.of(claims(scores, words));
+    Map<Integer, Header.Column> out = new LinkedHashMap<>();
+    for (ColumnWords w : words) out.put(w.index(), column(w, scores.get(w.index()), chosen));
+    return out;
+  }
+
+  private List<Assignment.Claim> claims(
+      Map<Integer, Map<String, ColumnScore>> scores, List<ColumnWords> words) {
+    List<Assignment.Claim> out = new ArrayList<>();
+    Map<Integer, ColumnWords> byIndex = new LinkedHashMap<>();
+    words.forEach(w -> byIndex.put(w.index(), w));
+    scores.forEach(
+        (index, own) -> {
+          double best = own.values().stream().mapToDouble(ColumnScore::sum).max().orElse(0);
+          own.forEach(
+              (meaning, s) -> {
+                if (s.sum() < ENOUGH || s.sum() < best - RIVAL) return;
+                int copies = copies(meaning, s, byIndex.get(index), words, scores);
+                for (int copy = 0; copy < copies; copy++)
+                  out.add(new Assignment.Claim(index, meaning, copy, s.sum()));
+              });
+        });
+    // Who may not share a meaning has it alone or not at all.
+    out.removeIf(c -> isAlone(c, out) && out.stream().anyMatch(o -> isBetter(o, c)));
+    return out;
+  }
+
+  private static boolean isAlone(Assignment.Claim claim, List<Assignment.Claim> claims) {
+    return claims.stream()
+        .noneMatch(
+            o ->
+                o.column() == claim.column()
+                    && o.meaning().equals(claim.meaning())
+                    && o.copy() > claim.copy());
+  }
+
+  private static boolean isBetter(Assignment.Claim other, Assignment.Claim claim) {
+    return other.column() != claim.column()
+        && other.meaning().equals(claim.meaning())
+        && other.copy() > 0
+        && claim.copy() == 0
+        && other.score() > claim.score();
+  }
+
+  /** One, but for the same figure in two units, surfaces of rooms, and plain headings. */
+  private int copies(
+      String meaning,
+      ColumnScore s,
+      ColumnWords w,
+      List<ColumnWords> words,
+      Map<Integer, Map<String, ColumnScore>> scores) {
+    if (meaning.equals(HeadingEvidence.TAG)) return 1;
+    boolean exact = s.heading() >= ColumnScores.EXACT && s.cells() >= 0;
+    if (meaning.startsWith("@") || MANY.contains(meaning) || exact) return MOST_COPIES;
+    boolean second =
+        words.stream()
+            .anyMatch(
+                o ->
+                    o.index() != w.index()
+                        && o.unit() != null
+                        && w.unit() != null
+                        && o.unit() != w.unit()
+                        && o.unit().dimension() == w.unit().dimension()
+                        && scores.getOrDefault(o.index(), Map.of()).containsKey(meaning));
+    return second && s.cells() >= 0 ? 2 : 1;
+  }
+
+  private Header.Column column(
+      ColumnWords w, Map<String, ColumnScore> scores, Map<Integer, Assignment.Choice> chosen) {
+    Assignment.Choice choice = chosen.get(w.index());
+    if (scores == null)
+      return new Header.Column(w.index(), w.text(), Header.Role.FORMER, null, "", w.unit())
+          .by(new Header.Evidence("former values", 1, 0, List.of()));
+    List<String> could =
+        scores.entrySet().stream()
+            .filter(
+                e -> vocabulary.attribute(e.getKey()).isPresent() && e.getValue().sum() >= COULD)
+            .sorted((a, b) -> Double.compare(b.getValue().sum(), a.getValue().sum()))
+            .limit(MOST_COPIES)
+            .map(Map.Entry::getKey)
+            .toList();
+    Header.Column none =
+        new Header.Column(w.index(), w.text(), Header.Role.OTHER, null, "", w.unit());
+    if (choice == null)
+      return none.by(new Header.Evidence("neither heading nor cells known", 0, 0, could));
+    double best = scores.values().stream().mapToDouble(ColumnScore::sum).max().orElse(0);
+    ColumnScore s = scores.get(choice.meaning());
+    if (choice.meaning().equals(HeadingEvidence.OTHER)) return unasked(w, s, could);
+    boolean clear =
+        choice.margin() >= MARGIN
+            && choice.score() - rival(w, scores, chosen) >= MARGIN
+            && choice.score() >= best - SECOND_BEST;
+    if (!clear) return none.by(new Header.Evidence("not clear: " + s.why(), s.heading(), 0, could));
+    return of(w, choice.meaning())
+        .by(new Header.Evidence(s.why(), s.heading(), choice.score(), List.of()));
+  }
+
+  /** The best of what else the column might be, and no other column is with more right. */
+  private static double rival(
+      ColumnWords w, Map<String, ColumnScore> scores, Map<Integer, Assignment.Choice> chosen) {
+    String own = chosen.get(w.index()).meaning();
+    return scores.entrySet().stream()
+        .filter(e -> !e.getKey().equals(own))
+        .filter(
+            e ->
+                chosen.entrySet().stream()
+                    .noneMatch(
+                        c ->
+                            c.getKey() != w.index()
+                                && c.getValue().meaning().equals(e.getKey())
+                                && c.getValue().score() >= e.getValue().sum()))
+        .mapToDouble(e -> e.getValue().sum())
+        .max()
+        .orElse(0);
+  }
+
+  private static Header.Column unasked(ColumnWords w, ColumnScore s, List<String> could) {
+    boolean sure = could.isEmpty() && s.heading() >= ColumnScores.FITS;
+    Header.Role role = sure ? Header.Role.UNASKED : Header.Role.OTHER;
+    return new Header.Column(w.index(), w.text(), role, null, "", w.unit())
+        .by(new Header.Evidence("nothing that is asked for", s.heading(), 0, could));
+  }
+
+  private Header.Column of(ColumnWords w, String meaning) {
+    if (meaning.equals(HeadingEvidence.TAG))
+      return new Header.Column(w.index(), w.text(), Header.Role.TAG, null, "", w.unit());
+    if (meaning.equals(HeadingEvidence.MATERIAL))
+      return new Header.Column(w.index(), w.text(), Header.Role.MATERIAL, null, "", w.unit());
+    if (meaning.startsWith(HeadingEvidence.SURFACE)) {
+      String surface = meaning.substring(HeadingEvidence.SURFACE.length());
+      return new Header.Column(w.index(), w.text(), Header.Role.SURFACE, null, surface, w.unit());
+    }
+    Attribute attribute = vocabulary.attribute(meaning).orElseThrow();
+    return new Header.Column(w.index(), w.text(), Header.Role.ATTRIBUTE, attribute, "", w.unit());
+  }
+}

@@ -1,0 +1,39 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Unit;
+import clearbed.recognise.text.PlainText;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** "Dimensions in millimetres unless noted" gives the unit of columns that name none. */
+final class NotedUnits {
+  private static final Pattern UNIT_NOTED =
+      Pattern.compile(
+          "\\b(?:dimensions|sizes|measurements)\\b[^.;]{0,20}\\b(?:in|are)\\s+(millimetres|millimeters|mm|inches)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern CENTRES_NOTED =
+      Pattern.compile(
+          "\\b(?:centres|centers|spacings?)\\b[^.;]{0,20}\\b(?:in|are)\\s+(metres|meters|feet|foot)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private Unit lengths;
+  private Unit centres;
+
+  void note(String words) {
+    String text = PlainText.of(words);
+    Matcher c = CENTRES_NOTED.matcher(text);
+    if (c.find())
+      centres = c.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
+    Matcher m = UNIT_NOTED.matcher(text);
+    if (m.find())
+      lengths = m.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.MILLIMETRE : Unit.INCH;
+  }
+
+  /** The header with what was noted before it. */
+  Header of(Header header) {
+    if (lengths == null) return header;
+    return header.withDefault(lengths, centres == null ? lengths : centres);
+  }
+}

@@ -1,0 +1,175 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IntSummaryStatistics;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A table that gives the properties of a tile one to a row: "What it is | Cast glass", "Size |
+ * ...", under the title of a card that names the tile, or beside a column of tags that each run
+ * over several rows. It is read as a title with paragraphs.
+ */
+public final class PropertySheet {
+  /** Fewer rows whose first words name an attribute make no property sheet. */
+  private static final int FEWEST = 3;
+
+  /** What a tile is stands in its first row, below the heading of the columns. */
+  private static final int FIRST_ROWS = 2;
+
+  /** The first rows tell: of long schedules the others would take time. */
+  private static final int SEARCHED = 60;
+
+  private static final int LONGEST_NAME = 40;
+
+  /**
+   * What a property sheet says.
+   *
+   * @param paragraphs a title for each tile, and a paragraph for each of its properties
+   * @param rows that schedule the tiles; what they state is in the paragraphs
+   */
+  public record Sheet(List<Paragraph> paragraphs, List<ScheduleRow> rows) {
+    public boolean isEmpty() {
+      return paragraphs.isEmpty();
+    }
+  }
+
+  private static final Sheet NONE = new Sheet(List.of(), List.of());
+
+  private final Vocabulary vocabulary;
+  private final GlassTest glassTest;
+
+  public PropertySheet(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.glassTest = new GlassTest(vocabulary);
+  }
+
+  /**
+   * What the table says; empty when it is no property sheet.
+   *
+   * @param heading that it stands under; empty when there is none
+   */
+  public Sheet read(Table table, String heading) {
+    int names = nameColumn(table);
+    if (names < 0 || isTypesAcross(table, names)) return NONE;
+    boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
+    LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
+    if (!tagged && over == null) return NONE;
+    List<Paragraph> out = new ArrayList<>();
+    List<ScheduleRow> rows = new ArrayList<>();
+    Map<String, String> said = said(table, names);
+    if (!tagged) {
+      Table.Cell first = table.rows().get(0).cells().get(0);
+      title(out, table, first, heading);
+      String words = heading + " " + said.getOrDefault("", "");
+      for (String tag : over.tags()) rows.add(row(tag, words, table.origin(first)));
+    }
+    String last = "";
+    for (Table.Row row : table.rows()) {
+      Table.Cell tag = tag(row, names);
+      if (tag != null && !tag.text().strip().equals(last)) {
+        last = tag.text().strip();
+        title(out, table, tag, last);
+        rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
+      }
+      property(out, table, row, names);
+    }
+    return new Sheet(out, rows);
+  }
+
+  private ScheduleRow row(String tag, String words, Origin origin) {
+    GlassTest.Result glass = glassTest.of(words);
+    return new ScheduleRow(
+        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
+  }
+
+  /** The first properties of each tile by its tag, which say what it is; of one without by "". */
+  private static Map<String, String> said(Table table, int names) {
+    Map<String, List<String>> first = new HashMap<>();
+    String last = "";
+    for (Table.Row row : table.rows()) {
+      Table.Cell tag = tag(row, names);
+      if (tag != null) last = tag.text().strip();
+      Table.Cell value = row.at(names + 1);
+      if (value == null || value.text().isBlank()) continue;
+      List<String> said = first.computeIfAbsent(last, any -> new ArrayList<>());
+      if (said.size() < FIRST_ROWS) said.add(value.text().strip());
+    }
+    Map<String, String> out = new HashMap<>();
+    first.forEach((tag, said) -> out.put(tag, String.join("; ", said) + "; "));
+    return out;
+  }
+
+  private static void title(List<Paragraph> out, Table table, Table.Cell cell, String words) {
+    Origin at = table.origin(cell).withText(words);
+    out.add(new Paragraph(at, "", 2, -1, words, Paragraph.Region.BODY));
+  }
+
+  private static void property(List<Paragraph> out, Table table, Table.Row row, int names) {
+    Table.Cell name = row.at(names);
+    List<String> said = new ArrayList<>();
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() > names && !cell.continued() && !cell.text().isBlank())
+        said.add(cell.text().strip());
+      Paragraph.remark(table, cell).ifPresent(out::add);
+    }
+    if (said.isEmpty()) return;
+    String of = name == null ? "" : name.text().strip().replaceAll("[:?]+$", "");
+    String text = of.isEmpty() ? String.join("; ", said) : of + ": " + String.join("; ", said);
+    Table.Cell at = name == null ? row.cells().get(0) : name;
+    out.add(Paragraph.body(table.origin(at).withText(text), text));
+  }
+
+  private static Table.Cell tag(Table.Row row, int names) {
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() < names && Tags.isMark(cell.text().strip())) return cell;
+    }
+    return null;
+  }
+
+  /** The column of names of attributes, of few others; -1 when there is none. */
+  private int nameColumn(Table table) {
+    IntSummaryStatistics columns = columns(table);
+    if (columns.getCount() == 0) return -1;
+    for (int column = columns.getMin(); column <= columns.getMin() + 1; column++) {
+      int filled = 0;
+      int known = 0;
+      for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
+        Table.Cell cell = row.at(column);
+        if (cell == null || cell.text().isBlank() || cell.continued()) continue;
+        filled++;
+        String words = cell.text().strip().replaceAll("[:?]+$", "");
+        boolean named =
+            words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
+        if (named) known++;
+      }
+      if (known >= FEWEST && known * 5 >= filled * 2 && columns.getMax() - column < 3)
+        return column;
+    }
+    return -1;
+  }
+
+  /** Of the columns that hold something. */
+  private static IntSummaryStatistics columns(Table table) {
+    return table.rows().stream()
+        .flatMap(row -> row.cells().stream())
+        .filter(cell -> !cell.text().isBlank())
+        .mapToInt(Table.Cell::column)
+        .summaryStatistics();
+  }
+
+  /** Types side by side are a turned schedule. */
+  private static boolean isTypesAcross(Table table, int names) {
+    return table.rows().stream()
+        .limit(2)
+        .flatMap(row -> row.cells().stream())
+        .anyMatch(cell -> cell.column() > names && Tags.isMark(cell.text().strip()));
+  }
+}

@@ -1,0 +1,414 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Document;
+import clearbed.model.Fate;
+import clearbed.model.Origin;
+import clearbed.model.Table;
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.Context;
+import clearbed.recognise.statement.FigureGaps;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.text.DecimalMark;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Reads the cells of one row of a schedule under its header. */
+public final class RowReader {
+  /** Type, grade, class or use in the words of ASTM C920, whatever the column is called. */
+  private static final Pattern DESIGNATION =
+      Pattern.compile(
+          "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern UNIT =
+      Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
+
+  private static final int LONG = 500;
+
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+  private final CellFigures figures;
+  private final ShortTerms shorts;
+  private final CellValues values;
+
+  public RowReader(Vocabulary vocabulary, StatementFinder finder) {
+    this(vocabulary, finder, new ShortTerms(vocabulary));
+  }
+
+  RowReader(Vocabulary vocabulary, StatementFinder finder, ShortTerms shorts) {
+    this.vocabulary = vocabulary;
+    this.shorts = shorts;
+    this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
+    this.values = new CellValues(vocabulary);
+    this.finder = finder;
+  }
+
+  /**
+   * The words that describe the material; without such a column, those of the columns not
+   * understood.
+   */
+  String material(Header header, Table.Row row, int tagColumn) {
+    List<String> words = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      boolean kind = column.attribute() != null && column.attribute().id().equals("tile.kind");
+      if ((column.describes() || kind) && column.index() != tagColumn)
+        words.add(text(row, column.index()));
+    }
+    if (words.stream().allMatch(String::isBlank)) {
+      header.all(Header.Role.OTHER).forEach(c -> words.add(text(row, c.index())));
+      header.all(Header.Role.UNASKED).forEach(c -> words.add(text(row, c.index())));
+    }
+    return String.join(" | ", words.stream().filter(w -> !w.isBlank()).toList());
+  }
+
+  String tileStandard(Header header, Table.Row row) {
+    for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
+      if (column.attribute().id().equals("tile.standard")) {
+        return String.join(
+            " ",
+            Citations.find(text(row, column.index())).stream()
+                .map(f -> f.standard().designation())
+                .toList());
+      }
+    }
+    return "";
+  }
+
+  /** What a row of rooms says of the exposure, as written. */
+  String exposure(Header header, Table.Row row) {
+    return header.all(Header.Role.ATTRIBUTE).stream()
+        .filter(c -> c.attribute().id().equals("location.exposure"))
+        .map(c -> text(row, c.index()))
+        .filter(t -> !t.isBlank())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Room number and name as one text. */
+  String room(Header header, Table.Row row) {
+    List<String> words = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      boolean room = column.attribute() != null && column.attribute().id().equals("location.room");
+      boolean number =
+          column.role() != Header.Role.SURFACE
+              && vocabulary
+                  .list("schedule.roomNumber")
+                  .matches(column.text().toLowerCase(Locale.ROOT).replace(".", ""));
+      if (room
+          || number
+          || (column.role() == Header.Role.MATERIAL
+              && column.text().toLowerCase(Locale.ROOT).contains("name")))
+        words.add(text(row, column.index()));
+    }
+    return String.join(" ", words.stream().filter(w -> !w.isBlank()).toList());
+  }
+
+  List<Statement> statements(
+      Table table,
+      Header header,
+      Table.Row row,
+      Table.Row above,
+      int tagColumn,
+      CellMemo memo,
+      List<Document.Gap> gaps,
+      CellFates fates) {
+    List<Statement> out = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      if (column.role() == Header.Role.FORMER || column.role() == Header.Role.UNASKED) {
+        if (cell != null) fates.cell(cell, column, Fate.SET_ASIDE);
+        continue;
+      }
+      if (cell != null && !cell.continued()) out.addAll(leftOpen(table, cell, column));
+      if (column.index() == tagColumn) continue;
+      if (cell == null || cell.text().isBlank()) continue;
+      if (ditto(cell)) {
+        cell = above == null ? null : above.at(column.index());
+        if (cell == null) {
+          gaps.add(
+              new Document.Gap(
+                  table.origin(row.at(column.index())),
+                  "repeats the cell above, but there is none"));
+          fates.cell(row.at(column.index()), column, Fate.NOT_UNDERSTOOD);
+          continue;
+        }
+      }
+      Origin origin = table.origin(cell);
+      Table.Cell read = withUnitBeside(header, row, column, cell);
+      List<Statement> said = memo.of(column, read.text(), origin, () -> cell(origin, read, column));
+      gaps.addAll(FigureGaps.of(vocabulary, said));
+      out.addAll(said);
+      fates.cell(cell, column, fate(column, cell, said));
+    }
+    return out;
+  }
+
+  /** Takes what came of a cell. */
+  interface CellFates {
+    CellFates NOBODY = (cell, column, fate) -> {};
+
+    void cell(Table.Cell cell, Header.Column column, Fate fate);
+  }
+
+  private Fate fate(Header.Column column, Table.Cell cell, List<Statement> found) {
+    boolean doubtful = found.stream().anyMatch(s -> s.content() instanceof Content.NotUnderstood);
+    if (!doubtful && found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
+    boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
+    boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
+    if (!says || elsewhere || column.describes()) return Fate.CONTEXT;
+    return Fate.NOT_UNDERSTOOD;
+  }
+
+  /** Words in a column of figures or standards were kept, not understood. */
+  private static boolean understood(Header.Column column, Statement s) {
+    if (s.content() instanceof Content.NotUnderstood) return false;
+    return !(s.content() instanceof Content.Words)
+        || column.attribute() != null && column.attribute().kind() == Attribute.Kind.WORDS;
+  }
+
+  /** Bills of quantities have the unit of each quantity in a column of its own. */
+  private static Table.Cell withUnitBeside(
+      Header header, Table.Row row, Header.Column column, Table.Cell cell) {
+    boolean quantity =
+        column.measures()
+            && column.attribute().dimension() == Dimension.AREA
+            && column.unit() == null;
+    if (!quantity || cell.text().chars().anyMatch(Character::isLetter)) return cell;
+    for (Header.Column other : header.all(Header.Role.OTHER)) {
+      String unit = UNIT.matcher(other.text()).matches() ? text(row, other.index()) : "";
+      if (!unit.isEmpty()) return cell.withText(cell.text().trim() + " " + unit);
+    }
+    return cell;
+  }
+
+  /** The row with every ditto mark outside the tag column replaced by what it repeats. */
+  Table.Row repeated(Table.Row row, Table.Row above, int tagColumn) {
+    if (above == null || row.cells().stream().noneMatch(c -> ditto(c) || behindDitto(c) != null))
+      return row;
+    List<Table.Cell> cells = new ArrayList<>();
+    for (Table.Cell cell : row.cells()) {
+      Table.Cell from = above.at(cell.column());
+      String more = behindDitto(cell);
+      boolean repeats = cell.column() != tagColumn && (ditto(cell) || more != null) && from != null;
+      cells.add(
+          repeats
+              ? new Table.Cell(
+                  cell.column(),
+                  cell.columnSpan(),
+                  false,
+                  more == null ? from.text() : from.text() + ", " + more,
+                  from.remark(),
+                  from.firstRow(),
+                  from.page())
+              : cell);
+    }
+    return new Table.Row(row.number(), cells, row.hidden());
+  }
+
+  /** A row with dittos or long texts, whose faults are to show while its document is read. */
+  boolean isUnusual(Table.Row row) {
+    return row.cells().stream().anyMatch(c -> c.text().length() > LONG || ditto(c));
+  }
+
+  private boolean ditto(Table.Cell cell) {
+    return vocabulary.list("ditto").matches(PlainText.of(cell.text()).trim());
+  }
+
+  /** "Ditto, mirror back": what is said beside the repetition; null when nothing is. */
+  private String behindDitto(Table.Cell cell) {
+    String text = PlainText.of(cell.text()).trim();
+    Phrases.Hit hit = vocabulary.list("ditto").first(text);
+    if (hit == null || hit.start() > 0) return null;
+    String rest = text.substring(hit.end());
+    return rest.matches("\\s*[,;:-]\\s*\\S.*") ? rest.replaceFirst("\\s*[,;:-]\\s*", "") : null;
+  }
+
+  /** The columns understood that a row leaves empty, one for an attribute. */
+  List<Header.Column> blankColumns(Header header, Table.Row row) {
+    Map<String, Header.Column> out = new LinkedHashMap<>();
+    for (Header.Column column : header.all(Header.Role.ATTRIBUTE)) {
+      Table.Cell cell = row.at(column.index());
+      boolean blank = cell == null || cell.text().isBlank();
+      if (blank) out.putIfAbsent(column.attribute().id(), column);
+    }
+    return List.copyOf(out.values());
+  }
+
+  /** What a list item says of an attribute that its lead-in names. */
+  public List<Statement> property(Header.Column column, String value, Origin origin) {
+    List<Statement> out = new ArrayList<>();
+    String text = PlainText.of(value).trim();
+    if (empty(column.attribute(), text)) return out;
+    attribute(out, origin, text, column, column.attribute());
+    out.removeIf(
+        s ->
+            s.content() instanceof Content.Words
+                && column.attribute().kind() != Attribute.Kind.WORDS);
+    return out;
+  }
+
+  private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
+    List<Statement> out = new ArrayList<>();
+    String text = PlainText.of(cell.text()).trim();
+    Attribute attribute = meant(column, text);
+    if (DESIGNATION.matcher(text).matches()) {
+      out.addAll(find(origin, text, column, Context.running("sealant", Set.of(), false)));
+    } else if (attribute == null) {
+      boolean material = column.describes();
+      String family = material ? "tile" : vocabulary.family(column.text());
+      out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
+    } else if (attribute.id().equals("notes")) {
+      out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));
+    } else if (!empty(attribute, text)) {
+      attribute(out, origin, text, column, attribute);
+    }
+    return out;
+  }
+
+  /** A comment on a cell is what a person says of it: what it leaves open is open. */
+  private List<Statement> leftOpen(Table table, Table.Cell cell, Header.Column column) {
+    if (cell.remark().isBlank()) return List.of();
+    Attribute attribute = column.attribute();
+    boolean any = attribute == null || attribute.id().equals("notes");
+    Context context = any ? Context.running("", Set.of(), true) : Context.column(attribute);
+    Origin origin = table.origin(cell).withPart("comment");
+    return find(origin, PlainText.of(cell.remark()), column, context).stream()
+        .filter(Statement::isOpen)
+        .toList();
+  }
+
+  /** A row is about its own tile: places and kinds named in its cells limit nothing. */
+  private List<Statement> find(Origin origin, String text, Header.Column column, Context context) {
+    return finder.find(text, origin, context.with(column.mark())).stream()
+        .map(s -> s.withLimits(Limits.NONE))
+        .toList();
+  }
+
+  private boolean empty(Attribute attribute, String text) {
+    if (vocabulary.list("schedule.elsewhere").in(text)) return true;
+    return vocabulary.list("empty").matches(text) && !attribute.isTerm(text);
+  }
+
+  /** "Floor" alone is a surface, whether its column is called "face" or "applied to". */
+  private Attribute meant(Header.Column column, String text) {
+    Attribute attribute = column.attribute();
+    boolean place = attribute != null && attribute.family().equals("location");
+    if (column.describes() || place) return attribute;
+    if (attribute != null && attribute.isTerm(text)) return attribute;
+    return vocabulary
+        .attribute("location.surface")
+        .filter(surface -> surface.isTerm(text))
+        .orElse(attribute);
+  }
+
+  private void attribute(
+      List<Statement> out, Origin origin, String text, Header.Column column, Attribute headed) {
+    Attribute attribute = measured(headed, text, column.mark());
+    if (!isMeasured(attribute)) {
+      out.addAll(stated(origin, text, text, column, attribute));
+      return;
+    }
+    CellFigures.Reading reading = figures.read(text, attribute, column.unit(), column.mark());
+    if (!reading.plain()) {
+      out.add(statement(attribute, new Content.NotUnderstood(text), text, origin));
+      for (Statement s : find(origin, text, column, Context.column(attribute)))
+        if (!isFigure(s)) out.add(s);
+      return;
+    }
+    out.addAll(stated(origin, text, reading.text(), column, attribute));
+  }
+
+  private static boolean isMeasured(Attribute attribute) {
+    return attribute.kind() == Attribute.Kind.AMOUNT || attribute.kind() == Attribute.Kind.SIZE;
+  }
+
+  private static boolean isFigure(Statement s) {
+    return s.content() instanceof Content.Amount
+        || s.content() instanceof Content.Size
+        || s.content() instanceof Content.NotUnderstood;
+  }
+
+  /**
+   * What a cell whose figures are plain states; its own words where nothing was found in it.
+   *
+   * @param read the same text with the unit of the heading
+   */
+  private List<Statement> stated(
+      Origin origin, String text, String read, Header.Column column, Attribute attribute) {
+    List<Statement> found = new ArrayList<>();
+    boolean size = attribute.kind() == Attribute.Kind.SIZE;
+    if (size) {
+      Quantities.size(read, column.unit(), column.mark())
+          .ifPresent(s -> found.add(statement(attribute, s, text, origin)));
+    }
+    for (Statement s : find(origin, read, column, Context.column(attribute))) {
+      boolean again = size && s.attribute().equals(attribute.id()) && !found.isEmpty();
+      if (!again) found.add(asWritten(s, text));
+    }
+    boolean said = found.stream().anyMatch(s -> says(attribute, s));
+    if (said) return found;
+    Optional<String> term =
+        shorts.of(attribute.id(), text).or(() -> headed(column, attribute, text));
+    if (term.isPresent()) {
+      found.add(statement(attribute, new Content.Term(term.get()), text, origin));
+      return found;
+    }
+    // A figure that the attribute cannot have is best called by its words, if it is but one.
+    boolean other =
+        isMeasured(attribute) && CellFigures.mayBeTwo(text)
+            || values.unread(attribute, read, found);
+    Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
+    found.add(statement(attribute, words, text, origin));
+    return found;
+  }
+
+  /** "50" under "Class" is "Class 50". */
+  private static Optional<String> headed(Header.Column column, Attribute attribute, String text) {
+    if (column.text().isEmpty()) return Optional.empty();
+    return HeadingWords.classed(attribute, column.text(), text);
+  }
+
+  private static Statement statement(
+      Attribute attribute, Content content, String text, Origin origin) {
+    return new Statement(attribute.id(), content, false, text, origin, Limits.NONE);
+  }
+
+  private boolean says(Attribute column, Statement s) {
+    return s.attribute().equals(column.id())
+        || vocabulary.attribute(s.attribute()).filter(column::mayGive).isPresent();
+  }
+
+  /** A length under "movement joint" is a width, whether the header names the unit or the cell. */
+  private Attribute measured(Attribute attribute, String text, DecimalMark mark) {
+    if (attribute.kind() != Attribute.Kind.STANDARD) return attribute;
+    List<Quantities.Found> found = Quantities.find(text, mark);
+    boolean length =
+        Quantities.parse(text, Dimension.LENGTH, mark).isPresent()
+            || !found.isEmpty() && found.get(0).content() instanceof Content.NotUnderstood;
+    return length ? HeadingWords.fitting(vocabulary, attribute, found.get(0).unit()) : attribute;
+  }
+
+  private static Statement asWritten(Statement s, String text) {
+    return new Statement(s.attribute(), s.content(), s.excluded(), text, s.origin(), s.limits());
+  }
+
+  private static String text(Table.Row row, int column) {
+    Table.Cell cell = row.at(column);
+    return cell == null ? "" : PlainText.of(cell.text()).trim();
+  }
+}

@@ -1,0 +1,193 @@
+package clearbed.recognise.schedule;
+
+import clearbed.base.Memo;
+import clearbed.model.Document;
+import clearbed.model.Paragraph;
+import clearbed.model.Placed;
+import clearbed.model.Table;
+import clearbed.recognise.statement.SpanFinder;
+import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.TagList;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
+public final class ScheduleFinder {
+  static final Placed.Place<Statement> PLACE =
+      new Placed.Place<>(Statement::origin, Statement::movedTo);
+
+  /** Evidence by which one direction of a grid beats the other. */
+  private static final double MUCH_MORE = 3;
+
+  /** Rows that may stand over a table without headings. */
+  private static final int MOST_TITLES = 8;
+
+  /** What was found on one grid. */
+  public record Result(
+      List<ScheduleRow> rows,
+      List<RoomUse> rooms,
+      List<Paragraph> notes,
+      List<Document.Gap> gaps,
+      boolean schedule,
+      List<TableLedger> ledgers) {
+
+    /** How much speaks for what the columns were taken for. */
+    double evidence() {
+      return ledgers.stream().mapToDouble(TableLedger::evidence).sum();
+    }
+
+    /** Of tables on one grid; what stands over several of them is said once. */
+    static Result joined(List<Result> results) {
+      return new Result(
+          results.stream().flatMap(r -> r.rows().stream()).toList(),
+          results.stream().flatMap(r -> r.rooms().stream()).toList(),
+          results.stream().flatMap(r -> r.notes().stream()).distinct().toList(),
+          results.stream().flatMap(r -> r.gaps().stream()).distinct().toList(),
+          results.stream().anyMatch(Result::schedule),
+          results.stream().flatMap(r -> r.ledgers().stream()).toList());
+    }
+  }
+
+  final Vocabulary vocabulary;
+  final RowReader rowReader;
+  private final StatementFinder finder;
+  private final GlassTest glassTest;
+
+  // By their words, as tables have many in common.
+  private final Memo<String, Material> materials = Memo.ofTexts();
+  private final Memo<String, String> words = Memo.ofTexts();
+  final CellMemo memo = new CellMemo();
+  private final SideBySide sideBySide;
+  final HeadingRows headingRows;
+  final GroupRows groupRows;
+
+  public ScheduleFinder(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+    this.vocabulary = vocabulary;
+    JointEvidence evidence = new JointEvidence(vocabulary, spans);
+    this.headingRows = new HeadingRows(vocabulary, evidence);
+    this.rowReader = new RowReader(vocabulary, finder, evidence.shorts());
+    this.finder = finder;
+    this.glassTest = new GlassTest(vocabulary);
+    this.sideBySide = new SideBySide(headingRows);
+    this.groupRows = new GroupRows(vocabulary);
+  }
+
+  /** The words are held once for all rows that say them. */
+  record Material(String words, GlassTest.Result result) {}
+
+  Material known(String words) {
+    return materials.get(words, () -> new Material(once(words), glassTest.of(words)));
+  }
+
+  /** The same words, held once for many that say them. */
+  String once(String text) {
+    return words.get(text, () -> text);
+  }
+
+  String family(String heading) {
+    return vocabulary.family(heading);
+  }
+
+  static boolean looksLikeTag(String text) {
+    return Tags.isMark(text);
+  }
+
+  private static final Pattern NAMED =
+      Pattern.compile(
+          "(?:type|tile|mark|ref|code|mix)\\.?\\s+(?=\\S{1,8}$)", Pattern.CASE_INSENSITIVE);
+
+  /** "GM-A" of "Type GM-A". */
+  static String unnamed(String tag) {
+    return NAMED.matcher(tag.trim()).replaceFirst("");
+  }
+
+  /** The same of a list or a range of tags. */
+  static boolean looksLikeTags(String text) {
+    return looksLikeTag(text) || TagList.inCell(text) != null;
+  }
+
+  /**
+   * @param heading that the table stands under; empty when there is none
+   * @param document what its figures show of the way they are written
+   */
+  public Result find(Table table, String heading, MarkEvidence document) {
+    String family = vocabulary.family(heading);
+    List<Result> results = new ArrayList<>();
+    for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
+    return results.size() == 1 ? results.get(0) : Result.joined(results);
+  }
+
+  private Result findOne(Table table, String family, MarkEvidence document) {
+    Result result = new ScheduleWalk(this, table, family, document).run();
+    boolean tagged =
+        result.rows().stream().anyMatch(r -> r.tagged() && looksLikeTags(unnamed(r.tag())))
+            || !result.rooms().isEmpty();
+    if (tagged && !mayBeTurned(table)) return result;
+    Table turned = table.rows().size() < 4 ? null : Transposed.of(table);
+    if (turned != null) {
+      Result other = new ScheduleWalk(this, turned, family, document).run();
+      double more = other.evidence() - result.evidence();
+      boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
+      if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+        return other;
+      if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
+    }
+    return result.schedule() ? result : headless(table, family, document, result);
+  }
+
+  /** Beside a word, or nothing, stand tags that are all different. */
+  private static boolean mayBeTurned(Table table) {
+    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
+      List<Table.Cell> filled =
+          row.cells().stream().filter(c -> c.column() > 0 && !c.text().isBlank()).toList();
+      boolean tags =
+          filled.size() >= 2
+              && filled.stream().allMatch(c -> looksLikeTag(unnamed(c.text())))
+              && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
+      Table.Cell first = row.at(0);
+      if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
+        return true;
+    }
+    return false;
+  }
+
+  /** A table without headings, whose cells tell what they are. */
+  private Result headless(Table table, String family, MarkEvidence document, Result none) {
+    List<Table.Row> rows = table.rows();
+    for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
+      if (rows.get(i).cells().stream().noneMatch(c -> looksLikeTags(c.text()))) continue;
+      Header header = headingRows.without(rows, i, family);
+      if (header == null) return none;
+      return new ScheduleWalk(this, table, family, document).run(header, i - header.rows());
+    }
+    return none;
+  }
+
+  /**
+   * Some line of a grid looks like a heading by chance; tags in the other direction do not, nor do
+   * names of glass tile.
+   */
+  private static long tagsAcross(Result turned) {
+    return turned.rows().stream()
+        .filter(r -> r.tagged() && (looksLikeTag(r.tag()) || r.glass()))
+        .count();
+  }
+
+  /** What is cut short or passed over is not told of rows that are read so late. */
+  List<Statement> late(Table places, Header under, Table.Row row, int tagColumn) {
+    return rowReader.statements(
+        places, under, row, null, tagColumn, memo, new ArrayList<>(), RowReader.CellFates.NOBODY);
+  }
+
+  /** Schedules that were kept, with so many unread rows in all. */
+  public List<LaterSchedule> later(List<LaterSchedule.Marks> schedules, int rows) {
+    Placed.Packer<Statement> packer = new Placed.Packer<>(PLACE, rows);
+    return schedules.stream()
+        .map(marks -> LaterSchedule.of(marks, vocabulary, this::late, packer))
+        .toList();
+  }
+}

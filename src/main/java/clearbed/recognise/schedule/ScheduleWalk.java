@@ -1,0 +1,455 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Document;
+import clearbed.model.Fate;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Placed;
+import clearbed.model.Table;
+import clearbed.recognise.statement.FigureGaps;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagList;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** One pass down the rows of a grid. */
+final class ScheduleWalk {
+  /** A heading stands among so many rows from the top of a grid, */
+  private static final int SEARCHED = 60;
+
+  /**
+   * or so close below a gap, or it repeats an earlier one: rows of data are not searched for it.
+   */
+  private static final int NEAR_START = 6;
+
+  private static final Pattern NOTE =
+      Pattern.compile(
+          "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
+
+  private static final int LONGEST_NAME = 30;
+
+  /** The number of a row is no tag where its words have one. */
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?");
+
+  private static final Pattern TOTAL =
+      Pattern.compile("(?:sub-?|grand )?totals?\\b.{0,40}|sum\\b.{0,20}", Pattern.CASE_INSENSITIVE);
+
+  /** Rows among which a heading in words of its own is looked for. */
+  private static final int FIRST = 60;
+
+  private final ScheduleFinder means;
+  private final Vocabulary vocabulary;
+  private final RowReader rowReader;
+  private final Table table;
+  private final String family;
+  private final MarkEvidence document;
+  private final List<ScheduleRow> rows = new ArrayList<>();
+  private final List<RoomUse> rooms = new ArrayList<>();
+  private final List<Paragraph> notes = new ArrayList<>();
+  private final List<Document.Gap> gaps = new ArrayList<>();
+  private final Table places;
+  private final Map<List<Integer>, List<Header.Column>> blankColumns = new HashMap<>();
+  private Header header;
+  private final Placed.Packer<Statement> packer;
+  private LaterSchedule later;
+  private int tagColumn = -1;
+  private String group = "";
+  private String title = "";
+  private final Set<String> headingWords = new HashSet<>();
+
+  /** Index of the row behind the last gap. */
+  private int blockStart;
+
+  private int lastRow;
+  private Table.Row previous;
+  private final NotedUnits units = new NotedUnits();
+  private GroupRows.Group groupSays = GroupRows.Group.NOTHING;
+  private final RowGlass rowGlass;
+  private boolean schedule;
+  private final TableLedger ledger;
+
+  /**
+   * @param family part of the work that the heading over the table speaks of, or empty
+   */
+  ScheduleWalk(ScheduleFinder means, Table table, String family, MarkEvidence document) {
+    this.means = means;
+    this.vocabulary = means.vocabulary;
+    this.rowReader = means.rowReader;
+    this.table = table;
+    this.document = document;
+    this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
+    this.family = family;
+    this.rowGlass = new RowGlass(means);
+    this.ledger = new TableLedger(table);
+    this.packer = new Placed.Packer<>(ScheduleFinder.PLACE, table.rows().size());
+  }
+
+  ScheduleFinder.Result run() {
+    return run(null, -1);
+  }
+
+  /**
+   * @param given header of a table that has none, or null
+   * @param from index of its first row
+   */
+  ScheduleFinder.Result run(Header given, int from) {
+    List<Table.Row> all = table.rows();
+    for (int i = 0; i < all.size(); i++) {
+      if (i == from) start(given, all, i);
+      Table.Row row = all.get(i);
+      if (row.cells().stream().allMatch(c -> c.text().isBlank())) {
+        remarks(row);
+        continue;
+      }
+      if (row.number() > lastRow + 1) blockStart = i;
+      boolean far = i > SEARCHED && i > blockStart + NEAR_START && !repeatsHeading(row);
+      Header found =
+          isData(row) || i < from || far
+              ? null
+              : means.headingRows.at(all, i, header != null || i > FIRST, family());
+      if (found != null) {
+        start(found, all, i);
+        for (int r = i; r < i + found.rows(); r++) {
+          all.get(r).cells().forEach(cell -> headingWords.add(cell.text().strip()));
+          ledger.row(all.get(r), Fate.CONTEXT);
+          remarks(all.get(r));
+        }
+        i += found.rows() - 1;
+      } else {
+        row(row);
+      }
+      lastRow = row.number();
+    }
+    if (!schedule) means.headingRows.weighed(all, family).ifPresent(ledger::header);
+    return new ScheduleFinder.Result(
+        rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
+  }
+
+  /** The heading again, as at the top of another page. */
+  private boolean repeatsHeading(Table.Row row) {
+    return header != null
+        && row.cells().stream().map(cell -> cell.text().strip()).allMatch(headingWords::contains);
+  }
+
+  /** The part of the work that the table is about, by the heading over it or its title. */
+  private String family() {
+    return family.isEmpty() && !title.isEmpty() ? means.family(title) : family;
+  }
+
+  private boolean isData(Table.Row row) {
+    return header != null
+        && tagColumn >= 0
+        && row.at(tagColumn) != null
+        && ScheduleFinder.looksLikeTags(row.at(tagColumn).text());
+  }
+
+  private void start(Header found, List<Table.Row> all, int at) {
+    ledger.header(found);
+    Header noting = units.of(found);
+    int from = at + found.rows();
+    header = document.under(noting, all.subList(Math.min(from, all.size()), all.size()));
+    blankColumns.clear();
+    group = "";
+    groupSays = GroupRows.Group.NOTHING;
+    previous = null;
+    schedule = true;
+    tagColumn = tagColumn(found, all, at + found.rows());
+    later = new LaterSchedule(places, header, tagColumn, means::late, packer);
+  }
+
+  private int tagColumn(Header found, List<Table.Row> all, int from) {
+    List<Header.Column> told = found.all(Header.Role.TAG);
+    if (told.size() == 1) return told.get(0).index();
+    int best = -1;
+    long most = 0;
+    for (Header.Column column : found.columns().values()) {
+      boolean named =
+          vocabulary
+              .list("schedule.tag")
+              .matches(
+                  column.text().toLowerCase(java.util.Locale.ROOT).replaceAll("[.:#]", "").trim());
+      if (column.role() == Header.Role.SURFACE
+          || column.role() == Header.Role.FORMER
+          || column.role() == Header.Role.UNASKED
+          || (column.role() == Header.Role.ATTRIBUTE && !named)) continue;
+      long tags =
+          all.stream()
+              .skip(from)
+              .limit(60)
+              .filter(
+                  r ->
+                      r.at(column.index()) != null
+                          && ScheduleFinder.looksLikeTags(r.at(column.index()).text()))
+              .count();
+      long score = tags * 2 + (named ? 1 : 0);
+      if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
+        best = column.index();
+        most = score;
+      }
+    }
+    return best < 0 && table.turned() ? names(all, from) : best;
+  }
+
+  /** Turned round, a table begins with what its tiles are called. */
+  private static int names(List<Table.Row> all, int from) {
+    int first =
+        all.get(from - 1).cells().isEmpty() ? -1 : all.get(from - 1).cells().get(0).column();
+    long named =
+        all.stream()
+            .skip(from)
+            .map(r -> r.at(first))
+            .filter(c -> c != null && !c.text().isBlank() && c.text().length() <= LONGEST_NAME)
+            .map(Table.Cell::text)
+            .distinct()
+            .count();
+    return first >= 0 && named > 0 && named == all.size() - from ? first : -1;
+  }
+
+  private void row(Table.Row row) {
+    List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+    boolean single =
+        filled.size() == 1
+            || filled.stream().map(Table.Cell::text).distinct().count() == 1
+                && filled.get(0).columnSpan() > 1;
+    if (header == null) {
+      ledger.row(row, Fate.CONTEXT);
+      if (filled.size() <= 2) title(filled);
+      else filled.forEach(this::note);
+      remarks(row);
+      return;
+    }
+    if (single && !ScheduleFinder.looksLikeTag(filled.get(0).text())) {
+      ledger.row(row, Fate.CONTEXT);
+      aside(row, filled.get(0));
+      remarks(row);
+      return;
+    }
+    if (NOTE.matcher(filled.get(0).text().trim()).matches()
+        && filled.size() <= 2
+        && filled.get(filled.size() - 1).text().length() > 30) {
+      ledger.row(row, Fate.CONTEXT);
+      note(filled.get(filled.size() - 1));
+      remarks(row);
+      return;
+    }
+    if (header.all(Header.Role.SURFACE).size() >= 1
+        && (!header.has(Header.Role.MATERIAL) || namesRooms())
+        && roomRow(row)) return;
+    entry(row);
+  }
+
+  /** "Room | Name | Floor | Walls": there the name is the room's. */
+  private boolean namesRooms() {
+    boolean rooms =
+        header.all(Header.Role.ATTRIBUTE).stream()
+            .anyMatch(c -> c.attribute().id().equals("location.room"));
+    return rooms
+        && header.all(Header.Role.SURFACE).size() >= 2
+        && header.all(Header.Role.MATERIAL).stream()
+            .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
+  }
+
+  /** Comments on cells that are no entry's. */
+  private void remarks(Table.Row row) {
+    for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(notes::add);
+  }
+
+  private void title(List<Table.Cell> filled) {
+    filled.forEach(cell -> units.note(cell.text()));
+    for (Table.Cell cell : filled) {
+      if (cell.text().length() > 50 || NOTE.matcher(cell.text().trim()).matches()) note(cell);
+      else title = (title + " " + cell.text()).trim();
+    }
+  }
+
+  /** A row with one text: a group heading between rows, or a note below them. */
+  private void aside(Table.Row row, Table.Cell cell) {
+    String text = cell.text().trim();
+    boolean noteLike =
+        text.length() > 45
+            || text.endsWith(".")
+            || NOTE.matcher(text).matches()
+            || (row.number() > lastRow + 1 && text.length() > 25);
+    if (noteLike) note(cell);
+    else {
+      group = text;
+      groupSays = means.groupRows.of(text, table.origin(cell));
+    }
+  }
+
+  private void note(Table.Cell cell) {
+    units.note(cell.text());
+    notes.add(Paragraph.body(table.origin(cell), cell.text()));
+  }
+
+  private boolean roomRow(Table.Row row) {
+    String room = rowReader.room(header, row);
+    String exposure = rowReader.exposure(header, row);
+    boolean any = false;
+    for (Header.Column column : header.all(Header.Role.SURFACE)) {
+      Table.Cell cell = row.at(column.index());
+      if (cell == null) continue;
+      for (String tag : LimitFinder.tags(PlainText.of(cell.text()))) {
+        rooms.add(new RoomUse(tag, room, exposure, column.surface(), table.origin(cell)));
+        any = true;
+      }
+    }
+    if (any || tagColumn < 0) {
+      ledger.rooms();
+      ledger.row(row, any ? Fate.READ : Fate.CONTEXT);
+    }
+    return any || tagColumn < 0;
+  }
+
+  /** Sums of quantities, and rows that are no longer in force. */
+  private boolean passedOver(Table.Row row) {
+    List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+    boolean total =
+        filled.stream().limit(2).anyMatch(c -> TOTAL.matcher(c.text().trim()).matches());
+    if (total) ledger.setAside(row, "a row of totals");
+    if (total) return true;
+    String former = groupSays.former() ? group : former(filled);
+    if (!former.isEmpty()) ledger.setAside(row, "no longer in force: " + former);
+    return !former.isEmpty();
+  }
+
+  private String former(List<Table.Cell> filled) {
+    for (Table.Cell cell : filled) {
+      Header.Column c = header.columns().get(cell.column());
+      boolean free =
+          c == null
+              || c.role() == Header.Role.OTHER
+              || c.role() == Header.Role.TAG
+              || c.attribute() != null && c.attribute().id().equals("notes");
+      if (free && vocabulary.list("schedule.struck").matches(PlainText.line(cell.text()).trim()))
+        return PlainText.line(cell.text()).trim();
+    }
+    return "";
+  }
+
+  private void entry(Table.Row written) {
+    if (passedOver(written)) return;
+    Table.Row row = rowReader.repeated(written, previous, tagColumn);
+    Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
+    String material = rowReader.material(header, row, tagColumn);
+    RowGlass.Result glass = rowGlass.of(header, row, material, group, title, table.origin());
+    boolean numbered = tagCell != null && NUMBER.matcher(tagCell.text().trim()).matches();
+    boolean tagged =
+        tagCell != null
+            && !tagCell.text().isBlank()
+            && !vocabulary.list("empty").matches(tagCell.text().trim())
+            && !(numbered && !named(material).isEmpty());
+    if (!tagged && material.isBlank()) {
+      ledger.unknown(written, header);
+      gaps.add(
+          new Document.Gap(
+              table.origin(row.cells().get(0)),
+              "row " + row.number() + " has neither tag nor material; not taken for an entry"));
+      return;
+    }
+    if (!tagged && glass.is() && named(material).isEmpty()) {
+      gaps.add(
+          new Document.Gap(
+              table.origin(row.cells().get(0)),
+              "row " + row.number() + " is glass tile without a tag; named by its description"));
+    }
+    String named = tagged ? "" : named(material);
+    String text = tagged ? means.once(tagCell.text()) : row.cells().get(0).text();
+    Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
+    boolean read = glass.is() || !glass.decided();
+    List<String> tags =
+        tagged ? tags(text, origin) : List.of(named.isEmpty() ? shortened(material) : named);
+    if (!read) ledger.setAside(written, "not glass tile: " + glass.evidence());
+    ledger.tags(tags);
+    List<Statement> statements = read ? statements(row, glass.decided(), written) : List.of();
+    Map<String, Origin> blanks = read ? blanks(row) : Map.of();
+    for (String tag : tags) {
+      rows.add(
+          new ScheduleRow(
+              tag,
+              tagged,
+              glass.is(),
+              glass.decided(),
+              glass.evidence(),
+              origin,
+              statements,
+              blanks));
+    }
+    previous = row;
+  }
+
+  /** The empty cells under headers that are understood. */
+  private Map<String, Origin> blanks(Table.Row row) {
+    List<Header.Column> columns = rowReader.blankColumns(header, row);
+    if (columns.isEmpty()) return Map.of();
+    if (table.turned()) {
+      // There a column is a line of the table, and the row begins with its tile.
+      Origin first = table.origin(row.cells().get(0));
+      return columns.stream().collect(Collectors.toMap(c -> c.attribute().id(), c -> first));
+    }
+    List<Integer> indexes = columns.stream().map(Header.Column::index).toList();
+    Table.Cell cell = row.at(indexes.get(0));
+    int page = cell == null ? row.cells().get(0).page() : cell.page();
+    List<Header.Column> same = blankColumns.computeIfAbsent(indexes, any -> columns);
+    return new BlankCells(places, row.number(), page, same);
+  }
+
+  /** What an undecided row states is read when somebody asks for it. */
+  private List<Statement> statements(Table.Row row, boolean decided, Table.Row written) {
+    if (decided || rowReader.isUnusual(row) || !groupSays.statements().isEmpty()) {
+      ledger.columnless(written, header, tagColumn);
+      return groupSays.with(statements(row, header, tagColumn, previous));
+    }
+    ledger.undecided(written, header, tagColumn);
+    return later.statements(sparing(row));
+  }
+
+  /** The same row; words that other rows have, too, are kept once. */
+  private Table.Row sparing(Table.Row row) {
+    List<Table.Cell> cells =
+        row.cells().stream().map(c -> c.withText(means.once(c.text()))).toList();
+    return new Table.Row(row.number(), cells, row.hidden());
+  }
+
+  private List<Statement> statements(Table.Row row, Header under, int tags, Table.Row above) {
+    return packer.pack(
+        rowReader.statements(table, under, row, above, tags, means.memo, gaps, ledger::cell));
+  }
+
+  /** The tag in the words of a description, where there is one. */
+  private static String named(String material) {
+    Set<String> tags = LimitFinder.tags(PlainText.of(material));
+    return tags.size() == 1 ? tags.iterator().next() : "";
+  }
+
+  /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
+  private List<String> tags(String cell, Origin origin) {
+    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+    TagList.Found list = TagList.inCell(cell);
+    if (list != null && list.tags().size() > 1) {
+      if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
+      return list.tags();
+    }
+    if (ScheduleFinder.looksLikeTag(text)) return List.of(text);
+    String bare = ScheduleFinder.unnamed(text);
+    if (ScheduleFinder.looksLikeTag(bare)) return List.of(bare);
+    List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
+    return parts.size() > 1 && parts.stream().allMatch(ScheduleFinder::looksLikeTag)
+        ? parts
+        : List.of(text);
+  }
+
+  private String shortened(String material) {
+    String text = material.replaceAll("\\s+", " ").trim();
+    return text.length() <= 40 ? text : text.substring(0, 40).trim();
+  }
+}

@@ -1,0 +1,110 @@
+package clearbed.recognise.schedule;
+
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.ShortForms;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Terms of attributes in the short forms of cells: {@code WHT}, {@code GYP BD}, {@code CONC SLAB}.
+ * A short form that might stand for two terms of its attribute stands for neither.
+ */
+final class ShortTerms {
+  private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}']+");
+
+  /** Longer cells are sentences, which are not written in short forms. */
+  private static final int MOST_WORDS = 4;
+
+  private record Phrase(String term, List<String> words) {}
+
+  private final Map<String, List<Phrase>> byAttribute = new LinkedHashMap<>();
+  private final Vocabulary vocabulary;
+
+  ShortTerms(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    for (Attribute a : vocabulary.attributes()) {
+      List<Phrase> phrases = new ArrayList<>();
+      a.words()
+          .terms()
+          .forEach(
+              (term, list) -> list.plain().forEach(p -> phrases.add(new Phrase(term, split(p)))));
+      if (!a.terms().isEmpty()) byAttribute.put(a.id(), phrases);
+    }
+  }
+
+  private static List<String> split(String text) {
+    List<String> out = new ArrayList<>();
+    for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT)))
+      if (!word.isEmpty()) out.add(word);
+    return out;
+  }
+
+  /** Attributes whose terms a cell has, with the share of its letters that they make up. */
+  Map<String, Double> terms(String text) {
+    Map<String, Double> out = new LinkedHashMap<>();
+    long letters = text.chars().filter(Character::isLetterOrDigit).count();
+    if (letters == 0) return out;
+    for (Map.Entry<String, List<Phrase>> entry : byAttribute.entrySet()) {
+      String id = entry.getKey();
+      double share = (double) said(vocabulary.attribute(id).orElseThrow(), text) / letters;
+      if (share == 0 && of(id, text).isPresent()) share = 0.8;
+      if (share > 0) out.put(id, share);
+    }
+    return out;
+  }
+
+  private static long said(Attribute a, String text) {
+    StringBuilder rest = new StringBuilder(text);
+    for (Phrases phrases : a.words().terms().values()) {
+      for (Phrases.Hit hit : phrases.all(text))
+        for (int i = hit.start(); i < hit.end(); i++) rest.setCharAt(i, ' ');
+    }
+    return text.chars().filter(Character::isLetterOrDigit).count()
+        - rest.chars().filter(Character::isLetterOrDigit).count();
+  }
+
+  /** The one term of an attribute that a text has in a short form. */
+  Optional<String> of(String attribute, String text) {
+    List<String> words = split(text);
+    if (words.isEmpty() || words.size() > MOST_WORDS) return Optional.empty();
+    Set<String> terms = new LinkedHashSet<>();
+    double best = 0;
+    for (Phrase phrase : byAttribute.getOrDefault(attribute, List.of())) {
+      double quality = quality(words, phrase.words());
+      if (quality == 0 || quality < best) continue;
+      if (quality > best) terms.clear();
+      best = quality;
+      terms.add(phrase.term());
+    }
+    return terms.size() == 1 ? Optional.of(terms.iterator().next()) : Optional.empty();
+  }
+
+  /** Every word of the phrase stands there, in its order; a word beside it takes half away. */
+  private static double quality(List<String> words, List<String> phrase) {
+    if (phrase.size() > words.size()) return 0;
+    double sum = 0;
+    int at = 0;
+    for (String whole : phrase) {
+      double found = 0;
+      while (at < words.size() && found == 0) {
+        String word = words.get(at++);
+        found =
+            word.length() < 3 && !word.equals(whole) && phrase.size() == 1
+                ? 0
+                : ShortForms.quality(word, whole);
+      }
+      if (found == 0) return 0;
+      sum += found;
+    }
+    return sum / phrase.size() - 0.1 * (words.size() - phrase.size());
+  }
+}

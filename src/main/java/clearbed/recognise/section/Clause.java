@@ -1,0 +1,54 @@
+package clearbed.recognise.section;
+
+import clearbed.model.Origin;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Statement;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * A paragraph of a section, or a note.
+ *
+ * @param number as people cite it: {@code 2.3 B.1}; empty in notes
+ * @param heading title of the article it stands under
+ * @param limits its own and those of what it stands under
+ * @param listed true when it stands in a list of references or related work
+ * @param subject the tiles that it is about
+ * @param amendment what it changes of what others say
+ */
+public record Clause(
+    String number,
+    String heading,
+    Origin origin,
+    String text,
+    Limits limits,
+    List<Statement> statements,
+    boolean listed,
+    Subject subject,
+    Amendment amendment) {
+  private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
+
+  public Clause {
+    statements = List.copyOf(statements);
+  }
+
+  /** Those of its statements that leave something open. */
+  List<Statement> leftOpen() {
+    return statements.stream().filter(Statement::isOpen).toList();
+  }
+
+  /** As what people say of a document, whose words ask and require nothing. */
+  Clause asRemark() {
+    return new Clause(number, heading, origin, "", limits, leftOpen(), listed, subject, amendment);
+  }
+
+  Clause withStatements(List<Statement> now) {
+    return new Clause(number, heading, origin, text, limits, now, listed, subject, amendment);
+  }
+
+  /** True when it stands in a list of references, by the titles above it. */
+  public boolean listsReferences() {
+    return listed || REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();
+  }
+}

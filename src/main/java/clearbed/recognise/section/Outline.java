@@ -1,0 +1,103 @@
+package clearbed.recognise.section;
+
+import clearbed.model.Paragraph;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The numbering of three-part sections: {@code 2.3}, {@code A.}, {@code 1.}, {@code a.}, {@code
+ * 1)}, {@code a)}.
+ */
+public final class Outline {
+
+  /**
+   * @param rank 0 part, 1 article, 2 {@code A.}, 3 {@code 1.}, 4 {@code a.}, 5 {@code 1)}, 6 {@code
+   *     a)}; -1 without a number
+   * @param number without its full stop
+   * @param rest the words behind it
+   */
+  public record Label(int rank, String number, String rest) {}
+
+  private static final Pattern ARTICLE =
+      Pattern.compile("^(\\d{1,2}(?:\\.\\d{1,2}){1,4})\\.?(?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern UPPER =
+      Pattern.compile("^\\(?([A-Z])[.)](?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern NUMBER =
+      Pattern.compile("^(\\d{1,2})\\.(?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern LOWER =
+      Pattern.compile("^([a-z])\\.(?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern NUMBER_BRACKET =
+      Pattern.compile("^\\(?(\\d{1,2})\\)(?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern LOWER_BRACKET =
+      Pattern.compile("^\\(?([a-z])\\)(?:\\s+|$)(.*)$", Pattern.DOTALL);
+  private static final Pattern BULLET = Pattern.compile("^[-*+•o]\\s+(.*)$", Pattern.DOTALL);
+  private static final Pattern QUANTITY_START =
+      Pattern.compile("^\\d+\\.\\d+\\s*(?:in|mm|ft|m|psi|MPa|%|percent|°).*", Pattern.DOTALL);
+
+  private static final Pattern STOPPED = Pattern.compile(".*[.;:]\\s*$", Pattern.DOTALL);
+  private static final Pattern MARKED_UP = Pattern.compile("^#+\\s+");
+
+  private Outline() {}
+
+  public static Label label(Paragraph p, String text) {
+    String auto = p.label().trim();
+    String whole = auto.isEmpty() ? text : auto + " " + text;
+    if (auto.isEmpty() && QUANTITY_START.matcher(text).matches()) return new Label(-1, "", text);
+    Matcher m = ARTICLE.matcher(whole);
+    if (m.matches())
+      return new Label(
+          (int) m.group(1).chars().filter(c -> c == '.').count(), m.group(1), m.group(2).trim());
+    Object[][] forms = {
+      {UPPER, 2}, {NUMBER, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
+    };
+    for (Object[] form : forms) {
+      m = ((Pattern) form[0]).matcher(whole);
+      if (m.matches()) return new Label((int) form[1], m.group(1), m.group(2).trim());
+    }
+    m = BULLET.matcher(whole);
+    if (m.matches()) return new Label(80, "", m.group(1).trim());
+    return new Label(-1, "", MARKED_UP.matcher(text).replaceFirst(""));
+  }
+
+  /** A title rather than a requirement. */
+  public static boolean heading(Paragraph p, Label label) {
+    String words = label.rest();
+    if (words.isEmpty() || words.length() > 90) return false;
+    if (p.headingLevel() > 0 && label.rank() <= 1) return true;
+    boolean capitals =
+        words.equals(words.toUpperCase(Locale.ROOT)) && words.matches(".*[A-Z]{3}.*");
+    boolean sentence = STOPPED.matcher(words).matches() || words.contains(": ");
+    if (label.rank() == 1)
+      return (capitals || !sentence)
+          && words.split("\\s+").length <= 9
+          && !words.matches(".*\\b(?:shall|must|provide|use|set)\\b.*");
+    return label.rank() < 0
+        && capitals
+        && !sentence
+        && words.split("\\s+").length <= 8
+        && !words.matches(".*\\d+\\s*(?:IN\\b|MM|FT|PSI|%|/|\\.).*");
+  }
+
+  /** {@code 2.3 B.1.a} */
+  static String cite(List<String> numbers) {
+    StringBuilder out = new StringBuilder();
+    for (String number : numbers) {
+      if (number.isEmpty()) continue;
+      boolean article = number.contains(".");
+      if (article) out.setLength(0);
+      else if (out.length() > 0)
+        out.append(out.indexOf(" ") < 0 && out.indexOf(".") >= 0 ? " " : ".");
+      out.append(number);
+    }
+    return out.toString();
+  }
+
+  /** The opening words, which name the subject. */
+  static String shorten(String text) {
+    int colon = text.indexOf(':');
+    String head = colon > 0 && colon < 90 ? text.substring(0, colon) : text;
+    return head.length() > 90 ? head.substring(0, 90) : head;
+  }
+}

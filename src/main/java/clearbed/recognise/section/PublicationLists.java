@@ -1,0 +1,56 @@
+package clearbed.recognise.section;
+
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
+
+/**
+ * Tells lines that list a publication by its title from such as require it, whatever heading they
+ * stand under: that of a publisher, or none.
+ */
+final class PublicationLists {
+  /** So many lines of one form are a list. */
+  private static final int LIST = 3;
+
+  /** No title is longer, in characters. */
+  private static final int LONGEST = 300;
+
+  private final Vocabulary vocabulary;
+
+  PublicationLists(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * @param lines in plain form, without their numbers
+   * @return for each line whether it is a title in a list
+   */
+  boolean[] in(List<String> lines) {
+    boolean[] out = new boolean[lines.size()];
+    int from = 0;
+    for (int i = 0; i <= lines.size(); i++) {
+      String rest = i < lines.size() ? behindDesignation(lines.get(i)) : null;
+      if (i < lines.size()) out[i] = rest != null && vocabulary.list("publication").in(rest);
+      boolean entry = rest != null && (out[i] || rest.startsWith("-") || rest.startsWith(":"));
+      if (entry) continue;
+      for (int k = from; k < i && i - from >= LIST; k++) out[k] = true;
+      from = i + 1;
+    }
+    return out;
+  }
+
+  /** The words behind the standard that a line opens with, or null where it is no title. */
+  private String behindDesignation(String line) {
+    if (line.length() > LONGEST) return null;
+    List<Citations.Found> found = Citations.find(line);
+    if (found.isEmpty() || found.get(0).start() > 0) return null;
+    int end = found.get(0).end();
+    for (Citations.Found f : found) {
+      if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());
+    }
+    String rest = line.substring(end).strip();
+    boolean title = rest.length() > 3 && !vocabulary.list("clause.verb").in(rest);
+    return title && LimitFinder.tags(rest).isEmpty() ? rest : null;
+  }
+}

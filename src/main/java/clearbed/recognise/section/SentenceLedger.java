@@ -1,0 +1,182 @@
+package clearbed.recognise.section;
+
+import clearbed.model.Account;
+import clearbed.model.Content;
+import clearbed.model.Fate;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.recognise.statement.Accounting;
+import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.statement.Span;
+import clearbed.recognise.statement.SpanFinder;
+import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Says of each sentence of running text what came of it. */
+public final class SentenceLedger {
+  private static final int LONGEST_LEAD = 60;
+
+  /** More words are a line of running text, whatever it ends with. */
+  private static final int MOST_WORDS = 7;
+
+  private final Vocabulary vocabulary;
+  private final StatementFinder finder;
+  private final SpanFinder spans;
+  private final GlassWords glass;
+
+  public SentenceLedger(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+    this.vocabulary = vocabulary;
+    this.finder = finder;
+    this.spans = spans;
+    this.glass = new GlassWords(vocabulary);
+  }
+
+  private record Place(String sheet, String cell, Integer page, Integer paragraph) {
+    static Place of(Origin o) {
+      return new Place(o.sheet(), o.cell(), o.page(), o.paragraph());
+    }
+  }
+
+  private record InSection(Section section, Clause clause) {}
+
+  /** What came of a sentence, with the reason where it is set aside. */
+  private record Ending(Fate fate, String why, SpanFinder.Candidates could) {
+    static Ending of(Fate fate) {
+      return new Ending(fate, "", null);
+    }
+
+    static Ending aside(String why) {
+      return new Ending(Fate.SET_ASIDE, why, null);
+    }
+  }
+
+  public void into(Accounting accounting, List<Paragraph> paragraphs, List<Section> sections) {
+    Map<Place, InSection> clauses = new HashMap<>();
+    Set<Section> onGlass = new HashSet<>();
+    for (Section section : sections) {
+      if (speaksOfGlass(section)) onGlass.add(section);
+      for (Clause clause : section.clauses())
+        clauses.put(Place.of(clause.origin()), new InSection(section, clause));
+    }
+    for (Paragraph p : paragraphs) {
+      InSection in = clauses.get(Place.of(p.origin()));
+      String text = PlainText.of(p.text());
+      for (Sentences.Sentence sentence : Sentences.of(text)) {
+        Ending ending = ending(p, in, sentence.text(), text, onGlass);
+        accounting.sentence(ending.fate());
+        if (ending.fate() == Fate.SET_ASIDE) {
+          String under = in == null ? "" : in.section().name();
+          accounting.setAside(p.origin(), under, ending.why(), 1);
+        } else if (ending.fate() == Fate.NOT_UNDERSTOOD) {
+          accounting.unread(unread(p, in, sentence.text(), ending));
+        }
+      }
+    }
+  }
+
+  private boolean speaksOfGlass(Section section) {
+    return glass.asserted(section.title()) != null
+        || section.clauses().stream().anyMatch(c -> c.limits().glass());
+  }
+
+  private Ending ending(
+      Paragraph p, InSection in, String sentence, String paragraph, Set<Section> onGlass) {
+    if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER)
+      return Ending.aside("page header or footer");
+    if (in == null) return Ending.of(Fate.CONTEXT);
+    Clause clause = in.clause();
+    if (clause.amendment().changes()) return Ending.of(Fate.READ);
+    List<Statement> said = said(clause, sentence);
+    if (!said.isEmpty()) return readButFor(in, sentence, said);
+    Outline.Label label = Outline.label(p, paragraph.trim());
+    if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
+    if (clause.listsReferences()) return Ending.aside("list of references or related work");
+    if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
+    if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
+    if (title(sentence)) return Ending.of(Fate.CONTEXT);
+    SpanFinder.Candidates could =
+        spans
+            .couldState(sentence, vocabulary.family(clause.heading()))
+            .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
+    if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
+    return new Ending(Fate.NOT_UNDERSTOOD, "", could);
+  }
+
+  /** "Build a mock-up. The mock-up remains": what a clause requires is required once. */
+  private static boolean saidAlready(Clause clause, String attribute) {
+    return clause.statements().stream()
+        .anyMatch(s -> s.attribute().equals(attribute) && s.content() instanceof Content.Required);
+  }
+
+  private static List<Statement> said(Clause clause, String sentence) {
+    return clause.statements().stream()
+        .filter(s -> sentence.contains(s.asWritten()) || s.asWritten().contains(sentence))
+        .toList();
+  }
+
+  /** A sentence with a figure or a standard that nothing took is not understood as a whole. */
+  private Ending readButFor(InSection in, String sentence, List<Statement> said) {
+    SpanFinder.Candidates left =
+        spans
+            .leftIn(sentence, vocabulary.family(in.clause().heading()), said)
+            .within(id -> mayState(in.section(), id));
+    return left.likely().isEmpty()
+        ? Ending.of(Fate.READ)
+        : new Ending(Fate.NOT_UNDERSTOOD, "", left);
+  }
+
+  private boolean mayState(Section section, String attribute) {
+    return section.speaksForAll()
+        || vocabulary
+            .attribute(attribute)
+            .map(a -> section.families().contains(a.family()))
+            .orElse(false);
+  }
+
+  /** Words over others: short, without a full stop, a colon within, a figure or a standard. */
+  private boolean title(String sentence) {
+    if (sentence.endsWith(":")) return true;
+    boolean open = sentence.endsWith(".") || sentence.contains(": ");
+    return sentence.length() < LONGEST_LEAD
+        && sentence.split("\\s+").length <= MOST_WORDS
+        && !open
+        && spans.in(sentence).stream()
+            .noneMatch(
+                s ->
+                    s instanceof Span.Figure
+                        || s instanceof Span.Standard
+                        || s instanceof Span.ClassCode
+                        || s instanceof Span.Modality);
+  }
+
+  /** A section on tile, notes beside it, whatever names glass tile, and all below such a title. */
+  private static boolean inReach(InSection in, Set<Section> onGlass) {
+    return in.section().article()
+        || onGlass.contains(in.section())
+        || in.clause().limits().glass()
+        || in.section().notes() && TileWords.tile(in.clause().text());
+  }
+
+  private static Account.Unread unread(Paragraph p, InSection in, String sentence, Ending ending) {
+    Set<String> tags = new TreeSet<>(in.clause().limits().tags());
+    String article = in.clause().heading().isEmpty() ? in.section().name() : in.clause().heading();
+    return new Account.Unread(
+        in.clause().origin().withText(sentence),
+        article,
+        sentence,
+        List.copyOf(ending.could().all()),
+        List.copyOf(ending.could().likely()),
+        List.copyOf(tags),
+        List.of());
+  }
+}

@@ -1,0 +1,108 @@
+package clearbed.recognise.section;
+
+import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds the tags that a clause is about, and whether it makes glass tile of them. */
+final class SubjectFinder {
+  /** The tags stand this close to the beginning, in characters: "Glass mosaic, type GM-3, ...". */
+  private static final int OPENING = 60;
+
+  /** A title may come to its tags later: "GLASS MOSAIC TO THE WALLS OF THE STEAM ROOM (WF-04)". */
+  private static final int TITLE = 120;
+
+  /** What a tile is called stands this close behind its tags, or the beginning. */
+  private static final int CALLED = 60;
+
+  private static final Pattern LAST_STOP = Pattern.compile("^(.*(?:[:;]| -))?.*$", Pattern.DOTALL);
+
+  private static final Pattern FIRST_STOP =
+      Pattern.compile("(?:;|\\.(?=\\s|$)).*$", Pattern.DOTALL);
+
+  /** Behind these words stands something else than what the tile is. */
+  private static final Pattern RELATED =
+      Pattern.compile(
+          "\\b(?:of|to|for|with|from|behind|beside|between|under|over|where|when|against|near|by|like)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Set<String> TILE = Set.of("", "tile");
+
+  private final Vocabulary vocabulary;
+  private final GlassWords glassWords;
+
+  SubjectFinder(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.glassWords = new GlassWords(vocabulary);
+  }
+
+  /**
+   * The tags that the words open with, as written; empty when they open with something else.
+   *
+   * @param heading true for a title, which may name its tags anywhere
+   */
+  List<String> named(String words, boolean heading) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    if (first == null || first.start() > (heading ? TITLE : OPENING)) return List.of();
+    String head = words.substring(0, first.end());
+    boolean sentenceEnds = Sentences.of(head).size() > 1;
+    // "Mortar for GT-1: ..." is about mortar.
+    return !sentenceEnds && TILE.contains(vocabulary.family(head)) ? first.tags() : List.of();
+  }
+
+  /**
+   * @param words of the clause
+   * @param own the tags that it opens with
+   * @param above the tags that the nearest title or lead-in above it opens with
+   * @param mentioned the tags that it names anywhere
+   */
+  Subject of(String words, List<String> own, List<String> above, List<String> mentioned) {
+    if (!own.isEmpty()) return specified(own, true, words);
+    if (!mentioned.isEmpty()) {
+      boolean glass =
+          TILE.contains(vocabulary.family(words))
+              && vocabulary.describesGlassTile(words)
+              && vocabulary.describesOtherTile(words).isEmpty()
+              && glassWords.areIn(words);
+      return new Subject(mentioned, true, false, glass, "");
+    }
+    return above.isEmpty() ? Subject.NONE : specified(above, false, words);
+  }
+
+  private Subject specified(List<String> tags, boolean own, String words) {
+    LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
+    int from = at == null ? 0 : at.end();
+    boolean glass = saysGlass(words, at) && glassWords.areIn(words);
+    String other = glass ? "" : vocabulary.describesOtherTile(called(words, from)).orElse("");
+    return new Subject(tags, own, true, glass, other);
+  }
+
+  /** "Colors: GT-1, white; GT-2, slate" calls none of them slate: what a tile is comes at once. */
+  private static String called(String words, int from) {
+    String behind = words.substring(from, Math.min(words.length(), from + CALLED));
+    String first = FIRST_STOP.matcher(behind).replaceFirst("");
+    String before = words.substring(0, from);
+    Matcher related = RELATED.matcher(first);
+    return before + (related.find() ? first.substring(0, related.start()) : first);
+  }
+
+  /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
+  private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
+    int from = tags == null ? 0 : tags.end();
+    String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
+    if (!vocabulary.describesGlassTile(opening)) return false;
+    for (Phrases.Hit hit : vocabulary.list("glassTile").all(opening)) {
+      boolean before = tags != null && hit.start() < tags.start();
+      String between = opening.substring(before ? 0 : from, hit.start());
+      String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
+      if (!RELATED.matcher(near).find() && TILE.contains(vocabulary.family(near))) return true;
+    }
+    return false;
+  }
+}

@@ -1,0 +1,2 @@
+/** Running text: articles, clauses, what each is about, and what it changes of others. */
+package clearbed.recognise.section;

@@ -1,0 +1,250 @@
+package clearbed.recognise.statement;
+
+import clearbed.model.Bound;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import clearbed.recognise.text.BoundWords;
+import clearbed.recognise.text.FigureSearch;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Figures with a unit, each taken for the attribute whose words stand nearest, and sizes. */
+final class AmountStatements {
+  private static final Pattern PLAIN_RATIO =
+      Pattern.compile(
+          "(?<![\\d.,/-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b|mm|\"|%|percent))");
+  private static final Pattern SIZE_OF_TAG =
+      Pattern.compile(
+          "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final int NEAR = 90;
+
+  /** How much farther a word behind a comma is, in characters: "width 10 mm, sealant depth ...". */
+  private static final int ACROSS_A_COMMA = 20;
+
+  private final Vocabulary vocabulary;
+  private final BareFigures bare;
+  private final WholeNumbers wholeNumbers;
+
+  AmountStatements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.bare = new BareFigures(vocabulary);
+    this.wholeNumbers = new WholeNumbers(vocabulary);
+  }
+
+  void addTo(Passage p, List<int[]> taken) {
+    List<int[]> names = new ArrayList<>(taken);
+    for (Citations.Found c : Citations.find(p.text)) names.add(new int[] {c.start(), c.end()});
+    for (MatchResult c : ClassCodes.unmistakable(p.text)) names.add(new int[] {c.start(), c.end()});
+    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+      if (found.restates() || inside(names, found)) continue;
+      if (found.content() instanceof Content.Amount amount)
+        amount(p, amount, found.start(), found.end());
+      if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
+        unclear(p, unclear, found);
+    }
+    Matcher m = PLAIN_RATIO.matcher(p.text);
+    while (m.find()) {
+      // "Notes 1,2" are two, but for those who write a comma before decimals.
+      if (m.group(1).indexOf(',') > 0 && !p.context.mark().showsComma()) continue;
+      double number = Double.parseDouble(m.group(1).replace(',', '.'));
+      Content.Amount amount = Content.Amount.exact(Quantity.of(number, Unit.ONE));
+      Bound bound = BoundWords.bound(p.text.substring(0, m.start()), p.text.substring(m.end()));
+      amount(p, new Content.Amount(amount.low(), amount.high(), bound), m.start(), m.end());
+    }
+    wholeNumbers.addTo(p);
+    vocabulary
+        .full()
+        .forEach((id, words) -> full(p, vocabulary.attribute(id).orElseThrow(), words));
+    if (p.context.attribute().isEmpty()) return;
+    bareNumber(p);
+  }
+
+  /** "90 percent of the back, and behind clear tile all of it". */
+  private static void full(Passage p, Attribute a, Phrases words) {
+    boolean spoken = a == p.carried.amount || a.words().cues().in(p.whole);
+    if (!spoken || !p.context.mayStateFamily(a.family())) return;
+    Content.Amount all = Content.Amount.exact(Quantity.of(100, Unit.PERCENT));
+    List<Phrases.Hit> hits = words.all(p.text);
+    if (hits.isEmpty()) return;
+    List<Quantities.Found> figures = Quantities.find(p.text);
+    for (Phrases.Hit hit : hits) {
+      boolean figure = figures.stream().anyMatch(f -> near(f, hit));
+      if (!figure && !p.negated(hit.start(), hit.end()))
+        p.add(a, all, false, hit.start(), hit.end());
+    }
+  }
+
+  private static boolean near(Quantities.Found figure, Phrases.Hit hit) {
+    return figure.unit() == Unit.PERCENT && hit.distanceTo(figure.start(), figure.end()) < 12;
+  }
+
+  /** A cell that holds a number only; its header gave the unit. */
+  private void bareNumber(Passage p) {
+    Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
+    if (column == null || column.dimension() != Dimension.RATIO) return;
+    Quantities.parse(p.text, Dimension.RATIO, p.context.mark())
+        .filter(column::accepts)
+        .ifPresent(a -> p.add(column, a, false));
+  }
+
+  private void amount(Passage p, Content.Amount amount, int start, int end) {
+    Attribute named =
+        nearest(
+            p,
+            start,
+            end,
+            a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    Attribute best = named != null ? named : unnamed(p, amount, start, end);
+    if (best == null) return;
+    Content.Amount meant = Quantities.as(amount, best.dimension()).orElseThrow();
+    p.carried.amount = best;
+    Content.Amount said =
+        best.id().equals("location.temperatureRange")
+            ? asRange(meant)
+            : negatedBound(p, meant, start);
+    p.add(best, said, false, start, end);
+  }
+
+  /** The attribute whose words stand nearest to a figure that it can have, or null. */
+  private Attribute nearest(Passage p, int start, int end, Predicate<Attribute> mayHave) {
+    Attribute best = null;
+    int distance = NEAR + 1;
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
+      if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
+      boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
+      int d = column ? -1000 : distance(p, a, start, end);
+      if (d < distance) {
+        distance = d;
+        best = a;
+      }
+    }
+    return best;
+  }
+
+  /** A figure that is not plain is still of the attribute that is spoken of. */
+  private void unclear(Passage p, Content.NotUnderstood figure, Quantities.Found found) {
+    List<Content.Amount> readings = FigureSearch.readings(figure, found.unit());
+    Attribute named =
+        nearest(
+            p,
+            found.start(),
+            found.end(),
+            a ->
+                readings.stream()
+                    .anyMatch(r -> Quantities.as(r, a.dimension()).filter(a::accepts).isPresent()));
+    if (named != null) p.add(named, figure, false, found.start(), found.end());
+  }
+
+  /** "GT-1: nominal size 7 in x 9 in" gives a tile's size wherever it stands. */
+  private static boolean sizeOfATag(Passage p) {
+    return SIZE_OF_TAG.matcher(p.whole).find();
+  }
+
+  /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
+  private Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
+    if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
+    Attribute alone =
+        vocabulary.attributes().stream()
+            .filter(a -> a.alone() && p.context.mayStateFamily(a.family()))
+            .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
+            .findFirst()
+            .orElse(null);
+    if (alone != null || !bare.stands(p, start, end)) return alone;
+    return ofTheWork(p, amount, p.familyNear(start, end));
+  }
+
+  /** The only attribute of the work spoken of that may have such a figure, or null. */
+  private Attribute ofTheWork(Passage p, Content.Amount amount, String family) {
+    List<Attribute> may =
+        vocabulary.attributes().stream()
+            .filter(a -> a.kind() == Attribute.Kind.AMOUNT && a.plausible() != null)
+            .filter(a -> a.family().equals(family) && !family.equals("tile"))
+            .filter(a -> p.context.mayStateFamily(a.family()) && fits(a, amount))
+            .toList();
+    return may.size() == 1 ? may.get(0) : null;
+  }
+
+  private static boolean fits(Attribute a, Content.Amount amount) {
+    // A temperature is no difference of temperatures, whichever way it may be read.
+    boolean same = amount.low().unit().dimension() == a.dimension() || !a.alone();
+    return same && Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
+  }
+
+  /** "-10 to 150 °F" at a surface is a range of 160 °F. */
+  private static Content.Amount asRange(Content.Amount ends) {
+    if (ends.low().equals(ends.high())) return ends;
+    return new Content.Amount(
+        ends.high().minus(ends.low()), ends.high().minus(ends.low()), ends.bound());
+  }
+
+  /** "Do not use ... below 400 psi" asks for 400 psi at least. */
+  private Content.Amount negatedBound(Passage p, Content.Amount amount, int start) {
+    if (amount.bound() == Bound.BELOW
+        && vocabulary.list("negation.before").in(p.text.substring(0, start))) {
+      return new Content.Amount(amount.low(), amount.high(), Bound.AT_LEAST);
+    }
+    return amount;
+  }
+
+  private int distance(Passage p, Attribute a, int start, int end) {
+    int best = Integer.MAX_VALUE;
+    List<Phrases.Hit> not = a.words().not().all(p.whole);
+    for (Phrases.Hit hit : a.words().cues().all(p.whole)) {
+      // "Tensile bond strength" is no bond strength, however near the figure stands.
+      boolean turned =
+          not.stream().anyMatch(n -> n.start() < hit.start() && hit.start() - n.end() <= 1);
+      if (turned) continue;
+      best = Math.min(best, distance(p, hit, start, end));
+    }
+    if (best == Integer.MAX_VALUE) return best;
+    for (Phrases.Hit hit : not) {
+      if (distance(p, hit, start, end) <= best) return Integer.MAX_VALUE;
+    }
+    return best + p.familyPenalty(a, start, end);
+  }
+
+  private static int distance(Passage p, Phrases.Hit hit, int start, int end) {
+    boolean apart = hit.start() >= end && p.whole.substring(end, hit.start()).indexOf(',') >= 0;
+    return hit.distanceTo(start, end) + (apart ? ACROSS_A_COMMA : 0);
+  }
+
+  private static boolean inside(List<int[]> taken, Quantities.Found found) {
+    return taken.stream().anyMatch(t -> found.start() < t[1] && t[0] < found.end());
+  }
+
+  void addSize(Passage p, List<int[]> taken) {
+    Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
+    if (attribute == null || !(p.context.describesTile() || sizeOfATag(p))) return;
+    boolean column = p.context.attribute().equals(attribute.id());
+    String family = p.context.family();
+    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+      if (!isSize(found) || inside(taken, found)) continue;
+      boolean tile =
+          column
+              || ((family.isEmpty() || family.equals("tile"))
+                  && !attribute.words().not().in(p.whole));
+      if (tile) {
+        p.add(attribute, found.content(), false, found.start(), found.end());
+        return;
+      }
+    }
+  }
+
+  private static boolean isSize(Quantities.Found found) {
+    return found.content() instanceof Content.Size
+        || found.content() instanceof Content.NotUnderstood figure
+            && FigureSearch.SIZE.matcher(figure.written()).lookingAt();
+  }
+}

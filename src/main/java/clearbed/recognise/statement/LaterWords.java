@@ -1,0 +1,123 @@
+package clearbed.recognise.statement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What later words of a text say of its earlier statements. */
+final class LaterWords {
+  private static final Set<String> SITE =
+      Set.of(
+          "process.cleaning",
+          "process.cuttingSafety",
+          "process.instructions",
+          "process.temperature");
+
+  private LaterWords() {}
+
+  /**
+   * "Epoxy grout: ANSI A118.3. Use for GT-2." says afterwards for which tile the standard is.
+   *
+   * @param family part of the work that the later words name, or empty: "Let mortar cure. Epoxy
+   *     grout at GT-2: ..." says nothing of the mortar
+   * @param lead tags of the lead-in, which may be the mark of the mortar itself
+   */
+  static Set<String> spreadBack(
+      List<Statement> out,
+      int before,
+      Set<String> earlier,
+      Set<String> lead,
+      String family,
+      Limits said) {
+    if (said.tags().isEmpty()) return earlier;
+    Set<String> all = new TreeSet<>(earlier);
+    all.addAll(said.tags());
+    all.addAll(lead);
+    for (int i = 0; i < before; i++) {
+      Statement s = out.get(i);
+      if (!family.isEmpty() && !s.attribute().startsWith(family + ".")) continue;
+      Limits l = s.limits();
+      boolean others = !l.tags().equals(earlier) && !l.tags().equals(lead);
+      if (!l.tags().isEmpty() && others) continue;
+      // "Substrates for glass tile: 6 mm in 3 m. Substrates for P-31: 3 mm in 3 m."
+      boolean saidOfGlass = l.tags().isEmpty() && l.glass() && !family.isEmpty();
+      boolean saidAgain =
+          out.subList(before, out.size()).stream()
+              .anyMatch(own -> own.attribute().equals(s.attribute()));
+      if (saidOfGlass || saidAgain) continue;
+      out.set(i, s.withLimits(l.withTags(all)));
+    }
+    return all;
+  }
+
+  /** A sentence that names no tile speaks of the tile of the sentence before. */
+  static Limits sameSubject(Limits l, Limits previous, boolean sameWork) {
+    boolean named = l.glass() || !l.tags().isEmpty() || !l.otherTile().isEmpty();
+    if (named) return l;
+    // "Except at pools, set in ...  Shear bond: ..." makes the exception for the figure too.
+    boolean excepts = sameWork && l.exposures().isEmpty() && l.except().isEmpty();
+    return new Limits(
+        previous.tags(),
+        previous.glass(),
+        previous.otherTile(),
+        l.exposures(),
+        excepts ? previous.except() : l.except(),
+        l.surfaces(),
+        l.with());
+  }
+
+  /**
+   * "Cover GF-1 against rain. No acid." forbids acid on every tile: rules of the site are limited
+   * by their own sentence alone.
+   *
+   * @param from the first statement of the sentence
+   * @param said what the sentence itself is limited to
+   */
+  static void rulesOfTheSite(List<Statement> out, int from, Limits said) {
+    for (int i = from; i < out.size(); i++) {
+      Statement s = out.get(i);
+      if (SITE.contains(s.attribute())) out.set(i, s.withLimits(said.anywhere()));
+    }
+  }
+
+  /**
+   * @param from the first statement of the part that the exception follows
+   * @param previous limits of that part
+   */
+  static Limits exceptFrom(List<Statement> out, int from, Limits previous, Limits exception) {
+    Set<String> except = left(List.of(exception));
+    if (except.isEmpty() && exception.glass() && exception.tags().isEmpty())
+      glassLeftOut(out, from);
+    if (except.isEmpty()) return previous;
+    for (int i = 0; i < out.size(); i++) {
+      Statement s = out.get(i);
+      if (s.limits() != previous && !s.limits().equals(previous)) continue;
+      Limits l = s.limits();
+      out.set(i, s.withLimits(l.withExcept(except)));
+    }
+    return previous.withExcept(except);
+  }
+
+  /** "Comply with ANSI A137.1, the exception is glass tile." */
+  private static void glassLeftOut(List<Statement> out, int from) {
+    for (int i = from; i < out.size(); i++) {
+      Statement s = out.get(i);
+      Limits l = s.limits();
+      boolean named = !l.tags().isEmpty();
+      if (!named) out.set(i, s.withLimits(l.ofOtherTile().notGlass()));
+    }
+  }
+
+  /** What is left out where these are: of several limits at once nothing, as one may be apart. */
+  static Set<String> left(List<Limits> named) {
+    Set<String> out = new TreeSet<>();
+    for (Limits l : named) {
+      List<Set<String>> kinds = new ArrayList<>(List.of(l.tags(), l.exposures(), l.surfaces()));
+      kinds.addAll(l.with().values());
+      kinds.removeIf(Set::isEmpty);
+      if (kinds.size() == 1) out.addAll(kinds.get(0));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,242 @@
+package clearbed.recognise.statement;
+
+import clearbed.recognise.text.UnitWords;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Finds what a text is limited to: tags, kinds of tile, places, surfaces. */
+public final class LimitFinder {
+  private static final Pattern TAG_PARTS = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
+  private static final Pattern TAG =
+      Pattern.compile(
+          "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
+  // "GT-5-8" is a range, and no tag by itself.
+  private static final Pattern FIGURES_APART =
+      Pattern.compile(
+          "(?<![A-Za-z0-9.-])(?:[A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3})[-.]?\\d{1,3}-\\d{1,3}(?![A-Za-z0-9]|[.-]\\d)");
+  // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
+  private static final Pattern AND_OTHERS =
+      Pattern.compile("\\d[A-Z]?,? and (?:all |any |the )*(?:other|remaining)\\b");
+  // In capitals "AT 16 FT" looks like a mark.
+  private static final Pattern NO_MARK =
+      Pattern.compile(
+          "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
+  // Adhesives, grouts and sealants of ISO 13007 and ISO 11600 have classes that look like marks.
+  private static final Pattern ISO_CLASS =
+      Pattern.compile(
+          "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
+  private static final Pattern ISO_CLASSES =
+      Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern CLAUSE_BEHIND = Pattern.compile("/\\d{3}(?!\\d)");
+  private static final Pattern MEASURED =
+      Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
+  private static final Pattern OTHER_TILE =
+      Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern PUBLISHER =
+      Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
+
+  /** A class code is no longer, in characters. */
+  private static final int CODE = 12;
+
+  private final Vocabulary vocabulary;
+  private final PlaceFinder places;
+
+  public LimitFinder(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.places = new PlaceFinder(vocabulary);
+  }
+
+  /**
+   * @param heading true for a heading or lead-in, where naming a place is enough
+   */
+  public Limits of(String text, boolean heading) {
+    String glassless = vocabulary.list("notTile").without(text);
+    boolean glass =
+        vocabulary.list("glassTile").in(glassless)
+            || (heading && vocabulary.list("glassAlone").in(glassless));
+    Set<String> other = new TreeSet<>();
+    vocabulary
+        .otherTile()
+        .forEach(
+            (kind, phrases) -> {
+              if (phrases.in(glassless)) other.add(kind);
+            });
+    return new Limits(
+            limitingTags(text),
+            glass,
+            other,
+            places.exposures(text, heading),
+            Set.of(),
+            places.surfaces(text, heading),
+            Map.of())
+        .sparing();
+  }
+
+  /**
+   * "Grout for glass tile: ... Grout for other tile: ..."
+   *
+   * @param limits of words behind some that speak of glass tile
+   */
+  public static Limits behindGlass(Limits limits, String text) {
+    return !limits.glass() && OTHER_TILE.matcher(text).find() ? limits.ofOtherTile() : limits;
+  }
+
+  /** Where tags stand that limit the text; a range of them is one. */
+  List<Phrases.Hit> tagPlaces(String text) {
+    if (!mayHaveTags(text) || limitingTags(text).isEmpty()) return List.of();
+    return lists(text).stream().flatMap(list -> each(text, list)).toList();
+  }
+
+  private static Stream<Phrases.Hit> each(String text, At list) {
+    Matcher m = TAG.matcher(text).region(list.start(), list.found().end());
+    List<Phrases.Hit> each = m.results().map(r -> new Phrases.Hit(r.start(), r.end())).toList();
+    boolean spelt = each.size() == list.found().tags().size();
+    return spelt ? each.stream() : Stream.of(list.place());
+  }
+
+  /** Where glass tile and other tile are named. */
+  List<Phrases.Hit> tilePlaces(String text) {
+    String glassless = vocabulary.list("notTile").without(text);
+    List<Phrases.Hit> out = new ArrayList<>(vocabulary.list("glassTile").all(glassless));
+    vocabulary.otherTile().values().forEach(other -> out.addAll(other.all(glassless)));
+    return out;
+  }
+
+  /** True when the text is limited to tags. */
+  public boolean namesTags(String text) {
+    return !limitingTags(text).isEmpty();
+  }
+
+  private static Set<String> limitingTags(String text) {
+    Set<String> tags = tags(text);
+    return tags.isEmpty() || !AND_OTHERS.matcher(text).find() ? tags : Set.of();
+  }
+
+  /**
+   * Designations that look like tags, ranges spelt out; the caller knows which of them are tags.
+   */
+  public static Set<String> tags(String text) {
+    Set<String> tags = new TreeSet<>();
+    if (!mayHaveTags(text)) return tags;
+    for (At list : lists(text)) list.found().tags().forEach(tag -> tags.add(tag(tag)));
+    return tags;
+  }
+
+  /** A list of tags and where it stands. */
+  public record TagsAt(List<String> tags, int start, int end) {}
+
+  /** The first tags of a text, ranges spelt out, letter for letter; null when there are none. */
+  public static TagsAt firstTags(String text) {
+    if (!mayHaveTags(text)) return null;
+    List<Citations.Found> cited = Citations.mayCite(text) ? Citations.find(text) : List.of();
+    Matcher m = TAG.matcher(text);
+    while (m.find()) {
+      int at = m.start();
+      boolean standard = cited.stream().anyMatch(c -> c.start() <= at && at < c.end());
+      if (standard || !isTag(m, text)) continue;
+      TagList.Found list = TagList.inText(text, m.start());
+      return list == null
+          ? new TagsAt(List.of(m.group()), m.start(), m.end())
+          : new TagsAt(list.tags(), m.start(), list.end());
+    }
+    return null;
+  }
+
+  /** A range of tags that stands for its ends alone, as there are too many between; or empty. */
+  public static String unspelt(String text) {
+    if (!mayHaveTags(text)) return "";
+    return lists(text).stream()
+        .map(list -> list.found().unspelt())
+        .filter(range -> !range.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
+  private record At(int start, TagList.Found found) {
+    Phrases.Hit place() {
+      return new Phrases.Hit(start, found.end());
+    }
+  }
+
+  /** Tags by themselves are lists of one. */
+  private static List<At> lists(String text) {
+    List<At> lists = new ArrayList<>();
+    int covered = 0;
+    Matcher m = TAG.matcher(text);
+    while (m.find()) {
+      if (!isTag(m, text)) continue;
+      boolean within = m.start() < covered;
+      TagList.Found list = within ? null : TagList.inText(text, m.start());
+      if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
+      lists.add(new At(m.start(), list));
+      covered = Math.max(covered, list.end());
+    }
+    m = FIGURES_APART.matcher(text);
+    while (m.find()) {
+      TagList.Found list = TagList.inText(text, m.start());
+      if (list != null && list.tags().size() > 1) lists.add(new At(m.start(), list));
+    }
+    return lists;
+  }
+
+  private static boolean isTag(Matcher m, String text) {
+    boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
+    String before = text.substring(Math.max(0, m.start() - 6), m.start());
+    // "Build a 4 ft panel", in capitals.
+    boolean measured =
+        m.group().indexOf(' ') > 0
+            && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
+    // "T20/110" is the number of a clause.
+    boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
+    // "JOINT 1/16 IN." is a figure.
+    boolean fraction =
+        m.group().indexOf(' ') > 0
+            && m.end() + 1 < text.length()
+            && text.charAt(m.end()) == '/'
+            && Character.isDigit(text.charAt(m.end() + 1));
+    int from = Math.max(0, m.start() - CODE);
+    String near = text.substring(from, Math.min(text.length(), m.end() + CODE));
+    boolean code =
+        ClassCodes.unmistakable(near).stream()
+            .anyMatch(c -> from + c.start() < m.end() && m.start() < from + c.end());
+    return !isoClass
+        && !measured
+        && !clause
+        && !code
+        && !fraction
+        && !NO_MARK.matcher(m.group()).matches()
+        && !PUBLISHER.matcher(before).matches();
+  }
+
+  /** In every tag a capital stands before another, a figure, a mark or a blank. */
+  private static boolean mayHaveTags(String text) {
+    for (int at = text.length() - 2; at >= 0; at--) {
+      char c = text.charAt(at);
+      if (c < 'A' || c > 'Z') continue;
+      char next = text.charAt(at + 1);
+      if (next < 'a' || next > 'z') return true;
+    }
+    return false;
+  }
+
+  /** Tags of a text, letter for letter. */
+  public static List<String> written(String text) {
+    return TAG.matcher(text).results().map(r -> r.group()).toList();
+  }
+
+  /** One way of writing a tag: {@code gt 1} and {@code GT-1} are the same, {@code GT-01} is not. */
+  static String tag(String written) {
+    String s = written.trim().toUpperCase(Locale.ROOT);
+    Matcher m = TAG_PARTS.matcher(s);
+    return m.matches() ? m.group(1) + "-" + m.group(2) + m.group(3) : s;
+  }
+}

@@ -1,0 +1,96 @@
+package clearbed.recognise.statement;
+
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Phrases;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Splits a text into the parts that each make one statement: sentences, items between semicolons,
+ * exceptions.
+ */
+public final class Parts {
+
+  /**
+   * @param text plain form
+   * @param lead the words before its colon, or empty; they are part of the text
+   * @param exception true when it states an exception to the part before it
+   * @param sentence true when it follows a full stop: it may speak on of what the sentence before
+   *     spoke of
+   */
+  record Part(String text, String lead, boolean exception, boolean sentence) {}
+
+  private static final Pattern SEMICOLON = Pattern.compile(";\\s*");
+  private static final Pattern BUT =
+      Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern ALL =
+      Pattern.compile("\\S (all|every|each|any)\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern LEAD =
+      Pattern.compile("^((?:(?!\\.\\s+[A-Z])[^:]){2,90}):(?=\\s|$)");
+
+  private Parts() {}
+
+  static List<Part> of(String text, Phrases except) {
+    List<Part> parts = new ArrayList<>();
+    for (Piece piece : sentences(text)) {
+      boolean first = true;
+      for (String clause : BUT.split(piece.text())) {
+        addWithException(parts, clause.trim(), except, piece.afterStop() && first);
+        first = false;
+      }
+    }
+    return parts;
+  }
+
+  /** The words before the colon, or empty. */
+  public static String lead(String text) {
+    Matcher m = LEAD.matcher(text);
+    return m.find() ? m.group(1) : "";
+  }
+
+  private record Piece(String text, boolean afterStop) {}
+
+  private static List<Piece> sentences(String text) {
+    List<Piece> out = new ArrayList<>();
+    int before = 0;
+    for (Sentences.Sentence sentence : Sentences.of(text)) {
+      boolean first =
+          text.indexOf('\n', before) < 0 || text.indexOf('\n', before) > sentence.start();
+      before = sentence.end();
+      for (String item : SEMICOLON.split(sentence.text())) {
+        if (item.isBlank()) continue;
+        out.add(new Piece(item.trim(), first && !out.isEmpty()));
+        first = false;
+      }
+    }
+    return out;
+  }
+
+  /** Where the words behind an exception that opens a sentence begin: a comma, or "all". */
+  private static int mainClause(String clause) {
+    int comma = clause.indexOf(", ");
+    Matcher all = ALL.matcher(clause);
+    return comma < 0 && all.find() ? all.start(1) : comma;
+  }
+
+  private static void addWithException(
+      List<Part> parts, String clause, Phrases except, boolean sentence) {
+    if (clause.isEmpty()) return;
+    Phrases.Hit hit = except.first(clause);
+    int comma = hit != null && hit.start() == 0 ? mainClause(clause) : -1;
+    if (comma > 0) {
+      String main = clause.substring(comma).replaceFirst("^, ", "").trim();
+      parts.add(new Part(main, lead(main), false, sentence));
+      parts.add(new Part(clause.substring(0, comma), "", true, false));
+      return;
+    }
+    if (hit == null || hit.start() == 0) {
+      parts.add(new Part(clause, lead(clause), false, sentence));
+      return;
+    }
+    parts.add(new Part(clause.substring(0, hit.start()).trim(), lead(clause), false, sentence));
+    parts.add(new Part(clause.substring(hit.start()).trim(), "", true, false));
+  }
+}

@@ -1,0 +1,173 @@
+package clearbed.recognise.statement;
+
+import clearbed.model.Content;
+import clearbed.model.Origin;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One part of a text with all that is known of it before it is read. */
+final class Passage {
+  private static final int FEW = 300;
+
+  private static final int NEGATION_NEAR = 70;
+
+  /** Parts of the work that a standard for their material shows as well as their names. */
+  private static final Set<String> OF_MATERIALS = Set.of("mortar", "grout", "sealant", "membrane");
+
+  private final Vocabulary vocabulary;
+  private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
+  private final Origin origin;
+  private final List<Said> said = new ArrayList<>();
+  // As written, and with open items blanked out.
+  final String whole;
+  final String text;
+  final Context context;
+  // A lead-in names what its paragraph is about, however far the figure stands behind it.
+  final int leadEnd;
+  final Carried carried;
+  private final boolean deniedTwice;
+
+  Passage(
+      Vocabulary vocabulary,
+      Parts.Part part,
+      String closed,
+      Context context,
+      Origin origin,
+      Carried carried) {
+    this.vocabulary = vocabulary;
+    this.leadEnd = Math.min(part.lead().length(), part.text().length());
+    this.whole = part.text();
+    this.text = closed;
+    this.context = context;
+    this.origin = origin;
+    this.carried = carried;
+    this.deniedTwice = vocabulary.list("negation.twice").in(closed);
+    vocabulary
+        .families()
+        .forEach((family, phrases) -> phrases.all(whole).forEach(hit -> cues.put(hit, family)));
+    // "Joint mortar" is no mortar.
+    Set<Phrases.Hit> all = Set.copyOf(cues.keySet());
+    if (all.size() <= FEW)
+      cues.keySet().removeIf(hit -> all.stream().anyMatch(longer -> within(hit, longer)));
+    for (Citations.Found f : Citations.find(whole))
+      vocabulary
+          .standardOf(f.standard().designation())
+          .filter(info -> info.states().size() == 1)
+          .flatMap(info -> vocabulary.attribute(info.states().get(0)))
+          .filter(a -> OF_MATERIALS.contains(a.family()))
+          .ifPresent(a -> cues.put(new Phrases.Hit(f.start(), f.end()), a.family()));
+  }
+
+  private static boolean within(Phrases.Hit hit, Phrases.Hit longer) {
+    return longer.start() <= hit.start()
+        && hit.end() <= longer.end()
+        && longer.end() - longer.start() > hit.end() - hit.start();
+  }
+
+  Origin origin() {
+    return origin;
+  }
+
+  /** Something is left open there of which it is not known what. */
+  void addOpen(String words, int start, int end) {
+    said.add(new Said("text", new Content.Open(words), false, start, end));
+  }
+
+  /**
+   * @param start of the words that give the value
+   * @param end behind them
+   */
+  void add(Attribute attribute, Content content, boolean excluded, int start, int end) {
+    if (!context.mayStateFamily(attribute.family())) return;
+    said.add(new Said(attribute.id(), content, excluded, start, end));
+  }
+
+  /** A value of the whole text rather than of some of its words. */
+  void add(Attribute attribute, Content content, boolean excluded) {
+    add(attribute, content, excluded, 0, text.length());
+  }
+
+  /** True for what no words of its own give. */
+  boolean isWhole(Said value) {
+    return value.start() == 0
+        && value.end() == text.length()
+        && value.content() instanceof Content.Required;
+  }
+
+  /** In the order in which they were found. */
+  List<Said> said() {
+    return said;
+  }
+
+  /**
+   * @param own what the value is limited to
+   */
+  void state(List<Statement> out, Said value, Limits own) {
+    Limits its = value.anywhere() ? own.anywhere() : own;
+    Statement statement =
+        new Statement(value.attribute(), value.content(), value.excluded(), whole, origin, its);
+    boolean known =
+        out.stream()
+            .anyMatch(
+                s ->
+                    s.attribute().equals(value.attribute())
+                        && s.content().equals(value.content())
+                        && s.excluded() == value.excluded()
+                        && s.limits().equals(its));
+    if (!known) out.add(statement);
+  }
+
+  String familyNear(int start, int end) {
+    String best = "";
+    int distance = Integer.MAX_VALUE;
+    for (Map.Entry<Phrases.Hit, String> cue : cues.entrySet()) {
+      if (Set.of("tile", "substrate").contains(cue.getValue())
+          && !context.family().equals(cue.getValue())) continue;
+      Phrases.Hit hit = cue.getKey();
+      int d = hit.distanceTo(start, end);
+      String between =
+          hit.end() <= start
+              ? whole.substring(hit.end(), start)
+              : hit.start() >= end ? whole.substring(end, hit.start()) : "";
+      if (between.contains(",")) d += 15;
+      // A lead-in speaks for all that follows it; the tile in it is what the rest is for.
+      boolean leads = between.contains(":") || hit.end() <= start;
+      if (leads && !cue.getValue().equals("tile")) d -= 10;
+      if (d < distance) {
+        distance = d;
+        best = cue.getValue();
+      }
+    }
+    return best.isEmpty() ? context.family() : best;
+  }
+
+  int familyPenalty(Attribute a, int start, int end) {
+    String family = familyNear(start, end);
+    if (family.isEmpty() || family.equals(a.family())) return 0;
+    boolean kin =
+        Set.of("sealant", "movement").contains(family)
+            && Set.of("sealant", "movement").contains(a.family());
+    return kin ? 5 : 30;
+  }
+
+  boolean negated(int start, int end) {
+    if (deniedTwice) return false;
+    String before = text.substring(0, start);
+    String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
+    if (vocabulary.list("negation.butThis").endsAt(near, near.length())) return false;
+    Phrases.Hit last = null;
+    for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
+    if (last != null
+        && before.length() - last.end() < NEGATION_NEAR
+        && !(before.indexOf(',', last.end()) >= 0
+            && vocabulary.list("negation.affirmed").startsAt(text, end))
+        && !vocabulary.list("negation.ends").startsAt(before, last.end())) return true;
+    return vocabulary.list("negation.after").in(text.substring(end));
+  }
+}

@@ -1,0 +1,160 @@
+package clearbed.recognise.statement;
+
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds the places and surfaces that a text names, and tells those that limit what it says. */
+final class PlaceFinder {
+  /**
+   * A place named; offsets are of the text.
+   *
+   * @param surface true for a surface, false for an exposure
+   * @param introduced true when a preposition, its own or that of a list, makes it a limit
+   */
+  record Place(int start, int end, boolean surface, String term, boolean introduced) {}
+
+  private static final Pattern LIST_OF_PLACES =
+      Pattern.compile(
+          "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
+  private static final Pattern BETWEEN_PLACES =
+      Pattern.compile("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+");
+  private static final int LIST_GAP = 30;
+  private static final int LEAD_REACH = 120;
+  private static final Pattern JOINED =
+      Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$");
+  private static final Pattern INCLUDING =
+      Pattern.compile("\\bincl(?:uding|usive|\\.)?", Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final Pattern lead;
+  private final Pattern suited;
+
+  PlaceFinder(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.lead = Pattern.compile(vocabulary.placeLead() + "$", Pattern.CASE_INSENSITIVE);
+    this.suited = Pattern.compile(vocabulary.placeSuited() + "$", Pattern.CASE_INSENSITIVE);
+  }
+
+  /**
+   * Places, and the words of rooms in a list with them: "Pool, spa and deck: ...".
+   *
+   * @param heading true where naming a place is enough
+   */
+  Set<String> exposures(String text, boolean heading) {
+    Set<String> places = terms(text, heading, false);
+    if (places.isEmpty()) return places;
+    narrow(text, places);
+    Matcher list = LIST_OF_PLACES.matcher(text);
+    while (list.find()) {
+      List<String> words = List.of(BETWEEN_PLACES.split(list.group().toLowerCase(Locale.ROOT)));
+      boolean place =
+          words.stream()
+              .anyMatch(
+                  w -> vocabulary.exposurePlaces().values().stream().anyMatch(p -> p.matches(w)));
+      if (place) words.stream().map(w -> w.replaceFirst("^the ", "")).forEach(places::add);
+    }
+    return places;
+  }
+
+  /** Surfaces named; see {@link #exposures}. */
+  Set<String> surfaces(String text, boolean heading) {
+    return terms(text, heading, true);
+  }
+
+  private Set<String> terms(String text, boolean heading, boolean surface) {
+    Set<String> found = new TreeSet<>();
+    for (Place place : named(text, surface)) {
+      if (heading || place.introduced()) found.add(place.term());
+    }
+    return found;
+  }
+
+  /** "Internal, dry" is the dry part of the inside: a place within another narrows it. */
+  private void narrow(String text, Set<String> places) {
+    if (places.size() < 2 || INCLUDING.matcher(text).find()) return;
+    Attribute exposure = vocabulary.attribute("location.exposure").orElseThrow();
+    Set<String> all = Set.copyOf(places);
+    places.removeIf(
+        wide ->
+            !exposure.hasTerm(wide)
+                && all.stream().anyMatch(p -> !p.equals(wide) && vocabulary.coversAll(wide, p)));
+  }
+
+  /** All places and surfaces named, from left to right. */
+  List<Place> named(String text) {
+    List<Place> all = new ArrayList<>(named(text, false));
+    all.addAll(named(text, true));
+    all.sort(Comparator.comparingInt(Place::start));
+    return all;
+  }
+
+  private List<Place> named(String text, boolean surface) {
+    Map<String, Phrases> words = surface ? vocabulary.surfacePlaces() : vocabulary.exposurePlaces();
+    List<Place> out = new ArrayList<>();
+    List<Place> introduced = new ArrayList<>();
+    for (Place place : longest(text, words, surface)) {
+      boolean ofAnother = vocabulary.list("places.notAlone").startsAt(text, place.end());
+      if (ofAnother) continue;
+      boolean limits = introduced(text, place, introduced);
+      Place found = new Place(place.start(), place.end(), surface, place.term(), limits);
+      if (limits) introduced.add(found);
+      out.add(found);
+    }
+    return out;
+  }
+
+  /** The places named, from left to right; of those that overlap the longest. */
+  private static List<Place> longest(String text, Map<String, Phrases> words, boolean surface) {
+    List<Place> hits = new ArrayList<>();
+    words.forEach(
+        (term, phrases) -> {
+          for (Phrases.Hit hit : phrases.all(text))
+            hits.add(new Place(hit.start(), hit.end(), surface, term, false));
+        });
+    hits.sort(Comparator.comparingInt((Place p) -> p.start() - p.end()));
+    boolean[] taken = new boolean[text.length() + 1];
+    List<Place> free = new ArrayList<>();
+    for (Place hit : hits) {
+      if (taken[hit.start()] || taken[hit.end() - 1]) continue;
+      for (int i = hit.start(); i < hit.end(); i++) taken[i] = true;
+      free.add(hit);
+    }
+    free.sort(Comparator.comparingInt(Place::start));
+    return free;
+  }
+
+  /**
+   * @param earlier the places further left that are introduced
+   */
+  private boolean introduced(String text, Place place, List<Place> earlier) {
+    String before = text.substring(Math.max(0, place.start() - LEAD_REACH), place.start());
+    Matcher m = lead.matcher(before);
+    if (m.find()) return !suited.matcher(before.substring(0, m.start())).find();
+    // "at pools, ramp 102 and steam rooms", "in wet or exterior areas": the second place shares the
+    // preposition of the first.
+    Matcher joined = JOINED.matcher(before);
+    if (earlier.isEmpty() || !joined.find()) return false;
+    int end = place.start() - before.length() + joined.start();
+    for (int i = earlier.size() - 1; i >= 0; i--) {
+      Place first = earlier.get(i);
+      if (end - first.end() > LIST_GAP) return false;
+      if (end < first.end()) continue;
+      String between = text.substring(first.end(), end);
+      boolean stopped =
+          between.chars().anyMatch(c -> ".;:()".indexOf(c) >= 0)
+              || vocabulary.list("clause.verb").in(between);
+      if (!stopped) return true;
+    }
+    return false;
+  }
+}

@@ -1,0 +1,40 @@
+package clearbed.recognise.statement;
+
+import clearbed.model.Content;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.regex.Pattern;
+
+/** Attributes that a text requires without naming a value. */
+final class Requirements {
+  private static final Pattern NO = Pattern.compile("(?i)(?:no|none|not required|n)\\b.*");
+
+  private final Vocabulary vocabulary;
+
+  Requirements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(Passage p) {
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
+      boolean column = a.id().equals(p.context.attribute());
+      if (column) {
+        columnRequirement(p, a);
+        continue;
+      }
+      if (a.words().requiredIn(p.text)) {
+        p.add(
+            a,
+            new Content.Required(),
+            vocabulary.list("negation.notRequired").in(p.text) && !a.id().startsWith("process.c"));
+      }
+    }
+  }
+
+  private void columnRequirement(Passage p, Attribute a) {
+    if (p.text.isBlank() || vocabulary.list("empty").matches(p.text.trim())) return;
+    boolean no = NO.matcher(p.text.trim()).matches();
+    p.add(a, new Content.Required(), no);
+  }
+}

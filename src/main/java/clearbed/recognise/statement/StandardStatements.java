@@ -1,0 +1,73 @@
+package clearbed.recognise.statement;
+
+import clearbed.model.Content;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.StandardInfo;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+
+/** The standards that a text requires, by the attribute they state. */
+final class StandardStatements {
+  private final Vocabulary vocabulary;
+
+  StandardStatements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(Passage p) {
+    Set<String> stated = new HashSet<>();
+    for (Citations.Found found : Citations.find(p.text)) {
+      if (Citations.ofASeries(p.text, found)) continue;
+      for (String id : statedBy(p, found)) {
+        stated.add(id);
+        state(p, vocabulary.attribute(id).orElseThrow(), found);
+      }
+    }
+    implied(p, stated);
+  }
+
+  private void state(Passage p, Attribute attribute, Citations.Found found) {
+    String before = p.text.substring(0, found.start());
+    boolean tested = vocabulary.list("clause.tested").endsAt(before, before.length());
+    if (tested && attribute.id().endsWith(".standard")) return;
+    boolean about =
+        vocabulary.list("negation.notAbout").startsAt(p.text, found.end())
+            || vocabulary.list("clause.aside").endsAt(before, before.length())
+            || vocabulary.list("clause.criteria").startsAt(p.text, found.end());
+    if (about) return;
+    boolean negated = p.negated(found.start(), found.end());
+    p.add(attribute, found.standard(), negated, found.start(), found.end());
+  }
+
+  /** A class names the standard that it is of: {@code CG2WA}, {@code F-25LM}. */
+  private void implied(Passage p, Set<String> stated) {
+    for (MatchResult code : ClassCodes.ANY.matcher(p.text).results().toList()) {
+      StandardInfo info = vocabulary.standardOfCode(code.group()).orElse(null);
+      if (info == null || stated.contains(info.states().get(0))) continue;
+      Attribute attribute = vocabulary.attribute(info.states().get(0)).orElseThrow();
+      boolean plain =
+          ClassCodes.unmistakable(code.group()).isEmpty()
+              && !attribute.id().equals(p.context.attribute())
+              && !p.familyNear(code.start(), code.end()).equals(attribute.family());
+      if (plain) continue;
+      Content.Standard standard = new Content.Standard(info.designation(), "");
+      boolean negated = p.negated(code.start(), code.end());
+      p.add(attribute, standard, negated, code.start(), code.end());
+    }
+  }
+
+  /** With parts of the work the one that is spoken of, else all. */
+  private List<String> statedBy(Passage p, Citations.Found found) {
+    StandardInfo info = vocabulary.standardOf(found.standard().designation()).orElse(null);
+    if (info == null) {
+      boolean column = p.context.attribute().endsWith(".standard");
+      return column ? List.of(p.context.attribute()) : List.of();
+    }
+    if (info.states().size() < 2 || info.families().isEmpty()) return info.states();
+    String family = p.familyNear(found.start(), found.end());
+    return List.of(info.states().get(Math.max(0, info.families().indexOf(family))));
+  }
+}

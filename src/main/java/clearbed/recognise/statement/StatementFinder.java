@@ -1,0 +1,186 @@
+package clearbed.recognise.statement;
+
+import clearbed.base.Memo;
+import clearbed.model.Origin;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+
+/** Finds what a text says of the attributes of the vocabulary. */
+public final class StatementFinder {
+  private static final Pattern USES =
+      Pattern.compile(
+          "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
+              + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
+
+  private static final Pattern USED =
+      Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final String ON_MEMBRANE = "mortar.membraneUse";
+  private static final Set<String> OF_MORTAR =
+      Set.of("mortar.standard", "mortar.isoClass", "mortar.chemistry");
+
+  private record Asked(String text, Context context) {}
+
+  private final Vocabulary vocabulary;
+  private final LimitFinder limitFinder;
+  private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
+  private final OpenItems openItems;
+  private final List<Way> ways;
+  private final NamedFinder named;
+  private final TileProperties properties;
+
+  /**
+   * One way in which words state something.
+   *
+   * @param name what it finds
+   */
+  public record Way(String name, Finds finds) {
+
+    /** Adds what it finds in a part of a text. */
+    interface Finds {
+      /**
+       * @param taken stretches whose figures an earlier way has read; it adds its own
+       */
+      void addTo(Passage passage, List<int[]> taken);
+    }
+  }
+
+  public StatementFinder(Vocabulary vocabulary) {
+    this(vocabulary, UnaryOperator.identity());
+  }
+
+  /**
+   * @param chosen gives those of all ways that are gone, in their order
+   */
+  public StatementFinder(Vocabulary vocabulary, UnaryOperator<List<Way>> chosen) {
+    this.vocabulary = vocabulary;
+    this.limitFinder = new LimitFinder(vocabulary);
+    this.openItems = new OpenItems(vocabulary);
+    this.named = new NamedFinder(vocabulary, limitFinder);
+    this.properties = new TileProperties(vocabulary);
+    this.ways = List.copyOf(chosen.apply(ways()));
+  }
+
+  /** All ways, in the order that they depend on. */
+  private List<Way> ways() {
+    OpenStatements open = new OpenStatements(vocabulary, openItems, this);
+    StandardStatements standards = new StandardStatements(vocabulary);
+    FlatnessStatements flatness = new FlatnessStatements(vocabulary);
+    AmountStatements amounts = new AmountStatements(vocabulary);
+    TermStatements terms = new TermStatements(vocabulary);
+    Requirements requirements = new Requirements(vocabulary);
+    return List.of(
+        new Way("open items", (p, taken) -> open.addTo(p)),
+        new Way("standards", (p, taken) -> standards.addTo(p)),
+        new Way("flatness", (p, taken) -> taken.addAll(flatness.addTo(p))),
+        new Way("deflection", (p, taken) -> flatness.addDeflection(p)),
+        new Way("amounts", amounts::addTo),
+        new Way("sizes", amounts::addSize),
+        new Way("terms", (p, taken) -> terms.addTo(p)),
+        new Way("requirements", (p, taken) -> requirements.addTo(p)));
+  }
+
+  /** All statements of a text; each carries the limits of its own part. */
+  public List<Statement> find(String text, Origin origin, Context context) {
+    List<Statement> found =
+        known.get(new Asked(text, context), () -> List.copyOf(findAnew(text, origin, context)));
+    return Statement.allAt(origin, found);
+  }
+
+  private List<Statement> findAnew(String text, Origin origin, Context context) {
+    List<Statement> out = new ArrayList<>();
+    String family = context.family();
+    Carried carried = new Carried();
+    Set<String> uses = new TreeSet<>();
+    Limits leadLimits = Limits.NONE;
+    Limits previous = Limits.NONE;
+    String spoken = "";
+    int mainFrom = 0;
+    for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
+      String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
+      // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
+      if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
+        family = leadFamily;
+      if (!part.lead().isEmpty())
+        leadLimits = leadLimits(part.lead(), family, context.describesTile());
+      String own = vocabulary.family(part.text());
+      // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
+      boolean names = !own.isEmpty() && !own.equals("tile");
+      boolean goesOn = !names && !part.sentence() && !spoken.isEmpty();
+      int before = out.size();
+      if (part.exception())
+        previous =
+            LaterWords.exceptFrom(out, mainFrom, previous, limitFinder.of(part.text(), false));
+      else mainFrom = before;
+      Surroundings around = new Surroundings(part, leadLimits, previous, leadFamily.isEmpty());
+      Passage passage =
+          new Passage(
+              vocabulary,
+              part,
+              openItems.closed(part.text()),
+              context.withFamily(goesOn ? spoken : family),
+              origin.withText(text),
+              carried);
+      read(passage);
+      Limits said = state(out, passage, around);
+      if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
+      if (!part.exception() && USES.matcher(part.text()).find()) {
+        // "Used for glass tile GT-1" is said of the mortar.
+        String of = own.equals("tile") && USED.matcher(part.text()).find() ? "" : own;
+        uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), of, around.settle(said));
+      }
+      if (names || spoken.isEmpty()) spoken = own;
+      if (!part.exception()) previous = around.settle(said);
+    }
+    return out;
+  }
+
+  private void read(Passage passage) {
+    List<int[]> taken = new ArrayList<>();
+    for (Way way : ways) way.finds().addTo(passage, taken);
+    // "The adhesives R2T and C2TE are accepted for this membrane" asks for neither.
+    boolean asks = vocabulary.list("clause.imperative").in(passage.text);
+    if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
+      passage.said().removeIf(s -> OF_MORTAR.contains(s.attribute()));
+  }
+
+  /** Gives each value its limits; returns what the words of the part as a whole limit it to. */
+  private Limits state(List<Statement> out, Passage p, Surroundings around) {
+    List<Named> all = p.context.attribute().isEmpty() ? named.in(p) : List.of();
+    Limits whole = limits(p);
+    for (Named one : all) whole = whole.and(one.limits());
+    Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
+    for (Said value : p.said()) {
+      p.state(out, value, own.get(value));
+      p.carried.note(value.attribute(), own.get(value));
+    }
+    return whole;
+  }
+
+  /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */
+  private Limits leadLimits(String lead, String family, boolean describesTile) {
+    Map<String, Set<String>> with = new LinkedHashMap<>();
+    for (TileProperties.Hit hit : properties.in(lead))
+      with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
+    Limits limits = limitFinder.of(lead, true).supposing(describesTile ? Map.of() : with);
+    boolean tile = family.isEmpty() || family.equals("tile");
+    return tile && Tags.alone(lead) ? limits.ofMarksAlone() : limits;
+  }
+
+  private Limits limits(Passage p) {
+    Limits own = limitFinder.of(p.whole, false);
+    if (p.context.describesTile() || !p.context.attribute().isEmpty()) return own;
+    Map<String, Set<String>> with = new LinkedHashMap<>();
+    for (TileProperties.Hit hit : properties.in(p.whole))
+      with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
+    return own.supposing(with);
+  }
+}

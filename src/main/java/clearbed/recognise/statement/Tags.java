@@ -1,0 +1,73 @@
+package clearbed.recognise.statement;
+
+import clearbed.recognise.text.PlainText;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Tags of tiles, as schedules and articles write them. */
+public final class Tags {
+  /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code GLS-A}. */
+  public static final String MARK =
+      "(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
+
+  /** A mark by itself, in a cell. */
+  private static final Pattern ALONE =
+      Pattern.compile(
+          "[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+
+  private static final int OPENING = 100;
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
+
+  // An addendum says "Add tile GT-9: ..."
+  private static final Pattern ADDS =
+      Pattern.compile(
+          "^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?add\\s+(?:(?:the|new|following|glass|tile|type|finish|tag)\\s+){0,4}",
+          Pattern.CASE_INSENSITIVE);
+
+  private Tags() {}
+
+  /** One way of writing a tag, to compare by. */
+  public static String key(String tag) {
+    return LimitFinder.tag(BLANKS.matcher(PlainText.of(tag)).replaceAll(" "));
+  }
+
+  /**
+   * The tag as a text writes it: {@code GL.01} for the key {@code GL-01}; the key itself where it
+   * is not found.
+   */
+  public static String asWritten(String key, String text) {
+    return LimitFinder.written(PlainText.of(text)).stream()
+        .filter(w -> key(w).equals(key))
+        .findFirst()
+        .orElse(key);
+  }
+
+  /** The letters of a tag: {@code GT} of {@code GT-12}. */
+  public static String prefix(String key) {
+    return BEHIND_PREFIX.matcher(key).replaceAll("");
+  }
+
+  /** True when the text is tags and nothing else. */
+  static boolean alone(String text) {
+    return TagList.inCell(text) != null;
+  }
+
+  /** True when it is a mark of letters and figures, and no description. */
+  public static boolean isMark(String tag) {
+    String text = PlainText.of(tag).trim();
+    // "A118.15" is a standard.
+    return ALONE.matcher(text).matches() && Citations.find(text).isEmpty();
+  }
+
+  /** True when the clause adds a tile to those scheduled elsewhere. */
+  public static boolean adds(String text) {
+    return ADDS.matcher(PlainText.of(text)).find();
+  }
+
+  /** Tags in the opening words of a clause, which name what it is about. */
+  public static Set<String> inOpening(String text) {
+    String plain = PlainText.of(text);
+    return LimitFinder.tags(plain.length() > OPENING ? plain.substring(0, OPENING) : plain);
+  }
+}

@@ -1,0 +1,65 @@
+package clearbed.recognise.statement;
+
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Finds the terms of one attribute in a text; longer phrases win over the shorter ones inside them.
+ */
+public final class TermReader {
+  private final Vocabulary vocabulary;
+  private final LimitFinder limitFinder;
+
+  public TermReader(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.limitFinder = new LimitFinder(vocabulary);
+  }
+
+  /**
+   * The terms of {@code location.exposure} or {@code location.surface} that running text names as
+   * places ({@code for the exterior wall}); what it is tested for or suited to is no place.
+   */
+  public Set<String> places(String attribute, String text) {
+    Limits limits = limitFinder.of(PlainText.of(text), false);
+    Set<String> named =
+        attribute.equals("location.surface") ? limits.surfaces() : limits.exposures();
+    Set<String> out = new LinkedHashSet<>(named);
+    out.removeIf(term -> !vocabulary.attribute(attribute).orElseThrow().hasTerm(term));
+    return out;
+  }
+
+  /** The terms found, in the order of the text. */
+  public Set<String> in(String attribute, String text) {
+    String plain = PlainText.of(text);
+    List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
+    vocabulary
+        .attribute(attribute)
+        .orElseThrow()
+        .words()
+        .terms()
+        .forEach((term, phrases) -> phrases.all(plain).forEach(h -> hits.add(Map.entry(h, term))));
+    hits.sort(
+        (a, b) ->
+            (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));
+    List<Map.Entry<Phrases.Hit, String>> kept = new ArrayList<>();
+    for (Map.Entry<Phrases.Hit, String> h : hits) {
+      boolean covered =
+          kept.stream()
+              .anyMatch(
+                  k ->
+                      h.getKey().start() < k.getKey().end()
+                          && k.getKey().start() < h.getKey().end());
+      if (!covered) kept.add(h);
+    }
+    kept.sort((a, b) -> a.getKey().start() - b.getKey().start());
+    Set<String> out = new LinkedHashSet<>();
+    kept.forEach(k -> out.add(k.getValue()));
+    return out;
+  }
+}

@@ -1,0 +1,120 @@
+package clearbed.recognise.statement;
+
+import clearbed.model.Content;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The terms that a text uses of attributes that have terms. */
+final class TermStatements {
+  /** Perimeters, changes of plane and structural joints together are those of movement joints. */
+  private static final int PLACES_LISTED = 3;
+
+  private final Vocabulary vocabulary;
+
+  TermStatements(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  void addTo(Passage p) {
+    for (Attribute a : vocabulary.attributes()) {
+      if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
+      boolean column = a.id().equals(p.context.attribute());
+      if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
+      Map<Phrases.Hit, String> hits = termHits(p, a);
+      // "Translucent: no, opaque" asks and answers.
+      boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
+      if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
+      boolean listed =
+          a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
+      for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
+        boolean needs = !column && a.needsFamily() && !listed;
+        if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;
+        int start = hit.getKey().start();
+        int end = hit.getKey().end();
+        boolean negated = p.negated(start, end) && !hit.getValue().equals("none");
+        p.add(a, new Content.Term(hit.getValue()), negated, start, end);
+      }
+    }
+  }
+
+  /**
+   * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting,
+   * and a substrate of "cement mortar bed" is no mortar.
+   */
+  private boolean ofAnotherColumn(Passage p, Attribute a) {
+    Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
+    if (column == null || column.id().equals("notes")) return false;
+    boolean kin = column.family().equals(a.family());
+    boolean joint =
+        Set.of("sealant", "movement").containsAll(Set.of(column.family()))
+            && Set.of("sealant", "movement").contains(a.family());
+    return kin ? column.kind() == Attribute.Kind.TERM : !joint;
+  }
+
+  private boolean termsAllowed(Passage p, Attribute a) {
+    if (a.family().equals("location")) return false;
+    if (a.id().equals("tile.backing") || a.id().equals("tile.mounting")) {
+      return p.context.describesTile()
+          && !vocabulary.list("clause.setInMortar").in(p.whole)
+          && namesAspect(p, a);
+    }
+    return !a.family().equals("tile")
+        || (p.context.describesTile()
+            && !List.of("mortar", "grout", "sealant", "movement").contains(p.context.family()));
+  }
+
+  /** "None" is a backing only where backing is spoken of. */
+  private boolean namesAspect(Passage p, Attribute a) {
+    return vocabulary
+        .list(a.id().equals("tile.backing") ? "clause.onBacking" : "clause.onMounting")
+        .in(p.whole);
+  }
+
+  private Map<Phrases.Hit, String> termHits(Passage p, Attribute a) {
+    Map<Phrases.Hit, String> all = new LinkedHashMap<>();
+    List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
+    a.words()
+        .terms()
+        .forEach((term, phrases) -> phrases.all(p.text).forEach(h -> hits.add(Map.entry(h, term))));
+    hits.sort(
+        (x, y) ->
+            (y.getKey().end() - y.getKey().start()) - (x.getKey().end() - x.getKey().start()));
+    for (Map.Entry<Phrases.Hit, String> hit : hits) {
+      Phrases.Hit h = hit.getKey();
+      boolean overlapped =
+          all.keySet().stream()
+              .anyMatch(
+                  k ->
+                      h.start() < k.end()
+                          && k.start() < h.end()
+                          && !all.get(k).equals(hit.getValue()));
+      if (!overlapped || a.id().equals("sealant.use")) all.put(h, hit.getValue());
+    }
+    return all;
+  }
+
+  private boolean ofSealants(Passage p) {
+    return Citations.find(p.whole).stream()
+        .flatMap(f -> vocabulary.standardOf(f.standard().designation()).stream())
+        .anyMatch(info -> info.states().contains("sealant.standard"));
+  }
+
+  private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
+    if (family.equals("tile")) return true;
+    // ASTM C920 and ISO 11600 are of sealants alone, whatever the heading.
+    if (family.equals("sealant") && ofSealants(p)) return true;
+    String near = p.familyNear(hit.start(), hit.end());
+    if (near.equals(family)) return true;
+    return near.isEmpty() && p.context.family().equals(family)
+        || (family.equals("sealant") && near.equals("movement"))
+            && (ofSealants(p) || vocabulary.families().get("sealant").in(p.whole))
+        || (family.equals("movement")
+            && Set.of("sealant", "movement").contains(p.context.family()));
+  }
+}

@@ -1,0 +1,2 @@
+/** Words, sentences, numbers and figures with units, whatever they are about. */
+package clearbed.recognise.text;

@@ -1,0 +1,83 @@
+package clearbed.recognise.vocabulary;
+
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.recognise.text.PlainText;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * An attribute of an entry, as the vocabulary defines it.
+ *
+ * @param label as people read it
+ * @param single true when two different values for one entry contradict each other
+ * @param alone true when a figure of its kind with none of its words near is still of it
+ * @param dimension of an amount, else null
+ * @param plausible figures outside it are about something else; null when any will do
+ */
+public record Attribute(
+    String id,
+    String label,
+    String family,
+    Kind kind,
+    boolean single,
+    boolean needsFamily,
+    boolean alone,
+    Dimension dimension,
+    Content.Amount plausible,
+    Words words) {
+
+  /** How its values are recognised. */
+  public enum Kind {
+    STANDARD,
+    TERM,
+    AMOUNT,
+    SIZE,
+    FLATNESS,
+    REQUIRED,
+    WORDS
+  }
+
+  /** The phrases it is recognised by; terms in the order of the vocabulary file. */
+  public record Words(
+      Phrases headers, Phrases cues, Together together, Phrases not, Map<String, Phrases> terms) {
+
+    /** True when a sentence requires it; for {@link Kind#REQUIRED}. */
+    public boolean requiredIn(String sentence) {
+      return (cues.in(sentence) && !not.in(sentence)) || together.in(sentence);
+    }
+  }
+
+  /** True when a text uses the words that the vocabulary has for it. */
+  public boolean namedIn(String text) {
+    String plain = PlainText.of(text);
+    return words.headers().in(plain)
+        || (kind == Kind.REQUIRED && (words.cues().in(plain) || words.together().in(plain)));
+  }
+
+  /** True when the vocabulary has that term for it. */
+  public boolean hasTerm(String term) {
+    return words.terms().containsKey(term);
+  }
+
+  /** The names of its terms, in the order of the vocabulary. */
+  public Set<String> terms() {
+    return words.terms().keySet();
+  }
+
+  /** True when a text is one of its terms and no more. */
+  public boolean isTerm(String text) {
+    return words.terms().values().stream().anyMatch(phrases -> phrases.matches(text));
+  }
+
+  /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */
+  public boolean mayGive(Attribute other) {
+    return dimension == Dimension.RATIO && family.equals(other.family);
+  }
+
+  public boolean accepts(Content.Amount amount) {
+    if (plausible == null) return true;
+    return amount.low().compareTo(plausible.low()) >= 0
+        && amount.high().compareTo(plausible.high()) <= 0;
+  }
+}

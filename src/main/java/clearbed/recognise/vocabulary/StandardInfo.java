@@ -1,0 +1,31 @@
+package clearbed.recognise.vocabulary;
+
+import java.util.List;
+
+/**
+ * What the vocabulary knows of a standard.
+ *
+ * @param states attributes that citing it states
+ * @param families the part of the work each of those goes with; empty when it does not matter
+ * @param status current, withdrawn or superseded
+ * @param codes the classes that are of it, as a regular expression; empty for none
+ */
+public record StandardInfo(
+    String designation,
+    String subject,
+    List<String> states,
+    List<String> families,
+    String status,
+    String successor,
+    String mark,
+    String codes) {
+  public StandardInfo {
+    states = states == null ? List.of() : List.copyOf(states);
+    families = families == null ? List.of() : List.copyOf(families);
+    successor = successor == null ? "" : successor;
+  }
+
+  public boolean current() {
+    return "current".equals(status);
+  }
+}

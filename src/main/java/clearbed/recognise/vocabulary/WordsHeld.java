@@ -1,0 +1,138 @@
+package clearbed.recognise.vocabulary;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Which words of the vocabulary a text holds, found in one pass over it. A text is asked for
+ * hundreds of phrases in a row, hence what was found in the last one is kept.
+ *
+ * <p>Every word is filed under one of its runs of three characters. All words are to be numbered
+ * before the first text is asked.
+ */
+final class WordsHeld {
+  private static final int RUN = 3;
+  private static final int FILES = 8192;
+  private static final int[] NONE = {};
+
+  private final Map<String, Integer> numbers = new HashMap<>();
+  private final List<String> words = new ArrayList<>();
+
+  /** Too short to have a run. */
+  private final List<String> small = new ArrayList<>();
+
+  /** By the hash of a run: numbers of words and, beside each, where in the word the run stands. */
+  private final int[][] files = new int[FILES][];
+
+  private final ThreadLocal<Text> last = new ThreadLocal<>();
+
+  /**
+   * The number by which a word is asked for.
+   *
+   * @param word in lower case
+   */
+  int number(String word) {
+    Integer known = numbers.get(word);
+    if (known != null) return known;
+    int number = words.size();
+    numbers.put(word, number);
+    words.add(word);
+    if (word.length() < RUN) small.add(word);
+    else file(word, number);
+    return number;
+  }
+
+  /** Under the run that fewest words are filed under yet. */
+  private void file(String word, int number) {
+    int best = 0;
+    for (int at = 1; at <= word.length() - RUN; at++) {
+      if (filed(word, at).length < filed(word, best).length) best = at;
+    }
+    int[] there = filed(word, best);
+    int[] more = Arrays.copyOf(there, there.length + 2);
+    more[there.length] = number;
+    more[there.length + 1] = best;
+    files[hash(word, best)] = more;
+  }
+
+  private int[] filed(String text, int at) {
+    int[] there = files[hash(text, at)];
+    return there == null ? NONE : there;
+  }
+
+  private static int hash(String text, int at) {
+    return hash(text.charAt(at), text.charAt(at + 1), text.charAt(at + 2));
+  }
+
+  private static int hash(char first, char second, char third) {
+    int mixed = (first * 31 + second) * 31 + third;
+    return (mixed ^ mixed >>> 13) & FILES - 1;
+  }
+
+  /** What a text holds. */
+  Text in(String text) {
+    Text known = last.get();
+    if (known != null && known.text == text) return known;
+    Text made = new Text(text, held(text.toLowerCase(Locale.ROOT)));
+    last.set(made);
+    return made;
+  }
+
+  private long[] held(String lower) {
+    long[] held = new long[(words.size() + 63) / 64];
+    char[] letters = lower.toCharArray();
+    for (int at = letters.length - RUN; at >= 0; at--) {
+      int[] there = files[hash(letters[at], letters[at + 1], letters[at + 2])];
+      if (there == null) continue;
+      for (int i = 0; i < there.length; i += 2) {
+        int word = there[i];
+        if (lower.startsWith(words.get(word), at - there[i + 1])) held[word >> 6] |= 1L << word;
+      }
+    }
+    for (String word : small) {
+      int number = numbers.get(word);
+      if (lower.contains(word)) held[number >> 6] |= 1L << number;
+    }
+    return held;
+  }
+
+  /** Several words, to be asked for at once. */
+  static final class Some {
+    private final int[] at;
+    private final long[] bits;
+
+    Some(IntStream numbers) {
+      Map<Integer, Long> masks = new HashMap<>();
+      numbers.forEach(n -> masks.merge(n >> 6, 1L << n, (a, b) -> a | b));
+      at = masks.keySet().stream().mapToInt(i -> i).sorted().toArray();
+      bits = Arrays.stream(at).mapToLong(masks::get).toArray();
+    }
+  }
+
+  /** The words in a text. */
+  static final class Text {
+    private final String text;
+    private final long[] held;
+
+    private Text(String text, long[] held) {
+      this.text = text;
+      this.held = held;
+    }
+
+    boolean holds(int word) {
+      return (held[word >> 6] & 1L << word) != 0;
+    }
+
+    boolean holdsAny(Some words) {
+      for (int i = 0; i < words.at.length; i++) {
+        if ((held[words.at[i]] & words.bits[i]) != 0) return true;
+      }
+      return false;
+    }
+  }
+}

@@ -1,0 +1,153 @@
+package clearbed.report.letter;
+
+import clearbed.mark.LetterWords;
+import clearbed.report.wording.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * Questions ready to send.
+ *
+ * @param issue date of the issue that they come from, ISO 8601; may be empty
+ * @param questions in the order of their numbers
+ */
+public record Letter(String issue, List<Question> questions) {
+  public static final String UNADDRESSED = "Not yet addressed to anybody";
+
+  public Letter {
+    questions = List.copyOf(questions);
+  }
+
+  /**
+   * One question.
+   *
+   * @param number as in the workbook, so that an answer can name it; 0 for a finding that asks
+   *     nothing
+   * @param addressee whom it is put to; empty when nobody was named
+   * @param tags the entries it holds for
+   * @param why what is wrong, and by which source
+   * @param asked date it was asked, and the like for due; empty when not yet
+   * @param answer what was answered so far; empty when nothing
+   */
+  public record Question(
+      int number,
+      String addressee,
+      String tags,
+      String place,
+      String question,
+      String why,
+      String wording,
+      String asked,
+      String due,
+      Standing standing,
+      String answer) {
+
+    public boolean asksNothing() {
+      return number == 0;
+    }
+
+    /** {@code Question 3: GT-1}; a finding that asks nothing goes without a number. */
+    String heading() {
+      String words = asksNothing() ? "Finding" : "Question " + number;
+      return tags.isBlank() ? words : words + ": " + tags;
+    }
+
+    /** What is asked, or what is wrong where nothing is. */
+    public String words() {
+      return question.isBlank() ? why : question;
+    }
+
+    /** Label and words of all else that is said of it, in order; words may be blank. */
+    List<Map.Entry<String, String>> particulars() {
+      return List.of(
+          Map.entry("Status", standing.words),
+          Map.entry(standing.answerLabel, answer),
+          Map.entry("Place", place),
+          Map.entry("Why it matters", question.isBlank() ? "" : why),
+          Map.entry("Suggested wording", wording),
+          Map.entry("Asked on", asked),
+          Map.entry("Answer wanted by", due));
+    }
+  }
+
+  /** Where a question stands (src/site/question-log.md). */
+  public enum Standing {
+    OPEN("", "Answer so far"),
+    REOPENED("open again: it was gone in an earlier issue", "Answer so far"),
+    /** With a reply from before it came back. */
+    OUTDATED("open again: it was gone in an earlier issue", "Answer before it came back"),
+    ANSWERED("answered", "Answer"),
+    DROPPED("dropped: not asked any more; the finding is still open", "Answer so far");
+
+    private final String words;
+    private final String answerLabel;
+
+    Standing(String words, String answerLabel) {
+      this.words = words;
+      this.answerLabel = answerLabel;
+    }
+
+    boolean isAsked() {
+      return this != ANSWERED && this != DROPPED;
+    }
+  }
+
+  /** By addressee in alphabetical order; what is addressed to nobody comes last. */
+  Map<String, List<Question>> byAddressee() {
+    Map<String, List<Question>> groups = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    List<Question> rest = new ArrayList<>();
+    for (Question question : questions) {
+      String who = question.addressee().strip();
+      if (who.isEmpty()) rest.add(question);
+      else groups.computeIfAbsent(who, name -> new ArrayList<>()).add(question);
+    }
+    Map<String, List<Question>> ordered = new LinkedHashMap<>(groups);
+    if (!rest.isEmpty()) ordered.put(UNADDRESSED, rest);
+    return ordered;
+  }
+
+  String title() {
+    return LetterWords.TITLE;
+  }
+
+  String opening() {
+    String from = issue.isEmpty() ? "" : " (issue of " + issue + ")";
+    long asked = count(question -> question.standing().isAsked());
+    String answer =
+        asked == 0
+            ? ""
+            : " Please answer by number; suggested wording may be used, changed or put aside.";
+    return "The documents were read for glass tile work" + from + ". " + counted() + answer;
+  }
+
+  private String counted() {
+    int asked = count(question -> question.standing().isAsked() && !question.asksNothing());
+    int besides = count(question -> question.standing().isAsked() && question.asksNothing());
+    int settled = questions.size() - asked - besides;
+    int replied =
+        count(question -> question.standing() == Standing.OPEN && !question.answer().isBlank());
+    List<String> words = new ArrayList<>();
+    words.add(Words.count(asked, "question") + (asked == 1 ? " is open." : " are open."));
+    if (replied > 0) {
+      String some = replied == 1 ? "One has" : replied + " have";
+      words.add(some + " an answer so far, given below: please confirm or correct it.");
+    }
+    if (besides > 0) {
+      String ask = besides == 1 ? " that asks nothing is" : " that ask nothing are";
+      words.add("Besides, " + Words.count(besides, "finding") + ask + " open.");
+    }
+    if (settled > 0) {
+      String more = settled == 1 ? "One more is" : settled + " more are";
+      words.add(more + " listed with them, answered or dropped.");
+    }
+    return String.join(" ", words);
+  }
+
+  private int count(Predicate<Question> which) {
+    return (int) questions.stream().filter(which).count();
+  }
+}

@@ -1,0 +1,66 @@
+package clearbed.report.letter;
+
+import clearbed.base.io.AtomicFile;
+import clearbed.mark.ClosingLine;
+import clearbed.mark.OutputKind;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Questions as Markdown (CommonMark 0.31.2), for mail and trackers. */
+public final class LetterMarkdown {
+  /** Characters that begin a mark of their own in running text (CommonMark 2.4). */
+  private static final Pattern MARKS = Pattern.compile("[\\\\`*_\\[\\]<>#|~&]");
+
+  /** What makes a list of a line. */
+  private static final Pattern LIST = Pattern.compile("^(\\s*)([-+]|\\d+[.)])(?=\\s)");
+
+  private LetterMarkdown() {}
+
+  /**
+   * Writes the file whole or not at all.
+   *
+   * @throws IOException with one line that names the file and the reason
+   */
+  public static void write(Letter letter, Path file) throws IOException {
+    AtomicFile.write(file, out -> out.write(text(letter).getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** The whole text, lines ended by {@code \n}. */
+  public static String text(Letter letter) {
+    StringBuilder out = new StringBuilder();
+    out.append("# ").append(letter.title()).append("\n\n").append(letter.opening()).append('\n');
+    letter.byAddressee().forEach((who, questions) -> group(out, who, questions));
+    return ClosingLine.closedMarkup(out.toString(), OutputKind.LETTER);
+  }
+
+  private static void group(StringBuilder out, String who, List<Letter.Question> questions) {
+    out.append("\n## ").append(plain(who)).append('\n');
+    for (Letter.Question question : questions) {
+      String tags = question.tags().isBlank() ? "" : ", " + plain(question.tags());
+      String number = question.asksNothing() ? "Finding" : String.valueOf(question.number());
+      out.append("\n### ").append(number).append(tags).append("\n\n");
+      out.append(plain(question.words())).append("\n\n");
+      question.particulars().forEach(each -> line(out, each.getKey(), each.getValue()));
+    }
+  }
+
+  private static void line(StringBuilder out, String label, String text) {
+    if (!text.isBlank())
+      out.append("- ").append(label).append(": ").append(plain(text)).append('\n');
+  }
+
+  /** Words that stay words: no marks, no line ends. */
+  private static String plain(String text) {
+    String line = text.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "\uFFFD");
+    String escaped = MARKS.matcher(line).replaceAll(mark -> "\\\\" + escape(mark.group()));
+    return LIST.matcher(escaped).replaceFirst("$1\\\\$2");
+  }
+
+  private static String escape(String mark) {
+    return Matcher.quoteReplacement(mark);
+  }
+}

@@ -1,0 +1,2 @@
+/** Questions ready to send. */
+package clearbed.report.letter;

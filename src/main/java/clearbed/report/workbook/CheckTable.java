@@ -1,0 +1,116 @@
+package clearbed.report.workbook;
+
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import clearbed.model.Report;
+import clearbed.model.State;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Unresolved findings by check, as a chart and as a table. */
+final class CheckTable {
+  private static final int MOST_CHARTED = 20;
+
+  private final XSSFSheet sheet;
+  private final Pen pen;
+
+  CheckTable(XSSFSheet sheet, Pen pen) {
+    this.sheet = sheet;
+    this.pen = pen;
+  }
+
+  private record Line(String check, Map<Level, Integer> counts) {
+    int all() {
+      return counts.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    int of(Level level) {
+      return counts.getOrDefault(level, 0);
+    }
+  }
+
+  /**
+   * Writes from a row on.
+   *
+   * @return the row after
+   */
+  int fill(int from, List<Finding> findings, List<Report.CheckInfo> checks) {
+    List<Line> lines = lines(findings);
+    int next = from + 1;
+    Row section = sheet.createRow(next++);
+    Heights.points(section, 20);
+    for (int column = 0; column < SummarySheet.WIDTH; column++) {
+      String words = column == 0 ? "By check (what is resolved is not counted)" : "";
+      pen.text(section, column, words, Styles.Look.SECTION);
+    }
+    if (lines.isEmpty()) {
+      pen.text(sheet.createRow(next++), 0, "No findings.", Styles.Look.SUBTITLE);
+      return next;
+    }
+    // Before the table, which may run over the foot of a printed page; a chart would be torn there.
+    int charted = Math.min(lines.size(), MOST_CHARTED);
+    int chart = next;
+    int height = charted + 7;
+    next += height + 1;
+    header(sheet.createRow(next++));
+    int first = next;
+    Map<String, String> titles = new HashMap<>();
+    for (Report.CheckInfo check : checks) titles.put(check.id(), check.title());
+    for (Line line : lines) {
+      row(sheet.createRow(next++), line, titles.getOrDefault(line.check(), ""));
+    }
+    Charts.bars(
+        sheet, new Charts.Rows(first, first + charted - 1), chart, chart + height, alt(lines));
+    return next;
+  }
+
+  private void header(Row row) {
+    List<String> words = List.of("Check", "What it looks at", "error", "warning", "note", "all");
+    for (int column = 0; column < words.size(); column++) {
+      Styles.Look look = column < 2 ? Styles.Look.HEADER : Styles.Look.HEADER_COUNT;
+      pen.text(row, column, words.get(column), look);
+    }
+  }
+
+  private void row(Row row, Line line, String title) {
+    pen.text(row, 0, line.check(), Styles.Look.STRONG);
+    pen.text(row, 1, title, Styles.Look.TEXT);
+    int column = 2;
+    for (Level level : Level.values()) pen.count(row, column++, line.of(level));
+    pen.count(row, column, line.all());
+    Heights.fit(row, sheet);
+  }
+
+  private static List<Line> lines(List<Finding> findings) {
+    Map<String, Map<Level, Integer>> counts = new TreeMap<>();
+    for (Finding finding : findings) {
+      if (finding.state() == State.RESOLVED) continue;
+      counts
+          .computeIfAbsent(finding.check(), check -> new EnumMap<>(Level.class))
+          .merge(finding.level(), 1, Integer::sum);
+    }
+    return counts.entrySet().stream()
+        .map(entry -> new Line(entry.getKey(), entry.getValue()))
+        .sorted(
+            Comparator.comparingInt((Line line) -> -line.of(Level.ERROR))
+                .thenComparingInt(line -> -line.all())
+                .thenComparing(Line::check))
+        .toList();
+  }
+
+  private static String alt(List<Line> lines) {
+    StringBuilder text = new StringBuilder("Bar chart of findings by check. ");
+    for (Line line : lines.subList(0, Math.min(lines.size(), MOST_CHARTED))) {
+      text.append(line.check()).append(": ").append(line.of(Level.ERROR)).append(" error, ");
+      text.append(line.of(Level.WARNING)).append(" warning, ");
+      text.append(line.of(Level.NOTE)).append(" note. ");
+    }
+    return text.toString().strip();
+  }
+}

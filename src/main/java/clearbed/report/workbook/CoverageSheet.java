@@ -1,0 +1,229 @@
+package clearbed.report.workbook;
+
+import clearbed.model.Entry;
+import clearbed.model.Finding;
+import clearbed.model.ReadingAccount;
+import clearbed.model.Report;
+import clearbed.model.State;
+import clearbed.model.Verdict;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Every glass entry by every check that is on, with what was found. */
+final class CoverageSheet {
+  private static final List<String> FIRST =
+      List.of("Tag", "Taken for glass because of", "Place", "Link");
+  private static final int[] WIDTHS = {11, 24, 26, 6};
+  private static final int CHECK_WIDTH = 18;
+
+  /** Of a value that is a whole clause, its beginning tells enough; the JSON file has all of it. */
+  private static final int LONGEST = 72;
+
+  /** Excel has 16,384 columns (Excel specifications and limits). */
+  private static final int MOST_CHECKS = 16_000;
+
+  private final XSSFSheet sheet;
+  private final RenewedSheet own;
+  private final Pen pen;
+  private final Places places;
+  private int[] widths;
+
+  CoverageSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
+    this.sheet = sheet;
+    this.own = own;
+    this.pen = own.pen();
+    this.places = places;
+  }
+
+  /**
+   * Writes header and rows.
+   *
+   * @param rows where rows are made: the sheet's streaming twin
+   */
+  void fill(Sheet rows, Report report) {
+    pen.turnTo(sheet);
+    List<String> checks = checks(report);
+    widths = Arrays.copyOf(WIDTHS, FIRST.size() + checks.size());
+    Arrays.fill(widths, FIRST.size(), widths.length, CHECK_WIDTH);
+    header(rows, checks);
+    Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
+    int at = 1;
+    if (!report.reading().wholeSet().isEmpty())
+      wholeSet(rows.createRow(at++), report.reading(), checks);
+    for (Entry entry : report.entries()) {
+      if (!entry.glass()) continue;
+      if (at >= SheetSetup.LAST_ROW) {
+        String more = "The sheet is full; the rest is in the JSON file.";
+        Row note = rows.createRow(at);
+        pen.text(note, 0, more, Styles.Look.STRONG);
+        own.done(note);
+        break;
+      }
+      int[] ordinals = verdicts.getOrDefault(entry.tag(), new int[checks.size()]);
+      entry(rows.createRow(at++), entry, ordinals, report.verdicts());
+    }
+    at = strangers(rows, at, report, checks);
+    int last = Math.max(at - 1, 1);
+    SheetSetup.header(sheet, 1, last, widths.length);
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    if (widths.length > FIRST.size())
+      SheetSetup.tint(sheet, 1, FIRST.size(), widths.length - 1, SheetSetup.OUTCOMES);
+  }
+
+  /** Tags that findings name and no schedule lists: they have no values, only findings. */
+  private int strangers(Sheet rows, int from, Report report, List<String> checks) {
+    Set<String> known = report.entries().stream().map(Entry::tag).collect(Collectors.toSet());
+    Map<String, List<Finding>> strangers = new LinkedHashMap<>();
+    for (Finding finding : report.findings()) {
+      if (!finding.suppressed().isEmpty() || finding.state() == State.RESOLVED) continue;
+      for (String tag : finding.tags()) {
+        if (!known.contains(tag)) {
+          strangers.computeIfAbsent(tag, any -> new ArrayList<>()).add(finding);
+        }
+      }
+    }
+    int at = from;
+    for (Map.Entry<String, List<Finding>> stranger : strangers.entrySet()) {
+      if (at >= SheetSetup.LAST_ROW) break;
+      stranger(rows.createRow(at++), stranger.getKey(), stranger.getValue(), checks);
+    }
+    return at;
+  }
+
+  private void stranger(Row row, String tag, List<Finding> findings, List<String> checks) {
+    pen.text(row, 0, tag, Styles.Look.STRONG);
+    pen.text(row, 1, "no entry: named by findings alone", Styles.Look.TEXT);
+    pen.text(row, 2, findings.get(0).origin().place(), Styles.Look.TEXT);
+    pen.put(row, 3, places.link(findings.get(0).origin()), Styles.Look.LINK);
+    for (int column = 0; column < checks.size(); column++) {
+      String check = checks.get(column);
+      boolean found = findings.stream().anyMatch(f -> f.check().equals(check));
+      pen.text(row, FIRST.size() + column, found ? "finding" : "", Styles.Look.TEXT);
+    }
+    Heights.fit(row, widths);
+    own.done(row);
+  }
+
+  /** Pages side by side that keep the words legible. */
+  static int pagesWide(Report report) {
+    int characters = 67 + CHECK_WIDTH * checks(report).size();
+    return Math.max(1, (characters + 319) / 320);
+  }
+
+  private void header(Sheet rows, List<String> checks) {
+    Row header = rows.createRow(0);
+    Heights.points(header, 32);
+    for (int column = 0; column < FIRST.size(); column++) {
+      pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
+    }
+    for (int column = 0; column < checks.size(); column++) {
+      pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER);
+    }
+    own.done(header);
+    for (int column = 0; column < widths.length; column++) {
+      sheet.setColumnWidth(column, widths[column] * 256);
+    }
+  }
+
+  /** What the checks of the whole set found, and in how much of the text they looked. */
+  private void wholeSet(Row row, ReadingAccount reading, List<String> checks) {
+    pen.text(row, 0, "whole set", Styles.Look.STRONG);
+    pen.text(row, 1, reading.lookedIn(), Styles.Look.TEXT);
+    pen.text(row, 2, "all documents", Styles.Look.TEXT);
+    pen.text(row, 3, "", Styles.Look.TEXT);
+    Map<String, ReadingAccount.WholeSet> of = new HashMap<>();
+    for (ReadingAccount.WholeSet set : reading.wholeSet()) of.put(set.check(), set);
+    for (int column = 0; column < checks.size(); column++) {
+      ReadingAccount.WholeSet set = of.get(checks.get(column));
+      String words = set == null ? "" : words(set, reading);
+      pen.text(row, FIRST.size() + column, words, Styles.Look.TEXT);
+    }
+    Heights.fit(row, widths);
+    own.done(row);
+  }
+
+  private static String words(ReadingAccount.WholeSet set, ReadingAccount reading) {
+    String outcome = set.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return switch (set.outcome()) {
+      case FINDING -> outcome + ": " + set.found();
+      case UNREAD -> outcome + ": " + set.unread() + ", see the sheet Reading";
+      default -> outcome + ": " + reading.lookedIn();
+    };
+  }
+
+  private void entry(Row row, Entry entry, int[] ordinals, List<Verdict> verdicts) {
+    pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
+    pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
+    pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
+    pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
+    for (int column = 0; column < ordinals.length; column++) {
+      Verdict verdict = ordinals[column] == 0 ? null : verdicts.get(ordinals[column] - 1);
+      pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
+    }
+    Heights.fit(row, widths);
+    own.done(row);
+  }
+
+  private static String words(Verdict verdict) {
+    if (verdict == null) return "";
+    String outcome = verdict.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    boolean more = verdict.found() != null && !verdict.found().isBlank();
+    return more ? outcome + ": " + shortened(verdict.found()) : outcome;
+  }
+
+  private static String shortened(String found) {
+    String line = found.strip().replaceAll("\\s+", " ");
+    if (line.length() <= LONGEST) return line;
+    int space = line.lastIndexOf(' ', LONGEST - 2);
+    return line.substring(0, space > LONGEST / 2 ? space : LONGEST - 2) + " …";
+  }
+
+  private static List<String> checks(Report report) {
+    return report.checks().stream()
+        .filter(Report.CheckInfo::on)
+        .map(Report.CheckInfo::id)
+        .limit(MOST_CHECKS)
+        .toList();
+  }
+
+  /**
+   * By tag, for each check the ordinal of its verdict from 1, of several the worst; 0 for none. Of
+   * a long schedule the verdicts together are too many to hold.
+   */
+  private static Map<String, int[]> verdicts(List<Verdict> verdicts, List<String> checks) {
+    Map<String, Integer> columns = new HashMap<>();
+    for (String check : checks) columns.put(check, columns.size());
+    Map<String, int[]> table = new HashMap<>();
+    for (int i = 0; i < verdicts.size(); i++) {
+      Verdict verdict = verdicts.get(i);
+      Integer column = columns.get(verdict.check());
+      if (column == null) continue;
+      int[] own = table.computeIfAbsent(verdict.tag(), tag -> new int[checks.size()]);
+      boolean worst = own[column] == 0 || rank(verdict) < rank(verdicts.get(own[column] - 1));
+      if (worst) own[column] = i + 1;
+    }
+    return table;
+  }
+
+  private static int rank(Verdict verdict) {
+    return switch (verdict.outcome()) {
+      case FINDING -> 0;
+      case UNREAD -> 1;
+      case UNDECIDED -> 2;
+      case SUPPRESSED -> 3;
+      case SATISFIED -> 4;
+      case NOT_APPLICABLE -> 5;
+    };
+  }
+}

@@ -1,0 +1,207 @@
+package clearbed.report.workbook;
+
+import clearbed.base.DisplayText;
+import clearbed.mark.FindingsSheets;
+import clearbed.model.Document;
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import clearbed.model.QuestionLog;
+import clearbed.model.Report;
+import clearbed.model.State;
+import clearbed.report.wording.Cautions;
+import clearbed.report.wording.Words;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** The sheet that is read first, and often alone. */
+final class SummarySheet {
+  /** Columns A to H; figures stand in C to H. */
+  static final int WIDTH = 8;
+
+  private static final int[] WIDTHS = {24, 50, 9, 9, 11, 11, 11, 9};
+  private static final int MOST_LISTED = 100;
+  private static final List<State> STATES =
+      List.of(State.NEW, State.OPEN, State.REOPENED, State.ANSWERED, State.RESOLVED);
+
+  private final XSSFSheet sheet;
+  private final RenewedSheet own;
+  private final Pen pen;
+  private final Set<Integer> sections = new HashSet<>();
+  private int next;
+
+  SummarySheet(XSSFSheet sheet, RenewedSheet own) {
+    this.sheet = sheet;
+    this.own = own;
+    this.pen = own.pen();
+  }
+
+  /**
+   * @param remarks on what people typed in the earlier workbook, besides those of the log
+   */
+  void fill(Report report, QuestionLog log, List<String> remarks) {
+    pen.turnTo(sheet);
+    for (int column = 0; column < WIDTHS.length; column++) {
+      sheet.setColumnWidth(column, WIDTHS[column] * 256);
+    }
+    List<Finding> findings =
+        report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList();
+    title(report);
+    byLevel(findings);
+    if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date(), remarks);
+    sections.add(next + 1);
+    next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
+    documents(report.documents());
+    rules(report.run());
+    suppressed(report.findings());
+    section("Please mind");
+    for (Cautions.Caution caution : Cautions.ALL) pair(caution.subject(), caution.text());
+    for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
+  }
+
+  private void title(Report report) {
+    Row title = row();
+    Heights.points(title, 26);
+    pen.text(title, 0, FindingsSheets.TITLE, Styles.Look.TITLE);
+    Report.Run run = report.run();
+    long glass = report.entries().stream().filter(entry -> entry.glass()).count();
+    String line =
+        "Issue of %s. %s, %s. Rule set %s. %s %s."
+            .formatted(
+                run.date(),
+                Words.count(report.documents().size(), "document"),
+                Words.count((int) glass, "glass tile entry", "glass tile entries"),
+                run.ruleSet(),
+                run.tool(),
+                run.version());
+    Row subtitle = row();
+    Heights.set(subtitle, 1);
+    pen.text(subtitle, 0, line, Styles.Look.SUBTITLE);
+  }
+
+  private void byLevel(List<Finding> findings) {
+    section("How many, how bad, and where they stand");
+    Row header = row();
+    pen.text(header, 0, "Level", Styles.Look.HEADER);
+    pen.text(header, 1, "What it means", Styles.Look.HEADER);
+    for (int i = 0; i < STATES.size(); i++) {
+      pen.text(header, 2 + i, STATES.get(i).word(), Styles.Look.HEADER_COUNT);
+    }
+    pen.text(header, 7, "all", Styles.Look.HEADER_COUNT);
+    int first = next;
+    for (Level level : Level.values()) {
+      List<Finding> these = findings.stream().filter(f -> f.level() == level).toList();
+      countRow(level.word(), meaning(level), these);
+    }
+    countRow("all", "", findings);
+    SheetSetup.tint(sheet, first, 0, 0, SheetSetup.LEVELS);
+  }
+
+  private void countRow(String word, String meaning, List<Finding> these) {
+    Row row = row();
+    pen.text(row, 0, word, Styles.Look.STRONG);
+    pen.text(row, 1, meaning, Styles.Look.TEXT);
+    for (int i = 0; i < STATES.size(); i++) {
+      State state = STATES.get(i);
+      pen.count(row, 2 + i, (int) these.stream().filter(f -> f.state() == state).count());
+    }
+    pen.count(row, 7, these.size());
+    Heights.fit(row, sheet);
+  }
+
+  private static String meaning(Level level) {
+    return switch (level) {
+      case ERROR -> "settle before tile is ordered or set";
+      case WARNING -> "a risk to weigh, or a gap that somebody will have to guess at";
+      case NOTE -> "worth knowing; nothing need change";
+    };
+  }
+
+  private void documents(List<Report.DocumentSummary> documents) {
+    section("Documents");
+    for (Document.Status status : Document.Status.values()) {
+      long count = documents.stream().filter(d -> d.status() == status).count();
+      if (count > 0) pair(Words.of(status), Words.count((int) count, "file"));
+    }
+    List<Report.DocumentSummary> failed =
+        documents.stream()
+            .filter(
+                d ->
+                    d.status() == Document.Status.UNREADABLE
+                        || d.status() == Document.Status.PARTLY)
+            .toList();
+    failed.stream().limit(MOST_LISTED).forEach(this::document);
+    if (failed.size() > MOST_LISTED) {
+      pair("", failed.size() - MOST_LISTED + " more are listed on the sheet Documents");
+    }
+  }
+
+  private void document(Report.DocumentSummary document) {
+    Row row = row();
+    int gaps = (int) document.skipped().stream().filter(Document.Gap::isUnread).count();
+    String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
+    String why = document.reason().isEmpty() ? passed : document.reason();
+    pen.text(row, 0, Words.of(document.status()), Styles.Look.STRONG);
+    pen.text(row, 1, DisplayText.path(document.path()), Styles.Look.TEXT);
+    wide(row, 2, why);
+  }
+
+  private void rules(Report.Run run) {
+    section("Rules");
+    pair("Rule set", run.ruleSet());
+    pair("Fingerprint", run.ruleSetDigest());
+    for (String layer : run.layers()) pair("Laid over it", layer);
+    for (String fact : run.facts()) pair("Project fact", fact);
+  }
+
+  private void suppressed(List<Finding> findings) {
+    List<Finding> silent = findings.stream().filter(f -> !f.suppressed().isEmpty()).toList();
+    if (silent.isEmpty()) return;
+    section("Found and not reported, by the rule files' wish");
+    for (Finding finding : silent.subList(0, Math.min(silent.size(), MOST_LISTED))) {
+      String tags = String.join(", ", finding.tags());
+      pair(finding.check(), (tags.isEmpty() ? "" : tags + ": ") + finding.message());
+      pair("    because", finding.suppressed());
+    }
+    if (silent.size() > MOST_LISTED) {
+      pair("", silent.size() - MOST_LISTED + " more are in the JSON file");
+    }
+  }
+
+  void section(String words) {
+    next++;
+    sections.add(next);
+    Row row = row();
+    Heights.points(row, 20);
+    for (int column = 0; column < WIDTH; column++) {
+      pen.text(row, column, column == 0 ? words : "", Styles.Look.SECTION);
+    }
+  }
+
+  /** A label, and words over the rest of the width. */
+  void pair(String label, String words) {
+    Row row = row();
+    pen.text(row, 0, label, Styles.Look.STRONG);
+    wide(row, 1, words);
+  }
+
+  /** Words over several cells; a merged row does not grow by itself, so its height is reckoned. */
+  private void wide(Row row, int from, String words) {
+    pen.text(row, from, words, Styles.Look.TEXT);
+    for (int column = from + 1; column < WIDTH; column++) {
+      pen.text(row, column, "", Styles.Look.TEXT);
+    }
+    sheet.addMergedRegionUnsafe(
+        new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDTH - 1));
+    int characters = 0;
+    for (int column = from; column < WIDTH; column++) characters += WIDTHS[column];
+    Heights.set(row, Words.lines(words, characters));
+  }
+
+  private Row row() {
+    return sheet.createRow(next++);
+  }
+}
