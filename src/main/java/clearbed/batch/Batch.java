@@ -3,6 +3,7 @@ package clearbed.batch;
 import clearbed.cache.FactStore;
 import clearbed.model.Document;
 import clearbed.read.DocumentReader;
+import clearbed.read.guard.OwnThread;
 import clearbed.read.source.Source;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
@@ -14,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeoutException;
 
 /**
  * What each document of a batch says, in argument order, then path order; documents are read ahead,
@@ -27,6 +29,7 @@ public final class Batch implements Iterator<Facts>, AutoCloseable {
   private static final int AHEAD_PER_JOB = 16;
 
   private final DocumentReader reader;
+  private final OwnThread ownThread;
   private final FactStore store;
   private final CompletableFuture<Recogniser> recogniser;
   private final ExecutorService pool;
@@ -49,6 +52,7 @@ public final class Batch implements Iterator<Facts>, AutoCloseable {
   public Batch(
       DocumentReader reader, int jobs, FactStore store, CompletableFuture<Recogniser> recogniser) {
     this.reader = reader;
+    this.ownThread = new OwnThread(reader.limits());
     this.store = store;
     this.recogniser = recogniser;
     this.pool = Executors.newFixedThreadPool(jobs, Batch::daemon);
@@ -91,7 +95,29 @@ public final class Batch implements Iterator<Facts>, AutoCloseable {
   private Facts taken(Source source) {
     // The first are read while the vocabulary is loading.
     Document document = reader.read(source);
-    return recogniser.join().facts(document);
+    return understood(source, document, recogniser.join());
+  }
+
+  private Facts understood(Source source, Document document, Recogniser known) {
+    String reason;
+    try {
+      Facts facts = ownThread.run("read " + source.path(), () -> known.facts(document), null);
+      if (facts == null) throw new OutOfMemoryError(source.path());
+      return facts;
+    } catch (TimeoutException e) {
+      reason =
+          "its words could not be made out within "
+              + ownThread.seconds()
+              + " s; split it, or give more by --document-timeout";
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("reading was interrupted", e);
+    } catch (ExecutionException e) {
+      if (!(e.getCause() instanceof StackOverflowError))
+        throw new IllegalStateException(e.getCause());
+      reason = "its words are nested too deeply; split the longest of its paragraphs";
+    }
+    return known.facts(Document.unreadable(document.path(), document.format(), reason));
   }
 
   private Facts beside(Source source) {

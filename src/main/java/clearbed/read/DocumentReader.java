@@ -6,6 +6,7 @@ import clearbed.read.guard.Outcome;
 import clearbed.read.source.ArchiveLimits;
 import clearbed.read.source.ParserLimits;
 import clearbed.read.source.ReadOptions;
+import clearbed.read.source.ReadingLimits;
 import clearbed.read.source.Source;
 import java.nio.file.Path;
 import java.util.Iterator;
@@ -18,6 +19,7 @@ public final class DocumentReader implements AutoCloseable {
 
   private final Inputs inputs;
   private final IsolatingReader reader;
+  private final ReadingLimits limits;
 
   /** Also sets the limits of the office libraries, which are common to the whole process. */
   public DocumentReader(List<Path> paths, ReadOptions options) {
@@ -31,6 +33,7 @@ public final class DocumentReader implements AutoCloseable {
       IsolatingReader.Means means) {
     ParserLimits.apply();
     inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
+    limits = ReadingLimits.of(options.documentTimeout());
     reader = new IsolatingReader(options, means, inputs.expected());
   }
 
@@ -45,6 +48,11 @@ public final class DocumentReader implements AutoCloseable {
   /** What a source holds; may be called by several threads at a time. */
   public Document read(Source source) {
     return reader.read(source);
+  }
+
+  /** What work on one document may use up, whoever does it. */
+  public ReadingLimits limits() {
+    return limits;
   }
 
   /** What is reported of a source when the memory does not suffice for what it holds. */

@@ -11,12 +11,8 @@ import clearbed.read.source.FormatReader;
 import clearbed.read.source.ReadingLimits;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 
@@ -28,12 +24,12 @@ import java.util.function.Function;
 final class GuardedReader {
   private static final int DEEPEST_CAUSE = 50;
 
-  private final ReadingLimits limits;
+  private final OwnThread ownThread;
   private final Function<Format, FormatReader> readers;
   private volatile boolean harmed;
 
   GuardedReader(ReadingLimits limits, Function<Format, FormatReader> readers) {
-    this.limits = limits;
+    this.ownThread = new OwnThread(limits);
     this.readers = readers;
   }
 
@@ -54,74 +50,18 @@ final class GuardedReader {
   }
 
   private Outcome onOwnThread(Source source) {
-    CompletableFuture<Outcome> outcome = new CompletableFuture<>();
     Outcome noMemory = Outcome.outOfMemory(source);
-    Runnable work = () -> work(source, outcome, noMemory);
-    Thread thread = new Thread(null, work, "read " + source.path(), limits.stackBytes());
-    thread.setDaemon(true);
     try {
-      thread.start();
-      return awaited(outcome, thread);
+      return ownThread.run("read " + source.path(), () -> readAnything(source), noMemory);
     } catch (TimeoutException e) {
-      thread.interrupt();
-      String reason = "not read within " + seconds() + " s; open and save it again";
+      String reason = "not read within " + ownThread.seconds() + " s; open and save it again";
       return Outcome.unreadable(Ending.TIMED_OUT, source, reason);
     } catch (InterruptedException e) {
-      thread.interrupt();
       Thread.currentThread().interrupt();
       return Outcome.interrupted(source);
     } catch (ExecutionException e) {
       throw new IllegalStateException(e);
-    } catch (OutOfMemoryError e) {
-      return noMemory;
     }
-  }
-
-  private void work(Source source, CompletableFuture<Outcome> outcome, Outcome noMemory) {
-    try {
-      outcome.complete(readAnything(source));
-    } finally {
-      // A second lack of memory, while the first is put into words, must leave nobody waiting.
-      outcome.complete(noMemory);
-    }
-  }
-
-  private String seconds() {
-    return limits.timeout().toMillis() < 1000 ? "1" : "" + limits.timeout().toSeconds();
-  }
-
-  private Outcome awaited(CompletableFuture<Outcome> outcome, Thread thread)
-      throws InterruptedException, ExecutionException, TimeoutException {
-    long limit = limits.timeout().toMillis();
-    try {
-      return outcome.get(limit, TimeUnit.MILLISECONDS);
-    } catch (TimeoutException e) {
-      // On a busy machine the time may have gone to others; what counts is this document's own.
-      for (long waited = limit; waited < ReadingLimits.PATIENCE * limit; waited += limit) {
-        if (processorMillis(thread) >= limit) throw e;
-        if (isDone(outcome, limit)) break;
-      }
-      return outcome.get(0, TimeUnit.MILLISECONDS);
-    }
-  }
-
-  private static boolean isDone(CompletableFuture<Outcome> outcome, long millis)
-      throws InterruptedException, ExecutionException {
-    try {
-      outcome.get(millis, TimeUnit.MILLISECONDS);
-      return true;
-    } catch (TimeoutException e) {
-      return false;
-    }
-  }
-
-  /** Processor time that a thread has used, or the longest there is when that is not known. */
-  private static long processorMillis(Thread thread) {
-    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-    if (!threads.isThreadCpuTimeSupported() || !threads.isThreadCpuTimeEnabled()) {
-      return Long.MAX_VALUE;
-    }
-    return Math.max(0, threads.getThreadCpuTime(thread.getId())) / 1_000_000;
   }
 
   private Outcome readAnything(Source source) {

@@ -1,8 +1,8 @@
 package clearbed.read.pdf;
 
+import clearbed.base.Cancellation;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.Ruling;
-import clearbed.read.source.GivenUp;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
@@ -45,7 +45,7 @@ final class PdfPages extends PDFTextStripper {
 
   @Override
   public void processPage(PDPage page) throws IOException {
-    GivenUp.check();
+    Cancellation.check();
     byDirection.clear();
     box = page.getCropBox();
     paths.start(box.getLowerLeftX(), box.getLowerLeftY());
@@ -65,7 +65,7 @@ final class PdfPages extends PDFTextStripper {
 
   @Override
   protected void processTextPosition(TextPosition t) {
-    GivenUp.check();
+    Cancellation.check();
     String text = t.getUnicode();
     if (text == null || text.isEmpty()) return;
     double size = Math.max(1, Math.abs(t.getFontSizeInPt()));
@@ -157,7 +157,7 @@ final class PdfPages extends PDFTextStripper {
 
     @Override
     public void process(Operator operator, List<COSBase> operands) {
-      GivenUp.check();
+      Cancellation.check();
       paths.operator(name, operands, getGraphicsState().getCurrentTransformationMatrix());
     }
 

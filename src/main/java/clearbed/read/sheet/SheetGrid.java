@@ -1,5 +1,6 @@
 package clearbed.read.sheet;
 
+import clearbed.base.Cancellation;
 import clearbed.mark.OwnNotes;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
@@ -8,7 +9,6 @@ import clearbed.model.Table.Cell;
 import clearbed.model.Table.Row;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.MarkedText;
-import clearbed.read.source.GivenUp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -55,7 +55,7 @@ final class SheetGrid {
 
   /** Begins a row, numbered from 1. */
   void row(int rowNumber, boolean isHidden) {
-    GivenUp.check();
+    Cancellation.check();
     endRow();
     number = rowNumber;
     hidden = isHidden;
@@ -66,7 +66,7 @@ final class SheetGrid {
     String remark = comment.isEmpty() ? comment : OwnNotes.without(comment);
     if (!remark.equals(comment)) gap(number, column, null, "a finding of an earlier run");
     if (text.isEmpty() && remark.isEmpty()) return;
-    GivenUp.check();
+    Cancellation.check();
     cells.add(new Cell(column, 1, false, pooled(text), remark, number, 0));
     if (!text.isEmpty()) notes.filled(column);
     if (!remark.isEmpty()) notes.remark(number, column, remark);

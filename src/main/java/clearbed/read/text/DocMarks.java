@@ -1,9 +1,9 @@
 package clearbed.read.text;
 
+import clearbed.base.Cancellation;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Mark;
 import clearbed.read.layout.MarkedText;
-import clearbed.read.source.GivenUp;
 import clearbed.read.source.Source;
 import java.io.IOException;
 import java.io.InputStream;
@@ -116,7 +116,7 @@ final class DocMarks {
     Range range = word.getRange();
     int called = 0;
     for (int i = 0; i < range.numParagraphs(); i++) {
-      GivenUp.check();
+      Cancellation.check();
       Paragraph paragraph = range.getParagraph(i);
       List<Aside> hung = new ArrayList<>();
       called(hung, footnotes, word.getFootnotes(), paragraph);

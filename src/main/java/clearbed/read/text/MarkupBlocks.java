@@ -1,5 +1,6 @@
 package clearbed.read.text;
 
+import clearbed.base.Cancellation;
 import clearbed.model.Block;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
@@ -10,7 +11,6 @@ import clearbed.read.layout.BlockList.Aside;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Mark;
 import clearbed.read.layout.MarkedText;
-import clearbed.read.source.GivenUp;
 import clearbed.read.word.WordText;
 import clearbed.read.xml.Xml;
 import java.util.ArrayDeque;
@@ -127,7 +127,7 @@ final class MarkupBlocks extends DefaultHandler {
 
   @Override
   public void startElement(String uri, String local, String qName, Attributes attributes) {
-    GivenUp.check();
+    Cancellation.check();
     String name = local.toLowerCase(Locale.ROOT);
     outerMarks.push(marks);
     if (STRUCK.contains(name) || Striking.says(attributes, struckClasses)) {

@@ -1,5 +1,6 @@
 package clearbed.read.word;
 
+import clearbed.base.Cancellation;
 import clearbed.mark.OwnNotes;
 import clearbed.model.Block;
 import clearbed.model.Document.Fate;
@@ -15,7 +16,6 @@ import clearbed.read.layout.Gaps;
 import clearbed.read.layout.MarginText;
 import clearbed.read.layout.Mark;
 import clearbed.read.layout.Remarks;
-import clearbed.read.source.GivenUp;
 import clearbed.read.word.WordText.Hung;
 import clearbed.read.xml.Xml;
 import java.util.ArrayList;
@@ -132,7 +132,7 @@ final class WordBlocks {
 
   private void story(Element parent) {
     for (Element e : Xml.children(parent)) {
-      GivenUp.check();
+      Cancellation.check();
       switch (e.getLocalName()) {
         case "p" -> paragraph(e);
         case "tbl" -> table(e);
@@ -304,7 +304,7 @@ final class WordBlocks {
   private void cellText(
       Element parent, StringBuilder text, List<Nested> nested, List<Later> later) {
     for (Element e : Xml.children(parent)) {
-      GivenUp.check();
+      Cancellation.check();
       switch (e.getLocalName()) {
         case "p" -> cellParagraph(e, text, later);
         case "tbl" -> nested.add(new Nested(e, around.inCell(null)));

@@ -1,5 +1,6 @@
 package clearbed.recognise.statement;
 
+import clearbed.base.Cancellation;
 import clearbed.base.Memo;
 import clearbed.model.Origin;
 import clearbed.recognise.text.PlainText;
@@ -90,6 +91,7 @@ public final class StatementFinder {
 
   /** All statements of a text; each carries the limits of its own part. */
   public List<Statement> find(String text, Origin origin, Context context) {
+    Cancellation.check();
     List<Statement> found =
         known.get(new Asked(text, context), () -> List.copyOf(findAnew(text, origin, context)));
     return Statement.allAt(origin, found);

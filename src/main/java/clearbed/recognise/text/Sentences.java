@@ -24,6 +24,12 @@ public final class Sentences {
 
   private static final int LONGEST = 100_000;
 
+  /**
+   * Longer sentences are read in pieces, in characters: what a sentence names and what it says are
+   * weighed against each other, pair by pair, and nobody writes longer ones.
+   */
+  private static final int LONGEST_SENTENCE = 1_000;
+
   /** A line that long was broken by the page rather than by its writer, in characters. */
   private static final int FULL_LINE = 36;
 
@@ -171,6 +177,13 @@ public final class Sentences {
     int to = end;
     while (from < to && Character.isWhitespace(line.charAt(from))) from++;
     while (to > from && Character.isWhitespace(line.charAt(to - 1))) to--;
+    while (to - from > LONGEST_SENTENCE) {
+      int cut = line.lastIndexOf(' ', from + LONGEST_SENTENCE);
+      if (cut <= from + LONGEST_SENTENCE / 2) cut = from + LONGEST_SENTENCE;
+      out.add(new Sentence(offset + from, offset + cut, line.substring(from, cut)));
+      from = cut;
+      while (from < to && Character.isWhitespace(line.charAt(from))) from++;
+    }
     if (to > from) out.add(new Sentence(offset + from, offset + to, line.substring(from, to)));
   }
 }

@@ -2,10 +2,10 @@ package clearbed.read.guard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.base.Cancellation;
 import clearbed.model.Document;
 import clearbed.model.Document.Status;
 import clearbed.read.source.FormatReader;
-import clearbed.read.source.GivenUp;
 import clearbed.read.source.ReadingLimits;
 import clearbed.read.source.Source;
 import java.io.IOException;
@@ -56,7 +56,7 @@ class GuardedReaderTest {
   }
 
   private static Document endless() {
-    while (true) GivenUp.check();
+    while (true) Cancellation.check();
   }
 
   @Test

@@ -3,7 +3,7 @@ package clearbed.read.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import clearbed.read.source.GivenUp;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class SheetGridTest {
@@ -14,7 +14,7 @@ class SheetGridTest {
     grid.row(1, false);
     Thread.currentThread().interrupt();
     try {
-      assertThatExceptionOfType(GivenUp.class).isThrownBy(() -> grid.row(2, false));
+      assertThatExceptionOfType(CancellationException.class).isThrownBy(() -> grid.row(2, false));
     } finally {
       assertThat(Thread.interrupted()).isTrue();
     }

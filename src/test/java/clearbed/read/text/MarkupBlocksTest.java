@@ -3,8 +3,8 @@ package clearbed.read.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import clearbed.read.source.GivenUp;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.helpers.AttributesImpl;
 
@@ -16,7 +16,7 @@ class MarkupBlocksTest {
     blocks.startElement("", "br", "br", new AttributesImpl());
     Thread.currentThread().interrupt();
     try {
-      assertThatExceptionOfType(GivenUp.class)
+      assertThatExceptionOfType(CancellationException.class)
           .isThrownBy(() -> blocks.startElement("", "br", "br", new AttributesImpl()));
     } finally {
       assertThat(Thread.interrupted()).isTrue();
