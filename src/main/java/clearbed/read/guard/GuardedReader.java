@@ -6,6 +6,7 @@ import clearbed.model.Document.Status;
 import clearbed.read.detect.Detection;
 import clearbed.read.detect.FormatDetector;
 import clearbed.read.guard.Outcome.Ending;
+import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.ReadingLimits;
@@ -77,6 +78,7 @@ final class GuardedReader {
   }
 
   private Document read(Source source, Format format) throws Exception {
+    if (format.isZipped()) Checksums.require(source.file());
     Document read = OwnContent.leftOut(readers.apply(format).read(source));
     boolean silent =
         read.status() != Status.IGNORED && read.blocks().isEmpty() && read.reason().isEmpty();

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -113,6 +115,9 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
       return new Source(path, unpack(entry.zipEntry(), name), false, true);
     } catch (Unreadable e) {
       return unreadable(path, e.getMessage());
+    } catch (FileSystemException e) {
+      String why = e.getReason() == null ? "no reason given" : e.getReason();
+      return unreadable(path, "not unpacked (" + why + "); make room in the temporary folder");
     } catch (IOException | RuntimeException e) {
       return unreadable(path, "damaged in the archive; pack it again");
     }
@@ -142,12 +147,16 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
       throws IOException, Unreadable {
     byte[] buffer = new byte[1 << 16];
     long size = 0;
+    CRC32 sum = new CRC32();
     for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
       size += n;
       unpacked += n;
       check(size, entry);
+      sum.update(buffer, 0, n);
       out.write(buffer, 0, n);
     }
+    if (Checksums.isDamaged(entry, sum))
+      throw new Unreadable("damaged in the archive (checksum); pack it again");
   }
 
   private void check(long size, ZipEntry entry) throws Unreadable {

@@ -29,6 +29,14 @@ public enum Format {
     return shortName;
   }
 
+  /** Whether its files are zip files of parts. */
+  public boolean isZipped() {
+    return switch (this) {
+      case XLSX, DOCX, ODS, ODT -> true;
+      default -> false;
+    };
+  }
+
   /** With its article: {@code a Word document}. */
   public String description() {
     return description;

@@ -37,7 +37,8 @@ class OwnThreadTest {
 
   @Test
   void aLackOfMemoryOrStackReachesTheCallerAndNobodyElse() throws Exception {
-    assertThat(LONG.<String>run("large", () -> "" + new long[Integer.MAX_VALUE].length, "no memory"))
+    assertThat(
+            LONG.<String>run("large", () -> "" + new long[Integer.MAX_VALUE].length, "no memory"))
         .isEqualTo("no memory");
     assertThatExceptionOfType(ExecutionException.class)
         .isThrownBy(() -> LONG.run("deep", () -> deep(0), 0))
