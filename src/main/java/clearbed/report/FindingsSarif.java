@@ -267,7 +267,16 @@ public final class FindingsSarif {
 
   private void message(String name, String text) throws IOException {
     json.writeObjectFieldStart(name);
-    json.writeStringField("text", text);
+    json.writeStringField("text", literal(text));
     json.writeEndObject();
+  }
+
+  /**
+   * Words of a document as a message shows them: braces are no placeholders (3.11.5), and brackets
+   * before a parenthesis no link (3.11.6).
+   */
+  private static String literal(String text) {
+    String plain = text.replace("{", "{{").replace("}", "}}");
+    return plain.contains("](") ? plain.replace("[", "\\[").replace("]", "\\]") : plain;
   }
 }

@@ -70,6 +70,10 @@ class FindingsSarifTest {
   }
 
   private static Report withUnread(State state) {
+    return withUnread(state, "Could not read '450' under SHR (PSI).");
+  }
+
+  private static Report withUnread(State state, String message) {
     Report demo = DemoReport.report();
     Finding first = demo.findings().get(0);
     Finding unread =
@@ -83,7 +87,7 @@ class FindingsSarifTest {
             "",
             first.origin(),
             List.of(),
-            "Could not read '450' under SHR (PSI).",
+            message,
             "'450' under SHR (PSI)",
             "shear bond strength",
             List.of(),
@@ -101,6 +105,15 @@ class FindingsSarifTest {
         demo.verdicts(),
         demo.calculations(),
         demo.checks());
+  }
+
+  @Test
+  void words_of_a_document_are_neither_link_nor_placeholder() throws Exception {
+    String written = text(withUnread(State.NEW, "[open](javascript:alert) {0} [white] tile"));
+    assertThat(schema().validate(written, InputFormat.JSON)).isEmpty();
+    assertThat(written).contains("\\\\[open\\\\](javascript:alert) {{0}} \\\\[white\\\\] tile");
+    assertThat(text(withUnread(State.NEW, "in [white] or [grey]")))
+        .contains("in [white] or [grey]");
   }
 
   @Test
