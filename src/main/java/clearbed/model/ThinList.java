@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.Supplier;
 
-/** A list that never changes and makes its items as they are asked for, to take little memory. */
+/**
+ * A list that never changes and makes its items as they are asked for, to take little memory.
+ * Compare items by {@code equals}, never by identity, and hold few of them.
+ */
 public abstract class ThinList<T> extends AbstractList<T> implements RandomAccess {
   protected ThinList() {}
 

@@ -2,7 +2,8 @@ package clearbed.model;
 
 /**
  * Units that documents are written in. Factors to SI are exact where NIST SP 811 (2008), appendix
- * B, gives them so.
+ * B, gives them so. Our own, as a figure keeps the unit it was written in and a temperature is no
+ * temperature range; tests hold it against indriya, an implementation of the units API.
  */
 public enum Unit {
   METRE(Dimension.LENGTH, "m", 1),

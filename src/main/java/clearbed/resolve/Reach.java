@@ -10,7 +10,10 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
-/** Decides whether a clause's limits let it speak for an entry, and how closely. */
+/**
+ * Decides whether a clause's limits let it speak for an entry, and how closely. What the entry
+ * leaves unknown limits nothing.
+ */
 final class Reach {
   /** The clause does not speak for the entry. */
   static final int NOT = -1;

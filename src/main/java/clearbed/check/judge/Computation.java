@@ -6,7 +6,10 @@ import clearbed.check.rules.RuleSet;
 import clearbed.model.Entry;
 import clearbed.resolve.Project;
 
-/** A check of one entry that takes arithmetic. */
+/**
+ * A check of one entry that takes arithmetic. A pure function: entries are judged in parallel, and
+ * one of a long schedule is judged again when its calculation is to be shown.
+ */
 public interface Computation {
   Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules);
 }

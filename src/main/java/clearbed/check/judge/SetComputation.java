@@ -7,7 +7,10 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.List;
 
-/** A check of the whole set of documents. */
+/**
+ * A check of the whole set of documents. An archive says the same words hundreds of times: what is
+ * found in a text belongs in a {@link clearbed.base.Memo}.
+ */
 public interface SetComputation {
 
   /** What such a check looks at. */
