@@ -63,6 +63,7 @@ final class ReadCommand implements Callable<Integer> {
     documents.forEach(d -> document(out, d));
     LeftOut.lines(documents, "see above", Terminal.width()).forEach(out::println);
     if (project.glass().isEmpty()) noEntry(out, project);
+    read.printTaught(out, vocabulary.taught().forReaders());
     for (Entry entry : project.entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
@@ -135,6 +136,14 @@ final class ReadCommand implements Callable<Integer> {
     for (Value v : entry.superseded()) value(out, vocabulary, v, "superseded: ");
   }
 
+  private static String taught(Vocabulary vocabulary, Value v) {
+    return vocabulary.taught().forReaders().stream()
+        .filter(word -> word.marks(v))
+        .map(word -> "; taught: " + word.source())
+        .findFirst()
+        .orElse("");
+  }
+
   private static void value(PrintWriter out, Vocabulary vocabulary, Value v, String standing) {
     String not = v.excluded() ? "not " : "";
     String open = v.open() ? "left open: " : "";
@@ -150,6 +159,7 @@ final class ReadCommand implements Callable<Integer> {
             + v.scope().name().toLowerCase(Locale.ROOT)
             + "; "
             + v.origin().place()
+            + taught(vocabulary, v)
             + "]");
   }
 }

@@ -71,6 +71,11 @@ public final class Recogniser {
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);
   }
 
+  /** All words that layers have taught it, as one text; empty for none. */
+  public String taught() {
+    return vocabulary.taught().key();
+  }
+
   /** What a document says; one that cannot be analysed is unreadable. */
   public Facts facts(Document document) {
     boolean read =

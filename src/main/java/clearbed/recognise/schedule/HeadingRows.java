@@ -113,9 +113,13 @@ final class HeadingRows {
     int found = 0;
     for (Table.Cell cell : filled) {
       if (cell.text().length() > LONGEST) return false;
-      if (isValue(cell.text()) && ++found > most) return false;
+      if (isValue(cell.text()) && !isTaught(cell) && ++found > most) return false;
     }
     return !filled.isEmpty();
+  }
+
+  private boolean isTaught(Table.Cell cell) {
+    return vocabulary.taught().column(cell.text(), "") != null;
   }
 
   private boolean isValue(String text) {
@@ -148,7 +152,7 @@ final class HeadingRows {
     for (Table.Cell cell : filled(row)) {
       if (cell.continued()) continue;
       all++;
-      double most = 0;
+      double most = isTaught(cell) ? 1 : 0;
       for (var heard :
           headings.of(HeadingWords.clean(vocabulary, PlainText.line(cell.text()))).values())
         most = Math.max(most, heard.strength());
