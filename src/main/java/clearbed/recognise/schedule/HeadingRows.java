@@ -93,9 +93,18 @@ final class HeadingRows {
   Optional<Header> weighed(List<Table.Row> rows, String family) {
     for (int i = 0; i + 2 < Math.min(rows.size(), LOOKED_AT); i++) {
       if (filled(rows.get(i)).size() >= 2 && mayHead(rows.get(i)))
-        return Optional.of(header(rows, i, isBelow(rows, i, 2) ? 2 : 1, family));
+        return Optional.of(header(rows, i, needsNext(rows, i) ? 2 : 1, family));
     }
     return Optional.empty();
+  }
+
+  /** Of words that nobody knows the second row is taken for data, unless the first is not whole. */
+  private boolean needsNext(List<Table.Row> rows, int at) {
+    List<Table.Cell> first = filled(rows.get(at));
+    boolean part =
+        first.stream().anyMatch(c -> c.columnSpan() > 1)
+            || first.size() < filled(rows.get(at + 1)).size();
+    return isBelow(rows, at, 2) && (part || isUnits(rows.get(at + 1)));
   }
 
   private static double sum(Header header) {

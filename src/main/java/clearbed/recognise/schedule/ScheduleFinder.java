@@ -65,7 +65,15 @@ public final class ScheduleFinder {
   final HeadingRows headingRows;
   final GroupRows groupRows;
 
-  public ScheduleFinder(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+  /** True when it is to be told how every cell ended. */
+  final boolean traces;
+
+  /**
+   * @param traces true when it is to be told how every cell ended
+   */
+  public ScheduleFinder(
+      Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
+    this.traces = traces;
     this.vocabulary = vocabulary;
     JointEvidence evidence = new JointEvidence(vocabulary, spans);
     this.headingRows = new HeadingRows(vocabulary, evidence);

@@ -89,7 +89,7 @@ final class ScheduleWalk {
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
     this.family = family;
     this.rowGlass = new RowGlass(means);
-    this.ledger = new TableLedger(table);
+    this.ledger = new TableLedger(table, means.traces);
     this.packer = new Placed.Packer<>(ScheduleFinder.PLACE, table.rows().size());
   }
 

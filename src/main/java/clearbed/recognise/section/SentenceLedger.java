@@ -73,7 +73,7 @@ public final class SentenceLedger {
       String text = PlainText.of(p.text());
       for (Sentences.Sentence sentence : Sentences.of(text)) {
         Ending ending = ending(p, in, sentence.text(), text, onGlass);
-        accounting.sentence(ending.fate());
+        accounting.sentence(p.origin(), sentence.text(), ending.fate(), ending.why());
         if (ending.fate() == Fate.SET_ASIDE) {
           String under = in == null ? "" : in.section().name();
           accounting.setAside(p.origin(), under, ending.why(), 1);
