@@ -226,7 +226,15 @@ class NothingTypedIsLostTest {
   @Test
   void every_option_that_names_a_path_is_known_to_this_test() {
     Set<String> written =
-        Set.of("--output", "--json", "--sarif", "--annotate", "--cache", "--version", "--help");
+        Set.of(
+            "--output",
+            "--json",
+            "--sarif",
+            "--annotate",
+            "--cache",
+            "--teach",
+            "--version",
+            "--help");
     Set<String> onlyRead = Set.of("--rules", "--carry", "--guideline");
     Set<String> unknown = new TreeSet<>();
     Main.line("")
