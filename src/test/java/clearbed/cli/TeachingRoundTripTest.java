@@ -150,7 +150,17 @@ class TeachingRoundTripTest {
         Map.of(
             "open deck", "location.exposure exterior",
             "parlour side", "location.exposure dry"));
+    confirm(
+        Map.of(
+            "stickiness sideways",
+            "mortar.bond",
+            "a letter from the kiln before anything is",
+            "nothing"));
     JsonNode run = checked("--rules", layer);
+    assertThat(run.get("reading").get("notUnderstood").findValuesAsText("text"))
+        .noneMatch(text -> text.contains("stickiness") || text.contains("letter from the kiln"));
+    assertThat(run.get("reading").get("setAside").toString())
+        .contains("nothing that is asked for, taught: " + layer);
     assertThat(value(run, "G1", "location.exposure")).isEqualTo("wet");
     assertThat(value(run, "G2", "location.exposure")).isEqualTo("exterior");
     assertThat(value(run, "G4", "location.exposure")).isEqualTo("dry");

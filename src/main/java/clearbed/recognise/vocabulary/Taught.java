@@ -5,6 +5,7 @@ import clearbed.model.Unit;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -58,11 +59,16 @@ public final class Taught {
   private final Map<String, Word> columns = new HashMap<>();
   private final List<Pattern> tags = new ArrayList<>();
 
+  /** Words that state nothing that is asked for. */
+  private final Map<Word, Phrases> nothing = new LinkedHashMap<>();
+
   Taught(List<Word> words) {
     this.words = List.copyOf(words);
     for (Word word : words) {
       if (word.kind() == Kind.COLUMN) columns.put(heading(word.words()), word);
       if (word.kind() == Kind.TAG) tags.add(form(word.words()));
+      if (word.kind() == Kind.TERM && word.meaning().equals(HeadingEvidence.OTHER))
+        nothing.put(word, new Phrases(List.of(word.words()), new WordsHeld()));
     }
   }
 
@@ -101,6 +107,13 @@ public final class Taught {
 
   List<String> glass() {
     return words.stream().filter(w -> w.kind() == Kind.GLASS).map(Word::words).toList();
+  }
+
+  /** What says that a text states nothing that is asked for, or null. */
+  public Word aside(String text) {
+    for (Map.Entry<Word, Phrases> each : nothing.entrySet())
+      if (each.getValue().in(text)) return each.getKey();
+    return null;
   }
 
   /** True when a text is a tag of a form that was taught. */

@@ -121,6 +121,7 @@ final class TaughtReader {
 
   private Word term(ConfigNode n) throws ConfigException {
     String said = said(n);
+    if (said.equals(NOTHING)) return word(n, Kind.TERM, n.key(), HeadingEvidence.OTHER, "", null);
     if (attributes.containsKey(said)) return word(n, Kind.TERM, n.key(), said, "", null);
     int blank = said.indexOf(' ');
     String first = blank < 0 ? said : said.substring(0, blank);

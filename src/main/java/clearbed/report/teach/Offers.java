@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What was not understood of all documents, each with the line that would teach it. */
-public final class Offers {
+final class Offers {
   private static final int MOST_WORDS = 8;
   private static final int LONGEST = 90;
 
@@ -157,6 +157,13 @@ public final class Offers {
   /** Cells under a heading that is known: terms of its attribute. */
   private void cells(Account.Unread unread, Account.Column column) {
     Attribute of = vocabulary.attribute(column.as()).orElse(null);
+    if (of != null && isMeasured(of) && column.unit().isEmpty()) {
+      String guess = of.id() + " in " + Offer.UNKNOWN;
+      String why = "read as " + of.label() + "; its figures may want a unit";
+      String place = unread.origin().place();
+      add(new Offer(Offer.COLUMNS, column.heading(), guess, place, unread.samples(), why));
+      return;
+    }
     if (of == null || of.kind() != Attribute.Kind.TERM) {
       none(unread, "under \"" + column.heading() + "\", which is " + named(column.as()));
       return;
@@ -178,6 +185,12 @@ public final class Offers {
               "under \"" + column.heading() + "\", " + of.label() + "; " + why);
       add(offer);
     }
+  }
+
+  private static boolean isMeasured(Attribute a) {
+    return a.kind() == Attribute.Kind.AMOUNT
+        || a.kind() == Attribute.Kind.SIZE
+        || a.kind() == Attribute.Kind.FLATNESS;
   }
 
   private String named(String as) {

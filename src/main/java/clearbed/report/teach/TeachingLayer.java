@@ -37,8 +37,8 @@ public final class TeachingLayer {
       # may be, and why. Put a guess right, then take the # from before its line to confirm it:
       #   clearbed check DOCUMENTS --rules %s
       # columns: an attribute (and its unit: mortar.bond in psi), tag, material, surface wall, nothing
-      # terms:   an attribute and one of its terms, or the attribute that the words speak of;
-      #          cut a phrase down to the few words that tell
+      # terms:   an attribute and one of its terms, or the attribute that the words speak of, or
+      #          nothing; cut a phrase down to the few words that tell
       # places:  an exposure or a surface, as in  "Plant Deck": exterior
       # Attributes and their terms are in rulesets/vocabulary/attributes.yaml.
       layer: Words of this office
