@@ -68,7 +68,13 @@ public final class Cache implements FactStore, AutoCloseable {
     State state;
     try {
       state = State.of(source.file());
-      key = Fingerprint.of(source.file(), program, source.path(), Boolean.toString(source.named()));
+      key =
+          Fingerprint.of(
+              source.file(),
+              program,
+              recogniser.join().taught(),
+              source.path(),
+              Boolean.toString(source.named()));
     } catch (IOException e) {
       // A file that cannot be read says so when it is read.
       return take.get();

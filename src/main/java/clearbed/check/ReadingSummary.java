@@ -65,7 +65,14 @@ final class ReadingSummary {
     words.addAll(ofTheSet());
     words.addAll(perhapsGlass(undecided));
     return new ReadingAccount(
-        sentences, cells, tables, words, setAside, undecided, List.copyOf(wholeSet));
+        sentences,
+        cells,
+        tables,
+        words,
+        setAside,
+        undecided,
+        List.copyOf(wholeSet),
+        vocabulary.taught().forReaders());
   }
 
   /** References and designations that a check of the whole set could make nothing of. */

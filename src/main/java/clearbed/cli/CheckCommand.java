@@ -7,10 +7,12 @@ import clearbed.model.Level;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.read.source.ReadOptions;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.ConsoleSummary;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
 import clearbed.report.annotate.AnnotatedCopies;
+import clearbed.report.view.View;
 import clearbed.report.workbook.FindingsWorkbook;
 import clearbed.resolve.Project;
 import clearbed.track.Carry;
@@ -22,8 +24,11 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
@@ -71,6 +76,13 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--sarif", paramLabel = "FILE", description = "The same findings as SARIF 2.1.0.")
   Path sarif;
+
+  @Option(
+      names = "--view",
+      paramLabel = "FILE.html",
+      description =
+          "One page: the documents, what was read of them, the findings beside the words.")
+  Path view;
 
   @Option(
       names = "--annotate",
@@ -142,6 +154,8 @@ final class CheckCommand implements Callable<Integer> {
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
     boolean written = write(report, log, outputs);
+    if (view != null)
+      written &= attempt(outputs, view, () -> view(report, rulebook.get().vocabulary()));
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
     List<Report.DocumentSummary> unreadable =
@@ -180,6 +194,7 @@ final class CheckCommand implements Callable<Integer> {
             .writes("--output", output)
             .writes("--json", json)
             .writes("--sarif", sarif)
+            .writes("--view", view)
             .fillsWithCopies("--annotate", annotate)
             .fills("--cache", cacheOption.folder);
     ruleOptions.layers.forEach(layer -> outputs.reads("--rules", layer));
@@ -215,6 +230,15 @@ final class CheckCommand implements Callable<Integer> {
     if (json != null) all &= attempt(outputs, json, () -> FindingsJson.write(report, json));
     if (sarif != null) all &= attempt(outputs, sarif, () -> FindingsSarif.write(report, sarif));
     return annotate == null ? all : all & annotated(report, sources);
+  }
+
+  private void view(Report report, Vocabulary vocabulary) throws IOException {
+    Set<Path> own = new HashSet<>(cacheOption.written());
+    // What this run has written is none of its documents, wherever it lies.
+    for (Path file : Arrays.asList(output, json, sarif, annotate, view))
+      if (file != null) own.add(file.toAbsolutePath().normalize());
+    ReadOptions options = options().withOwnOutputs(own);
+    View.write(report, new ViewedDocuments(paths, options, vocabulary), vocabulary::label, view);
   }
 
   private boolean annotated(Report report, Sources sources) {

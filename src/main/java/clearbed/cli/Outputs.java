@@ -7,6 +7,7 @@ import clearbed.mark.OwnMark;
 import clearbed.mark.OwnOutput;
 import clearbed.read.InputFile;
 import clearbed.report.annotate.AnnotatedCopies;
+import clearbed.report.teach.TeachingLayer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +24,7 @@ final class Outputs {
   private final boolean overwrite;
   private final List<Place> files = new ArrayList<>();
   private final List<Place> folders = new ArrayList<>();
+  private final List<Place> layers = new ArrayList<>();
   private final List<Place> read = new ArrayList<>();
   private final List<Path> documents = new ArrayList<>();
   private final Map<Path, FileState> before = new HashMap<>();
@@ -73,6 +75,12 @@ final class Outputs {
     return this;
   }
 
+  /** A layer to which lines are added, and from which none is taken; null for none. */
+  Outputs addsTo(String option, Path file) {
+    if (file != null) layers.add(new Place(option, file, "file"));
+    return this;
+  }
+
   /** A folder to be filled; null for none. */
   Outputs fills(String option, Path folder) {
     if (folder != null) folders.add(new Place(option, folder, "folder"));
@@ -95,7 +103,9 @@ final class Outputs {
     requireDistinct();
     for (Place file : files) requireFree(file);
     for (Place folder : folders) requireOwn(folder);
+    for (Place layer : layers) requireLayer(layer);
     for (Place file : files) before.put(file.path(), FileState.of(file.path()));
+    for (Place file : layers) before.put(file.path(), FileState.of(file.path()));
   }
 
   /** True when nobody touched the file since it was found to be free. */
@@ -107,6 +117,7 @@ final class Outputs {
   private void requireDistinct() {
     List<Place> all = new ArrayList<>(files);
     all.addAll(folders);
+    all.addAll(layers);
     for (int i = 0; i < all.size(); i++) {
       for (Place other : all.subList(0, i)) {
         if (RealPath.same(all.get(i).path(), other.path()))
@@ -116,21 +127,44 @@ final class Outputs {
   }
 
   private void requireFree(Place file) {
+    if (isNew(file)) return;
+    for (Place input : read) {
+      if (RealPath.same(file.path(), input.path()))
+        throw file.misplaced("is the file of " + input.option() + ", which is only read");
+    }
+    requireClosed(file);
+    requireReplaceable(file);
+  }
+
+  private boolean isNew(Place file) {
     Path path = file.path();
     if (Files.isDirectory(path)) throw file.refused("is a folder; name a file");
     requireNoDeadLink(file);
-    if (!Files.exists(path)) return;
+    if (!Files.exists(path)) return true;
     if (!Files.isRegularFile(path)) throw file.misplaced("is a device or a pipe, not a file");
-    for (Place input : read) {
-      if (RealPath.same(path, input.path()))
-        throw file.misplaced("is the file of " + input.option() + ", which is only read");
+    return false;
+  }
+
+  private void requireLayer(Place file) {
+    if (isNew(file)) return;
+    InputFile input = inputs.at(file.path());
+    if (input != null) throw file.misplaced("is one of the documents");
+    requireClosed(file);
+    try {
+      TeachingLayer.requireLayer(file.path());
+    } catch (IOException e) {
+      String reason = Failures.oneLine(e).replace(file.path() + ":", "line ");
+      throw file.misplaced("is there already and no layer of rules (" + reason + ")");
     }
+  }
+
+  private void requireClosed(Place file) {
+    Path path = file.path();
     String lock = OpenElsewhere.lockFile(path);
     if (lock == null) lock = OpenElsewhere.lockFile(RealPath.of(path));
     if (lock != null)
       throw file.misplacedUnless("is open in another program (" + lock + ")", "close it there");
     if (RealPath.isProtected(path)) throw file.misplaced("is write-protected");
-    requireReplaceable(file);
   }
 
   private void requireNoDeadLink(Place place) {

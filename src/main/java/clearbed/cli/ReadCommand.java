@@ -10,7 +10,9 @@ import clearbed.model.Value;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.LeftOut;
+import clearbed.report.teach.TeachingLayer;
 import clearbed.resolve.Project;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,13 +43,25 @@ final class ReadCommand implements Callable<Integer> {
   @Option(names = "--tag", paramLabel = "TAG", description = "Only this entry.")
   String tag;
 
+  @Option(
+      names = "--teach",
+      paramLabel = "FILE.yaml",
+      description =
+          "Adds to this layer a line for everything not understood, to be confirmed by hand.")
+  Path teach;
+
   @Mixin RuleOptions ruleOptions;
 
   @Mixin CacheOption cacheOption;
 
   @Override
   public Integer call() {
-    new Outputs(false).documents(paths).fills("--cache", cacheOption.folder).requireFree();
+    Outputs outputs =
+        new Outputs(false)
+            .documents(paths)
+            .fills("--cache", cacheOption.folder)
+            .addsTo("--teach", teach);
+    outputs.requireFree();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Cache cache = cacheOption.open(rulebook);
     ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
@@ -63,13 +77,42 @@ final class ReadCommand implements Callable<Integer> {
     documents.forEach(d -> document(out, d));
     LeftOut.lines(documents, "see above", Terminal.width()).forEach(out::println);
     if (project.glass().isEmpty()) noEntry(out, project);
+    read.printTaught(out, vocabulary.taught().forReaders());
     for (Entry entry : project.entries()) {
       if (tag == null || tag.equalsIgnoreCase(entry.tag())) entry(out, vocabulary, entry);
     }
     read.printNotUnderstood(out, tag);
+    boolean taught = teach == null || teach(outputs, project, vocabulary);
     out.flush();
     boolean unreadable = documents.stream().anyMatch(d -> d.status() == Document.Status.UNREADABLE);
-    return unreadable ? ExitCode.FAULT : ExitCode.CLEAN;
+    return unreadable || !taught ? ExitCode.FAULT : ExitCode.CLEAN;
+  }
+
+  private boolean teach(Outputs outputs, Project project, Vocabulary vocabulary) {
+    PrintWriter err = spec.commandLine().getErr();
+    String file = DisplayText.path(teach.toString());
+    if (!outputs.isStillFree(teach)) {
+      err.println("clearbed: " + file + ": not written: somebody changed it meanwhile");
+      return false;
+    }
+    try {
+      int lines = TeachingLayer.write(teach, project.facts(), vocabulary);
+      PrintWriter out = spec.commandLine().getOut();
+      out.println();
+      out.println(
+          lines == 0
+              ? "Nothing to add to " + file + "."
+              : file
+                  + ": "
+                  + lines
+                  + (lines == 1 ? " line" : " lines")
+                  + " added; put the guesses right, take the # from before those that hold, and give"
+                  + " the file to check with --rules.");
+      return true;
+    } catch (IOException e) {
+      err.println("clearbed: " + file + ": not written: " + Failures.oneLine(e));
+      return false;
+    }
   }
 
   private static void noEntry(PrintWriter out, Project project) {
@@ -135,6 +178,14 @@ final class ReadCommand implements Callable<Integer> {
     for (Value v : entry.superseded()) value(out, vocabulary, v, "superseded: ");
   }
 
+  private static String taught(Vocabulary vocabulary, Value v) {
+    return vocabulary.taught().forReaders().stream()
+        .filter(word -> word.marks(v))
+        .map(word -> "; taught: " + word.source())
+        .findFirst()
+        .orElse("");
+  }
+
   private static void value(PrintWriter out, Vocabulary vocabulary, Value v, String standing) {
     String not = v.excluded() ? "not " : "";
     String open = v.open() ? "left open: " : "";
@@ -150,6 +201,7 @@ final class ReadCommand implements Callable<Integer> {
             + v.scope().name().toLowerCase(Locale.ROOT)
             + "; "
             + v.origin().place()
+            + taught(vocabulary, v)
             + "]");
   }
 }

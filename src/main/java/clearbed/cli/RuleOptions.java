@@ -24,9 +24,10 @@ final class RuleOptions {
       description = "Rule file laid over the set; repeatable, the later over the earlier.")
   List<Path> layers = new ArrayList<>();
 
+  /** The shipped words and those that the layers teach. */
   Vocabulary vocabulary() {
     try {
-      return Vocabulary.standard();
+      return Vocabulary.standard(layers);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

@@ -34,10 +34,11 @@ final class RulesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Vocabulary vocabulary = new RuleOptions().vocabulary();
+    new RuleOptions().vocabulary();
     int code = ExitCode.CLEAN;
     for (Path file : files) {
       try {
+        Vocabulary vocabulary = Vocabulary.standard(List.of(file));
         RuleSet rules = Checker.ruleSets(vocabulary).validate(file, set);
         spec.commandLine()
             .getOut()

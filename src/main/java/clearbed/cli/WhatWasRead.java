@@ -5,6 +5,7 @@ import clearbed.model.Account;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Report;
+import clearbed.model.TaughtWord;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;
@@ -46,6 +47,37 @@ final class WhatWasRead {
     line(out, "entries", entries());
     line(out, "sentences", tally(sentences));
     line(out, "cells", tally(cells) + (columns == 0 ? "" : " in " + columns(columns)));
+  }
+
+  /** Each word that the office teaches, and the columns that were read by it. */
+  void printTaught(PrintWriter out, List<TaughtWord> taught) {
+    if (taught.isEmpty()) return;
+    out.println();
+    out.println("Taught");
+    for (TaughtWord word : taught) {
+      out.println(
+          "  "
+              + word.kind()
+              + " "
+              + quoted(word.words())
+              + ": "
+              + word.as()
+              + "  ["
+              + DisplayText.of(word.source())
+              + columnsBy(word)
+              + "]");
+    }
+  }
+
+  private String columnsBy(TaughtWord word) {
+    if (!word.kind().equals("column")) return "";
+    long columns =
+        project.facts().stream()
+            .flatMap(f -> f.account().tables().stream())
+            .flatMap(t -> t.columns().stream())
+            .filter(c -> c.evidence().startsWith("taught: " + word.source()))
+            .count();
+    return columns == 0 ? "; no such column here" : "; " + columns((int) columns);
   }
 
   /** Each sentence and column that was not understood, with its place. */

@@ -13,7 +13,9 @@ public enum OutputKind {
   /** The findings of a document that takes no marks. */
   LIST,
   JSON,
-  SARIF;
+  SARIF,
+  /** The page of documents and findings. */
+  VIEW;
 
   String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 public final class OwnContent {
   private static final String LETTER = OwnOutput.NOT_READ + ": letter of questions";
   private static final String LIST = OwnOutput.NOT_READ + ": list of findings";
+  private static final String VIEW = OwnOutput.NOT_READ + ": page of documents and findings";
   private static final String SHEET = "copied from a findings workbook, not read";
 
   /** Titles stand no further down. */
@@ -33,6 +34,8 @@ public final class OwnContent {
   private boolean bookTitle;
   private boolean letterTitle;
   private boolean listTitle;
+  private boolean viewTitle;
+  private boolean viewDecides;
   private boolean otherWords;
   private int notes;
   private int places;
@@ -72,6 +75,8 @@ public final class OwnContent {
     bookTitle |= words.startsWith(FindingsSheets.TITLE);
     letterTitle |= words.equals(LetterWords.TITLE);
     listTitle |= words.startsWith(ListWords.TITLE);
+    viewTitle |= words.equals(ViewWords.TITLE);
+    viewDecides |= words.startsWith(ViewWords.DECIDES);
   }
 
   private boolean isOwn(Table table) {
@@ -91,6 +96,7 @@ public final class OwnContent {
 
   /** Null for a document of the project. */
   private String reason() {
+    if (viewTitle && viewDecides) return VIEW;
     boolean several = own.size() > 1 || own.size() == 1 && (bookTitle || !otherWords);
     if (ledger || several) return OwnOutput.IN_WORK;
     boolean asks = reasons > 0 && wordings > 0;

@@ -75,8 +75,21 @@ public record Account(
    *     understood
    * @param evidence on which it was taken so
    * @param unit named in the heading, or empty
+   * @param could attributes that it might hold where it is not understood, the likeliest first
+   * @param samples of a column that is not understood, two of its cells
    */
-  public record Column(String heading, String as, String evidence, String unit) {}
+  public record Column(
+      String heading,
+      String as,
+      String evidence,
+      String unit,
+      List<String> could,
+      List<String> samples) {
+    public Column {
+      could = List.copyOf(could);
+      samples = List.copyOf(samples);
+    }
+  }
 
   /**
    * Words that may state something and were not understood.
@@ -107,6 +120,14 @@ public record Account(
       return tags.isEmpty() || tags.contains(tag);
     }
   }
+
+  /**
+   * How one sentence or cell ended.
+   *
+   * @param text of the sentence or the cell
+   * @param why it was set aside, or what a cell was read as; empty where nothing is to be said
+   */
+  public record Ending(Origin origin, String text, Fate fate, String why) {}
 
   /**
    * @param origin of the first

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param undecided tags of which nothing says whether they are glass tile
  * @param wholeSet how each check of the whole set came out
+ * @param taught words that the office has taught
  */
 public record ReadingAccount(
     Account.Tally sentences,
@@ -15,11 +16,13 @@ public record ReadingAccount(
     List<NotUnderstood> notUnderstood,
     List<Account.SetAside> setAside,
     List<Undecided> undecided,
-    List<WholeSet> wholeSet) {
+    List<WholeSet> wholeSet,
+    List<TaughtWord> taught) {
   public static final ReadingAccount NOTHING =
       new ReadingAccount(
           Account.Tally.NONE,
           Account.Tally.NONE,
+          List.of(),
           List.of(),
           List.of(),
           List.of(),
@@ -32,6 +35,16 @@ public record ReadingAccount(
     setAside = List.copyOf(setAside);
     undecided = List.copyOf(undecided);
     wholeSet = List.copyOf(wholeSet);
+    taught = List.copyOf(taught);
+  }
+
+  /** The file and line that taught a word by which the value was read; empty for none. */
+  public String taughtBy(Value value) {
+    return taught.stream()
+        .filter(word -> word.marks(value))
+        .map(TaughtWord::source)
+        .findFirst()
+        .orElse("");
   }
 
   /**

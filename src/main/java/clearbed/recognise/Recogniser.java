@@ -61,6 +61,11 @@ public final class Recogniser {
    * @param spans what may mean something, understood or not
    */
   Recogniser(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+    this(vocabulary, finder, spans, false);
+  }
+
+  private Recogniser(
+      Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.mentions = new GlassMentions(vocabulary);
@@ -68,7 +73,12 @@ public final class Recogniser {
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.propertySheet = new PropertySheet(vocabulary);
-    this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans);
+    this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
+  }
+
+  /** All words that layers have taught it, as one text; empty for none. */
+  public String taught() {
+    return vocabulary.taught().key();
   }
 
   /** What a document says; one that cannot be analysed is unreadable. */
@@ -85,9 +95,33 @@ public final class Recogniser {
     }
   }
 
+  /** One that can tell how every sentence and cell ended; it takes more memory for it. */
+  public static Recogniser tracing(Vocabulary vocabulary) {
+    return new Recogniser(
+        vocabulary, new StatementFinder(vocabulary), new SpanFinder(vocabulary), true);
+  }
+
+  /**
+   * How every sentence and cell of a document ended, each once; nothing where it cannot be
+   * analysed. To be asked of a {@link #tracing} one.
+   */
+  public List<Account.Ending> endings(Document document) {
+    List<Account.Ending> out = new ArrayList<>();
+    try {
+      recognise(document, new Accounting(out::add));
+    } catch (StackOverflowError | RuntimeException e) {
+      return List.of();
+    }
+    return out;
+  }
+
   /** What a document says; throws where it is such that a program of ours stumbles. */
   public Facts recognise(Document document) {
-    Collected c = new Collected(document);
+    return recognise(document, new Accounting(null));
+  }
+
+  private Facts recognise(Document document, Accounting accounting) {
+    Collected c = new Collected(document, accounting);
     MarkEvidence marks = MarkEvidence.of(document);
     List<Paragraph> running = new ArrayList<>();
     for (Block block : document.blocks()) {
@@ -257,7 +291,7 @@ public final class Recogniser {
     final List<RoomUse> rooms = new ArrayList<>();
     final List<Section> sections = new ArrayList<>();
     final List<Paragraph> paragraphs = new ArrayList<>();
-    final Accounting accounting = new Accounting();
+    final Accounting accounting;
     final List<Document.Gap> gaps;
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */
@@ -268,7 +302,8 @@ public final class Recogniser {
     /** The words of the last paragraph that may stand over what follows it. */
     private String last = "";
 
-    Collected(Document document) {
+    Collected(Document document, Accounting accounting) {
+      this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
     }
 

@@ -12,6 +12,7 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
+import clearbed.model.TaughtWord;
 import clearbed.model.Value;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Words;
@@ -42,8 +43,12 @@ public final class FindingsJson {
 
   private final JsonGenerator json;
 
-  private FindingsJson(JsonGenerator json) {
+  /** What the office has taught is said of each value that was read by it. */
+  private final ReadingAccount reading;
+
+  private FindingsJson(JsonGenerator json, ReadingAccount reading) {
     this.json = json;
+    this.reading = reading;
   }
 
   /**
@@ -61,7 +66,7 @@ public final class FindingsJson {
     JsonGenerator json = ControlEscapes.generator(mark);
     json.setPrettyPrinter(printer());
     json.writeStartObject();
-    new FindingsJson(json).report(report, mark);
+    new FindingsJson(json, report.reading()).report(report, mark);
     json.flush();
     json.writeStringField(JsonMark.KEY, mark.digest());
     json.writeEndObject();
@@ -151,7 +156,7 @@ public final class FindingsJson {
   }
 
   private void together(List<Entry> entries, OutputStream out) throws IOException {
-    for (ByteArrayOutputStream written : Parallel.map(entries, FindingsJson::written)) {
+    for (ByteArrayOutputStream written : Parallel.map(entries, this::written)) {
       // Puts what stands between two values.
       json.writeRawValue("");
       json.flush();
@@ -159,11 +164,11 @@ public final class FindingsJson {
     }
   }
 
-  private static ByteArrayOutputStream written(Entry entry) {
+  private ByteArrayOutputStream written(Entry entry) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (JsonGenerator json = ControlEscapes.generator(out)) {
       json.setPrettyPrinter(new Inner(printer()));
-      new FindingsJson(json).entry(entry);
+      new FindingsJson(json, reading).entry(entry);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -206,6 +211,7 @@ public final class FindingsJson {
     promised("asWritten", value.asWritten());
     origin("origin", value.origin());
     promised("scope", value.scope().name().toLowerCase(Locale.ROOT));
+    text("taught", reading.taughtBy(value));
     json.writeEndObject();
   }
 
@@ -291,6 +297,17 @@ public final class FindingsJson {
       origin("origin", undecided.origin());
       array("for", undecided.speaksFor());
       array("against", undecided.speaksAgainst());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    if (reading.taught().isEmpty()) return;
+    json.writeArrayFieldStart("taught");
+    for (TaughtWord word : reading.taught()) {
+      json.writeStartObject();
+      promised("kind", word.kind());
+      promised("words", word.words());
+      promised("as", word.as());
+      promised("source", word.source());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -45,6 +46,7 @@ class NothingTypedIsLostTest {
     OUTPUT,
     JSON,
     SARIF,
+    VIEW,
     LETTER_DOCX,
     LETTER_MD;
 
@@ -67,7 +69,7 @@ class NothingTypedIsLostTest {
       default -> {
         words.addAll(check());
         words.addAll(List.of("-o", folder.resolve("free.xlsx")));
-        words.addAll(List.of(option == ToFile.JSON ? "--json" : "--sarif", target));
+        words.addAll(List.of("--" + option.name().toLowerCase(Locale.ROOT), target));
       }
     }
     return words.toArray();
@@ -226,7 +228,16 @@ class NothingTypedIsLostTest {
   @Test
   void every_option_that_names_a_path_is_known_to_this_test() {
     Set<String> written =
-        Set.of("--output", "--json", "--sarif", "--annotate", "--cache", "--version", "--help");
+        Set.of(
+            "--output",
+            "--json",
+            "--sarif",
+            "--annotate",
+            "--cache",
+            "--teach",
+            "--view",
+            "--version",
+            "--help");
     Set<String> onlyRead = Set.of("--rules", "--carry", "--guideline");
     Set<String> unknown = new TreeSet<>();
     Main.line("")

@@ -6,6 +6,7 @@ import clearbed.Checked;
 import clearbed.model.Account;
 import clearbed.model.Block;
 import clearbed.model.Document;
+import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.read.ReadAll;
@@ -40,6 +41,25 @@ class AccountTest {
   void the_four_kinds_add_up_to_the_whole_text(Path folder) {
     ReadAll.of(folder.toAbsolutePath())
         .forEach(document -> WholeText.assertAccountedFor(document, RECOGNISER));
+  }
+
+  /** Who asks for it is told of each of them once, where it stands, and of nothing else. */
+  @Test
+  void every_sentence_and_cell_is_told_of_as_it_was_counted() {
+    Recogniser tracing = Recogniser.tracing(Checked.vocabulary());
+    int told = 0;
+    for (Document document : ReadAll.of(Path.of("sample-specs").toAbsolutePath())) {
+      Account account = RECOGNISER.facts(document).account();
+      List<Account.Ending> endings = tracing.endings(document);
+      Account.Tally counted = account.sentences().plus(account.cells());
+      for (Fate fate : Fate.values())
+        assertThat(endings.stream().filter(e -> e.fate() == fate).count())
+            .as(document.path() + " " + fate)
+            .isEqualTo(counted.of(fate));
+      assertThat(endings).allMatch(e -> e.origin().document().equals(document.path()));
+      told += endings.size();
+    }
+    assertThat(told).isGreaterThan(500);
   }
 
   /** Documents of no trade, by the authors of Tika. */

@@ -47,7 +47,8 @@ public final class DemoReport {
             List.of(),
             List.of(
                 new ReadingAccount.WholeSet("mortar-class", Verdict.Outcome.SATISFIED, 0, 0),
-                new ReadingAccount.WholeSet("mockup", Verdict.Outcome.UNREAD, 0, 2)));
+                new ReadingAccount.WholeSet("mockup", Verdict.Outcome.UNREAD, 0, 2)),
+            List.of());
     return new Report(
         demo.run(),
         demo.documents(),

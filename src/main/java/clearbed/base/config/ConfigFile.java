@@ -45,9 +45,14 @@ public final class ConfigFile {
     return new ConfigNode(this, null, "", tree);
   }
 
+  /** The line of what a path leads to, from 1. */
+  int line(List<String> path) throws ConfigException {
+    return YamlTree.parse(name, bytes).line(path);
+  }
+
   ConfigException fault(List<String> path, String reason) {
     try {
-      return ConfigException.at(name, YamlTree.parse(name, bytes).line(path), reason);
+      return ConfigException.at(name, line(path), reason);
     } catch (ConfigException e) {
       return e;
     }

@@ -87,10 +87,19 @@ public final class ConfigNode {
 
   /** What is wrong with it, with file and line. */
   public ConfigException fault(String reason) {
+    return file.fault(steps(), reason);
+  }
+
+  /** The line of its file, from 1. */
+  public int line() throws ConfigException {
+    return file.line(steps());
+  }
+
+  private List<String> steps() {
     List<String> path = new ArrayList<>();
     for (ConfigNode node = this; node.around != null; node = node.around) path.add(node.step);
     Collections.reverse(path);
-    return file.fault(path, reason);
+    return path;
   }
 
   /** The constant that its text names, in small letters. */

@@ -158,6 +158,8 @@ final class SchemaCheck {
   private static String type(JsonNode rule) {
     return (rule.isArray() ? texts(rule) : List.of(rule.asText()))
         .stream()
+            // Nothing at all is no form of what is wanted.
+            .filter(name -> !name.equals("null"))
             .map(
                 name ->
                     switch (name) {

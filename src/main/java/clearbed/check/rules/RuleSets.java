@@ -74,6 +74,8 @@ public final class RuleSets {
     ConfigNode root = file.root();
     if (root.has("ruleSet") == root.has("layer"))
       throw root.fault("give either 'layer' with a name for these rules, or 'ruleSet'");
+    if (root.has("ruleSet") && root.has("words"))
+      throw root.get("words").fault("'words' are taught by a layer, not by a rule set");
     if (root.has("ruleSet") && !root.has("checks")) throw root.fault("'checks' is missing");
     return file;
   }

@@ -260,7 +260,8 @@ record CellReading(
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     return new CellReading(
         text,
-        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text)),
+        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text))
+            || vocabulary.taught().isTag(text),
         YES_NO.matcher(text).matches(),
         Stems.of(text).size(),
         Quantities.find(text),

@@ -10,6 +10,7 @@ import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.HeadingEvidence.Heard;
+import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -79,13 +80,25 @@ final class ColumnScores {
     return readings.get(cell, () -> CellReading.of(cell, spans, vocabulary, shorts));
   }
 
+  /** What the office says that the column holds, or null. */
+  Taught.Word taught(ColumnWords w) {
+    return vocabulary.taught().column(w.text(), w.bottom());
+  }
+
   boolean isFormer(ColumnWords w) {
+    if (taught(w) != null) return false;
     return vocabulary.list("schedule.former").matches(w.text())
         || vocabulary.list("schedule.former").matches(w.bottom())
         || vocabulary.list("schedule.former").matches(w.top()) && !w.top().isEmpty();
   }
 
   Map<String, ColumnScore> of(ColumnWords w) {
+    Taught.Word taught = taught(w);
+    if (taught != null) {
+      Map<String, ColumnScore> told = new LinkedHashMap<>();
+      told.put(taught.meaning(), new ColumnScore(1, 1, UNIT, 0, taught.evidence()));
+      return told;
+    }
     List<CellReading> cells = w.cells().stream().filter(this::says).map(this::reading).toList();
     Map<String, Heard> heard = heard(w);
     Map<String, ColumnScore> out = new LinkedHashMap<>();

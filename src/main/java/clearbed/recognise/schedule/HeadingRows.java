@@ -93,9 +93,18 @@ final class HeadingRows {
   Optional<Header> weighed(List<Table.Row> rows, String family) {
     for (int i = 0; i + 2 < Math.min(rows.size(), LOOKED_AT); i++) {
       if (filled(rows.get(i)).size() >= 2 && mayHead(rows.get(i)))
-        return Optional.of(header(rows, i, isBelow(rows, i, 2) ? 2 : 1, family));
+        return Optional.of(header(rows, i, needsNext(rows, i) ? 2 : 1, family));
     }
     return Optional.empty();
+  }
+
+  /** Of words that nobody knows the second row is taken for data, unless the first is not whole. */
+  private boolean needsNext(List<Table.Row> rows, int at) {
+    List<Table.Cell> first = filled(rows.get(at));
+    boolean part =
+        first.stream().anyMatch(c -> c.columnSpan() > 1)
+            || first.size() < filled(rows.get(at + 1)).size();
+    return isBelow(rows, at, 2) && (part || isUnits(rows.get(at + 1)));
   }
 
   private static double sum(Header header) {
@@ -113,9 +122,13 @@ final class HeadingRows {
     int found = 0;
     for (Table.Cell cell : filled) {
       if (cell.text().length() > LONGEST) return false;
-      if (isValue(cell.text()) && ++found > most) return false;
+      if (isValue(cell.text()) && !isTaught(cell) && ++found > most) return false;
     }
     return !filled.isEmpty();
+  }
+
+  private boolean isTaught(Table.Cell cell) {
+    return vocabulary.taught().column(cell.text(), "") != null;
   }
 
   private boolean isValue(String text) {
@@ -148,7 +161,7 @@ final class HeadingRows {
     for (Table.Cell cell : filled(row)) {
       if (cell.continued()) continue;
       all++;
-      double most = 0;
+      double most = isTaught(cell) ? 1 : 0;
       for (var heard :
           headings.of(HeadingWords.clean(vocabulary, PlainText.line(cell.text()))).values())
         most = Math.max(most, heard.strength());

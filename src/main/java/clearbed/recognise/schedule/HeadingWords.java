@@ -5,6 +5,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Locale;
@@ -70,6 +71,11 @@ public final class HeadingWords {
   private static Header.Column plain(Vocabulary vocabulary, int index, String top, String bottom) {
     String text = (top + " " + bottom).trim();
     Unit unit = Quantities.unitOfHeader(text);
+    Taught.Word taught = vocabulary.taught().column(text, bottom);
+    Attribute told = taught == null ? null : vocabulary.attribute(taught.meaning()).orElse(null);
+    if (told != null)
+      return new Header.Column(
+          index, text, Header.Role.ATTRIBUTE, told, "", unit == null ? taught.unit() : unit);
     String full = clean(vocabulary, text);
     for (String candidate :
         bottom.isEmpty() ? List.of(full) : List.of(full, clean(vocabulary, bottom))) {

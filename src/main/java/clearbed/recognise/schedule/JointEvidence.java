@@ -3,6 +3,7 @@ package clearbed.recognise.schedule;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -61,7 +62,8 @@ final class JointEvidence {
    *
    * @param family part of the work that the heading over the table speaks of, or empty
    */
-  Map<Integer, Header.Column> columns(List<ColumnWords> words, String family) {
+  Map<Integer, Header.Column> columns(List<ColumnWords> written, String family) {
+    List<ColumnWords> words = written.stream().map(this::measured).toList();
     Map<Integer, Map<String, ColumnScore>> scores = new TreeMap<>();
     for (ColumnWords w : words) if (!scorer.isFormer(w)) scores.put(w.index(), scorer.of(w));
     neighbours.among(words, scores, family);
@@ -70,6 +72,15 @@ final class JointEvidence {
     Map<Integer, Header.Column> out = new LinkedHashMap<>();
     for (ColumnWords w : words) out.put(w.index(), column(w, scores.get(w.index()), chosen));
     return out;
+  }
+
+  /** A heading without a unit has the one that was taught with it. */
+  private ColumnWords measured(ColumnWords w) {
+    Taught.Word taught = scorer.taught(w);
+    boolean other = taught == null || taught.unit() == null || w.unit() != null;
+    return other
+        ? w
+        : new ColumnWords(w.index(), w.top(), w.bottom(), w.group(), taught.unit(), w.cells());
   }
 
   private List<Assignment.Claim> claims(
@@ -182,11 +193,12 @@ final class JointEvidence {
         .orElse(0);
   }
 
-  private static Header.Column unasked(ColumnWords w, ColumnScore s, List<String> could) {
+  private Header.Column unasked(ColumnWords w, ColumnScore s, List<String> could) {
     boolean sure = could.isEmpty() && s.heading() >= ColumnScores.FITS;
+    String why = scorer.taught(w) == null ? "nothing that is asked for" : s.why();
     Header.Role role = sure ? Header.Role.UNASKED : Header.Role.OTHER;
     return new Header.Column(w.index(), w.text(), role, null, "", w.unit())
-        .by(new Header.Evidence("nothing that is asked for", s.heading(), 0, could));
+        .by(new Header.Evidence(why, s.heading(), 0, could));
   }
 
   private Header.Column of(ColumnWords w, String meaning) {

@@ -65,7 +65,15 @@ public final class ScheduleFinder {
   final HeadingRows headingRows;
   final GroupRows groupRows;
 
-  public ScheduleFinder(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
+  /** True when it is to be told how every cell ended. */
+  final boolean traces;
+
+  /**
+   * @param traces true when it is to be told how every cell ended
+   */
+  public ScheduleFinder(
+      Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
+    this.traces = traces;
     this.vocabulary = vocabulary;
     JointEvidence evidence = new JointEvidence(vocabulary, spans);
     this.headingRows = new HeadingRows(vocabulary, evidence);
@@ -105,6 +113,16 @@ public final class ScheduleFinder {
     return NAMED.matcher(tag.trim()).replaceFirst("");
   }
 
+  /** The same, or of a form that was taught. */
+  boolean isTag(String text) {
+    return looksLikeTag(text) || vocabulary.taught().isTag(text);
+  }
+
+  /** The same of a list or a range of tags, too. */
+  boolean areTags(String text) {
+    return looksLikeTags(text) || vocabulary.taught().isTag(text);
+  }
+
   /** The same of a list or a range of tags. */
   static boolean looksLikeTags(String text) {
     return looksLikeTag(text) || TagList.inCell(text) != null;
@@ -124,7 +142,7 @@ public final class ScheduleFinder {
   private Result findOne(Table table, String family, MarkEvidence document) {
     Result result = new ScheduleWalk(this, table, family, document).run();
     boolean tagged =
-        result.rows().stream().anyMatch(r -> r.tagged() && looksLikeTags(unnamed(r.tag())))
+        result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
     if (tagged && !mayBeTurned(table)) return result;
     Table turned = table.rows().size() < 4 ? null : Transposed.of(table);
@@ -140,13 +158,13 @@ public final class ScheduleFinder {
   }
 
   /** Beside a word, or nothing, stand tags that are all different. */
-  private static boolean mayBeTurned(Table table) {
+  private boolean mayBeTurned(Table table) {
     for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
       List<Table.Cell> filled =
           row.cells().stream().filter(c -> c.column() > 0 && !c.text().isBlank()).toList();
       boolean tags =
           filled.size() >= 2
-              && filled.stream().allMatch(c -> looksLikeTag(unnamed(c.text())))
+              && filled.stream().allMatch(c -> isTag(unnamed(c.text())))
               && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
       Table.Cell first = row.at(0);
       if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
@@ -159,7 +177,7 @@ public final class ScheduleFinder {
   private Result headless(Table table, String family, MarkEvidence document, Result none) {
     List<Table.Row> rows = table.rows();
     for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
-      if (rows.get(i).cells().stream().noneMatch(c -> looksLikeTags(c.text()))) continue;
+      if (rows.get(i).cells().stream().noneMatch(c -> areTags(c.text()))) continue;
       Header header = headingRows.without(rows, i, family);
       if (header == null) return none;
       return new ScheduleWalk(this, table, family, document).run(header, i - header.rows());
@@ -171,10 +189,8 @@ public final class ScheduleFinder {
    * Some line of a grid looks like a heading by chance; tags in the other direction do not, nor do
    * names of glass tile.
    */
-  private static long tagsAcross(Result turned) {
-    return turned.rows().stream()
-        .filter(r -> r.tagged() && (looksLikeTag(r.tag()) || r.glass()))
-        .count();
+  private long tagsAcross(Result turned) {
+    return turned.rows().stream().filter(r -> r.tagged() && (isTag(r.tag()) || r.glass())).count();
   }
 
   /** What is cut short or passed over is not told of rows that are read so late. */

@@ -89,7 +89,7 @@ final class ScheduleWalk {
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
     this.family = family;
     this.rowGlass = new RowGlass(means);
-    this.ledger = new TableLedger(table);
+    this.ledger = new TableLedger(table, means.traces);
     this.packer = new Placed.Packer<>(ScheduleFinder.PLACE, table.rows().size());
   }
 
@@ -149,7 +149,7 @@ final class ScheduleWalk {
     return header != null
         && tagColumn >= 0
         && row.at(tagColumn) != null
-        && ScheduleFinder.looksLikeTags(row.at(tagColumn).text());
+        && means.areTags(row.at(tagColumn).text());
   }
 
   private void start(Header found, List<Table.Row> all, int at) {
@@ -186,9 +186,7 @@ final class ScheduleWalk {
               .skip(from)
               .limit(60)
               .filter(
-                  r ->
-                      r.at(column.index()) != null
-                          && ScheduleFinder.looksLikeTags(r.at(column.index()).text()))
+                  r -> r.at(column.index()) != null && means.areTags(r.at(column.index()).text()))
               .count();
       long score = tags * 2 + (named ? 1 : 0);
       if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
@@ -227,7 +225,7 @@ final class ScheduleWalk {
       remarks(row);
       return;
     }
-    if (single && !ScheduleFinder.looksLikeTag(filled.get(0).text())) {
+    if (single && !means.isTag(filled.get(0).text())) {
       ledger.row(row, Fate.CONTEXT);
       aside(row, filled.get(0));
       remarks(row);
@@ -298,7 +296,9 @@ final class ScheduleWalk {
     for (Header.Column column : header.all(Header.Role.SURFACE)) {
       Table.Cell cell = row.at(column.index());
       if (cell == null) continue;
-      for (String tag : LimitFinder.tags(PlainText.of(cell.text()))) {
+      Set<String> tags = LimitFinder.tags(PlainText.of(cell.text()));
+      if (vocabulary.taught().isTag(cell.text())) tags.add(PlainText.line(cell.text()));
+      for (String tag : tags) {
         rooms.add(new RoomUse(tag, room, exposure, column.surface(), table.origin(cell)));
         any = true;
       }
@@ -439,13 +439,11 @@ final class ScheduleWalk {
       if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
       return list.tags();
     }
-    if (ScheduleFinder.looksLikeTag(text)) return List.of(text);
+    if (means.isTag(text)) return List.of(text);
     String bare = ScheduleFinder.unnamed(text);
-    if (ScheduleFinder.looksLikeTag(bare)) return List.of(bare);
+    if (means.isTag(bare)) return List.of(bare);
     List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
-    return parts.size() > 1 && parts.stream().allMatch(ScheduleFinder::looksLikeTag)
-        ? parts
-        : List.of(text);
+    return parts.size() > 1 && parts.stream().allMatch(means::isTag) ? parts : List.of(text);
   }
 
   private String shortened(String material) {

@@ -37,8 +37,24 @@ public final class TableLedger {
   private List<String> tags = List.of();
   private boolean rooms;
 
-  TableLedger(Table table) {
+  /** How each cell ended, for those who are shown it; null where nobody is. */
+  private final Map<Long, Account.Ending> endings;
+
+  /**
+   * @param traces true when every cell is to be told of, not only counted
+   */
+  TableLedger(Table table, boolean traces) {
     this.table = table;
+    this.endings = traces ? new LinkedHashMap<>() : null;
+  }
+
+  private static long place(Table.Cell cell) {
+    return cell.firstRow() * COLUMNS + cell.column();
+  }
+
+  private void ended(Table.Cell cell, Fate fate, String why) {
+    if (endings != null)
+      endings.put(place(cell), new Account.Ending(table.origin(cell), cell.text(), fate, why));
   }
 
   /** The cells of one column that were not understood. */
@@ -77,13 +93,14 @@ public final class TableLedger {
   /** Every cell with words of a row that may stand over several tables. */
   void row(Table.Row row, Fate fate) {
     for (Table.Cell cell : row.cells())
-      if (counts(cell)) rows.putIfAbsent(cell.firstRow() * COLUMNS + cell.column(), fate);
+      if (counts(cell) && rows.putIfAbsent(place(cell), fate) == null) ended(cell, fate, "");
   }
 
   void setAside(Table.Row row, String why) {
     for (Table.Cell cell : row.cells()) {
       if (!counts(cell)) continue;
       tally = tally.plus(Fate.SET_ASIDE);
+      ended(cell, Fate.SET_ASIDE, why);
       aside.merge(why, 1, Integer::sum);
       asideAt.putIfAbsent(why, table.origin(cell));
     }
@@ -133,12 +150,18 @@ public final class TableLedger {
   void cell(Table.Cell cell, Header.Column column, Fate fate) {
     if (!counts(cell)) return;
     tally = tally.plus(fate);
+    boolean former = column.role() == Header.Role.FORMER;
+    String why =
+        fate == Fate.SET_ASIDE
+            ? (former ? "former values under \"" : "nothing that is asked for, under \"")
+                + column.text()
+                + "\""
+            : "";
+    ended(
+        cell,
+        fate,
+        fate == Fate.READ && column.attribute() != null ? column.attribute().label() : why);
     if (fate == Fate.SET_ASIDE) {
-      boolean former = column.role() == Header.Role.FORMER;
-      String why =
-          (former ? "former values under \"" : "nothing that is asked for, under \"")
-              + column.text()
-              + "\"";
       aside.merge(why, 1, Integer::sum);
       asideAt.putIfAbsent(why, table.origin(cell));
     }
@@ -159,7 +182,9 @@ public final class TableLedger {
     rows.forEach(
         (place, fate) -> {
           if (seen.add(place)) tally = tally.plus(fate);
+          else if (endings != null) endings.remove(place);
         });
+    if (endings != null) endings.values().forEach(accounting::cell);
     accounting.cells(tally);
     accounting.table(
         new Account.TableAccount(
@@ -216,6 +241,28 @@ public final class TableLedger {
         };
     boolean some = !as.isEmpty() && unknown.keySet().stream().anyMatch(u -> u.index() == c.index());
     String evidence = c.evidence().why() + (some ? "; some cells not understood" : "");
-    return new Account.Column(c.text(), as, evidence, c.unit() == null ? "" : c.unit().symbol());
+    boolean open = as.isEmpty() && c.role() == Header.Role.OTHER;
+    return new Account.Column(
+        c.text(),
+        as,
+        evidence,
+        c.unit() == null ? "" : c.unit().symbol(),
+        c.evidence().could(),
+        open ? samples(c) : List.of());
+  }
+
+  /** Two cells below the heading. */
+  private List<String> samples(Header.Column c) {
+    Set<String> out = new LinkedHashSet<>();
+    boolean below = c.text().isEmpty();
+    for (Table.Row row : table.rows()) {
+      Table.Cell cell = row.at(c.index());
+      if (cell == null || !counts(cell) || cell.column() != c.index()) continue;
+      String words = PlainText.line(cell.text());
+      boolean heads = c.text().endsWith(words);
+      if (below && !heads && out.size() < SAMPLES) out.add(words);
+      below |= heads;
+    }
+    return List.copyOf(out);
   }
 }

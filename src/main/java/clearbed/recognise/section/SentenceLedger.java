@@ -13,6 +13,7 @@ import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashMap;
@@ -73,7 +74,7 @@ public final class SentenceLedger {
       String text = PlainText.of(p.text());
       for (Sentences.Sentence sentence : Sentences.of(text)) {
         Ending ending = ending(p, in, sentence.text(), text, onGlass);
-        accounting.sentence(ending.fate());
+        accounting.sentence(p.origin(), sentence.text(), ending.fate(), ending.why());
         if (ending.fate() == Fate.SET_ASIDE) {
           String under = in == null ? "" : in.section().name();
           accounting.setAside(p.origin(), under, ending.why(), 1);
@@ -109,6 +110,8 @@ public final class SentenceLedger {
             .couldState(sentence, vocabulary.family(clause.heading()))
             .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
     if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
+    Taught.Word nothing = vocabulary.taught().aside(sentence);
+    if (nothing != null) return Ending.aside("nothing that is asked for, " + nothing.evidence());
     return new Ending(Fate.NOT_UNDERSTOOD, "", could);
   }
 
@@ -130,7 +133,7 @@ public final class SentenceLedger {
         spans
             .leftIn(sentence, vocabulary.family(in.clause().heading()), said)
             .within(id -> mayState(in.section(), id));
-    return left.likely().isEmpty()
+    return left.likely().isEmpty() || vocabulary.taught().aside(sentence) != null
         ? Ending.of(Fate.READ)
         : new Ending(Fate.NOT_UNDERSTOOD, "", left);
   }

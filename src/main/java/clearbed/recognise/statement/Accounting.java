@@ -7,17 +7,37 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** Gathers what came of each sentence and cell of one document. */
 public final class Accounting {
   private final Map<String, Account.SetAside> setAside = new LinkedHashMap<>();
   private final List<Account.TableAccount> tables = new ArrayList<>();
   private final List<Account.Unread> unread = new ArrayList<>();
+  private final Consumer<Account.Ending> endings;
   private Account.Tally sentences = Account.Tally.NONE;
   private Account.Tally cells = Account.Tally.NONE;
 
-  public void sentence(Fate fate) {
+  /**
+   * @param endings told how each sentence and cell ended, where it stands; null for nobody
+   */
+  public Accounting(Consumer<Account.Ending> endings) {
+    this.endings = endings;
+  }
+
+  /** True when somebody is told of every ending. */
+  public boolean traces() {
+    return endings != null;
+  }
+
+  public void sentence(Origin origin, String text, Fate fate, String why) {
     sentences = sentences.plus(fate);
+    if (traces()) endings.accept(new Account.Ending(origin, text, fate, why));
+  }
+
+  /** A cell that is counted with {@link #cells}. */
+  public void cell(Account.Ending ending) {
+    if (traces()) endings.accept(ending);
   }
 
   public void cells(Account.Tally of) {

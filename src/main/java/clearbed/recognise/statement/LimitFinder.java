@@ -92,8 +92,10 @@ public final class LimitFinder {
 
   /** Where tags stand that limit the text; a range of them is one. */
   List<Phrases.Hit> tagPlaces(String text) {
-    if (!mayHaveTags(text) || limitingTags(text).isEmpty()) return List.of();
-    return lists(text).stream().flatMap(list -> each(text, list)).toList();
+    List<Phrases.Hit> taught = vocabulary.taught().tagsIn(text);
+    if (!mayHaveTags(text) || limitingTags(text).isEmpty()) return taught;
+    Stream<Phrases.Hit> known = lists(text).stream().flatMap(list -> each(text, list));
+    return Stream.concat(known, taught.stream()).toList();
   }
 
   private static Stream<Phrases.Hit> each(String text, At list) {
@@ -116,8 +118,10 @@ public final class LimitFinder {
     return !limitingTags(text).isEmpty();
   }
 
-  private static Set<String> limitingTags(String text) {
+  private Set<String> limitingTags(String text) {
     Set<String> tags = tags(text);
+    for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
+      tags.add(tag(text.substring(hit.start(), hit.end())));
     return tags.isEmpty() || !AND_OTHERS.matcher(text).find() ? tags : Set.of();
   }
 

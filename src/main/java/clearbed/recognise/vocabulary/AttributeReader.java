@@ -18,13 +18,15 @@ final class AttributeReader {
 
   private final Map<String, Phrases> groups;
   private final WordsHeld words;
+  private final Taught taught;
 
   /**
    * @param groups of words that attributes share
    */
-  AttributeReader(Map<String, Phrases> groups, WordsHeld words) {
+  AttributeReader(Map<String, Phrases> groups, WordsHeld words, Taught taught) {
     this.groups = groups;
     this.words = words;
+    this.taught = taught;
   }
 
   Attribute read(ConfigNode n) throws ConfigException {
@@ -33,10 +35,14 @@ final class AttributeReader {
       throw n.fault("an amount needs its 'dimension'");
     if (kind == Attribute.Kind.TERM && !n.has("terms")) throw n.fault("a term needs its 'terms'");
     Map<String, Phrases> terms = new LinkedHashMap<>();
-    for (ConfigNode term : n.get("terms").entries()) terms.put(term.key(), phrases(term));
+    String id = n.get("id").text();
+    for (ConfigNode term : n.get("terms").entries()) {
+      Phrases known = phrases(term).and(taught.of(Taught.Kind.TERM, id, term.key()), words);
+      terms.put(term.key(), known.and(taught.of(Taught.Kind.PLACE, id, term.key()), words));
+    }
     Dimension dimension = n.has("dimension") ? n.get("dimension").oneOf(Dimension.values()) : null;
     return new Attribute(
-        n.get("id").text(),
+        id,
         n.get("label").text(),
         n.get("family").text(),
         kind,
@@ -47,7 +53,7 @@ final class AttributeReader {
         n.has("plausible") ? plausible(n.get("plausible"), dimension) : null,
         new Attribute.Words(
             phrases(n.get("headers")),
-            phrases(n.get("cues")),
+            phrases(n.get("cues")).and(taught.of(Taught.Kind.TERM, id, ""), words),
             together(n.get("together")),
             phrases(n.get("not")),
             terms));

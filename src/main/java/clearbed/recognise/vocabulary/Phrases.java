@@ -102,6 +102,11 @@ public final class Phrases {
     return new Phrases(words, both);
   }
 
+  /** These and others, as written; itself where there are none. */
+  Phrases and(List<String> written, WordsHeld words) {
+    return written.isEmpty() ? this : and(new Phrases(written, words));
+  }
+
   /** The words that the phrases are made of; of an expression those that it cannot do without. */
   Stream<String> words() {
     return Arrays.stream(phrases).flatMap(phrase -> phrase.named().stream());

@@ -6,6 +6,7 @@ import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
 import clearbed.recognise.text.PlainText;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,14 +66,19 @@ public final class Vocabulary {
   private final Map<String, Phrases> full;
   private final String placeSuited;
   private final String ratioOfSpan;
+  private final Taught taught;
 
-  private Vocabulary(Files files) throws IOException {
+  private Vocabulary(Files files, List<ConfigFile> layers) throws IOException {
     ConfigNode words = file(files, "language");
     ConfigNode schedules = file(files, "schedules");
     ConfigNode materials = file(files, "materials");
     headerWords = new HeaderWords(schedules.get("abbreviations"));
     families = phrasesByName(file(files, "families").get("families"));
-    attributes = attributes(file(files, "attributes").get("attributes"), words.get("groups"));
+    ConfigNode listed = file(files, "attributes").get("attributes");
+    taught =
+        new TaughtReader(listed, words.get("places"))
+            .read(layers.stream().map(layer -> layer.root().get("words")).toList());
+    attributes = attributes(listed, words.get("groups"));
     otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
         List.of(
@@ -83,6 +89,7 @@ public final class Vocabulary {
             "notTile",
             "namedOnly",
             "otherFinish")) language.put(list, phrases(materials.get(list)));
+    language.computeIfPresent("glassTile", (list, known) -> known.and(taught.glass(), wordsHeld));
     sections(file(files, "sections"));
     for (ConfigNode standard : file(files, "standards").get("standards").items())
       standard(standard);
@@ -117,8 +124,10 @@ public final class Vocabulary {
     supposed = supposed(words.get("supposed"));
     for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
     full = phrasesByName(words.get("full"));
-    surfacePlaces = phrasesByTerm(places.get("surface"), "location.surface");
-    exposurePlaces = exposures(places.get("exposure"), places.get("rooms"));
+    surfacePlaces =
+        withTaught(phrasesByTerm(places.get("surface"), "location.surface"), "location.surface");
+    exposurePlaces =
+        withTaught(exposures(places.get("exposure"), places.get("rooms")), "location.exposure");
     for (ConfigNode form : words.get("amendments").items())
       amendments.add(Pattern.compile(regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
     covers(words.get("covers"), places.get("exposure"));
@@ -140,9 +149,26 @@ public final class Vocabulary {
     return of(StandardFiles::open);
   }
 
+  /**
+   * The same with the words that layers teach, the later over the earlier. They are known in memory
+   * only.
+   *
+   * @throws IOException naming file, line and reason
+   */
+  public static Vocabulary standard(List<Path> layers) throws IOException {
+    List<ConfigFile> files = new ArrayList<>();
+    for (Path layer : layers) files.add(ConfigFile.read(StandardFiles.given(layer), "ruleset"));
+    return new Vocabulary(StandardFiles::open, files);
+  }
+
   /** The same of files that come from elsewhere. */
   public static Vocabulary of(Files files) throws IOException {
-    return new Vocabulary(files);
+    return new Vocabulary(files, List.of());
+  }
+
+  /** What layers have taught. */
+  public Taught taught() {
+    return taught;
   }
 
   public List<Attribute> attributes() {
@@ -345,7 +371,7 @@ public final class Vocabulary {
 
   private List<Attribute> attributes(ConfigNode list, ConfigNode shared) throws ConfigException {
     Map<String, Phrases> groups = phrasesByName(shared);
-    AttributeReader reader = new AttributeReader(groups, wordsHeld);
+    AttributeReader reader = new AttributeReader(groups, wordsHeld, taught);
     for (ConfigNode n : list.items()) {
       Attribute attribute = reader.read(n);
       family(n.get("family"));
@@ -434,6 +460,16 @@ public final class Vocabulary {
       term(kind, kind.text(), "location.exposure");
       Phrases of = byId.get("location.exposure").words().terms().get(kind.text());
       out.merge(kind.text(), of, Phrases::and);
+    }
+    return out;
+  }
+
+  private Map<String, Phrases> withTaught(Map<String, Phrases> places, String attribute) {
+    Map<String, Phrases> out = new LinkedHashMap<>(places);
+    for (Taught.Word word : taught.words()) {
+      if (word.kind() != Taught.Kind.PLACE || !word.meaning().equals(attribute)) continue;
+      Phrases one = new Phrases(List.of(word.words()), wordsHeld);
+      out.merge(word.term(), one, Phrases::and);
     }
     return out;
   }

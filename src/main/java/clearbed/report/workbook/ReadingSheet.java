@@ -5,6 +5,7 @@ import clearbed.model.Account;
 import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
+import clearbed.model.TaughtWord;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -56,6 +57,7 @@ final class ReadingSheet {
     own.done(header);
     tally("Sentences", reading.sentences());
     tally("Cells of schedules", reading.cells());
+    for (TaughtWord word : reading.taught()) taught(word);
     for (ReadingAccount.NotUnderstood each : reading.notUnderstood()) notUnderstood(each);
     for (ReadingAccount.Undecided each : reading.undecided()) undecided(each);
     for (Account.TableAccount table : reading.tables()) table(table);
@@ -74,6 +76,10 @@ final class ReadingSheet {
             + tally.notUnderstood()
             + " not understood";
     row(null, "all documents", what + ": " + tally.all(), words, "", "", "", "");
+  }
+
+  private void taught(TaughtWord word) {
+    row(null, "taught " + word.kind(), word.words(), word.as(), word.source(), "", "", "");
   }
 
   private void notUnderstood(ReadingAccount.NotUnderstood each) {

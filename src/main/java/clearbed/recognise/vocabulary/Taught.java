@@ -1,0 +1,155 @@
+package clearbed.recognise.vocabulary;
+
+import clearbed.model.TaughtWord;
+import clearbed.model.Unit;
+import clearbed.recognise.text.PlainText;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Words of an office, as its layers teach them. */
+public final class Taught {
+  /** What kind of words they are. */
+  public enum Kind {
+    COLUMN,
+    TERM,
+    PLACE,
+    GLASS,
+    TAG
+  }
+
+  /**
+   * @param meaning attribute or role of a column; attribute of a term or a place; else empty
+   * @param term that the words stand for; empty when they only name the attribute
+   * @param unit of the figures of a column, or null
+   * @param source file and line that teach it
+   */
+  public record Word(
+      Kind kind, String words, String meaning, String term, Unit unit, String source) {
+    /** What it was taught as, as people write it. */
+    public String as() {
+      String what =
+          switch (kind) {
+            case GLASS -> "glass tile";
+            case TAG -> "form of a tag";
+            default ->
+                meaning.equals(HeadingEvidence.OTHER)
+                    ? TaughtReader.NOTHING
+                    : meaning.replace(HeadingEvidence.SURFACE, "surface ").replace("@", "");
+          };
+      return what
+          + (term.isEmpty() ? "" : " " + term)
+          + (unit == null ? "" : " in " + unit.symbol());
+    }
+
+    /** How it is said of what was read by it. */
+    public String evidence() {
+      return "taught: " + source;
+    }
+  }
+
+  static final Taught NOTHING = new Taught(List.of());
+
+  private final List<Word> words;
+  private final Map<String, Word> columns = new HashMap<>();
+  private final List<Pattern> tags = new ArrayList<>();
+
+  /** Words that state nothing that is asked for. */
+  private final Map<Word, Phrases> nothing = new LinkedHashMap<>();
+
+  Taught(List<Word> words) {
+    this.words = List.copyOf(words);
+    for (Word word : words) {
+      if (word.kind() == Kind.COLUMN) columns.put(heading(word.words()), word);
+      if (word.kind() == Kind.TAG) tags.add(form(word.words()));
+      if (word.kind() == Kind.TERM && word.meaning().equals(HeadingEvidence.OTHER))
+        nothing.put(word, new Phrases(List.of(word.words()), new WordsHeld()));
+    }
+  }
+
+  public List<Word> words() {
+    return words;
+  }
+
+  /** The same as people are shown them. */
+  public List<TaughtWord> forReaders() {
+    return words.stream()
+        .map(
+            w ->
+                new TaughtWord(
+                    w.kind().name().toLowerCase(Locale.ROOT),
+                    w.words(),
+                    w.as(),
+                    w.meaning().startsWith("@") ? "" : w.meaning(),
+                    w.source()))
+        .toList();
+  }
+
+  /** What a column was taught to hold, by its whole heading or its lowest; null for none. */
+  public Word column(String heading, String lowest) {
+    if (columns.isEmpty()) return null;
+    Word whole = columns.get(heading(heading));
+    return whole != null ? whole : columns.get(heading(lowest));
+  }
+
+  /** The words taught for a term, or for the attribute itself where the term is empty. */
+  List<String> of(Kind kind, String attribute, String term) {
+    return words.stream()
+        .filter(w -> w.kind() == kind && w.meaning().equals(attribute) && w.term().equals(term))
+        .map(Word::words)
+        .toList();
+  }
+
+  List<String> glass() {
+    return words.stream().filter(w -> w.kind() == Kind.GLASS).map(Word::words).toList();
+  }
+
+  /** What says that a text states nothing that is asked for, or null. */
+  public Word aside(String text) {
+    for (Map.Entry<Word, Phrases> each : nothing.entrySet())
+      if (each.getValue().in(text)) return each.getKey();
+    return null;
+  }
+
+  /** True when a text is a tag of a form that was taught. */
+  public boolean isTag(String text) {
+    if (tags.isEmpty()) return false;
+    String plain = PlainText.line(text);
+    return tags.stream().anyMatch(form -> form.matcher(plain).matches());
+  }
+
+  /** Where a text has tags of the forms that were taught. */
+  public List<Phrases.Hit> tagsIn(String text) {
+    if (tags.isEmpty()) return List.of();
+    List<Phrases.Hit> out = new ArrayList<>();
+    for (Pattern form : tags) {
+      Matcher m = form.matcher(text);
+      while (m.find()) out.add(new Phrases.Hit(m.start(), m.end()));
+    }
+    return out;
+  }
+
+  private static Pattern form(String written) {
+    StringBuilder out = new StringBuilder("(?<![A-Za-z0-9.-])");
+    for (char c : written.toCharArray()) {
+      if (c == '#') out.append("\\d");
+      else if (c == '@') out.append("[A-Z]");
+      else out.append(Pattern.quote(String.valueOf(c)));
+    }
+    return Pattern.compile(out.append("(?![A-Za-z0-9]|[.-]\\d)").toString());
+  }
+
+  private static String heading(String text) {
+    return PlainText.line(text).toLowerCase(Locale.ROOT).replaceAll("[.:*]+$", "").strip();
+  }
+
+  /** All of it, for what must change when it changes. */
+  public String key() {
+    return words.isEmpty() ? "" : words.toString();
+  }
+}
