@@ -119,7 +119,12 @@ final class JointText {
 
   private void stated(JointRequest.Answer answer) {
     MovementDesign design = answer.design();
-    line("Stated width", design.widthFit().words() + remedy(answer));
+    boolean all = design.widthFit() != Fit.MEETS || answer.complete();
+    line(
+        "Stated width",
+        design.widthFit().words()
+            + (all ? "" : " for the movement reckoned with")
+            + remedy(answer));
     String strain = design.strain().map(BothUnits::of).orElse("");
     line(
         "Strain of the sealant",
