@@ -6,6 +6,8 @@ import clearbed.check.computed.CoverageCheck;
 import clearbed.check.computed.DanglingReferenceCheck;
 import clearbed.check.computed.DeflectionCheck;
 import clearbed.check.computed.FlatnessCheck;
+import clearbed.check.computed.FrostUnsaidCheck;
+import clearbed.check.computed.GroutFillCheck;
 import clearbed.check.computed.GroutReachCheck;
 import clearbed.check.computed.GroutWidthCheck;
 import clearbed.check.computed.MovementClassCheck;
@@ -45,6 +47,8 @@ final class Computations {
           Map.entry("movement-class", new MovementClassCheck()),
           Map.entry("sealant-depth", new SealantDepthCheck()),
           Map.entry("slip", new SlipCheck()),
+          Map.entry("grout-fill", new GroutFillCheck()),
+          Map.entry("frost-unsaid", new FrostUnsaidCheck()),
           Map.entry("absent", new AbsentCheck()),
           Map.entry("substrate-place", new SubstratePlaceCheck()),
           Map.entry("see-through-membrane", new SeeThroughMembraneCheck()),

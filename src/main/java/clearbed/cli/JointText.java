@@ -10,6 +10,7 @@ import clearbed.calc.Rounding;
 import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
+import clearbed.report.wording.Deferral;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,7 @@ final class JointText {
     answer.sealed().ifPresent(this::ofSealed);
     result(answer);
     notes(answer.design());
+    out.println("  " + Deferral.LINE);
     out.flush();
   }
 

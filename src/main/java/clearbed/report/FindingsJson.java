@@ -14,6 +14,7 @@ import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.Value;
 import clearbed.report.wording.ControlEscapes;
+import clearbed.report.wording.Deferral;
 import clearbed.report.wording.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -104,6 +105,7 @@ public final class FindingsJson {
     text("date", run.date());
     texts("layers", run.layers());
     texts("facts", run.facts());
+    promised("deferral", Deferral.LINE);
     json.writeEndObject();
   }
 
