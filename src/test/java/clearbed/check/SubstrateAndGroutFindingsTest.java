@@ -137,8 +137,11 @@ class SubstrateAndGroutFindingsTest {
 
     // Two rows: 30 m² of modules of 100 mm, a tenth more.
     assertThat(number(quantities, "tiles")).isCloseTo(3300, within(1e-9));
-    // 2 × 30 m² ÷ 2.5 m of joints, 10 mm by 5 mm, a tenth more.
-    assertThat(number(quantities, "sealant")).isCloseTo(24 * 0.01 * 0.005 * 1100, within(1e-9));
+    // 2 × 30 m² ÷ 2.5 m of joints and 4 × √30 m at the edges, 10 mm by 5 mm, a tenth more.
+    assertThat(number(quantities, "sealant"))
+        .isCloseTo((24 + 4 * Math.sqrt(30)) * 0.01 * 0.005 * 1100, within(1e-9));
+    // A bed of 3/32 in for tile between mosaic and large format.
+    assertThat(number(quantities, "mortar")).isCloseTo(30 * 0.0254 * 3 / 32 * 1100, within(1e-9));
     assertThat(quantities.inputs())
         .filteredOn(input -> input.name().equals("area"))
         .singleElement()
