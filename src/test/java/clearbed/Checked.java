@@ -1,6 +1,7 @@
 package clearbed;
 
 import clearbed.check.Checker;
+import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Block;
 import clearbed.model.Document;
@@ -25,6 +26,7 @@ import java.util.List;
 public record Checked(List<Document> documents, Project project, Checker.Outcome outcome) {
 
   private static final Vocabulary VOCABULARY = load();
+  private static final RuleSet RULES = rules(VOCABULARY);
 
   /** Reads, recognises, resolves and checks with the standard set and the layers over it. */
   public static Checked of(Path folder, Path... layers) {
@@ -92,12 +94,27 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
         .toList();
   }
 
-  /** Reported under its id; what is part of another check is known by its attribute. */
-  private static boolean of(String check, Finding f) {
-    boolean confirmation = f.attribute().equals("membrane.confirmation");
-    return check.startsWith("membrane-confirmation")
-        ? confirmation
-        : f.check().equals(check) && !confirmation;
+  /** Reported under its id; what is part of another check is known by the entries it is about. */
+  private boolean of(String check, Finding f) {
+    Rule rule = RULES.rule(check).orElse(null);
+    if (rule != null && !rule.partOf().isEmpty()) return isPart(rule, f);
+    return f.check().equals(check) && RULES.rules().stream().noneMatch(r -> isPart(r, f));
+  }
+
+  private boolean isPart(Rule rule, Finding f) {
+    return f.check().equals(rule.partOf())
+        && f.attribute().equals(rule.attribute())
+        && !f.tags().isEmpty()
+        && f.tags().stream().allMatch(tag -> fails(rule.id(), tag));
+  }
+
+  private boolean fails(String check, String tag) {
+    return verdicts(check).stream()
+        .anyMatch(
+            v ->
+                v.tag().equals(tag)
+                    && (v.outcome() == Verdict.Outcome.FINDING
+                        || v.outcome() == Verdict.Outcome.UNREAD));
   }
 
   public List<Verdict> verdicts(String check) {

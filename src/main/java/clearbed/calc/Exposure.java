@@ -9,6 +9,8 @@ public enum Exposure {
   INTERIOR("interior"),
   /** A floor inside, where the guideline tells it from walls. */
   INTERIOR_FLOOR("interior floor"),
+  /** A slab above ground inside, where the guideline tells it from others. */
+  INTERIOR_ABOVE_GROUND("interior, slab above ground"),
   INTERIOR_SUN_OR_MOISTURE("interior, in sun or moisture"),
   EXTERIOR("exterior"),
   /** A deck open to the sky in a cold region. */

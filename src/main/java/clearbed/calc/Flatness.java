@@ -14,8 +14,8 @@ import java.util.Optional;
  * while every edge is under 15 in, else 1/8 in in 10 ft and 1/16 in in 24 in.
  *
  * @param allowance for the longest edge; the closer one where the edge may be either
- * @param fit of the stated flatness under a straightedge of 4 ft or more, judged by its slope;
- *     unknown when none is stated over such a length
+ * @param fit of the stated flatness under both straightedges, judged by slope; unknown when none is
+ *     stated over 4 ft or more
  */
 public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
 
@@ -41,7 +41,8 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
       new Allowance(deviation(1.0 / 4, 120), deviation(1.0 / 16, 12));
   private static final Allowance LONG =
       new Allowance(deviation(1.0 / 8, 120), deviation(1.0 / 16, 24));
-  private static final String SOURCE = "ANSI A108.02, substrate tolerance [S]";
+  private static final String SOURCE =
+      "ANSI A108.01, until 2023 A108.02, substrate tolerance, as trade journals report it [R]";
 
   /** The allowance for a tile by its longest edge. */
   public static Allowance allowance(Quantity longestEdge) {
@@ -56,24 +57,30 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
    */
   public static Flatness of(Subject subject, Given longestEdge, Optional<Content.Flatness> stated) {
     longestEdge.positive("the longest edge", Dimension.LENGTH);
-    List<Content.Deviation> under =
-        stated.map(Content.Flatness::deviations).orElse(List.of()).stream()
-            .filter(one -> one.over().compareTo(LONG_STRAIGHTEDGE) >= 0)
-            .toList();
-    Optional<Content.Deviation> flattest =
-        under.stream().min(Comparator.comparing(Flatness::slope));
-    Fit fit = flattest.map(one -> fit(longestEdge, one)).orElse(Fit.UNKNOWN);
+    List<Content.Deviation> all = stated.map(Content.Flatness::deviations).orElse(List.of());
+    Optional<Content.Deviation> overall = flattest(all, true);
+    Optional<Content.Deviation> local = flattest(all, false);
+    Fit fit = overall.map(one -> fit(longestEdge, one, local)).orElse(Fit.UNKNOWN);
     return new Flatness(
-        allowance(longestEdge.high()), fit, calculation(subject, longestEdge, flattest));
+        allowance(longestEdge.high()), fit, calculation(subject, longestEdge, overall, local));
   }
 
-  private static Fit fit(Given edge, Content.Deviation stated) {
-    if (meets(allowance(edge.high()), stated)) return Fit.MEETS;
-    return meets(allowance(edge.low()), stated) ? Fit.DEPENDS : Fit.FALLS_SHORT;
+  /** Of what is stated under the long straightedge, or under the short one. */
+  private static Optional<Content.Deviation> flattest(List<Content.Deviation> all, boolean under) {
+    return all.stream()
+        .filter(one -> one.over().compareTo(LONG_STRAIGHTEDGE) >= 0 == under)
+        .min(Comparator.comparing(Flatness::slope));
   }
 
-  private static boolean meets(Allowance allowance, Content.Deviation stated) {
-    return slope(stated) <= slope(allowance.overall()) * ROUNDED;
+  private static Fit fit(Given edge, Content.Deviation overall, Optional<Content.Deviation> local) {
+    if (meets(allowance(edge.high()), overall, local)) return Fit.MEETS;
+    return meets(allowance(edge.low()), overall, local) ? Fit.DEPENDS : Fit.FALLS_SHORT;
+  }
+
+  private static boolean meets(
+      Allowance allowance, Content.Deviation overall, Optional<Content.Deviation> local) {
+    return slope(overall) <= slope(allowance.overall()) * ROUNDED
+        && local.map(one -> slope(one) <= slope(allowance.local()) * ROUNDED).orElse(true);
   }
 
   private static double slope(Content.Deviation deviation) {
@@ -85,7 +92,10 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject, Given longestEdge, Optional<Content.Deviation> stated) {
+      Subject subject,
+      Given longestEdge,
+      Optional<Content.Deviation> stated,
+      Optional<Content.Deviation> statedLocal) {
     Workings w = new Workings();
     Figure edge = w.high("edge", "Longest edge of the tile", longestEdge);
     Figure from = w.assumed("long_edge", "Closer allowance from", LONG_EDGE, SOURCE);
@@ -99,19 +109,50 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
             test + "0.25,0.125)",
             allowance.overall().deviation());
     stated.ifPresent(one -> margin(w, overall, one));
-    w.step(
-        "local_over",
-        "Length of the short straightedge",
-        "12 in for shorter edges, else 24 in",
-        "IF(" + edge.in(from.quantity().unit()) + "<{long_edge}-0.000000001,12,24)",
-        allowance.local().over());
-    w.step(
-        "local",
-        "Departure allowed under the short straightedge",
-        "1/16 in for all edges",
-        "0.0625",
-        allowance.local().deviation());
+    Figure shortEdge =
+        w.step(
+            "local_over",
+            "Length of the short straightedge",
+            "12 in for shorter edges, else 24 in",
+            "IF(" + edge.in(from.quantity().unit()) + "<{long_edge}-0.000000001,12,24)",
+            allowance.local().over());
+    Figure local =
+        w.step(
+            "local",
+            "Departure allowed under the short straightedge",
+            "1/16 in for all edges",
+            "0.0625",
+            allowance.local().deviation());
+    statedLocal.ifPresent(one -> shortMargin(w, local, shortEdge, one));
     return w.done(subject, "Flatness of the substrate");
+  }
+
+  private static void shortMargin(
+      Workings w, Figure local, Figure shortEdge, Content.Deviation stated) {
+    Figure departure =
+        w.high(
+            "stated_local",
+            "Departure as stated, short straightedge",
+            Given.stated(stated.deviation(), null, "as stated"));
+    Figure over =
+        w.low(
+            "stated_local_over",
+            "Short straightedge as stated",
+            Given.stated(stated.over(), null, "as stated"));
+    double carried = slope(stated) * shortEdge.as(Unit.INCH);
+    Figure there =
+        w.step(
+            "local_carried",
+            "Departure as stated, carried to the short straightedge",
+            "stated departure × short straightedge ÷ straightedge",
+            departure.in(Unit.INCH) + "*" + shortEdge.in(Unit.INCH) + "/" + over.in(Unit.INCH),
+            Quantity.of(carried, Unit.INCH));
+    w.step(
+        "local_room",
+        "Room left under the short straightedge",
+        "allowed × room for rounding - stated; negative: not flat enough",
+        local.in(Unit.INCH) + "*" + ROUNDED + "-" + there.in(Unit.INCH),
+        Quantity.of(local.as(Unit.INCH) * ROUNDED - carried, Unit.INCH));
   }
 
   private static void margin(Workings w, Figure overall, Content.Deviation stated) {

@@ -52,6 +52,9 @@ final class GuidelineFile {
         width.has("preferred")
             ? Optional.of(positive(width.get("preferred"), Dimension.LENGTH))
             : Optional.empty(),
+        width.has("onFloors")
+            ? Optional.of(positive(width.get("onFloors"), Dimension.LENGTH))
+            : Optional.empty(),
         rows(section.get("rows")),
         section.has("adjustment")
             ? Optional.of(adjustment(section.get("adjustment")))

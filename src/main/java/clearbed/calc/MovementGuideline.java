@@ -2,10 +2,13 @@ package clearbed.calc;
 
 import clearbed.base.config.StandardFiles;
 import clearbed.model.Quantity;
+import clearbed.model.Unit;
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Least widths and largest spacings of movement joints, by exposure, as a handbook tabulates them.
@@ -26,6 +29,7 @@ public record MovementGuideline(
    * @param spacing the closest and the widest spacing the guideline speaks of
    * @param least never under this width
    * @param preferred the width it prefers where it allows a lesser one
+   * @param onFloors never under this width on floors, but for mosaic
    * @param rows widths by spacing, both rising; empty when the width does not depend on the spacing
    * @param atLeastAs an exposure whose rule holds too
    * @param plausibleRange temperature range reckoned with when none is known
@@ -37,12 +41,49 @@ public record MovementGuideline(
       Interval spacing,
       Quantity least,
       Optional<Quantity> preferred,
+      Optional<Quantity> onFloors,
       List<Row> rows,
       Optional<Adjustment> adjustment,
       Optional<Exposure> atLeastAs,
       Interval plausibleRange) {
     public Rule {
       rows = List.copyOf(rows);
+    }
+
+    private Rule with(Interval spacing, Quantity least, Optional<Quantity> preferred) {
+      return new Rule(
+          exposure,
+          label,
+          source,
+          spacing,
+          least,
+          preferred,
+          onFloors,
+          rows,
+          adjustment,
+          atLeastAs,
+          plausibleRange);
+    }
+
+    private Rule underFoot() {
+      Quantity floors = onFloors.map(width -> larger(width, least)).orElse(least);
+      return with(spacing, floors, preferred.filter(width -> width.compareTo(floors) > 0));
+    }
+
+    private Rule inMetric() {
+      Interval wide = new Interval(spacing.low(), larger(spacing.high(), tenths(spacing.high())));
+      return with(wide, whole(least), preferred.map(Rule::whole));
+    }
+
+    /** The same in tenths of a metre, as handbooks write 12 ft as 3.7 m. */
+    private static Quantity tenths(Quantity length) {
+      return Quantity.of(Math.rint(length.in(Unit.METRE) * 10) / 10, Unit.METRE);
+    }
+
+    /** The same in whole millimetres where that is less, as handbooks write 1/8 in as 3 mm. */
+    private static Quantity whole(Quantity width) {
+      double metric = Math.rint(width.in(Unit.MILLIMETRE));
+      return smaller(width, Quantity.of(metric, Unit.MILLIMETRE));
     }
   }
 
@@ -81,6 +122,22 @@ public record MovementGuideline(
    */
   public static MovementGuideline standard() throws IOException {
     return read(StandardFiles.open("guidelines/ej171.yaml"));
+  }
+
+  /** As it holds on floors for tile that is no mosaic. */
+  public MovementGuideline onFloors() {
+    return each(Rule::underFoot);
+  }
+
+  /** As it reads in that system of units: a figure of the other one as handbooks write it. */
+  public MovementGuideline in(Measure measure) {
+    return measure == Measure.METRIC ? each(Rule::inMetric) : this;
+  }
+
+  private MovementGuideline each(UnaryOperator<Rule> change) {
+    Map<Exposure, Rule> changed = new EnumMap<>(Exposure.class);
+    rules.forEach((exposure, rule) -> changed.put(exposure, change.apply(rule)));
+    return new MovementGuideline(id, title, source, changed, plausible);
   }
 
   /** The rule of an exposure, or empty when the guideline does not speak of it. */

@@ -3,13 +3,20 @@ package clearbed.calc;
 import clearbed.calc.MovementGuideline.Rule;
 import clearbed.model.Quantity;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Says what the bare figures do not: interpolation, limits of the table, what was taken in full.
  */
 final class MovementNotes {
+  private static final Set<Exposure> INSIDE =
+      EnumSet.complementOf(EnumSet.of(Exposure.EXTERIOR, Exposure.EXTERIOR_COLD_DECK));
+
   private final MovementGuideline guideline;
   private final MovementCase worst;
   private final List<String> notes = new ArrayList<>();
@@ -28,7 +35,23 @@ final class MovementNotes {
     worst.rule().atLeastAs().flatMap(guideline::rule).ifPresent(this::table);
     preferred();
     if (inputs.capability().isEmpty()) notes.add("The sealant class is not stated.");
+    if (INSIDE.contains(worst.exposure())) uncovered(inputs);
     return notes.stream().distinct().toList();
+  }
+
+  /** Out of doors the guideline's widths are far above the computed ones and cover it. */
+  private void uncovered(MovementInputs inputs) {
+    String none =
+        Stream.of(
+                inputs.tolerance().isEmpty() ? "the tolerance of construction" : "",
+                inputs.other().isEmpty() ? "movement by moisture, load or creep" : "")
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining(" and "));
+    if (!none.isEmpty())
+      notes.add(
+          "Reckoned as none: "
+              + none
+              + ". Indoors nothing else in these figures covers that; ask for it.");
   }
 
   private void table(Rule rule) {

@@ -7,12 +7,16 @@ import clearbed.model.Unit;
 import java.util.Optional;
 
 /**
- * Depth of sealant in a joint: half the width, not under 1/8 in (TCNA Handbook EJ171, as reported).
+ * Depth of sealant in a joint: half the width, not under 1/8 in (TCNA Handbook EJ171, as reported),
+ * up to the width or 1/4 in, whichever is more, as makers of sealants ask for it.
  *
- * @param depth to be built
- * @param fit of the stated depth: not under 1/8 in and about {@code depth}
+ * @param depth to be built, the least that serves
+ * @param fit of the stated depth: from about {@code depth} up to the deepest
  */
 public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
+
+  /** What sealants are laid in the narrowest joints, too, by their makers' data sheets. */
+  private static final Quantity MAKERS = Quantity.of(0.25, Unit.INCH);
 
   /** Never under this. */
   public static final Quantity LEAST = Quantity.of(0.125, Unit.INCH);
@@ -29,12 +33,22 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
   private static final double ROUNDED = 0.94;
 
   private static final String SOURCE =
-      "TCNA Handbook EJ171, as reported: not under 1/8 in, not over half the width [R]";
+      "TCNA Handbook EJ171, as reported: half the width, not under 1/8 in [R]";
+
+  private static final String MAKERS_SOURCE =
+      "sealant makers' data sheets and a handbook of sealants: as deep as wide up to 1/2 in and in"
+          + " water, nowhere under 1/4 in [R]";
 
   /** The depth for a joint width, in the small unit of the measure. */
   public static Quantity depth(Quantity width, Measure measure) {
     Unit small = measure.small();
     return Quantity.of(Math.max(width.in(small) / 2, LEAST.in(small)), small);
+  }
+
+  /** As deep as the joint is wide, or 1/4 in where that is more. */
+  public static Quantity deepest(Quantity width, Measure measure) {
+    Unit small = measure.small();
+    return Quantity.of(Math.max(width.in(small), MAKERS.in(small)), small);
   }
 
   /**
@@ -73,9 +87,11 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
 
   private static boolean suits(Quantity depth, Quantity width) {
     if (tooThin(depth)) return false;
-    double beyond = depth.in(Unit.MILLIMETRE) - depth(width, Measure.METRIC).in(Unit.MILLIMETRE);
+    double stated = depth.in(Unit.MILLIMETRE);
+    double least = depth(width, Measure.METRIC).number();
     double shallower = Math.max(width.in(Unit.MILLIMETRE) * SHALLOWER, 0.5);
-    return beyond <= DEEPER_MM && beyond >= -shallower;
+    return stated >= least - shallower
+        && stated <= deepest(width, Measure.METRIC).number() + DEEPER_MM;
   }
 
   private static Calculation calculation(
@@ -91,6 +107,14 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
             "half the width, not under the least",
             "MAX(" + joint.in(small) + "/2," + least.in(small) + ")",
             depth(joint.quantity(), measure));
+    Figure makers =
+        w.assumed("makers", "Never under, by makers of sealants", MAKERS, MAKERS_SOURCE);
+    w.step(
+        "deepest",
+        "Deepest that serves",
+        "the width, or what makers of sealants ask for",
+        "MAX(" + joint.in(small) + "," + makers.in(small) + ")",
+        deepest(joint.quantity(), measure));
     stated.ifPresent(given -> difference(w, depth, given, small));
     return w.done(subject, "Depth of sealant in a joint");
   }

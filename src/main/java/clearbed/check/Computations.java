@@ -1,10 +1,13 @@
 package clearbed.check;
 
+import clearbed.check.computed.AbsentCheck;
 import clearbed.check.computed.ConflictCheck;
 import clearbed.check.computed.CoverageCheck;
 import clearbed.check.computed.DanglingReferenceCheck;
 import clearbed.check.computed.DeflectionCheck;
 import clearbed.check.computed.FlatnessCheck;
+import clearbed.check.computed.FrostUnsaidCheck;
+import clearbed.check.computed.GroutFillCheck;
 import clearbed.check.computed.GroutReachCheck;
 import clearbed.check.computed.GroutWidthCheck;
 import clearbed.check.computed.MovementClassCheck;
@@ -14,6 +17,9 @@ import clearbed.check.computed.NoEntryCheck;
 import clearbed.check.computed.ReferencesCheck;
 import clearbed.check.computed.SealantDepthCheck;
 import clearbed.check.computed.SealantUseCheck;
+import clearbed.check.computed.SeeThroughMembraneCheck;
+import clearbed.check.computed.SlipCheck;
+import clearbed.check.computed.SubstratePlaceCheck;
 import clearbed.check.computed.TagsCheck;
 import clearbed.check.computed.TileSizeCheck;
 import clearbed.check.computed.UnitSlipCheck;
@@ -40,6 +46,12 @@ final class Computations {
           Map.entry("movement-width", new MovementWidthCheck()),
           Map.entry("movement-class", new MovementClassCheck()),
           Map.entry("sealant-depth", new SealantDepthCheck()),
+          Map.entry("slip", new SlipCheck()),
+          Map.entry("grout-fill", new GroutFillCheck()),
+          Map.entry("frost-unsaid", new FrostUnsaidCheck()),
+          Map.entry("absent", new AbsentCheck()),
+          Map.entry("substrate-place", new SubstratePlaceCheck()),
+          Map.entry("see-through-membrane", new SeeThroughMembraneCheck()),
           Map.entry("sealant-use", new SealantUseCheck()));
   private static final Map<String, SetComputation> OF_THE_SET =
       Map.ofEntries(

@@ -6,6 +6,7 @@ import clearbed.calc.MovementDesign;
 import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
+import clearbed.report.wording.Deferral;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -42,6 +43,7 @@ final class JointJson {
     out.put("steps", design.calculation().steps().stream().map(JointJson::step).toList());
     out.put("unknowns", design.unknowns());
     out.put("notes", design.notes());
+    out.put("deferral", Deferral.LINE);
     try {
       return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(out);
     } catch (JsonProcessingException e) {

@@ -30,9 +30,12 @@ final class JointOptions {
       names = "--exposure",
       paramLabel = "WHERE",
       description =
-          "interior, interior-sun-or-moisture, exterior, exterior-cold-deck (open to the sky, cold"
-              + " region).")
+          "interior, interior-above-ground (a slab above ground), interior-sun-or-moisture, exterior,"
+              + " exterior-cold-deck (open to the sky, cold region).")
   String exposure;
+
+  @Option(names = "--floor", description = "The tile is on a floor and is no mosaic.")
+  boolean floor;
 
   @Option(
       names = "--width",

@@ -28,10 +28,12 @@ final class JointRequest {
   /**
    * All that the command shows.
    *
+   * @param complete true when tolerance and other movement are given as well
    * @param widestSpacing of the guideline in the exposure; the largest of all where that is unknown
    */
   record Answer(
       Measure measure,
+      boolean complete,
       Quantity widestSpacing,
       MovementDesign design,
       SealantDepth depth,
@@ -61,15 +63,21 @@ final class JointRequest {
     checkLengths(run, spacing, width);
     Measure measure = Measure.of(spacing.or(() -> run).or(() -> width).orElseThrow().low().unit());
     MovementInputs inputs = inputs(measure, spacing, width);
-    MovementDesign design = MovementDesign.of(inputs, guideline);
+    MovementGuideline figures = figures(measure);
+    MovementDesign design = MovementDesign.of(inputs, figures);
     return new Answer(
         measure,
-        widest(inputs),
+        inputs.tolerance().isPresent() && inputs.other().isPresent(),
+        widest(inputs, figures),
         design,
         depth(measure, design),
         layout(measure, run, spacing.or(() -> largest(design))),
         substrate(measure, inputs),
         sealed(measure, inputs));
+  }
+
+  private MovementGuideline figures(Measure measure) {
+    return (typed.floor ? guideline.onFloors() : guideline).in(measure);
   }
 
   private MovementInputs inputs(Measure measure, Optional<Given> spacing, Optional<Given> width) {
@@ -217,8 +225,8 @@ final class JointRequest {
     return exposure;
   }
 
-  private Quantity widest(MovementInputs inputs) {
-    return guideline.rules().values().stream()
+  private Quantity widest(MovementInputs inputs, MovementGuideline figures) {
+    return figures.rules().values().stream()
         .filter(rule -> inputs.exposure().map(rule.exposure()::equals).orElse(true))
         .map(rule -> rule.spacing().high())
         .max(Quantity::compareTo)

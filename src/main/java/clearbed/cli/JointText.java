@@ -10,6 +10,7 @@ import clearbed.calc.Rounding;
 import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
+import clearbed.report.wording.Deferral;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,7 @@ final class JointText {
     answer.sealed().ifPresent(this::ofSealed);
     result(answer);
     notes(answer.design());
+    out.println("  " + Deferral.LINE);
     out.flush();
   }
 
@@ -119,7 +121,12 @@ final class JointText {
 
   private void stated(JointRequest.Answer answer) {
     MovementDesign design = answer.design();
-    line("Stated width", design.widthFit().words() + remedy(answer));
+    boolean all = design.widthFit() != Fit.MEETS || answer.complete();
+    line(
+        "Stated width",
+        design.widthFit().words()
+            + (all ? "" : " for the movement reckoned with")
+            + remedy(answer));
     String strain = design.strain().map(BothUnits::of).orElse("");
     line(
         "Strain of the sealant",

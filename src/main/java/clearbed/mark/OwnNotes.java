@@ -14,6 +14,11 @@ public final class OwnNotes {
   public static final String QUESTION = "Question: ";
   public static final String ELSEWHERE = "See also: ";
 
+  /** Stands last in the first note of a document. */
+  public static final String DEFERRAL =
+      "Not a design. Codes, the makers' written instructions and the licensed professional decide;"
+          + " check figures against the edition specified.";
+
   /** Level, check, tags and state, such as {@code ERROR mortar-class (GT-4), reopened}. */
   private static final Pattern HEADING =
       Pattern.compile("(?:ERROR|WARNING|NOTE) [a-z]+(?:-[a-z0-9]+)*(?: \\(.*\\))?(?:, [a-z]+)?");
@@ -59,7 +64,10 @@ public final class OwnNotes {
   private static boolean isNote(List<String> lines, int at, boolean signed) {
     if (!isHeading(lines.get(at))) return false;
     String third = at + 2 < lines.size() ? lines.get(at + 2) : "";
-    return signed || third.startsWith(QUESTION) || third.startsWith(ELSEWHERE);
+    return signed
+        || third.startsWith(QUESTION)
+        || third.startsWith(ELSEWHERE)
+        || third.strip().equals(DEFERRAL);
   }
 
   /** Over a note, that is; anybody may write that word. */
@@ -75,6 +83,7 @@ public final class OwnNotes {
     if (at < lines.size() && !lines.get(at).isBlank() && !isHeading(lines.get(at))) at++;
     if (at < lines.size() && lines.get(at).startsWith(QUESTION)) at++;
     if (at < lines.size() && lines.get(at).startsWith(ELSEWHERE)) at++;
+    if (at < lines.size() && lines.get(at).strip().equals(DEFERRAL)) at++;
     return at;
   }
 }

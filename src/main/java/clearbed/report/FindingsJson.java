@@ -15,6 +15,7 @@ import clearbed.model.Report;
 import clearbed.model.TaughtWord;
 import clearbed.model.Value;
 import clearbed.report.wording.ControlEscapes;
+import clearbed.report.wording.Deferral;
 import clearbed.report.wording.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -109,6 +110,7 @@ public final class FindingsJson {
     text("date", run.date());
     texts("layers", run.layers());
     texts("facts", run.facts());
+    promised("deferral", Deferral.LINE);
     json.writeEndObject();
   }
 

@@ -10,6 +10,7 @@ import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
 import clearbed.report.wording.ControlEscapes;
+import clearbed.report.wording.Deferral;
 import clearbed.report.workbook.Places;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -87,6 +88,7 @@ public final class FindingsSarif {
     json.writeObjectFieldStart("driver");
     json.writeStringField("name", report.run().tool());
     json.writeStringField("version", report.run().version());
+    message("fullDescription", Deferral.LINE);
     json.writeArrayFieldStart("rules");
     Set<String> used = new LinkedHashSet<>();
     for (Report.CheckInfo check : report.checks()) if (used.add(check.id())) rule(check);

@@ -26,10 +26,15 @@ class FitOfStatedFiguresTest {
     "1/2 in, 1/8 in, FALLS_SHORT",
     "1/4 in, 3 mm, MEETS",
     "1/4 in, 2.5 mm, FALLS_SHORT",
-    "1/2 in, 5/16 in, FALLS_SHORT",
+    "1/2 in, 5/16 in, MEETS",
+    "1/2 in, 1/2 in, MEETS",
+    "1/2 in, 9/16 in, FALLS_SHORT",
+    "1/4 in, 1/4 in, MEETS",
+    "1/8 in, 1/4 in, MEETS",
     "1/2 in, 1/16 in, FALLS_SHORT",
     "1/8 in, 1/8 in, MEETS",
-    "3/8 in to 1/2 in, 1/4 in, DEPENDS",
+    "3/8 in to 1/2 in, 1/4 in, MEETS",
+    "1/4 in to 1/2 in, 3/8 in, DEPENDS",
     "10 mm, 5 mm, MEETS",
   })
   void sealantDepth(String width, String depth, Fit fit) {

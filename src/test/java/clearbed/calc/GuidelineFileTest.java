@@ -97,6 +97,7 @@ class GuidelineFileTest {
     assertThat(standard.rules())
         .containsOnlyKeys(
             Exposure.INTERIOR,
+            Exposure.INTERIOR_ABOVE_GROUND,
             Exposure.INTERIOR_SUN_OR_MOISTURE,
             Exposure.EXTERIOR,
             Exposure.EXTERIOR_COLD_DECK);

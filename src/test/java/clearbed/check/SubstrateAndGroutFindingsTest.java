@@ -58,12 +58,12 @@ class SubstrateAndGroutFindingsTest {
 
   @Test
   void aDeflectionShowsWhatItComesToOnASpan() throws IOException {
-    Finding finding = only("deflection", "Tag,Material,Deflection limit\nGT-1,Glass tile,L/360\n");
+    Finding finding = only("deflection", "Tag,Material,Deflection limit\nGT-1,Glass tile,L/240\n");
 
     assertThat(finding.steps())
         .anyMatch(step -> step.contains("Span 10 ft (3.05 m); assumed: an example"))
-        .anyMatch(step -> step.contains("span ÷ n = 0.333 in (8.47 mm)"))
-        .anyMatch(step -> step.contains("span ÷ n of the limit = 1/4 in (6.35 mm)"));
+        .anyMatch(step -> step.contains("span ÷ n = 1/2 in (12.7 mm)"))
+        .anyMatch(step -> step.contains("span ÷ n of the limit = 0.333 in (8.47 mm)"));
   }
 
   @Test
@@ -98,12 +98,15 @@ class SubstrateAndGroutFindingsTest {
   @CsvSource({
     "1/2 in,1/4 in,true",
     "12 mm,6 mm,true",
-    "1/2 in,5/16 in,false",
+    "1/2 in,5/16 in,true",
+    "3/8 in,1/4 in,true",
+    "1/8 in,1/4 in,true",
+    "1/2 in,5/8 in,false",
     "1/2 in,1/8 in,false",
     "1/4 in,3 mm,true",
   })
-  void aSealantIsHalfAsDeepAsTheJointIsWide(String width, String depth, boolean passes)
-      throws IOException {
+  void aSealantIsFromHalfAsDeepAsTheJointIsWideToAsDeepOrAsMakersAsk(
+      String width, String depth, boolean passes) throws IOException {
     Checked checked =
         checked(
             "Tag,Material,Movement joint width,Sealant depth\nGT-1,Glass tile,"
@@ -134,8 +137,11 @@ class SubstrateAndGroutFindingsTest {
 
     // Two rows: 30 m² of modules of 100 mm, a tenth more.
     assertThat(number(quantities, "tiles")).isCloseTo(3300, within(1e-9));
-    // 2 × 30 m² ÷ 2.5 m of joints, 10 mm by 5 mm, a tenth more.
-    assertThat(number(quantities, "sealant")).isCloseTo(24 * 0.01 * 0.005 * 1100, within(1e-9));
+    // 2 × 30 m² ÷ 2.5 m of joints and 4 × √30 m at the edges, 10 mm by 5 mm, a tenth more.
+    assertThat(number(quantities, "sealant"))
+        .isCloseTo((24 + 4 * Math.sqrt(30)) * 0.01 * 0.005 * 1100, within(1e-9));
+    // A bed of 3/32 in for tile between mosaic and large format.
+    assertThat(number(quantities, "mortar")).isCloseTo(30 * 0.0254 * 3 / 32 * 1100, within(1e-9));
     assertThat(quantities.inputs())
         .filteredOn(input -> input.name().equals("area"))
         .singleElement()

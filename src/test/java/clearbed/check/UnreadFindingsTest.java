@@ -40,10 +40,10 @@ class UnreadFindingsTest {
     assertThat(finding.level()).isEqualTo(Level.WARNING);
     assertThat(finding.tags()).containsExactly("GT-1");
     assertThat(finding.message()).contains("'450' under SHR/TENS (PSI)").contains("F2");
-    assertThat(checked.findings("bond-strength"))
+    assertThat(checked.findings("bond-strength-by-class"))
         .extracting(Finding::tags)
         .containsExactly(java.util.List.of("GT-2"));
-    assertThat(checked.verdicts("bond-strength"))
+    assertThat(checked.verdicts("bond-strength-by-class"))
         .extracting(Verdict::outcome)
         .containsExactly(Verdict.Outcome.UNREAD, Verdict.Outcome.FINDING);
   }

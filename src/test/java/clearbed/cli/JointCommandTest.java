@@ -50,7 +50,7 @@ class JointCommandTest {
         .contains("Temperature range of the tile surface: 70 K (126 °F)")
         .contains("Required width: 16 mm (5/8 in)")
         .contains("Stated width: enough")
-        .contains("Stated spacing: within the guideline's 3.65 m (12 ft)")
+        .contains("Stated spacing: within the guideline's 3.7 m (12 ft")
         .contains("Layout: 4 fields of 3 m");
   }
 

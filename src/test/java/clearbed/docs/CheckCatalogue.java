@@ -52,8 +52,8 @@ final class CheckCatalogue {
         + " that only `iso-en` has. Where `iso-en` differs, the check says so.\n"
         + "`clearbed explain CHECK` prints the same for the rules in force.\n\n"
         + "The mark behind a source tells how firm it is: *standard* is a published standard or"
-        + " handbook, *common practice* has no source, *from memory* has yet to be verified against"
-        + " the document named.\n"
+        + " handbook, *reported* is what the publications named say of it, *common practice* has no"
+        + " source, *from memory* has yet to be verified against the document named.\n"
         + "`{tag}`, `{found}` and `{expected}` are filled in for each finding.\n\n";
   }
 

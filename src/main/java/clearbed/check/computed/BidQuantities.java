@@ -27,7 +27,8 @@ import java.util.stream.Stream;
 /** What a bidder prices for an entry, where its area, tile size and grout joint are stated. */
 public final class BidQuantities {
   private static final String PRACTICE = "common practice, no source";
-  private static final Given BED = Given.assumed(Quantity.of(1.0 / 8, Unit.INCH), PRACTICE);
+  private static final Quantity SMALL = Quantity.of(3, Unit.INCH);
+  private static final Quantity LARGE = Quantity.of(15, Unit.INCH);
   private static final Given THICKNESS = Given.assumed(Quantity.of(1.0 / 4, Unit.INCH), PRACTICE);
 
   /** What the rest is taken off from, in words. */
@@ -73,12 +74,27 @@ public final class BidQuantities {
             sides.get(1),
             grout.get(),
             thickness(sides),
-            BED,
+            bed(sides),
             joints ? length(area.get(), joint.spacing().orElseThrow()) : none,
             joints ? joint.width().orElseThrow() : none,
             joints ? depth(joint) : none,
             TakeoffInputs.Yields.common());
     return Optional.of(Takeoff.of(subject, inputs).calculation());
+  }
+
+  /** Small tile is set with a small notch, large tile with a large one and a buttered back. */
+  private static Given bed(List<Given> sides) {
+    Quantity longest =
+        sides.get(0).high().compareTo(sides.get(1).high()) >= 0
+            ? sides.get(0).high()
+            : sides.get(1).high();
+    double inches =
+        longest.compareTo(SMALL) <= 0
+            ? 1.0 / 16
+            : longest.compareTo(LARGE) < 0 ? 3.0 / 32 : 1.0 / 8;
+    return Given.assumed(
+        Quantity.of(inches, Unit.INCH),
+        PRACTICE + "; 1/16 in for sides up to 3 in, 1/8 in from 15 in, 3/32 in between");
   }
 
   /** The figures that were not understood and cannot be done without; mostly empty. */
@@ -126,13 +142,15 @@ public final class BidQuantities {
                         "half the joint's width, not under 1/8 in")));
   }
 
-  /** Joints both ways at the spacing; those at the edges are not counted. */
+  /** Joints both ways at the spacing and around a square field: any other has more edge. */
   private static Given length(Given area, Given spacing) {
-    double metres = 2 * area.high().in(Unit.SQUARE_METRE) / spacing.low().in(Unit.METRE);
+    double square = area.high().in(Unit.SQUARE_METRE);
+    double metres = 2 * square / spacing.low().in(Unit.METRE) + 4 * Math.sqrt(square);
     Unit unit = Measure.of(spacing.low().unit()).large();
     return Given.assumed(
         Quantity.of(metres, Unit.METRE).to(unit),
-        "2 × area ÷ spacing: joints both ways, those at the edges not counted");
+        "2 × area ÷ spacing for joints both ways, 4 × √area for those at the edges, the least there are;"
+            + " corners are not counted");
   }
 
   /** The sides of the tile: length and width, then the thickness where it is given with them. */

@@ -11,7 +11,6 @@ import clearbed.calc.SealantClass;
 import clearbed.calc.Subject;
 import clearbed.check.rules.Assumptions;
 import clearbed.check.rules.Stated;
-import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Quantity;
@@ -22,7 +21,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What the documents say of an entry's movement joints, ready for the arithmetic. */
 final class MovementJoint {
@@ -54,16 +52,33 @@ final class MovementJoint {
 
   /** Its surroundings, as the guideline tells them apart; empty when no exposure is known. */
   Optional<Exposure> exposure(MovementGuideline guideline) {
+    return exposure().map(e -> onSlab(e, guideline));
+  }
+
+  private Exposure onSlab(Exposure e, MovementGuideline guideline) {
+    if (!INSIDE.contains(e) || !floorAlone()) return e;
+    boolean tells = guideline.rule(Exposure.INTERIOR_ABOVE_GROUND).isPresent();
+    if (e == Exposure.INTERIOR && tells && Place.aboveGround(entry))
+      return Exposure.INTERIOR_ABOVE_GROUND;
+    return guideline.rule(Exposure.INTERIOR_FLOOR).isPresent() ? Exposure.INTERIOR_FLOOR : e;
+  }
+
+  private boolean floorAlone() {
     Set<String> surfaces = terms("location.surface");
-    boolean floorAlone = surfaces.contains("floor") && !surfaces.contains("wall");
-    return exposure()
-        .map(
-            e ->
-                floorAlone
-                        && INSIDE.contains(e)
-                        && guideline.rule(Exposure.INTERIOR_FLOOR).isPresent()
-                    ? Exposure.INTERIOR_FLOOR
-                    : e);
+    return surfaces.contains("floor") && !surfaces.contains("wall");
+  }
+
+  /** The guideline's figures for this tile, in the units that the joint is stated in. */
+  MovementGuideline figures(MovementGuideline guideline) {
+    boolean large = floorAlone() && !Place.mosaic(entry);
+    return (large ? guideline.onFloors() : guideline).in(measure());
+  }
+
+  /** True for a pool of which nothing says whether it is inside or out of doors. */
+  boolean poolAnywhere() {
+    return terms("location.exposure").contains("submerged")
+        && exposure().map(INSIDE::contains).orElse(false)
+        && !Place.indoors(entry);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -72,7 +87,8 @@ final class MovementJoint {
     if (said.isEmpty()) return Optional.empty();
     boolean floor = terms("location.surface").contains("floor");
     if (said.contains("exterior-freeze") && floor) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
-    if (said.contains("exterior") || said.contains("exterior-freeze"))
+    boolean outside = said.contains("exterior") || said.contains("exterior-freeze");
+    if (outside || said.contains("submerged") && Place.outdoors(entry))
       return Optional.of(Exposure.EXTERIOR);
     boolean sunOrMoisture =
         said.stream().anyMatch(Set.of("wet", "steam", "submerged", "sun-heat")::contains);
@@ -116,9 +132,17 @@ final class MovementJoint {
    * @param capability of the sealant to reckon with; empty when it is not known
    */
   MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
+    return design(check, guideline, capability, exposure(guideline));
+  }
+
+  /** The same in other surroundings. */
+  MovementDesign design(
+      String check,
+      MovementGuideline guideline,
+      Optional<Given> capability,
+      Optional<Exposure> exposure) {
     MovementInputs inputs =
         MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
-    Optional<Exposure> exposure = exposure(guideline);
     if (exposure.isPresent()) inputs = inputs.with(exposure.get());
     return MovementDesign.of(
         inputs
@@ -126,7 +150,7 @@ final class MovementJoint {
             .with(Part.WIDTH, width())
             .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
             .with(Part.CAPABILITY, capability),
-        guideline);
+        figures(guideline));
   }
 
   Given expansion() {
@@ -151,9 +175,6 @@ final class MovementJoint {
   }
 
   private Set<String> terms(String attribute) {
-    return entry.values(attribute).stream()
-        .filter(v -> v.content() instanceof Content.Term && !v.excluded())
-        .map(v -> v.content().text())
-        .collect(Collectors.toSet());
+    return Place.terms(entry, attribute);
   }
 }

@@ -32,7 +32,8 @@ public final class MovementSpacingCheck implements Computation {
     MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     Optional<Exposure> exposure = joint.exposure(rules.guideline());
-    Optional<MovementGuideline.Rule> limits = exposure.flatMap(rules.guideline()::rule);
+    Optional<MovementGuideline.Rule> limits =
+        exposure.flatMap(joint.figures(rules.guideline())::rule);
     if (limits.isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);
     Given spacing = joint.spacing().get();

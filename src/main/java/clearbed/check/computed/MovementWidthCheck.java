@@ -1,9 +1,11 @@
 package clearbed.check.computed;
 
+import clearbed.calc.Exposure;
 import clearbed.calc.Fit;
 import clearbed.calc.Given;
 import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
+import clearbed.calc.MovementGuideline;
 import clearbed.calc.Rounding;
 import clearbed.calc.SealantClass;
 import clearbed.check.judge.Computation;
@@ -29,9 +31,39 @@ public final class MovementWidthCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     MovementJoint joint = new MovementJoint(entry, rules.assumptions());
     if (joint.width().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
+    MovementGuideline guideline = rules.guideline();
+    Judgement judgement = judge(rule, entry, joint, guideline, joint.exposure(guideline));
+    if (!(judgement instanceof Judgement.Satisfied) || !joint.poolAnywhere()) return judgement;
+    Optional<Exposure> outdoors = Optional.of(Exposure.EXTERIOR);
+    return judge(rule, entry, joint, guideline, outdoors) instanceof Judgement.Failed f
+        ? dependsOnThePool(f)
+        : judgement;
+  }
+
+  /** Wide enough inside, too narrow in the sun: the documents have to say which. */
+  private static Judgement dependsOnThePool(Judgement.Failed f) {
+    return new Judgement.Failed(
+        Kind.UNRESOLVED,
+        "Whether a joint of {found} is wide enough for {tag} depends on whether the pool is out of"
+            + " doors.",
+        f.found(),
+        f.expected(),
+        f.origin(),
+        f.places(),
+        f.steps(),
+        f.calculations(),
+        "Is the pool of {tag} out of doors? Then its movement joints need {expected}.");
+  }
+
+  private Judgement judge(
+      Rule rule,
+      Entry entry,
+      MovementJoint joint,
+      MovementGuideline guideline,
+      Optional<Exposure> exposure) {
     List<Value> values = entry.governing(rule.attribute());
     Origin origin = joint.width().get().origin();
-    MovementDesign design = joint.design(rule.id(), rules.guideline(), capability(joint));
+    MovementDesign design = joint.design(rule.id(), guideline, capability(joint), exposure);
     List<Calculation> calculations = List.of(design.calculation());
     if (design.widthFit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), origin, calculations);

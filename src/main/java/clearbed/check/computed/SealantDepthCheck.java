@@ -3,6 +3,7 @@ package clearbed.check.computed;
 import clearbed.calc.BothUnits;
 import clearbed.calc.Fit;
 import clearbed.calc.Given;
+import clearbed.calc.Interval;
 import clearbed.calc.SealantDepth;
 import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
@@ -15,12 +16,13 @@ import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
+import clearbed.model.Quantity;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Optional;
 
-/** The depth of the sealant is half the joint's width and not under 1/8 in. */
+/** The sealant is from half as deep as the joint is wide up to as deep, or 1/4 in deep. */
 public final class SealantDepthCheck implements Computation {
 
   @Override
@@ -54,12 +56,17 @@ public final class SealantDepthCheck implements Computation {
     List<Calculation> calculations = List.of(design.calculation());
     if (design.fit() == Fit.MEETS)
       return new Judgement.Satisfied(found, depth.origin(), calculations);
+    Interval width = joint.width().orElseThrow().amount();
+    Quantity deepest = SealantDepth.deepest(width.high(), joint.measure());
     String expected =
-        BothUnits.of(design.depth())
+        "from "
+            + BothUnits.of(design.depth())
             + ", half of "
-            + BothUnits.of(joint.width().orElseThrow().amount())
+            + BothUnits.of(width)
             + " and not under "
-            + BothUnits.of(SealantDepth.LEAST);
+            + BothUnits.of(SealantDepth.LEAST)
+            + ", to "
+            + BothUnits.of(deepest);
     Kind kind = design.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE;
     return failed(kind, depth, expected, design.calculation());
   }

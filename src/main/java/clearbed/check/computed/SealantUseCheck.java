@@ -5,7 +5,6 @@ import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Kind;
 import clearbed.model.Value;
@@ -19,8 +18,8 @@ import java.util.stream.Collectors;
 public final class SealantUseCheck implements Computation {
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    Set<String> surfaces = terms(entry, "location.surface");
-    boolean water = terms(entry, "location.exposure").contains("submerged");
+    Set<String> surfaces = Place.terms(entry, "location.surface");
+    boolean water = Place.terms(entry, "location.exposure").contains("submerged");
     List<String> wanted = new ArrayList<>();
     if (surfaces.contains("floor") && !water) wanted.add("T");
     if (water) wanted.add("I");
@@ -40,12 +39,5 @@ public final class SealantUseCheck implements Computation {
         List.of(),
         List.of(),
         List.of());
-  }
-
-  private static Set<String> terms(Entry entry, String attribute) {
-    return entry.values(attribute).stream()
-        .filter(v -> v.content() instanceof Content.Term && !v.excluded())
-        .map(v -> v.content().text())
-        .collect(Collectors.toSet());
   }
 }

@@ -91,8 +91,7 @@ public final class FindingWriter {
 
   private static String id(Rule rule, Case c) {
     String id = rule.reportedAs() + "/" + slug(c.subject());
-    return c.attribute().isEmpty()
-            || c.attribute().equals(rule.attribute()) && rule.partOf().isEmpty()
+    return c.attribute().isEmpty() || c.attribute().equals(rule.attribute()) && !rule.ownId()
         ? id
         : id + "/" + c.attribute();
   }

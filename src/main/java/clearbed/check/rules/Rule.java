@@ -19,6 +19,8 @@ import java.util.Map;
  * @param emptyCellIsMissing true when an empty cell under its header is a gap, whatever sections
  *     list
  * @param partOf the check that its findings are reported under; empty for its own id
+ * @param ownId true when its findings carry the attribute in their id, as the check they are part
+ *     of looks at another one
  * @param bySection true when the section is where the words belong, so that one gap serves all
  *     entries
  */
@@ -42,7 +44,14 @@ public record Rule(
     boolean everywhere,
     boolean emptyCellIsMissing,
     String partOf,
+    boolean ownId,
     Wording wording) {
+
+  private static final Map<String, String> MARKS =
+      Map.of(
+          "reported", "as reported, verify against the edition specified",
+          "common practice", "common practice, no source",
+          "from memory", "from memory, verify");
 
   /** A figure that is often given in place of the right one. */
   public record Mistaken(String attribute, String message) {}
@@ -68,8 +77,7 @@ public record Rule(
   public String sourceWithMark() {
     String mark = wording.mark();
     if (mark.equals("standard") || mark.isEmpty()) return wording.source();
-    String plain =
-        mark.equals("common practice") ? "common practice, no source" : "from memory, verify";
+    String plain = MARKS.getOrDefault(mark, mark);
     return wording.source().isEmpty() ? plain : wording.source() + " (" + plain + ")";
   }
 

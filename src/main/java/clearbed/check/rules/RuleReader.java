@@ -11,7 +11,6 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,14 +30,14 @@ final class RuleReader {
   }
 
   /**
-   * @param all ids of checks; a layer may have meant another than it says
+   * @param checks all of them, by id; a layer may have meant another than it says
    * @throws ConfigException naming file, line and reason
    */
-  Rule read(LayeredCheck n, Collection<String> all) throws ConfigException {
+  Rule read(LayeredCheck n, Map<String, LayeredCheck> checks) throws ConfigException {
     String id = n.text("id");
     for (String needed : List.of("title", "group", "expect", "level", "why", "mark")) {
       if (n.has(needed)) continue;
-      List<String> others = all.stream().filter(other -> !other.equals(id)).toList();
+      List<String> others = checks.keySet().stream().filter(other -> !other.equals(id)).toList();
       throw n.get("id").perhaps(id, "check " + id + " lacks '" + needed + "'", others);
     }
     Attribute attribute = n.has("attribute") ? vocabulary.attribute(n.get("attribute")) : null;
@@ -68,6 +67,7 @@ final class RuleReader {
         n.get("everywhere").isTrue(),
         n.get("emptyCellIsMissing").isTrue(),
         n.text("partOf"),
+        n.has("partOf") && !sameAttribute(n, checks),
         new Rule.Wording(
             n.text("missing"),
             n.text("inadequate"),
@@ -78,6 +78,11 @@ final class RuleReader {
             n.text("question"),
             n.text("clause"),
             n.text("answer")));
+  }
+
+  private static boolean sameAttribute(LayeredCheck part, Map<String, LayeredCheck> checks) {
+    LayeredCheck whole = checks.get(part.text("partOf"));
+    return whole != null && whole.text("attribute").equals(part.text("attribute"));
   }
 
   private Rule.Mistaken mistaken(ConfigNode node) throws ConfigException {

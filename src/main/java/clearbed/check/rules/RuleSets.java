@@ -87,7 +87,7 @@ public final class RuleSets {
     List<ProjectFact> assumptions = new ArrayList<>();
     for (ConfigFile file : files) lay(file, checks);
     List<Rule> rules = new ArrayList<>();
-    for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks.keySet()));
+    for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks));
     for (LayeredCheck check : checks.values()) {
       if (check.has("partOf")) known(check.get("partOf"), check.text("partOf"), checks);
     }

@@ -113,7 +113,8 @@ public final class AnnotatedCopies {
       Note.places(finding)
           .forEach(
               place -> {
-                Note note = new Note(finding, place);
+                boolean first = !notes.containsKey(place.document());
+                Note note = new Note(finding, place, first);
                 if (place.document().isEmpty()) {
                   shortfalls.add(Job.shortfall(note, false, "no document states it"));
                 } else {

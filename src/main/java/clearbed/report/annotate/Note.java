@@ -5,6 +5,7 @@ import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.State;
+import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +18,9 @@ import java.util.stream.Stream;
  * What is to be written at one place of one document.
  *
  * @param place one of the places of the finding
+ * @param first true for the first note of its document, which says who decides
  */
-record Note(Finding finding, Origin place) {
+record Note(Finding finding, Origin place, boolean first) {
   /** Who the comments are by. */
   static final String AUTHOR = OwnNotes.AUTHOR;
 
@@ -46,6 +48,7 @@ record Note(Finding finding, Origin place) {
     if (!finding.question().isBlank()) lines.add(OwnNotes.QUESTION + finding.question());
     String elsewhere = otherPlaces();
     if (!elsewhere.isEmpty()) lines.add(OwnNotes.ELSEWHERE + elsewhere);
+    if (first) lines.add(Deferral.LINE);
     return lines.stream().map(SafeText::xml).toList();
   }
 

@@ -4,6 +4,7 @@ import clearbed.base.io.AtomicFile;
 import clearbed.base.io.FixedZip;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
+import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.Styles;
 import java.io.IOException;
@@ -75,6 +76,7 @@ public final class LetterDocx {
     styles.addStyle(style(QUESTION, "heading 2", 1, 22));
     heading(TITLE, letter.title());
     paragraph("", letter.opening());
+    paragraph("", Deferral.LINE);
     letter.byAddressee().forEach(this::group);
     footer();
   }

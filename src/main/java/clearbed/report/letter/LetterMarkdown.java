@@ -3,6 +3,7 @@ package clearbed.report.letter;
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.OutputKind;
+import clearbed.report.wording.Deferral;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -33,6 +34,7 @@ public final class LetterMarkdown {
   public static String text(Letter letter) {
     StringBuilder out = new StringBuilder();
     out.append("# ").append(letter.title()).append("\n\n").append(letter.opening()).append('\n');
+    out.append('\n').append(Deferral.LINE).append('\n');
     letter.byAddressee().forEach((who, questions) -> group(out, who, questions));
     return ClosingLine.closedMarkup(out.toString(), OutputKind.LETTER);
   }

@@ -33,11 +33,29 @@ public final class Cautions {
           new Caution(
               "Slips",
               "Glass is slippery when wet. A measured friction value holds for the tested surface,"
-                  + " clean and as tested; it does not make a floor safe by itself."),
+                  + " level, clean and as tested; it differs by place and covers no ramp, stair, soap or oil,"
+                  + " and it does not make a floor safe by itself."),
+          new Caution(
+              "Acids and etching cleaners",
+              "Hydrofluoric acid and bifluorides etch glass and harm eyes, lungs and bones. Keep them"
+                  + " off the site."),
+          new Caution(
+              "Old floors and mastics",
+              "Old tile, backing and black mastic may hold asbestos. Have them tested before they are"
+                  + " cut, ground or taken up."),
+          new Caution(
+              "Electric shock",
+              "Wet saws and water: only on circuits with earth fault protection (GFCI, RCD)."),
+          new Caution(
+              "Pools",
+              "Bonding of metal parts is for an electrician. Hot water let into a cold tank breaks"
+                  + " glass: fill and heat as slowly as the makers say."),
           new Caution(
               "Falling tile",
               "Tile that lets go of a wall, ceiling or facade injures people below. Where many people"
-                  + " pass, or high up, have bond, movement joints and backing checked on the site."));
+                  + " pass, or high up, have bond, movement joints and backing checked on the site. Adhered tile"
+                  + " overhead and outside is a matter of the building code, of wind and earthquakes, and of"
+                  + " an engineer."));
 
   private Cautions() {}
 }

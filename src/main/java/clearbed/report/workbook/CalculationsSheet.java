@@ -3,6 +3,7 @@ package clearbed.report.workbook;
 import clearbed.mark.FindingsSheets;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
+import clearbed.report.wording.Deferral;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -103,10 +104,11 @@ final class CalculationsSheet {
         0,
         calculations.isEmpty() ? "Nothing was computed." : hint,
         Styles.Look.SUBTITLE);
-    if (calculations.size() <= MOST) return 2;
+    pen.text(rows.createRow(2), 0, Deferral.LINE, Styles.Look.SUBTITLE);
+    if (calculations.size() <= MOST) return 3;
     String more = "The first %d of %d; the JSON file has them all.";
-    pen.text(rows.createRow(2), 0, more.formatted(MOST, calculations.size()), Styles.Look.STRONG);
-    return 3;
+    pen.text(rows.createRow(3), 0, more.formatted(MOST, calculations.size()), Styles.Look.STRONG);
+    return 4;
   }
 
   /** What is computed for one entry stands together. */

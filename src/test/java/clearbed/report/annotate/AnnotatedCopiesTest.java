@@ -45,6 +45,8 @@ class AnnotatedCopiesTest {
                Words: "=cmd of two lines"
                The mortar of GT-1 is not stated.
                Question: Which mortar has GT-1?
+               Not a design. Codes, the makers' written instructions and the licensed professional decide; \
+            check figures against the edition specified.
 
             Clearbed list, SHA-256 of all above:""");
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
+import clearbed.report.wording.Deferral;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -59,7 +60,8 @@ class PdfCopyTest {
     assertThat(marks.get(1).getContents())
         .isEqualTo(
             "ERROR mortar (GT-1)\nThe mortar of GT-1 is not stated.\n"
-                + "Question: Which mortar has GT-1?");
+                + "Question: Which mortar has GT-1?\n"
+                + Deferral.LINE);
     assertThat(marks.get(1).getRectangle().getLowerLeftX()).isBetween(20f, 40f);
   }
 

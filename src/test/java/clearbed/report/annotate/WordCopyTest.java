@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
+import clearbed.report.wording.Deferral;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -50,7 +51,8 @@ class WordCopyTest {
         .isEqualTo(
             "ERROR mortar (GT-1)"
                 + "The mortar of GT-1 is not stated."
-                + "Question: Which mortar has GT-1?");
+                + "Question: Which mortar has GT-1?"
+                + Deferral.LINE);
     assertThat(attribute(comments.get(0), "author")).isEqualTo("Clearbed");
     assertThat(covered(copy, attribute(comments.get(0), "id"))).isEqualTo("White mortar");
     assertThat(Desk.elements(copy, "word/document.xml", "commentReference")).hasSize(1);

@@ -84,6 +84,8 @@ class WorkbookCopyTest {
             ERROR mortar (GT-1)
             The mortar of GT-1 is not stated.
             Question: Which mortar has GT-1?
+            Not a design. Codes, the makers' written instructions and the licensed professional decide; \
+            check figures against the edition specified.
 
             NOTE colour (GT-1)
             The colour of GT-1 is not stated.

@@ -406,7 +406,7 @@ class FindingsWorkbookTest {
     List<Finding> one =
         List.of(DemoReport.missing("bond-strength", "GT-1", Level.ERROR, "more than 400 psi"));
     try (XSSFWorkbook book = open(written(with(one, calculations)))) {
-      Row row = book.getSheet("Calculations").getRow(4);
+      Row row = book.getSheet("Calculations").getRow(5);
       assertThat(row.getCell(0).getStringCellValue()).isEqualTo("GT-1: Quantities");
       assertThat(row.getCell(5).getStringCellValue()).isEqualTo("not worked out: " + why);
     }
