@@ -82,6 +82,7 @@ public final class Vocabulary {
             "behindGlass",
             "notTile",
             "namedOnly",
+            "notGlassTitle",
             "otherFinish")) language.put(list, phrases(materials.get(list)));
     sections(file(files, "sections"));
     for (ConfigNode standard : file(files, "standards").get("standards").items())
