@@ -111,6 +111,8 @@ public final class StatementFinder {
         family = leadFamily;
       if (!part.lead().isEmpty())
         leadLimits = leadLimits(part.lead(), family, context.describesTile());
+      // "GT-1 and GT-2: 8 ft. All: at perimeters."
+      if (vocabulary.list("clause.everyOne").matches(part.lead())) previous = Limits.NONE;
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
