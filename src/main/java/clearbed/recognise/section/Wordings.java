@@ -4,12 +4,15 @@ import clearbed.base.Memo;
 import clearbed.model.Paragraph;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Parts;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -121,13 +124,26 @@ final class Wordings {
         rank,
         heading,
         lead,
-        title.isEmpty() ? limitFinder.of(lead, true) : limitFinder.of(title, true).anywhere(),
+        title.isEmpty() ? limits(lead, words) : limitFinder.of(title, true).anywhere(),
         vocabulary.family(title.isEmpty() ? subject : title),
         subjectFinder.named(words, heading),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
         TileWords.tileWork(words),
         words.length() < LONGEST_TITLE ? works(words) : Set.of());
+  }
+
+  /** Of "GT-1: 8 ft. GT-2: 16 ft. All: at perimeters" no lead limits the whole. */
+  private Limits limits(String lead, String words) {
+    Limits limits = limitFinder.of(lead, true);
+    if (limits.tags().isEmpty() || words.equals(lead)) return limits;
+    boolean all =
+        Sentences.of(words).stream()
+            .map(sentence -> Parts.lead(sentence.text()))
+            .anyMatch(
+                other ->
+                    vocabulary.list("clause.everyOne").matches(other.toLowerCase(Locale.ROOT)));
+    return all ? Limits.NONE : limits;
   }
 
   private static int part(String text) {

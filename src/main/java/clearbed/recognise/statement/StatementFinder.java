@@ -7,6 +7,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -112,7 +113,8 @@ public final class StatementFinder {
       if (!part.lead().isEmpty())
         leadLimits = leadLimits(part.lead(), family, context.describesTile());
       // "GT-1 and GT-2: 8 ft. All: at perimeters."
-      if (vocabulary.list("clause.everyOne").matches(part.lead())) previous = Limits.NONE;
+      if (vocabulary.list("clause.everyOne").matches(part.lead().toLowerCase(Locale.ROOT)))
+        previous = Limits.NONE;
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
