@@ -17,17 +17,25 @@ public final class Project {
   private final List<Entry> glass;
   private final List<Facts> facts;
   private final Set<String> tags;
+  private final Set<String> components;
 
   /**
    * @param entries glass and other, by first appearance
    * @param facts by document, in reading order; what their rows state is in the entries
    * @param tags every tag that a schedule or a product article gives, in the one way of writing
+   * @param components marks that stand for a mortar or a grout, likewise
    */
-  public Project(List<Entry> entries, List<Facts> facts, Set<String> tags) {
+  public Project(List<Entry> entries, List<Facts> facts, Set<String> tags, Set<String> components) {
     this.entries = List.copyOf(entries);
     this.glass = this.entries.stream().filter(Entry::glass).toList();
     this.facts = List.copyOf(facts);
     this.tags = tags;
+    this.components = Set.copyOf(components);
+  }
+
+  /** Marks that stand for a mortar, a grout or a membrane, in the one way of writing. */
+  public Set<String> components() {
+    return components;
   }
 
   public List<Entry> entries() {

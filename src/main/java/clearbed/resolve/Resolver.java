@@ -10,8 +10,10 @@ import clearbed.model.ThinList;
 import clearbed.model.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.RowReader;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -60,8 +62,11 @@ public final class Resolver {
   public Project resolve(List<Facts> facts, List<ProjectFact> known) {
     Map<String, Draft> drafts = new LinkedHashMap<>();
     rows(facts, drafts);
-    SpecifiedProducts products = new SpecifiedProducts(vocabulary, facts, drafts);
+    Components components = new Components(vocabulary, facts, drafts);
+    SpecifiedProducts products =
+        new SpecifiedProducts(vocabulary, facts, drafts, components.keys());
     products.add();
+    components.gather(facts);
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
@@ -74,6 +79,7 @@ public final class Resolver {
             reach,
             products.owned(),
             amendments.taken(),
+            (clause, s) -> components.followed(clause, ofGlassAtLarge(s, drafts)),
             this::mayState,
             (s, st) -> value(s, st, reach));
     Placed.Packer<Value> packer =
@@ -103,7 +109,20 @@ public final class Resolver {
         entries.add(entry(draft, values));
       }
     }
-    return new Project(entries, facts.stream().map(Facts::withoutStatements).toList(), tags);
+    return new Project(
+        entries, facts.stream().map(Facts::withoutStatements).toList(), tags, components.keys());
+  }
+
+  /** "No acid on glass tile (CP-1 is washed with it before)": the tag is of something else. */
+  private static Statement ofGlassAtLarge(Statement s, Map<String, Draft> drafts) {
+    Limits limits = s.limits();
+    if (!limits.glass() || limits.tags().isEmpty() || !s.attribute().startsWith("process."))
+      return s;
+    boolean others =
+        limits.tags().stream()
+            .map(tag -> drafts.get(Tags.key(tag)))
+            .allMatch(d -> d != null && !d.glass && d.rows.stream().anyMatch(ScheduleRow::decided));
+    return others ? s.withLimits(limits.withTags(Set.of())) : s;
   }
 
   private void state(
@@ -193,7 +212,8 @@ public final class Resolver {
   private static void scheduled(Draft draft) {
     for (ScheduleRow row : draft.rows) {
       row.blanks().forEach(draft.blanks::putIfAbsent);
-      for (Statement s : row.statements()) draft.add(value(s, Scope.ENTRY, true));
+      for (Statement s : row.statements())
+        if (!s.attribute().equals(RowReader.MARK)) draft.add(value(s, Scope.ENTRY, true));
     }
   }
 

@@ -31,6 +31,7 @@ final class Sayings {
   /**
    * @param owned keys of the entries that clauses speak of alone, by their title
    * @param taken amendments whose words go to the entries that they change
+   * @param followed what a clause states as said of the tiles that it is for; null where of none
    * @param mayState whether a section may state a thing without naming a tag
    * @param value of a statement in a section
    */
@@ -39,6 +40,7 @@ final class Sayings {
       Reach reach,
       Map<Clause, String> owned,
       Set<Clause> taken,
+      BiFunction<Clause, Statement, Statement> followed,
       BiPredicate<Section, Statement> mayState,
       BiFunction<Section, Statement, Value> value) {
     int at = 0;
@@ -46,8 +48,9 @@ final class Sayings {
       for (Section section : f.sections()) {
         for (Clause clause : section.clauses()) {
           if (taken.contains(clause)) continue;
-          for (Statement s : clause.statements()) {
-            if (s.attribute().equals("text")) continue;
+          for (Statement said : clause.statements()) {
+            Statement s = said.attribute().equals("text") ? null : followed.apply(clause, said);
+            if (s == null) continue;
             String owner = owned.get(clause);
             Set<String> tags = owner == null ? reach.named(s.limits()) : Set.of(owner);
             if (tags.isEmpty() && !mayState.test(section, s)) continue;

@@ -36,22 +36,28 @@ final class SpecifiedProducts {
           "\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern FIRST_STOP = Pattern.compile(";.*$", Pattern.DOTALL);
+
   private final Vocabulary vocabulary;
   private final GlassWords glassWords;
   private final List<Facts> facts;
   private final Map<String, Draft> drafts;
   private final Set<String> prefixes;
+  private final Set<String> components;
   private final Set<String> subjects = new TreeSet<>();
   private final Map<Clause, String> owned = new IdentityHashMap<>();
 
   /**
    * @param drafts what schedules have; products are added to them
+   * @param components keys of marks that stand for a mortar or a grout
    */
-  SpecifiedProducts(Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts) {
+  SpecifiedProducts(
+      Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts, Set<String> components) {
     this.vocabulary = vocabulary;
     this.glassWords = new GlassWords(vocabulary);
     this.facts = facts;
     this.drafts = drafts;
+    this.components = components;
     this.prefixes =
         drafts.keySet().stream()
             .map(Tags::prefix)
@@ -96,6 +102,7 @@ final class SpecifiedProducts {
                 && (!section.notes() || numbered(clause));
     for (String tag : subject.tags()) {
       String key = Tags.key(tag);
+      if (components.contains(key)) continue;
       Draft draft = drafts.get(key);
       if (draft == null && (!isTileMark(tag, section) || namesScheduled(clause, key))) continue;
       if (tileWork && (subject.glass() || !subject.other().isEmpty())) subjects.add(key);
@@ -108,7 +115,7 @@ final class SpecifiedProducts {
 
   /** "Q2. Is glass tile TL-09 ...?" is about TL-09. */
   private boolean namesScheduled(Clause clause, String key) {
-    return Tags.inOpening(clause.text()).stream()
+    return Tags.inOpening(FIRST_STOP.matcher(clause.text()).replaceFirst("")).stream()
         .map(Tags::key)
         .anyMatch(other -> !other.equals(key) && drafts.containsKey(other));
   }

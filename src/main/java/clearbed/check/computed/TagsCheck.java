@@ -45,6 +45,7 @@ public final class TagsCheck implements SetComputation {
     // Without a schedule the tiles are those that clauses specify by tag.
     Set<String> glass = scene.project().glassKeys();
     if (rows.isEmpty()) rows.addAll(glass);
+    rows.addAll(scene.project().components());
     Set<String> prefixes =
         glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
     Map<String, Origin> strangers = new LinkedHashMap<>();
@@ -63,6 +64,7 @@ public final class TagsCheck implements SetComputation {
                 || clause.limits().glass()
                 || speaking.get(text, () -> scene.vocabulary().speaksOfGlassTile(text));
         if (!speaks) continue;
+        if (scene.vocabulary().list("clause.dropped").in(text)) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
         for (String tag : opens) stranger(strangers, rows, prefixes, tag, clause.origin());

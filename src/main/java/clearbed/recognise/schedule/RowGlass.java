@@ -2,14 +2,21 @@ package clearbed.recognise.schedule;
 
 import clearbed.model.Origin;
 import clearbed.model.Table;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
 final class RowGlass {
   /**
    * @param evidence the words that decide
+   * @param own false when they stand over the row
    */
-  record Result(boolean is, boolean decided, String evidence) {}
+  record Result(boolean is, boolean decided, String evidence, boolean own) {
+    Result(boolean is, boolean decided, String evidence) {
+      this(is, decided, evidence, true);
+    }
+  }
 
   private final ScheduleFinder means;
 
@@ -22,15 +29,53 @@ final class RowGlass {
     String standard = means.rowReader.tileStandard(header, row);
     ScheduleFinder.Material known = means.known(material);
     GlassTest.Result own = known.result();
+    String sheet = table.sheet() == null ? "" : table.sheet();
+    String heading = table.heading() == null ? "" : table.heading();
+    List<String> over = List.of(group, title, sheet, heading);
+    // "Items that are not glass tile" stands over glass of other kinds.
+    if (own.glass() && !TileWords.tile(material)) {
+      for (String around : over) {
+        if (means.vocabulary.list("notGlassTitle").in(around))
+          return new Result(false, true, around);
+      }
+    }
     if (own.decided()) return new Result(own.glass(), true, known.words());
     if (standard.contains("A137.2")) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
-    String sheet = table.sheet() == null ? "" : table.sheet();
-    String heading = table.heading() == null ? "" : table.heading();
-    for (String around : List.of(group, title, sheet, heading)) {
+    String kind = kindOfGlass(header, row);
+    if (!kind.isEmpty()) return new Result(true, true, kind);
+    for (String around : over) {
       GlassTest.Result said = means.known(around).result();
-      if (said.decided()) return new Result(said.glass(), true, around);
+      if (said.decided()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  /** "Kind of glass" over "fused": the heading says of what, the cell that it is tile. */
+  private String kindOfGlass(Header header, Table.Row row) {
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      boolean made = column.describes() || is(column, "tile.kind");
+      if (!made || cell == null || cell.text().isBlank()) continue;
+      GlassTest.Result said = means.known(column.text() + " tile").result();
+      boolean glass = means.vocabulary.list("glassAlone").in(column.text()) && said.glass();
+      if (glass && (isKind(cell.text()) || TileWords.tile(cell.text())))
+        return column.text() + ": " + cell.text().strip();
+    }
+    return "";
+  }
+
+  private static boolean is(Header.Column column, String attribute) {
+    return column.attribute() != null && column.attribute().id().equals(attribute);
+  }
+
+  /** "Pressed, through colour" is pressed glass. */
+  private boolean isKind(String text) {
+    return holdsKind(text) || holdsKind(text.split("[,;(]", 2)[0].strip() + " glass");
+  }
+
+  private boolean holdsKind(String text) {
+    return means.vocabulary.attribute("tile.kind").orElseThrow().words().terms().values().stream()
+        .anyMatch(term -> term.in(PlainText.of(text)));
   }
 }

@@ -9,6 +9,7 @@ import clearbed.model.Table;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.FigureGaps;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
@@ -35,10 +36,19 @@ public final class RowReader {
           "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
           Pattern.CASE_INSENSITIVE);
 
+  /** Named in place of an attribute: a cell calls for something by its mark, "MB-1". */
+  public static final String MARK = "mark";
+
+  /** Longer cells are descriptions, in characters. */
+  private static final int LONGEST_CALL = 120;
+
   private static final Pattern UNIT =
       Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
 
   private static final int LONG = 500;
+
+  /** So many words are no figure with its unit. */
+  private static final int SENTENCE = 5;
 
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
@@ -277,7 +287,14 @@ public final class RowReader {
     } else if (!empty(attribute, text)) {
       attribute(out, origin, text, column, attribute);
     }
+    marks(out, origin, text);
     return out;
+  }
+
+  private static void marks(List<Statement> out, Origin origin, String text) {
+    if (text.length() > LONGEST_CALL) return;
+    for (String mark : LimitFinder.tags(text))
+      out.add(new Statement(MARK, new Content.Words(mark), false, text, origin, Limits.NONE));
   }
 
   /** A comment on a cell is what a person says of it: what it leaves open is open. */
@@ -328,9 +345,21 @@ public final class RowReader {
       out.add(statement(attribute, new Content.NotUnderstood(text), text, origin));
       for (Statement s : find(origin, text, column, Context.column(attribute)))
         if (!isFigure(s)) out.add(s);
+      if (text.split("\\s+", SENTENCE).length == SENTENCE)
+        beside(out, origin, text, column, attribute);
       return;
     }
     out.addAll(stated(origin, text, reading.text(), column, attribute));
+  }
+
+  /** "White mortar on cement board. Joint 1/8": a sentence says more than what it stands under. */
+  private void beside(
+      List<Statement> out, Origin origin, String text, Header.Column column, Attribute attribute) {
+    String own = attribute.family();
+    for (Statement s : find(origin, text, column, Context.running("", Set.of(), true))) {
+      boolean more = out.stream().noneMatch(o -> o.attribute().equals(s.attribute()));
+      if (more && !s.attribute().startsWith(own + ".") && !isFigure(s)) out.add(s);
+    }
   }
 
   private static boolean isMeasured(Attribute attribute) {

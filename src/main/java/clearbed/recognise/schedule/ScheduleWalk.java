@@ -37,6 +37,12 @@ final class ScheduleWalk {
 
   private static final int LONGEST_NAME = 30;
 
+  /** A title that is longer may be a note as well, in characters. */
+  private static final int LONGEST_NAMELESS = 50;
+
+  private static final int LONGEST_TITLE = 100;
+  private static final Pattern SENTENCE = Pattern.compile("[;.](?:\\s|$)");
+
   /** The number of a row is no tag where its words have one. */
   private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?");
 
@@ -163,7 +169,20 @@ final class ScheduleWalk {
     previous = null;
     schedule = true;
     tagColumn = tagColumn(found, all, at + found.rows());
+    if (table.turned()) title(found, all.subList(at + found.rows(), all.size()));
     later = new LaterSchedule(places, header, tagColumn, means::late, packer);
+  }
+
+  /** Turned round, what stood in a line of its own heads a column of nothing. */
+  private void title(Header found, List<Table.Row> below) {
+    for (Header.Column column : found.columns().values()) {
+      boolean heads =
+          below.stream()
+              .map(row -> row.at(column.index()))
+              .allMatch(cell -> cell == null || cell.continued() || cell.text().isBlank());
+      if (heads && !SENTENCE.matcher(column.text()).find())
+        title = (title + " " + column.text()).trim();
+    }
   }
 
   private int tagColumn(Header found, List<Table.Row> all, int from) {
@@ -264,8 +283,11 @@ final class ScheduleWalk {
   private void title(List<Table.Cell> filled) {
     filled.forEach(cell -> units.note(cell.text()));
     for (Table.Cell cell : filled) {
-      if (cell.text().length() > 50 || NOTE.matcher(cell.text().trim()).matches()) note(cell);
-      else title = (title + " " + cell.text()).trim();
+      boolean note = NOTE.matcher(cell.text().trim()).matches();
+      boolean sentence =
+          cell.text().length() > LONGEST_TITLE || SENTENCE.matcher(cell.text()).find();
+      if (note || cell.text().length() > LONGEST_NAMELESS) note(cell);
+      if (!note && !sentence) title = (title + " " + cell.text()).trim();
     }
   }
 
@@ -329,6 +351,7 @@ final class ScheduleWalk {
           c == null
               || c.role() == Header.Role.OTHER
               || c.role() == Header.Role.TAG
+              || c.describes()
               || c.attribute() != null && c.attribute().id().equals("notes");
       if (free && vocabulary.list("schedule.struck").matches(PlainText.line(cell.text()).trim()))
         return PlainText.line(cell.text()).trim();
@@ -354,6 +377,10 @@ final class ScheduleWalk {
           new Document.Gap(
               table.origin(row.cells().get(0)),
               "row " + row.number() + " has neither tag nor material; not taken for an entry"));
+      return;
+    }
+    if (!tagged && !rows.isEmpty() && !glass.own() && named(material).isEmpty()) {
+      remarkOnAll(written);
       return;
     }
     if (!tagged && glass.is() && named(material).isEmpty()) {
@@ -385,6 +412,17 @@ final class ScheduleWalk {
               blanks));
     }
     previous = row;
+  }
+
+  /** A row without a tag among others that have one says something of all of them. */
+  private void remarkOnAll(Table.Row row) {
+    ledger.row(row, Fate.CONTEXT);
+    for (Table.Cell cell : row.cells()) {
+      if (cell.text().isBlank() || cell.continued()) continue;
+      Header.Column column = header.columns().get(cell.column());
+      String under = column == null || column.text().isBlank() ? "" : column.text() + ": ";
+      notes.add(Paragraph.body(table.origin(cell), under + cell.text().strip()));
+    }
   }
 
   /** The empty cells under headers that are understood. */

@@ -14,18 +14,23 @@ import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Parts;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads running text as sections: number and title, parts, articles, paragraphs, each with what it
@@ -60,6 +65,11 @@ public final class OutlineParser {
   private static final int FEWEST_ON_TILE = 5;
 
   private static final int LONGEST_OPENING = 160;
+
+  /** Names of projects and places stand in so many lines from the top, and have so many words. */
+  private static final int TITLE_LINES = 5;
+
+  private static final int NAME_WORDS = 3;
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -177,7 +187,7 @@ public final class OutlineParser {
    * @param family what it says, or what stands above it where it says nothing
    * @param limits its own and those of what stands above it
    */
-  private record Node(Wording wording, String family, Limits limits) {
+  private record Node(Wording wording, String family, Limits limits, Origin at) {
     boolean heading() {
       return wording.heading();
     }
@@ -255,9 +265,20 @@ public final class OutlineParser {
         path.clear();
         return;
       }
-      while (!path.isEmpty() && isBehind(wording, path.peekLast().wording())) path.removeLast();
-      path.addLast(node(wording));
+      while (!path.isEmpty() && (leaves(p) || isBehind(wording, path.peekLast().wording())))
+        path.removeLast();
+      path.addLast(node(wording, p));
       pending.add(new Pending(p, List.copyOf(path), part));
+    }
+
+    /** What stands in a table ends with it. */
+    private boolean leaves(Paragraph p) {
+      Origin over = path.peekLast().at();
+      return over.cell() != null && !Objects.equals(sheetOrTable(over), sheetOrTable(p.origin()));
+    }
+
+    private static List<Object> sheetOrTable(Origin at) {
+      return at.cell() == null ? null : Arrays.asList(at.sheet(), at.page(), at.paragraph());
     }
 
     private boolean isBehind(Wordings.Wording now, Wordings.Wording before) {
@@ -267,15 +288,35 @@ public final class OutlineParser {
 
     /** What people say of a paragraph stands under it, and nothing stands under that. */
     void remark(Paragraph p, String text) {
-      path.addLast(node(wordings.of(p, text)));
+      path.addLast(node(wordings.of(p, text), p));
       remarks.add(new Pending(p, List.copyOf(path), part));
       path.removeLast();
     }
 
-    private Node node(Wording wording) {
-      Limits limits = otherThanGlass(wording);
-      if (!path.isEmpty()) limits = limits.within(path.peekLast().limits());
-      return new Node(wording, family(wording), limits);
+    private Node node(Wording wording, Paragraph p) {
+      Limits limits = inTitleBlock(wording) ? Limits.NONE : otherThanGlass(wording);
+      if (!path.isEmpty()) limits = own(limits, wording).within(path.peekLast().limits());
+      return new Node(wording, family(wording), limits, p.origin());
+    }
+
+    /** Below "d. GT-3: ..." a paragraph that opens with GT-5 and GT-6 is about those. */
+    private Limits own(Limits limits, Wording wording) {
+      Set<String> above = path.peekLast().limits().tags();
+      if (above.isEmpty() || !limits.tags().isEmpty()) return limits;
+      Set<String> own = wording.subjects().stream().map(Tags::key).collect(Collectors.toSet());
+      return own.isEmpty() || !Collections.disjoint(own, above) ? limits : limits.withTags(own);
+    }
+
+    /** A line at the top that names the project or its place limits nothing. */
+    private boolean inTitleBlock(Wording wording) {
+      return wording.heading()
+          && wording.label().rank() < 0
+          && !wording.tileWork()
+          && !wording.tagged()
+          && wording.family().isEmpty()
+          && pending.size() < TITLE_LINES
+          && wording.words().split("\\s+", NAME_WORDS + 1).length >= NAME_WORDS
+          && pending.stream().allMatch(before -> before.own().wording().label().rank() < 0);
     }
 
     /** Under mortar, a tile named is what the mortar is for. */

@@ -34,12 +34,14 @@ public final class SentenceLedger {
   private final StatementFinder finder;
   private final SpanFinder spans;
   private final GlassWords glass;
+  private final Leads leads;
 
   public SentenceLedger(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.spans = spans;
     this.glass = new GlassWords(vocabulary);
+    this.leads = new Leads(vocabulary);
   }
 
   private record Place(String sheet, String cell, Integer page, Integer paragraph) {
@@ -104,7 +106,7 @@ public final class SentenceLedger {
     if (clause.listsReferences()) return Ending.aside("list of references or related work");
     if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
     if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
-    if (title(sentence)) return Ending.of(Fate.CONTEXT);
+    if (title(sentence) || isRunIn(label.rest(), sentence)) return Ending.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans
             .couldState(sentence, vocabulary.family(clause.heading()))
@@ -160,6 +162,12 @@ public final class SentenceLedger {
                         || s instanceof Span.Standard
                         || s instanceof Span.ClassCode
                         || s instanceof Span.Modality);
+  }
+
+  /** "Curing." over what it says of it. */
+  private boolean isRunIn(String words, String sentence) {
+    String title = leads.runIn(words);
+    return !title.isEmpty() && sentence.endsWith(title + ".");
   }
 
   /** A section on tile, notes beside it, whatever names glass tile, and all below such a title. */

@@ -26,6 +26,8 @@ final class SubjectFinder {
   private static final Pattern FIRST_STOP =
       Pattern.compile("(?:;|\\.(?=\\s|$)).*$", Pattern.DOTALL);
 
+  private static final Pattern SENTENCE_END = Pattern.compile("\\w\\w[\\w)\"]*[.?!]\\s+\\w");
+
   /** Behind these words stands something else than what the tile is. */
   private static final Pattern RELATED =
       Pattern.compile(
@@ -100,6 +102,8 @@ final class SubjectFinder {
     for (Phrases.Hit hit : vocabulary.list("glassTile").all(opening)) {
       boolean before = tags != null && hit.start() < tags.start();
       String between = opening.substring(before ? 0 : from, hit.start());
+      // "GL-5 is not used. Was there glass tile in the lobby?" says nothing of GL-5.
+      if (!before && SENTENCE_END.matcher(between).find()) continue;
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
       if (!RELATED.matcher(near).find() && TILE.contains(vocabulary.family(near))) return true;
     }

@@ -7,10 +7,12 @@ import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Parts;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,13 +60,11 @@ final class Wordings {
       Pattern.compile("^PART\\s+(\\d|I{1,3})\\b.*", Pattern.CASE_INSENSITIVE);
   private static final Pattern TAG_WITH_PLACE =
       Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
-  private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
 
   /** Attributes of work that the title of an article requires of what stands under it. */
   static final List<String> TITLED_WORKS = List.of("process.mockup", "process.submittals");
 
   private static final int LONGEST_TITLE = 70;
-  private static final int LONGEST_LEAD = 60;
 
   /** Over bullets alone. */
   static final int LEAD_IN_RANK = 79;
@@ -74,6 +74,7 @@ final class Wordings {
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
+  private final Leads leads;
   private final SubjectFinder subjectFinder;
   private final List<Attribute> titledWorks;
   private final Memo<Key, Wording> known = new Memo<>(Key::text);
@@ -82,6 +83,7 @@ final class Wordings {
     this.vocabulary = vocabulary;
     this.finder = finder;
     this.limitFinder = limitFinder;
+    this.leads = new Leads(vocabulary);
     this.subjectFinder = new SubjectFinder(vocabulary);
     this.titledWorks =
         TITLED_WORKS.stream().flatMap(id -> vocabulary.attribute(id).stream()).toList();
@@ -103,14 +105,16 @@ final class Wordings {
   private Wording read(Paragraph p, String text) {
     Outline.Label label = Outline.label(p, text);
     String words = label.rest();
-    boolean heading = Outline.heading(p, label);
+    String scope = label.rank() < 0 ? leads.scope(words) : "";
+    boolean heading = !scope.isEmpty() || Outline.heading(p, label);
     int rank =
         label.rank() >= 0
             ? label.rank()
             : heading
                 ? Math.min(1, Math.max(0, p.headingLevel() - 1))
                 : words.endsWith(":") ? LEAD_IN_RANK : TEXT_RANK;
-    String lead = heading ? words : lead(words);
+    String lead = !scope.isEmpty() ? scope : heading ? words : leads.of(words);
+    String title = heading || !lead.isEmpty() ? "" : leads.runIn(words);
     // "GT-3, at shower walls and base:" is about the tile, not about bases.
     String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");
     boolean above = heading || !label.number().isEmpty();
@@ -120,8 +124,8 @@ final class Wordings {
         rank,
         heading,
         lead,
-        limitFinder.of(lead, true),
-        lead.isEmpty() ? "" : vocabulary.family(subject),
+        title.isEmpty() ? limits(lead, words) : limitFinder.of(title, true).anywhere(),
+        vocabulary.family(title.isEmpty() ? subject : title),
         subjectFinder.named(words, heading),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
@@ -129,22 +133,24 @@ final class Wordings {
         words.length() < LONGEST_TITLE ? works(words) : Set.of());
   }
 
+  /** Of "GT-1: 8 ft. GT-2: 16 ft. All: at perimeters" no lead limits the whole. */
+  private Limits limits(String lead, String words) {
+    Limits limits = limitFinder.of(lead, true);
+    if (limits.tags().isEmpty() || words.equals(lead)) return limits;
+    boolean all =
+        Sentences.of(words).stream()
+            .map(sentence -> Parts.lead(sentence.text()))
+            .anyMatch(
+                other ->
+                    vocabulary.list("clause.everyOne").matches(other.toLowerCase(Locale.ROOT)));
+    return all ? Limits.NONE : limits;
+  }
+
   private static int part(String text) {
     Matcher m = PART.matcher(text);
     if (!m.matches()) return 0;
     String number = m.group(1);
     return "123".contains(number) ? Integer.parseInt(number) : number.length();
-  }
-
-  /**
-   * A paragraph that introduces others names its subject before the colon, or as a whole when
-   * short.
-   */
-  private static String lead(String words) {
-    String lead = Parts.lead(words);
-    // "Except at pools, mortar: ..." is about mortar, not about pools.
-    if (!lead.isEmpty()) return EXCEPT.matcher(lead).replaceFirst("");
-    return words.length() <= LONGEST_LEAD && !words.endsWith(".") ? words : "";
   }
 
   private Set<String> works(String title) {

@@ -12,6 +12,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
@@ -46,13 +47,14 @@ final class AmountStatements {
     List<int[]> names = new ArrayList<>(taken);
     for (Citations.Found c : Citations.find(p.text)) names.add(new int[] {c.start(), c.end()});
     for (MatchResult c : ClassCodes.unmistakable(p.text)) names.add(new int[] {c.start(), c.end()});
+    List<Quantities.Found> plain = new ArrayList<>();
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (found.restates() || inside(names, found)) continue;
-      if (found.content() instanceof Content.Amount amount)
-        amount(p, amount, found.start(), found.end());
+      if (found.content() instanceof Content.Amount) plain.add(found);
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
         unclear(p, unclear, found);
     }
+    row(p, plain);
     Matcher m = PLAIN_RATIO.matcher(p.text);
     while (m.find()) {
       // "Notes 1,2" are two, but for those who write a comma before decimals.
@@ -98,15 +100,54 @@ final class AmountStatements {
         .ifPresent(a -> p.add(column, a, false));
   }
 
+  /** The figures of a part; such as repeat the form of the part before are of the same things. */
+  private void row(Passage p, List<Quantities.Found> plain) {
+    List<Attribute> named = new ArrayList<>();
+    for (Quantities.Found f : plain)
+      named.add(named(p, (Content.Amount) f.content(), f.start(), f.end()));
+    List<Attribute> before = p.goesOn ? p.carried.row : List.of();
+    boolean same = repeats(plain, named, before);
+    List<Attribute> row = new ArrayList<>();
+    for (int i = 0; i < plain.size(); i++) {
+      Quantities.Found f = plain.get(i);
+      Attribute known = same ? before.get(i) : named.get(i);
+      Attribute of = amount(p, known, (Content.Amount) f.content(), f.start(), f.end());
+      if (of != null) row.add(of);
+    }
+    p.carried.row = row.size() == plain.size() ? row : List.of();
+  }
+
+  /**
+   * "GT-1, 3/4 in with sealant 3/8 in deep; GT-2, 1/2 in with sealant 1/4 in deep": where two
+   * figures would be of one thing, or one of nothing, they are of what those before were of.
+   */
+  private static boolean repeats(
+      List<Quantities.Found> plain, List<Attribute> named, List<Attribute> before) {
+    if (before.size() < 2 || before.size() != plain.size()) return false;
+    if (new HashSet<>(before).size() < before.size()) return false;
+    boolean clear = !named.contains(null) && new HashSet<>(named).size() == named.size();
+    if (clear) return false;
+    for (int i = 0; i < plain.size(); i++) {
+      Attribute own = named.get(i);
+      if (!fits(before.get(i), (Content.Amount) plain.get(i).content())) return false;
+      if (own != null && !before.contains(own)) return false;
+    }
+    return true;
+  }
+
+  private Attribute named(Passage p, Content.Amount amount, int start, int end) {
+    return nearest(
+        p, start, end, a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+  }
+
   private void amount(Passage p, Content.Amount amount, int start, int end) {
-    Attribute named =
-        nearest(
-            p,
-            start,
-            end,
-            a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    amount(p, named(p, amount, start, end), amount, start, end);
+  }
+
+  /** What the figure is of; null when that is not known. */
+  private Attribute amount(Passage p, Attribute named, Content.Amount amount, int start, int end) {
     Attribute best = named != null ? named : unnamed(p, amount, start, end);
-    if (best == null) return;
+    if (best == null) return null;
     Content.Amount meant = Quantities.as(amount, best.dimension()).orElseThrow();
     p.carried.amount = best;
     Content.Amount said =
@@ -114,6 +155,7 @@ final class AmountStatements {
             ? asRange(meant)
             : negatedBound(p, meant, start);
     p.add(best, said, false, start, end);
+    return best;
   }
 
   /** The attribute whose words stand nearest to a figure that it can have, or null. */

@@ -12,6 +12,10 @@ import java.util.Map;
  */
 final class Carried {
   Attribute amount;
+
+  /** What the figures of the part before were of, in order. */
+  List<Attribute> row = List.of();
+
   boolean flatness;
   private final Map<String, List<Limits>> limits = new HashMap<>();
 

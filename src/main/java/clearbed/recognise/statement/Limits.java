@@ -63,7 +63,12 @@ public record Limits(
     return !glass && !otherTile.isEmpty();
   }
 
-  Limits withTags(Set<String> now) {
+  /** To these tags and nothing else but what is left out. */
+  public static Limits ofTags(Set<String> tags, Set<String> except) {
+    return new Limits(tags, false, Set.of(), Set.of(), except, Set.of(), Map.of());
+  }
+
+  public Limits withTags(Set<String> now) {
     return new Limits(now, glass, otherTile, exposures, except, surfaces, with);
   }
 

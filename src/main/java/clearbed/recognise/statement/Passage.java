@@ -31,6 +31,10 @@ final class Passage {
   // A lead-in names what its paragraph is about, however far the figure stands behind it.
   final int leadEnd;
   final Carried carried;
+
+  /** True when it stands behind a semicolon rather than a full stop. */
+  final boolean goesOn;
+
   private final boolean deniedTwice;
 
   Passage(
@@ -47,6 +51,7 @@ final class Passage {
     this.context = context;
     this.origin = origin;
     this.carried = carried;
+    this.goesOn = !part.sentence() && part.lead().isEmpty() && !part.exception();
     this.deniedTwice = vocabulary.list("negation.twice").in(closed);
     vocabulary
         .families()

@@ -8,6 +8,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -113,6 +114,9 @@ public final class StatementFinder {
         family = leadFamily;
       if (!part.lead().isEmpty())
         leadLimits = leadLimits(part.lead(), family, context.describesTile());
+      // "GT-1 and GT-2: 8 ft. All: at perimeters."
+      if (vocabulary.list("clause.everyOne").matches(part.lead().toLowerCase(Locale.ROOT)))
+        previous = Limits.NONE;
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");

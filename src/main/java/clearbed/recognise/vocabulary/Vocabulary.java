@@ -88,6 +88,7 @@ public final class Vocabulary {
             "behindGlass",
             "notTile",
             "namedOnly",
+            "notGlassTitle",
             "otherFinish")) language.put(list, phrases(materials.get(list)));
     language.computeIfPresent("glassTile", (list, known) -> known.and(taught.glass(), wordsHeld));
     sections(file(files, "sections"));

@@ -1,0 +1,67 @@
+package clearbed.recognise.section;
+
+import clearbed.recognise.statement.Parts;
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * The words of a paragraph that name the subject of what follows: those before a colon, a title of
+ * a few words that runs on ("Curing. Wait 48 hours ..."), or a short line as a whole.
+ */
+final class Leads {
+  private static final int LONGEST = 60;
+  private static final int MOST_WORDS = 9;
+
+  /** A sentence that says what all below it is for is no longer, in characters. */
+  private static final int LONGEST_SCOPE = 160;
+
+  private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
+  /** A figure that is no part of a tag: "1/8", "48". */
+  private static final Pattern FIGURE = Pattern.compile("(?<![\\w-])\\d");
+
+  private final Vocabulary vocabulary;
+
+  Leads(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** The lead of the words, or empty. */
+  String of(String words) {
+    String lead = Parts.lead(words);
+    // "Except at pools, mortar: ..." is about mortar, not about pools.
+    if (!lead.isEmpty()) return EXCEPT.matcher(lead).replaceFirst("");
+    return words.length() <= LONGEST && !words.endsWith(".") ? words : "";
+  }
+
+  /** The title that a paragraph begins with and ends by a full stop, without it; or empty. */
+  String runIn(String words) {
+    int stop = words.indexOf(". ");
+    if (stop < 3 || stop > LONGEST) return "";
+    List<Sentences.Sentence> all = Sentences.of(words.substring(0, Math.min(words.length(), 300)));
+    if (all.size() < 2) return "";
+    String first = all.get(0).text().strip();
+    if (!first.endsWith(".") || first.length() > LONGEST) return "";
+    String title = first.substring(0, first.length() - 1);
+    boolean brief = BLANKS.split(title).length <= MOST_WORDS;
+    boolean says =
+        title.indexOf(',') >= 0
+            || FIGURE.matcher(title).find()
+            || vocabulary.list("clause.verb").in(title)
+            || vocabulary.list("clause.imperative").in(title);
+    return brief && !says ? title : "";
+  }
+
+  /**
+   * The words that limit all below a line such as "These notes apply to GM-1 and GM-2 and not to
+   * stone"; empty where it is none.
+   */
+  String scope(String words) {
+    if (words.length() > LONGEST_SCOPE || FIGURE.matcher(words).find()) return "";
+    if (!vocabulary.list("clause.appliesTo").in(words)) return "";
+    return vocabulary.list("clause.butNot").without(words).strip();
+  }
+}

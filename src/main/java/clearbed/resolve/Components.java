@@ -1,0 +1,212 @@
+package clearbed.resolve;
+
+import clearbed.model.Content;
+import clearbed.recognise.Facts;
+import clearbed.recognise.schedule.RowReader;
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Marks that stand for a mortar, a grout or a membrane: "MB-1 is a white mortar, ANSI A118.15".
+ * What is said of one is said of the tiles whose rows or clauses call for it, and of no others.
+ */
+final class Components {
+  private static final Set<String> WORKS =
+      Set.of("mortar", "grout", "sealant", "movement", "membrane", "substrate");
+
+  /** What a mark stands for is said this close behind it, in characters. */
+  private static final int SAID = 80;
+
+  /** "Membrane WPM-1": so many characters may stand before the mark. */
+  private static final int BEFORE = 30;
+
+  private static final Pattern STANDS_FOR =
+      Pattern.compile(
+          "^[\\s,\"']*(?:[:=(-]|(?:is|are|means?|shall be|will be|to be)\\b).*", Pattern.DOTALL);
+
+  private static final Pattern FIRST_STOP =
+      Pattern.compile("(?:[,;]|\\.(?=\\s|$)).*$", Pattern.DOTALL);
+
+  private static final Pattern RELATED =
+      Pattern.compile(
+          "\\b(?:for|of|to|with|behind|under|over|at|in|on|and|or)\\b", Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final Map<String, Draft> drafts;
+
+  /** The letters of marks of glass tile. */
+  private final Set<String> tiles = new HashSet<>();
+
+  /** The part of the work that a mark stands for, by its key. */
+  private final Map<String, String> works = new HashMap<>();
+
+  /** Keys of the tiles that call for a mark, by its key. */
+  private final Map<String, Set<String>> users = new HashMap<>();
+
+  /** Parts of the work for which tiles call by a mark, by their keys. */
+  private final Map<String, Set<String>> called = new HashMap<>();
+
+  /**
+   * @param drafts what schedules have
+   */
+  Components(Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts) {
+    this.vocabulary = vocabulary;
+    this.drafts = drafts;
+    for (Draft draft : drafts.values()) if (draft.glass) tiles.add(Tags.prefix(draft.key));
+    for (Facts f : facts) {
+      for (Section section : f.sections()) section.clauses().forEach(this::tiles);
+    }
+    for (Facts f : facts) {
+      for (Section section : f.sections()) section.clauses().forEach(this::define);
+    }
+  }
+
+  private void tiles(Clause clause) {
+    boolean tile =
+        clause.subject().glass()
+            && WORKS.stream().noneMatch(vocabulary.family(clause.text())::equals);
+    if (!clause.subject().specified() || !tile) return;
+    clause.subject().tags().forEach(tag -> tiles.add(Tags.prefix(Tags.key(tag))));
+  }
+
+  /** Finds the tiles that call for the marks, once all tiles are known. */
+  void gather(List<Facts> facts) {
+    if (works.isEmpty()) return;
+    drafts.values().forEach(this::scheduled);
+    for (Facts f : facts) {
+      for (Section section : f.sections()) section.clauses().forEach(this::named);
+    }
+  }
+
+  /** Keys of the marks. */
+  Set<String> keys() {
+    return works.keySet();
+  }
+
+  private void define(Clause clause) {
+    if (clause.subject().tags().isEmpty() && clause.limits().tags().isEmpty()) return;
+    if (clause.listsReferences()) return;
+    for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text())))
+      define(sentence.text().strip());
+  }
+
+  private void define(String sentence) {
+    LimitFinder.TagsAt at = LimitFinder.firstTags(sentence);
+    if (at == null || at.start() > BEFORE) return;
+    String before = sentence.substring(0, at.start());
+    if (RELATED.matcher(before).find() || TileWords.tile(before)) return;
+    String behind = sentence.substring(at.end(), Math.min(sentence.length(), at.end() + SAID));
+    if (!STANDS_FOR.matcher(behind).matches()) return;
+    String said = FIRST_STOP.matcher(behind).replaceFirst("");
+    String work = vocabulary.family(before);
+    if (!WORKS.contains(work)) work = TileWords.tile(said) ? "" : vocabulary.family(said);
+    if (!WORKS.contains(work)) return;
+    for (String tag : at.tags()) {
+      String key = Tags.key(tag);
+      if (!isTile(key)) works.putIfAbsent(key, work);
+    }
+  }
+
+  /** A mark that a schedule has for some tile stands for nothing else. */
+  private boolean isTile(String key) {
+    if (tiles.contains(Tags.prefix(key))) return true;
+    Draft draft = drafts.get(key);
+    return draft != null && (draft.glass || draft.rows.stream().anyMatch(ScheduleRow::decided));
+  }
+
+  private void scheduled(Draft draft) {
+    if (!draft.glass && draft.rows.stream().anyMatch(ScheduleRow::decided)) return;
+    for (ScheduleRow row : draft.rows) {
+      for (Statement s : row.statements()) {
+        if (s.attribute().equals(RowReader.MARK) && s.content() instanceof Content.Words mark)
+          uses(Set.of(draft.key), Tags.key(mark.text()));
+      }
+    }
+  }
+
+  /** "GT-1: fused glass, set in MB-1". */
+  private void named(Clause clause) {
+    if (!clause.subject().specified()) return;
+    Set<String> tiles = glass(clause.subject().tags());
+    if (tiles.isEmpty()) return;
+    for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text()))) {
+      Set<String> all = keys(LimitFinder.tags(sentence.text()));
+      if (all.stream().noneMatch(works::containsKey)) continue;
+      Set<String> own = new HashSet<>(all);
+      own.retainAll(drafts.keySet());
+      own.removeAll(works.keySet());
+      // "GT-1: MB-1. GT-2: MB-2" is of one tile in each sentence.
+      for (String mark : all) uses(own.isEmpty() ? tiles : own, mark);
+    }
+  }
+
+  private void uses(Set<String> tiles, String mark) {
+    String work = works.get(mark);
+    if (work == null) return;
+    users.computeIfAbsent(mark, any -> new TreeSet<>()).addAll(tiles);
+    called.computeIfAbsent(work, any -> new TreeSet<>()).addAll(tiles);
+  }
+
+  /**
+   * What a clause states, said of the tiles that call for the marks it names; null where no tile
+   * calls for them but for others of their kind.
+   */
+  Statement followed(Clause clause, Statement s) {
+    if (works.isEmpty() || s.limits().tags().isEmpty()) return s;
+    Set<String> named = keys(s.limits().tags());
+    Set<String> marks = new TreeSet<>(named);
+    marks.retainAll(works.keySet());
+    if (marks.isEmpty()) return s;
+    named.removeAll(marks);
+    named.retainAll(drafts.keySet());
+    if (!named.isEmpty()) return s.withLimits(s.limits().withTags(named));
+    Set<String> tiles = new TreeSet<>();
+    for (String mark : marks) tiles.addAll(users.getOrDefault(mark, Set.of()));
+    for (String mark : marks) {
+      Set<String> others = called.getOrDefault(works.get(mark), Set.of());
+      meant(clause).stream().filter(tile -> !others.contains(tile)).forEach(tiles::add);
+    }
+    if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
+    String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+    return called.containsKey(work) ? null : s;
+  }
+
+  /** The tiles that the clause itself says its marks are for: by tag, or all of glass. */
+  private Set<String> meant(Clause clause) {
+    Set<String> tiles = glass(LimitFinder.tags(PlainText.of(clause.text())));
+    if (!tiles.isEmpty() || !clause.subject().glass()) return tiles;
+    return drafts.values().stream()
+        .filter(d -> d.glass)
+        .map(d -> d.key)
+        .collect(Collectors.toSet());
+  }
+
+  private Set<String> glass(Collection<String> tags) {
+    return tags.stream()
+        .map(Tags::key)
+        .filter(key -> drafts.containsKey(key) && drafts.get(key).glass)
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> keys(Collection<String> tags) {
+    return tags.stream().map(Tags::key).collect(Collectors.toCollection(TreeSet::new));
+  }
+}

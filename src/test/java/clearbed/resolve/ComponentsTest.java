@@ -1,0 +1,115 @@
+package clearbed.resolve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Entry;
+import clearbed.model.Value;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a mark stands for is said of the tiles that call for it, and of no others. */
+class ComponentsTest {
+  @TempDir Path folder;
+
+  private static final String SCHEDULE =
+      "Tag,Material,Laid in,Filled with,Goes on\n"
+          + "VG-1,Cast glass mosaic,TM-4,PG-2 pearl,Cement board\n"
+          + "VG-2,Fused glass tile with a painted back,TM-7,PG-3,LW-1 on cement board\n"
+          + "CT-9,Porcelain tile,TM-5,PG-2,Slab\n";
+
+  private Checked with(String name, String text) throws IOException {
+    Files.writeString(folder.resolve("schedule.csv"), SCHEDULE);
+    Files.writeString(folder.resolve(name), text);
+    return Checked.of(folder);
+  }
+
+  @Test
+  void a_clause_that_says_what_a_mark_is_speaks_for_the_rows_that_call_for_it() throws IOException {
+    Checked c =
+        with(
+            "materials.txt",
+            """
+            GLASS TILE MATERIALS
+
+            TM-4 is a white modified thinset to ANSI A118.15. TM-7 is a white epoxy adhesive to ANSI A118.3.
+
+            TM-5 is a gray mortar to ANSI A118.4.
+
+            PG-2: unsanded cement grout, ANSI A118.7. PG-3: epoxy grout, ANSI A118.3.
+
+            Membrane LW-1: liquid waterproofing, ANSI A118.10.
+            """);
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("VG-1", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("VG-1", "grout.standard")).containsExactly("ANSI A118.7");
+    assertThat(c.governing("VG-2", "grout.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("VG-2", "membrane.standard")).containsExactly("ANSI A118.10");
+    assertThat(c.governing("VG-1", "membrane.standard")).isEmpty();
+  }
+
+  @Test
+  void so_does_a_table_of_marks_and_none_of_them_is_a_tile() throws IOException {
+    Checked c =
+        with(
+            "key.csv",
+            "Sign,Stands for,Where\n"
+                + "TM-4,\"White polymer mortar, ANSI A118.15\",mosaics\n"
+                + "TM-7,\"White epoxy adhesive, ANSI A118.3\",painted backs\n"
+                + "PG-2,\"Unsanded grout, ANSI A118.7\",glass tile\n");
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.project().glass().stream().map(Entry::tag)).containsExactly("VG-1", "VG-2");
+  }
+
+  @Test
+  void a_mark_that_no_tile_calls_for_speaks_for_none_that_calls_for_another() throws IOException {
+    Checked c =
+        with(
+            "n.txt",
+            "GLASS TILE NOTES\n\nTM-4 is a white mortar, ANSI A118.15.\n\nTM-8 is a gray mortar, ANSI A118.1.\n");
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-2", "mortar.standard")).isEmpty();
+  }
+
+  @Test
+  void a_clause_on_a_tile_calls_for_a_mark_as_well_as_a_row_does() throws IOException {
+    Files.writeString(
+        folder.resolve("09 30 00.txt"),
+        """
+        SECTION 09 30 00 - TILING
+        PART 2 - PRODUCTS
+        2.1 TILE
+        A. MG-1: Glass mosaic, opaque, ANSI A137.2, laid in BA-1.
+        B. MG-2: Glass mosaic, translucent, ANSI A137.2, laid in BA-2.
+        2.2 MATERIALS
+        A. BA-1: Gray modified mortar, ANSI A118.4.
+        B. BA-2: White improved mortar, ANSI A118.15.
+        """);
+    Checked c = Checked.of(folder);
+    assertThat(c.governing("MG-1", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(c.governing("MG-2", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("MG-2", "mortar.colour")).containsExactly("white");
+  }
+
+  @Test
+  void the_mark_of_a_tile_stands_for_no_mortar() throws IOException {
+    Checked c = with("n.txt", "GLASS TILE NOTES\n\nVG-1: mortar ANSI A118.4.\n");
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(c.governing("VG-2", "mortar.standard")).isEmpty();
+  }
+
+  @Test
+  void a_rule_for_glass_tile_is_not_limited_by_other_tile_named_beside_it() throws IOException {
+    Checked c =
+        with(
+            "n.txt",
+            "GLASS TILE NOTES\n\nNo acid and no abrasive pads on glass tile (CT-9 is washed first).\n");
+    assertThat(c.entry("VG-1").values().stream().map(Value::attribute))
+        .contains("process.cleaning");
+  }
+}
