@@ -52,7 +52,7 @@ class WrongWordsTest {
         "vocabulary/standards.yaml|ANSI A137.3|ANSI A137.1|ANSI A137.1 stands twice in this file",
         "vocabulary/standards.yaml|status: withdrawn|status: withdrwan|'status': 'withdrwan' is not known here; did you mean 'withdrawn'?",
         "north-america.yaml|attribute: mortar.tensile|attribute: mortar.tensle|no attribute named mortar.tensle; did you mean 'mortar.tensile'?",
-        "north-america.yaml|expect: {above: 400 psi}|expect: {above: 400 ft}|'400 ft' is not a figure for mortar.bond; write number and unit, such as 400 psi",
+        "north-america.yaml|expect: {atLeast: 400 psi}|expect: {atLeast: 400 ft}|'400 ft' is not a figure for mortar.bond; write number and unit, such as 400 psi",
         "north-america.yaml|expect: {noneOf: [cement]}|expect: {noneOf: [cemnt]}|'cemnt' is not a term of mortar.chemistry; did you mean 'cement'?",
         "north-america.yaml|tile.backing: [metallic, painted]|tile.backing: [metalic, painted]|'metalic' is not a term of tile.backing; did you mean 'metallic'?",
         "north-america.yaml|computed: tile-size|computed: tile-sise|nothing is computed under the name tile-sise; did you mean 'tile-size'?",
@@ -120,7 +120,7 @@ class WrongWordsTest {
     beside.put(file, text.replace("tile.backing: [metallic, painted]", "tile.backing: [metal]"));
     RuleSets sets = Checker.ruleSets(Checked.vocabulary());
     assertThat(catchThrowable(() -> sets.load("north-america", List.of(layer))))
-        .hasMessageStartingWith("rulesets/north-america.yaml:94: 'metal' is not a term of");
+        .hasMessageStartingWith("rulesets/north-america.yaml:117: 'metal' is not a term of");
   }
 
   @Test

@@ -138,7 +138,9 @@ enum PaperEdit {
           random,
           schedule -> {
             int column = schedule.column("remarks");
-            int row = pick(rowsOf(schedule, any -> true), random);
+            // A slope to the drain is a requirement; what takes it away does not leave the faults.
+            int row =
+                pick(rowsOf(schedule, cells -> !cells.get(column).startsWith("Slope")), random);
             List<List<String>> rows = new ArrayList<>(schedule.rows());
             List<String> cells = new ArrayList<>(rows.get(row));
             cells.set(column, pick(List.of("", "See elevation 4", "Level courses"), random));
