@@ -108,7 +108,7 @@ class ComponentsTest {
     Checked c =
         with(
             "n.txt",
-            "GLASS TILE NOTES\n\nNo acid and no abrasive pads on glass tile (CT-9 is washed first).\n");
+            "GLASS TILE NOTES\n\nAcids and abrasive pads shall not be used on any glass tile (acid wash of CT-9 comes first).\n");
     assertThat(c.entry("VG-1").values().stream().map(Value::attribute))
         .contains("process.cleaning");
   }

@@ -6,6 +6,7 @@ import clearbed.model.Origin;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -103,6 +104,8 @@ public final class StatementFinder {
     String family = context.family();
     Carried carried = new Carried();
     Set<String> uses = new TreeSet<>();
+    Set<String> named = new TreeSet<>();
+    boolean parted = false;
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
     String spoken = "";
@@ -117,6 +120,9 @@ public final class StatementFinder {
       // "GT-1 and GT-2: 8 ft. All: at perimeters."
       if (vocabulary.list("clause.everyOne").matches(part.lead().toLowerCase(Locale.ROOT)))
         previous = Limits.NONE;
+      // "GT-1 and GT-2 every 8 ft; GT-3 every 16 ft. They are also needed at corners."
+      if (parted && part.sentence() && vocabulary.list("clause.theyAll").in(part.text()))
+        previous = previous.withTags(new TreeSet<>(named));
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
@@ -145,6 +151,9 @@ public final class StatementFinder {
       }
       if (names || spoken.isEmpty()) spoken = own;
       if (!part.exception()) previous = around.settle(said);
+      parted |=
+          !named.isEmpty() && !said.tags().isEmpty() && Collections.disjoint(named, said.tags());
+      named.addAll(said.tags());
     }
     return out;
   }
