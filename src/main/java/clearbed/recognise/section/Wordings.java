@@ -11,6 +11,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,6 +59,7 @@ final class Wordings {
       Pattern.compile("^PART\\s+(\\d|I{1,3})\\b.*", Pattern.CASE_INSENSITIVE);
   private static final Pattern TAG_WITH_PLACE =
       Pattern.compile("^(" + Tags.MARK + "),? (?:at|in|on|for) .*$");
+  private static final Pattern HUNG = Pattern.compile("\\s+(?=[A-Z][a-z]|\\d)");
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
 
   /** Attributes of work that the title of an article requires of what stands under it. */
@@ -142,9 +144,20 @@ final class Wordings {
    */
   private static String lead(String words) {
     String lead = Parts.lead(words);
+    if (lead.isEmpty()) lead = hangingTags(words);
     // "Except at pools, mortar: ..." is about mortar, not about pools.
     if (!lead.isEmpty()) return EXCEPT.matcher(lead).replaceFirst("");
     return words.length() <= LONGEST_LEAD && !words.endsWith(".") ? words : "";
+  }
+
+  /** "GT-2 Foyer wall, dry. Fused glass tile ...": a mark in the margin, and behind it the text. */
+  private static String hangingTags(String words) {
+    boolean capitals = words.equals(words.toUpperCase(Locale.ROOT));
+    LimitFinder.TagsAt tags = capitals ? null : LimitFinder.firstTags(words);
+    if (tags == null || tags.start() > 0) return "";
+    return HUNG.matcher(words).region(tags.end(), words.length()).lookingAt()
+        ? words.substring(0, tags.end())
+        : "";
   }
 
   private Set<String> works(String title) {
