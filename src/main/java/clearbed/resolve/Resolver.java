@@ -332,6 +332,7 @@ public final class Resolver {
     boolean union =
         v.attribute().equals("movement.places")
             || v.attribute().startsWith("sealant.")
+            || v.attribute().startsWith("membrane.")
             || v.attribute().equals("substrate.type");
     return !(v.content() instanceof Content.Required)
         && !(v.content() instanceof Content.Open)

@@ -61,6 +61,10 @@ class IsoEnTest {
         "floor-slip | showers | GT1: slip class R10/A by EN 16165.",
         "floor-slip | showers | GT1: barefoot class A to EN 16165 Annex A.",
         "floor-slip | showers | GT1: barefoot ramp test, EN 16165 Annex A, acceptance angle 14°.",
+        "sealant-use | floor | GT1: sealant ISO 11600 F-25LM, neutral silicone.",
+        "temperature | foyer | GT1: set tile at no less than 2 °C.",
+        "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2007.",
+        "withdrawn-standard | foyer | GT1: bond tested to BS EN 1348.",
       })
   void a_test_that_no_document_names_is_asked_for(String check, String place, String clause)
       throws IOException {
@@ -94,10 +98,37 @@ class IsoEnTest {
         "freeze-thaw | foyer | GT1: cast glass tile.",
         "thermal-shock | foyer | GT1: cast glass tile.",
         "floor-slip | foyer | GT1: cast glass tile.",
+        "sealant-use | floor | GT1: sealant to EN 15651-4, PW INT 25LM.",
+        "sealant-use | floor | GT1: the sealant is declared by its maker for foot traffic.",
+        "temperature | foyer | GT1: set tile while air and floor are between 5 and 35 °C.",
+        "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2017.",
+        "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1.",
       })
   void a_test_that_is_named_or_not_called_for_raises_nothing(
       String check, String place, String clause) throws IOException {
     assertThat(set(ROWS.get(place), clause).findings(check)).isEmpty();
+  }
+
+  private Checked onConcrete(String clause) throws IOException {
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 TILES\n\nA. " + clause + "\n");
+    return column("Substrate", "Concrete slab");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "GT1: cast glass tile. | 1",
+        "GT1: the waterproof membrane is to EN 14891, class CM O1P. | 1",
+        "GT1: lay a decoupling mat under the tile. | 0",
+        "GT1: the membrane below it bridges the cracks of the slab. | 0",
+        "GT1: crack isolation membrane to ANSI A118.12. | 0",
+      })
+  void over_a_concrete_floor_a_layer_that_bridges_cracks_is_asked_for(String clause, int times)
+      throws IOException {
+    assertThat(onConcrete(clause).findings("crack-isolation")).hasSize(times);
   }
 
   private Checked column(String header, String cell) throws IOException {

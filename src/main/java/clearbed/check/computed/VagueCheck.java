@@ -9,6 +9,7 @@ import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -20,7 +21,7 @@ public final class VagueCheck implements SetComputation {
   private static final String WORDS =
       "suitable|appropriate|approved|adequate|proper|acceptable|good[- ]quality|high[- ]quality|sufficient";
   private static final String THINGS =
-      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|grout|sealant|membrane|substrate|backer board|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|joint width)";
+      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|grout|sealant|membrane|waterproofing|substrate|background|primer|underlay|backer board|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|joint width)";
   private static final Pattern IN_A_CLAUSE =
       Pattern.compile(
           "\\b(?:(?:"
@@ -31,7 +32,7 @@ public final class VagueCheck implements SetComputation {
               + THINGS
               + "\\b[^.;:]{0,40}\\b(?:as required|as necessary|as needed|as approved|as appropriate|where required))\\b",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern SENTENCE = Pattern.compile("(?<=[a-z]{3}\\.)\\s+|;\\s+");
+  private static final Pattern ITEM = Pattern.compile(";\\s+");
   private static final Pattern A_WHOLE_CELL =
       Pattern.compile(
           "(?:"
@@ -65,9 +66,11 @@ public final class VagueCheck implements SetComputation {
   }
 
   private static String ofClause(String text) {
-    for (String sentence : SENTENCE.split(text)) {
-      Matcher m = IN_A_CLAUSE.matcher(sentence);
-      if (m.find() && !exact(sentence)) return m.group();
+    for (Sentences.Sentence sentence : Sentences.of(text)) {
+      for (String item : ITEM.split(sentence.text())) {
+        Matcher m = IN_A_CLAUSE.matcher(item);
+        if (m.find() && !exact(item)) return m.group();
+      }
     }
     return "";
   }

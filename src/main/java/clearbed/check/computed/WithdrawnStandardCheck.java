@@ -23,32 +23,51 @@ public final class WithdrawnStandardCheck implements SetComputation {
     for (Citation c : scene.project().citations()) {
       StandardInfo info = scene.vocabulary().standardOf(c.standard().designation()).orElse(null);
       if (info == null
-          || info.current()
+          || info.current() && !info.replaces(c.standard().edition())
           || c.listed()
           || !told.add(c.standard().designation() + c.origin().document())) continue;
       String successor =
           info.successor().isEmpty() ? "" : "; " + info.successor() + " has taken its place";
+      if (info.current()) {
+        out.add(
+            finding(
+                rule,
+                scene,
+                c,
+                c.asWritten()
+                    + " is an earlier edition; "
+                    + info.designation()
+                    + ":"
+                    + info.edition()
+                    + " has taken its place.",
+                info.designation() + ":" + info.edition()));
+        continue;
+      }
       String message =
           c.asWritten() + " (" + info.subject() + ") is " + info.status() + successor + ".";
       String expected = info.successor().isEmpty() ? "a standard in force" : info.successor();
-      out.add(
-          scene
-              .writer()
-              .write(
-                  rule,
-                  new FindingWriter.Case(
-                      c.standard().designation() + " " + Subjects.document(c.origin()),
-                      "",
-                      Kind.INADEQUATE,
-                      rule.level(),
-                      List.of(),
-                      c.origin(),
-                      List.of(),
-                      message,
-                      c.asWritten(),
-                      expected,
-                      List.of())));
+      out.add(finding(rule, scene, c, message, expected));
     }
     return out;
+  }
+
+  private static Finding finding(
+      Rule rule, Scene scene, Citation c, String message, String expected) {
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                c.standard().designation() + " " + Subjects.document(c.origin()),
+                "",
+                Kind.INADEQUATE,
+                rule.level(),
+                List.of(),
+                c.origin(),
+                List.of(),
+                message,
+                c.asWritten(),
+                expected,
+                List.of()));
   }
 }

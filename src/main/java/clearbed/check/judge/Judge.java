@@ -152,9 +152,16 @@ public final class Judge {
 
   /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
   private static boolean addedToRight(Value v, List<Value> values, Test test) {
+    // What one paragraph asks of a membrane in two sentences it asks of the same one.
+    boolean addsUp = v.attribute().startsWith("membrane.");
     return v.content() instanceof Content.Standard
         && !CHOICE.matcher(v.asWritten()).find()
-        && values.stream().anyMatch(o -> test.ok(o) && o.asWritten().equals(v.asWritten()));
+        && values.stream()
+            .anyMatch(
+                o ->
+                    test.ok(o)
+                        && (o.asWritten().equals(v.asWritten())
+                            || addsUp && o.origin().place().equals(v.origin().place())));
   }
 
   private boolean accepts(List<String> accepted, Value value) {

@@ -1,9 +1,11 @@
 package clearbed.recognise.section;
 
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Parts;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -18,6 +20,7 @@ final class Leads {
   private static final int LONGEST_SCOPE = 160;
 
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
+  private static final Pattern HUNG = Pattern.compile("\\s+(?=[A-Z][a-z]|\\d)");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   /** A figure that is no part of a tag: "1/8", "48". */
@@ -32,9 +35,20 @@ final class Leads {
   /** The lead of the words, or empty. */
   String of(String words) {
     String lead = Parts.lead(words);
+    if (lead.isEmpty()) lead = hangingTags(words);
     // "Except at pools, mortar: ..." is about mortar, not about pools.
     if (!lead.isEmpty()) return EXCEPT.matcher(lead).replaceFirst("");
     return words.length() <= LONGEST && !words.endsWith(".") ? words : "";
+  }
+
+  /** "GT-2 Foyer wall, dry. Fused glass tile ...": a mark in the margin, and behind it the text. */
+  private static String hangingTags(String words) {
+    boolean capitals = words.equals(words.toUpperCase(Locale.ROOT));
+    LimitFinder.TagsAt tags = capitals ? null : LimitFinder.firstTags(words);
+    if (tags == null || tags.start() > 0) return "";
+    return HUNG.matcher(words).region(tags.end(), words.length()).lookingAt()
+        ? words.substring(0, tags.end())
+        : "";
   }
 
   /** The title that a paragraph begins with and ends by a full stop, without it; or empty. */

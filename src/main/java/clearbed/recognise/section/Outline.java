@@ -22,6 +22,13 @@ public final class Outline {
 
   private static final Pattern ARTICLE =
       Pattern.compile("^(\\d{1,2}(?:\\.\\d{1,2}){1,4})\\.?(?:\\s+|$)(.*)$", Pattern.DOTALL);
+
+  /** {@code T20/350 TANKING}, {@code 310 GLASS TILES}: clauses of systems that number by work. */
+  private static final Pattern CODED =
+      Pattern.compile(
+          "^([A-Z]\\d{2}/\\d{3}[A-Z]?|\\d{3}[A-Z]?(?=\\s+[A-Z][^a-z]{3,}$))\\s+(.*)$",
+          Pattern.DOTALL);
+
   private static final Pattern UPPER =
       Pattern.compile("^\\(?([A-Z])[.)](?:\\s+|$)(.*)$", Pattern.DOTALL);
   private static final Pattern NUMBER =
@@ -49,6 +56,8 @@ public final class Outline {
     if (m.matches())
       return new Label(
           (int) m.group(1).chars().filter(c -> c == '.').count(), m.group(1), m.group(2).trim());
+    m = CODED.matcher(whole);
+    if (m.matches()) return new Label(1, m.group(1), m.group(2).trim());
     Object[][] forms = {
       {UPPER, 2}, {NUMBER, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
     };

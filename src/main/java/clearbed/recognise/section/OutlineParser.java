@@ -8,6 +8,7 @@ import clearbed.recognise.schedule.Header;
 import clearbed.recognise.schedule.HeadingWords;
 import clearbed.recognise.schedule.RowReader;
 import clearbed.recognise.section.Wordings.Wording;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
@@ -17,6 +18,8 @@ import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
@@ -70,6 +73,15 @@ public final class OutlineParser {
   private static final int TITLE_LINES = 5;
 
   private static final int NAME_WORDS = 3;
+
+  /** A line of a title, in characters, and in words where it ends as a sentence does. */
+  private static final int LONGEST_TITLE = 110;
+
+  private static final int LONGEST_LINE = 12;
+
+  /** Lines before a title and it. */
+  private static final int OPENING_TITLES = 6;
+
   private static final int LONGEST_VALUE = 60;
 
   private final Vocabulary vocabulary;
@@ -388,24 +400,37 @@ public final class OutlineParser {
      * TILE WORK}.
      */
     private boolean titledAsTileWork() {
-      if (pending.isEmpty()) return false;
-      String opening = opening();
-      boolean titled =
-          opening.length() < LONGEST_OPENING
-              && TileWords.tile(opening)
-              && opening.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
-      boolean asNotes =
-          opening.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*");
-      return titled && !asNotes && pending.size() >= 6;
+      if (pending.size() < 6) return false;
+      for (String title : titles()) {
+        if (title.matches("(?is).*\\b(?:notes?|schedule|addendum|minutes|legend)\\b.*"))
+          return false;
+        boolean work = title.matches("(?is).*\\b(?:specifications?|works?|tiling)\\b.*");
+        if (work && TileWords.tile(title)) return true;
+      }
+      return false;
     }
 
     private String titleOfTileWork() {
-      return pending.stream()
-          .limit(2)
-          .map(Pending::text)
-          .filter(t -> TileWords.tile(t))
+      return titles().stream()
+          .filter(TileWords::tile)
           .findFirst()
-          .orElse(pending.get(0).text());
+          .orElseGet(() -> pending.get(0).text());
+    }
+
+    /** Office, project and title, line for line, down to what carries a number. */
+    private List<String> titles() {
+      List<String> out = new ArrayList<>();
+      if (opening().length() < LONGEST_OPENING) out.add(opening());
+      for (Pending p : pending.subList(0, Math.min(OPENING_TITLES, pending.size()))) {
+        String text = p.text();
+        if (!out.isEmpty() && !p.own().wording().label().number().isEmpty()) break;
+        if (text.length() < LONGEST_TITLE && !isSentence(text)) out.add(text);
+      }
+      return out;
+    }
+
+    private static boolean isSentence(String text) {
+      return text.endsWith(".") && text.split("\\s+").length > LONGEST_LINE;
     }
 
     private String opening() {
@@ -422,7 +447,9 @@ public final class OutlineParser {
               .withHeading(cite.isEmpty() ? own.heading() ? own.text() : headingOf(p) : cite)
               .withText(p.text());
       boolean references =
-          listed || p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()));
+          listed
+              || p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()))
+                  && !asks(p.text());
       List<Statement> statements = new ArrayList<>();
       boolean mute =
           silent && !own.wording().tagged()
@@ -498,6 +525,7 @@ public final class OutlineParser {
       for (Statement s : finder.find(text, at, context)) out.add(s.within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       headed(p, at, out);
+      begun(p, text, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process."));
       return out;
@@ -522,7 +550,9 @@ public final class OutlineParser {
           && !scheduleNotes
           && !p.own().wording().tagged()
           && p.path().stream().noneMatch(n -> n.wording().tileWork())
-          && pending.stream().limit(2).noneMatch(first -> first.own().wording().tileWork())
+          && pending.stream()
+              .limit(OPENING_TITLES)
+              .noneMatch(first -> first.own().wording().tileWork())
           && !TileWords.tileWork(title);
     }
 
@@ -547,6 +577,21 @@ public final class OutlineParser {
       }
     }
 
+    /** {@code GROUTING / Start: 48 hours after fixing}: the title says what is started. */
+    private void begun(Pending p, String text, Origin at, List<Statement> out) {
+      String title = headingOf(p);
+      if (title.isEmpty() || !vocabulary.family(title).equals("grout")) return;
+      Attribute cure = vocabulary.attribute("process.cureBeforeGrout").orElse(null);
+      if (cure == null || out.stream().anyMatch(s -> s.attribute().equals(cure.id()))) return;
+      for (Sentences.Sentence sentence : Sentences.of(PlainText.of(text))) {
+        boolean starts = vocabulary.list("clause.starts").startsAt(sentence.text(), 0);
+        if (!starts || !cure.words().requiredIn("Grouting: " + sentence.text())) continue;
+        Limits own = limitFinder.of(sentence.text(), false).within(p.own().limits()).anywhere();
+        out.add(new Statement(cure.id(), new Content.Required(), false, sentence.text(), at, own));
+        return;
+      }
+    }
+
     /** A product article on glass tile, or a clause that names tags, describes the tile itself. */
     private boolean describesTile(Pending p) {
       if (p.part() == 1 || p.part() == 3 || scheduleNotes) return false;
@@ -561,6 +606,14 @@ public final class OutlineParser {
         if (p.path().get(i).heading()) return p.path().get(i).text();
       }
       return "";
+    }
+
+    /** "Wet areas: to AS 3740" asks for it, whatever the heading. */
+    private boolean asks(String text) {
+      List<Citations.Found> cited = Citations.find(text);
+      if (cited.isEmpty()) return false;
+      String before = PlainText.of(text).substring(0, cited.get(0).start());
+      return vocabulary.list("clause.asked").endsAt(before, before.length());
     }
 
     private boolean isReferences(String heading) {

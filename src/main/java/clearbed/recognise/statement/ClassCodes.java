@@ -5,19 +5,19 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
- * The classes of ISO 13007-1 and -3 (EN 12004, EN 13888), ISO 11600, EN 16165, AS 4586 and ASTM
- * C920, by the way they are put together.
+ * The classes of ISO 13007-1 and -3 (EN 12004, EN 13888), EN 14891, EN 15651, ISO 11600, EN 16165,
+ * AS 4586 and ASTM C920, by the way they are put together.
  */
 final class ClassCodes {
   static final Pattern ANY =
       Pattern.compile(
-          "(?<![\\w-])(?:[CDR][12][TEFPS]{0,3}(?: ?S[12])?|CG[12] ?[WA]{0,2}|RG|[FG]-? ?\\d{2}(?:\\.\\d)?(?:LM|HM|E|P)?"
+          "(?<![\\w-])(?:[CDR][12][TEFPS]{0,3}(?: ?S[12])?|CG[12] ?[WA]{0,2}|RG|O[12]P?|XS[1-3]|[FG]-? ?\\d{1,2}(?:[.,]\\d)?(?:LM|HM|E|P)?"
               + "|R(?:9|1[0-3])|P[0-5]|(?i:class|type|grade|use) (?:\\d{2,3}(?:/\\d{2})?|[A-Z]{1,2}\\d?))(?![\\w-])");
 
   /** Such as no mark of a tile looks like. */
   private static final Pattern UNMISTAKABLE =
       Pattern.compile(
-          "(?<![\\w-])(?:[CDR][12][TEF][TEFPS]{0,2}(?: ?S[12])?|C[12] ?S[12]|CG[12](?: ?[WA]{1,2})?|[FG]-? ?\\d{2}(?:\\.\\d)?(?:LM|HM|E|P))(?![\\w-])");
+          "(?<![\\w-])(?:[CDR][12][TEF][TEFPS]{0,2}(?: ?S[12])?|C[12] ?S[12]|CG[12](?: ?[WA]{1,2})?|O[12]P|XS[1-3]|[FG]-? ?\\d{1,2}(?:[.,]\\d)?(?:LM|HM|E|P))(?![\\w-])");
 
   private ClassCodes() {}
 

@@ -82,6 +82,38 @@ final class LaterWords {
   }
 
   /**
+   * "Keep GF-1 dry for a week. Fill the pool after 28 days": of rules of the work neither sentence
+   * speaks of the other's tile.
+   *
+   * @param said what the sentence itself is limited to, within its lead-in
+   */
+  static Limits ofItsOwn(String attribute, Limits limits, Limits said) {
+    boolean carried = ofTheWork(attribute) && !said.tags().containsAll(limits.tags());
+    return carried ? limits.withTags(Set.of()) : limits;
+  }
+
+  private static boolean ofTheWork(String attribute) {
+    return attribute.startsWith("process.cure") || attribute.equals("grout.reach");
+  }
+
+  /** Tiles that a text tells apart, sentence by sentence or item by item. */
+  static final class Contrast {
+    private final Set<String> first = new TreeSet<>();
+    private boolean told;
+
+    void note(Set<String> tags) {
+      if (tags.isEmpty()) return;
+      if (first.isEmpty()) first.addAll(tags);
+      else told |= tags.stream().noneMatch(first::contains);
+    }
+
+    /** Of several tiles told apart before it a sentence that names none means no single one. */
+    Limits carried(Limits previous) {
+      return told ? previous.withTags(Set.of()) : previous;
+    }
+  }
+
+  /**
    * @param from the first statement of the part that the exception follows
    * @param previous limits of that part
    */

@@ -36,6 +36,11 @@ public final class LimitFinder {
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
+  // So have the tests of slip: "slip: R11 to EN 16165".
+  private static final Pattern SLIP_CLASS = Pattern.compile("R ?(?:9|1[0-3])|P[0-5]|V[468]");
+  private static final Pattern SLIP =
+      Pattern.compile(
+          "\\b(?:16165|51097|51130|4586|slip|ramp|pendulum)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern CLAUSE_BEHIND = Pattern.compile("/\\d{3}(?!\\d)");
   private static final Pattern MEASURED =
       Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
@@ -194,6 +199,7 @@ public final class LimitFinder {
 
   private static boolean isTag(Matcher m, String text) {
     boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
+    boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && SLIP.matcher(text).find();
     String before = text.substring(Math.max(0, m.start() - 6), m.start());
     // "Build a 4 ft panel", in capitals.
     boolean measured =
@@ -213,6 +219,7 @@ public final class LimitFinder {
         ClassCodes.unmistakable(near).stream()
             .anyMatch(c -> from + c.start() < m.end() && m.start() < from + c.end());
     return !isoClass
+        && !slipClass
         && !measured
         && !clause
         && !code

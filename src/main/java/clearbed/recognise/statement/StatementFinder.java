@@ -4,6 +4,7 @@ import clearbed.base.Cancellation;
 import clearbed.base.Memo;
 import clearbed.model.Origin;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,6 +26,8 @@ public final class StatementFinder {
 
   private static final Pattern USED =
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern IN_BRACKETS = Pattern.compile("\\([^()]{0,200}\\)");
 
   private static final String ON_MEMBRANE = "mortar.membraneUse";
   private static final Set<String> OF_MORTAR =
@@ -108,6 +111,7 @@ public final class StatementFinder {
     boolean parted = false;
     Limits leadLimits = Limits.NONE;
     Limits previous = Limits.NONE;
+    LaterWords.Contrast contrast = new LaterWords.Contrast();
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
@@ -132,7 +136,8 @@ public final class StatementFinder {
         previous =
             LaterWords.exceptFrom(out, mainFrom, previous, limitFinder.of(part.text(), false));
       else mainFrom = before;
-      Surroundings around = new Surroundings(part, leadLimits, previous, leadFamily.isEmpty());
+      Limits carriedOn = part.sentence() ? contrast.carried(previous) : previous;
+      Surroundings around = new Surroundings(part, leadLimits, carriedOn, leadFamily.isEmpty());
       Passage passage =
           new Passage(
               vocabulary,
@@ -143,6 +148,7 @@ public final class StatementFinder {
               carried);
       read(passage);
       Limits said = state(out, passage, around);
+      contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
       if (!part.exception() && USES.matcher(part.text()).find()) {
         // "Used for glass tile GT-1" is said of the mortar.
@@ -173,11 +179,37 @@ public final class StatementFinder {
     Limits whole = limits(p);
     for (Named one : all) whole = whole.and(one.limits());
     Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
+    Limits beside = besideBrackets(p, whole);
     for (Said value : p.said()) {
+      if (p.isWhole(value) && beside != whole) own.put(value, around.settle(beside));
+      own.compute(value, (v, l) -> LaterWords.ofItsOwn(v.attribute(), l, around.within(beside)));
       p.state(out, value, own.get(value));
       p.carried.note(value.attribute(), own.get(value));
     }
     return whole;
+  }
+
+  /**
+   * "Not sooner than 48 hours (72 hours for GT-2)" and "after 48 hours, GT-2 after 7 days" are
+   * required of GT-1 as well.
+   */
+  private Limits besideBrackets(Passage p, Limits whole) {
+    if (whole.tags().isEmpty()) return whole;
+    String outside = IN_BRACKETS.matcher(p.whole).replaceAll(" ");
+    int comma = outside.lastIndexOf(", ");
+    if (comma > 0) {
+      String behind = outside.substring(comma + 2);
+      LimitFinder.TagsAt tags = LimitFinder.firstTags(behind);
+      boolean ownFigure =
+          tags != null && tags.start() == 0 && hasFigure(behind.substring(tags.end()));
+      if (ownFigure && hasFigure(outside.substring(0, comma)))
+        outside = outside.substring(0, comma);
+    }
+    return outside.equals(p.whole) ? whole : limitFinder.of(outside, false);
+  }
+
+  private static boolean hasFigure(String text) {
+    return !Quantities.find(text).isEmpty();
   }
 
   /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */

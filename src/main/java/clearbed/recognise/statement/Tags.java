@@ -68,6 +68,14 @@ public final class Tags {
   /** Tags in the opening words of a clause, which name what it is about. */
   public static Set<String> inOpening(String text) {
     String plain = PlainText.of(text);
-    return LimitFinder.tags(plain.length() > OPENING ? plain.substring(0, OPENING) : plain);
+    return LimitFinder.tags(opening(plain));
+  }
+
+  /** Cut between words: half a tag is another tag. */
+  private static String opening(String text) {
+    if (text.length() <= OPENING) return text;
+    int end = OPENING;
+    while (end > 0 && !Character.isWhitespace(text.charAt(end))) end--;
+    return text.substring(0, end);
   }
 }

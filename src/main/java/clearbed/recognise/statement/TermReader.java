@@ -8,11 +8,21 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Finds the terms of one attribute in a text; longer phrases win over the shorter ones inside them.
  */
 public final class TermReader {
+  /** "No frost at this site", "out of the sun": the word is named to say that it is not so. */
+  private static final Pattern DENIED =
+      Pattern.compile(
+          "\\b(?:no|not|never|without|free of|free from|away from|out of|clear of|sheltered from|protected from)"
+              + " (?:in |at |on |to |the |any |direct |a )*$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int DENIAL = 40;
+
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
 
@@ -34,7 +44,11 @@ public final class TermReader {
     return out;
   }
 
-  /** The terms found, in the order of the text. */
+  private static String before(String text, Phrases.Hit hit) {
+    return text.substring(Math.max(0, hit.start() - DENIAL), hit.start());
+  }
+
+  /** The terms found, in the order of the text; what is denied is not among them. */
   public Set<String> in(String attribute, String text) {
     String plain = PlainText.of(text);
     List<Map.Entry<Phrases.Hit, String>> hits = new ArrayList<>();
@@ -44,6 +58,7 @@ public final class TermReader {
         .words()
         .terms()
         .forEach((term, phrases) -> phrases.all(plain).forEach(h -> hits.add(Map.entry(h, term))));
+    hits.removeIf(hit -> DENIED.matcher(before(plain, hit.getKey())).find());
     hits.sort(
         (a, b) ->
             (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));

@@ -72,6 +72,12 @@ public final class FigureSearch {
   private static final Pattern SIGN_IN_WORDS =
       Pattern.compile("(?<!plus or )(?<!plus/)\\bminus\\s+(?=\\d)", FLAGS);
   private static final Pattern NUMBER = Pattern.compile(START + N, FLAGS);
+
+  /** "48 hours (7 days in the tank)" gives another figure for another case. */
+  private static final Pattern OF_A_CASE =
+      Pattern.compile(
+          "\\s?(?i:in|at|for|under|behind|outside|inside|where|when|if|with)\\s(?:the |all )?\\p{L}");
+
   private static final Pattern JOINED =
       Pattern.compile(
           "\\s*(?:[\\[(]\\s*|,?\\s*/\\s*)(?:approx\\.?\\s*|about\\s*)?"
@@ -319,6 +325,7 @@ public final class FigureSearch {
   private boolean restates(Found before, Found f) {
     return before.unit() != f.unit()
         && before.unit().dimension() == f.unit().dimension()
-        && JOINED.matcher(s.substring(before.end(), f.start())).matches();
+        && JOINED.matcher(s.substring(before.end(), f.start())).matches()
+        && !OF_A_CASE.matcher(s).region(f.end(), s.length()).lookingAt();
   }
 }

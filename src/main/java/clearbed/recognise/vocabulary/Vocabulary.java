@@ -349,7 +349,7 @@ public final class Vocabulary {
     return language.get(name);
   }
 
-  /** What a section of that number may say; by title where there is no number. */
+  /** What a section of that number may say; by title where there is none, or none of the list. */
   public Optional<SectionRole> role(String number, String title) {
     String n = number.isEmpty() ? byTitle(title) : number;
     if (n.isEmpty()) return Optional.empty();
@@ -358,6 +358,7 @@ public final class Vocabulary {
       if (n.startsWith(role.number())
           && (best == null || role.number().length() > best.number().length())) best = role;
     }
+    if (best == null && !number.isEmpty()) return role("", title);
     return Optional.ofNullable(best);
   }
 
@@ -410,6 +411,7 @@ public final class Vocabulary {
             n.get("families").texts(),
             n.get("status").text(),
             n.get("successor").text(),
+            n.get("edition").text(),
             n.get("mark").text(),
             n.has("codes") ? regex(n.get("codes")) : "");
     for (ConfigNode id : n.get("states").items()) attribute(id);
