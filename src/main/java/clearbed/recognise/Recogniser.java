@@ -16,6 +16,7 @@ import clearbed.recognise.schedule.ScheduleFinder;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.schedule.TableLedger;
 import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.CountedNotes;
 import clearbed.recognise.section.GlassMentions;
 import clearbed.recognise.section.Outline;
 import clearbed.recognise.section.OutlineParser;
@@ -45,6 +46,7 @@ public final class Recogniser {
   private final Vocabulary vocabulary;
   private final OutlineParser outlineParser;
   private final PropertySheet propertySheet;
+  private final CountedNotes countedNotes;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
   private final GlassMentions mentions;
@@ -73,6 +75,7 @@ public final class Recogniser {
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.propertySheet = new PropertySheet(vocabulary);
+    this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
   }
 
@@ -131,6 +134,7 @@ public final class Recogniser {
         table(c, t, running, marks);
       }
     }
+    running = countedNotes.of(running);
     Origin origin = Origin.ofDocument(document.path());
     String fileName = document.path().replaceAll(".*/", "");
     c.sections.addAll(outlineParser.parse(running, fileName, origin, marks.mark()));

@@ -26,6 +26,9 @@ final class HeadingRows {
 
   private static final double PLAIN = 0.75;
 
+  /** Score of a column by its cells alone, nearly all of which name a finish. */
+  private static final double FINISHES = 1.8;
+
   /** One row more has to be worth so much. */
   private static final double ONE_MORE = 1.0;
 
@@ -175,9 +178,16 @@ final class HeadingRows {
     Table.Row row = rows.get(at + count - 1);
     if (row.number() != rows.get(at + count - 2).number() + 1) return false;
     if (isUnits(row)) return true;
+    if (opensWithMark(row)) return false;
     boolean narrow =
         row.cells().stream().allMatch(c -> c.continued() || c.text().length() <= LONGEST_BELOW);
     return narrow && mayHead(row) && filled(row).size() >= 2;
+  }
+
+  /** A row whose first words are the mark of something is no heading of others. */
+  private boolean opensWithMark(Table.Row row) {
+    List<Table.Cell> filled = filled(row);
+    return !filled.isEmpty() && evidence.reading(filled.get(0).text()).tag();
   }
 
   /** A row of units below the headings. */
@@ -254,6 +264,13 @@ final class HeadingRows {
         .count();
   }
 
+  /** Marks under a plain heading beside cells that nearly all name a tile or another finish. */
+  private static boolean isFinishList(Header header) {
+    return header.all(Header.Role.TAG).stream().anyMatch(c -> c.evidence().heading() >= PLAIN)
+        && header.all(Header.Role.MATERIAL).stream()
+            .anyMatch(c -> c.evidence().score() >= FINISHES);
+  }
+
   private boolean isPlausible(Header header) {
     long known = 0;
     long named = 0;
@@ -272,6 +289,9 @@ final class HeadingRows {
                 .anyMatch(c -> c.attribute().id().equals("notes"));
     boolean byWords = (known >= 3 || known >= 2 && !notesAlone && subject) && known * 2 >= named;
     boolean rooms = header.all(Header.Role.SURFACE).size() >= 2 && known >= 3;
-    return byWords || rooms || hinted >= 1 && subject && attributes(header) >= 2;
+    return byWords
+        || rooms
+        || isFinishList(header)
+        || hinted >= 1 && subject && attributes(header) >= 2;
   }
 }

@@ -21,6 +21,9 @@ public final class PropertySheet {
   /** Fewer rows whose first words name an attribute make no property sheet. */
   private static final int FEWEST = 3;
 
+  /** Of a table that stands under the mark of what it describes. */
+  private static final int FEWEST_OF_CARD = 2;
+
   /** What a tile is stands in its first row, below the heading of the columns. */
   private static final int FIRST_ROWS = 2;
 
@@ -57,10 +60,11 @@ public final class PropertySheet {
    * @param heading that it stands under; empty when there is none
    */
   public Sheet read(Table table, String heading) {
-    int names = nameColumn(table);
+    LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
+    boolean card = over != null && over.start() == 0;
+    int names = nameColumn(table, card ? FEWEST_OF_CARD : FEWEST);
     if (names < 0 || isTypesAcross(table, names)) return NONE;
     boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
-    LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
     if (!tagged && over == null) return NONE;
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
@@ -135,7 +139,7 @@ public final class PropertySheet {
   }
 
   /** The column of names of attributes, of few others; -1 when there is none. */
-  private int nameColumn(Table table) {
+  private int nameColumn(Table table, int fewest) {
     IntSummaryStatistics columns = columns(table);
     if (columns.getCount() == 0) return -1;
     for (int column = columns.getMin(); column <= columns.getMin() + 1; column++) {
@@ -150,7 +154,7 @@ public final class PropertySheet {
             words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
         if (named) known++;
       }
-      if (known >= FEWEST && known * 5 >= filled * 2 && columns.getMax() - column < 3)
+      if (known >= fewest && known * 5 >= filled * 2 && columns.getMax() - column < 3)
         return column;
     }
     return -1;

@@ -23,6 +23,13 @@ public final class Outline {
   private static final Pattern ARTICLE =
       Pattern.compile("^(\\d{1,2}(?:\\.\\d{1,2}){1,4})\\.?(?:\\s+|$)(.*)$", Pattern.DOTALL);
 
+  /** {@code G.2.1 Glass tile}: articles that count below the letter of their section. */
+  private static final Pattern LETTERED =
+      Pattern.compile("^([A-Z]{1,2}(?:\\.\\d{1,2}){1,4})\\.?\\s+(.*)$", Pattern.DOTALL);
+
+  /** {@code T-09}, as {@link CountedNotes} gives it. */
+  private static final Pattern COUNTED = Pattern.compile("[A-Z]{1,3}[-.]?\\d{1,2}");
+
   /** {@code T20/350 TANKING}, {@code 310 GLASS TILES}: clauses of systems that number by work. */
   private static final Pattern CODED =
       Pattern.compile(
@@ -53,9 +60,11 @@ public final class Outline {
     String whole = auto.isEmpty() ? text : auto + " " + text;
     if (auto.isEmpty() && QUANTITY_START.matcher(text).matches()) return new Label(-1, "", text);
     Matcher m = ARTICLE.matcher(whole);
-    if (m.matches())
-      return new Label(
-          (int) m.group(1).chars().filter(c -> c == '.').count(), m.group(1), m.group(2).trim());
+    if (m.matches()) return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
+    m = LETTERED.matcher(whole);
+    if (m.matches() && isArticle(p, m.group(1), m.group(2)))
+      return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
+    if (COUNTED.matcher(auto).matches()) return new Label(3, auto, text.trim());
     m = CODED.matcher(whole);
     if (m.matches()) return new Label(1, m.group(1), m.group(2).trim());
     Object[][] forms = {
@@ -68,6 +77,16 @@ public final class Outline {
     m = BULLET.matcher(whole);
     if (m.matches()) return new Label(80, "", m.group(1).trim());
     return new Label(-1, "", MARKED_UP.matcher(text).replaceFirst(""));
+  }
+
+  private static int dots(String number) {
+    return (int) number.chars().filter(c -> c == '.').count();
+  }
+
+  /** "G.2.1" counts articles; "G.2" may be the mark of a tile unless it heads something. */
+  private static boolean isArticle(Paragraph p, String number, String rest) {
+    boolean capitals = rest.matches("(?s)[^a-z]*[A-Z]{3}[^a-z]*");
+    return dots(number) > 1 || p.headingLevel() > 0 || capitals;
   }
 
   /** A title rather than a requirement. */

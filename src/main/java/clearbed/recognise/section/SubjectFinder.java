@@ -67,14 +67,24 @@ final class SubjectFinder {
   Subject of(String words, List<String> own, List<String> above, List<String> mentioned) {
     if (!own.isEmpty()) return specified(own, true, words);
     if (!mentioned.isEmpty()) {
+      String naming = naming(words, mentioned);
       boolean glass =
           TILE.contains(vocabulary.family(words))
-              && vocabulary.describesGlassTile(words)
-              && vocabulary.describesOtherTile(words).isEmpty()
-              && glassWords.areIn(words);
+              && vocabulary.describesGlassTile(naming)
+              && vocabulary.describesOtherTile(naming).isEmpty()
+              && glassWords.areIn(naming);
       return new Subject(mentioned, true, false, glass, "");
     }
     return above.isEmpty() ? Subject.NONE : specified(above, false, words);
+  }
+
+  /** The sentences that name one of the tags; all words where a range names them. */
+  private static String naming(String words, List<String> tags) {
+    StringBuilder out = new StringBuilder();
+    for (Sentences.Sentence sentence : Sentences.of(words))
+      if (tags.stream().anyMatch(sentence.text()::contains))
+        out.append(sentence.text()).append(' ');
+    return out.isEmpty() ? words : out.toString();
   }
 
   private Subject specified(List<String> tags, boolean own, String words) {

@@ -125,8 +125,9 @@ public final class StatementFinder {
       if (vocabulary.list("clause.everyOne").matches(part.lead().toLowerCase(Locale.ROOT)))
         previous = Limits.NONE;
       // "GT-1 and GT-2 every 8 ft; GT-3 every 16 ft. They are also needed at corners."
-      if (parted && part.sentence() && vocabulary.list("clause.theyAll").in(part.text()))
-        previous = previous.withTags(new TreeSet<>(named));
+      boolean theyAll =
+          parted && part.sentence() && vocabulary.list("clause.theyAll").in(part.text());
+      if (theyAll) previous = previous.withTags(new TreeSet<>(named));
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
@@ -136,7 +137,7 @@ public final class StatementFinder {
         previous =
             LaterWords.exceptFrom(out, mainFrom, previous, limitFinder.of(part.text(), false));
       else mainFrom = before;
-      Limits carriedOn = part.sentence() ? contrast.carried(previous) : previous;
+      Limits carriedOn = part.sentence() && !theyAll ? contrast.carried(previous) : previous;
       Surroundings around = new Surroundings(part, leadLimits, carriedOn, leadFamily.isEmpty());
       Passage passage =
           new Passage(
