@@ -113,9 +113,7 @@ public final class Batch implements Iterator<Facts>, AutoCloseable {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("reading was interrupted", e);
     } catch (ExecutionException e) {
-      if (!(e.getCause() instanceof StackOverflowError))
-        throw new IllegalStateException(e.getCause());
-      reason = "its words are nested too deeply; split the longest of its paragraphs";
+      throw new IllegalStateException(e.getCause());
     }
     return known.facts(Document.unreadable(document.path(), document.format(), reason));
   }

@@ -4,7 +4,9 @@ import clearbed.model.Paragraph;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,45 +31,55 @@ public final class CountedNotes {
     this.vocabulary = vocabulary;
   }
 
+  /**
+   * @param at index of its paragraph
+   * @param label the mark with its number, as typed
+   * @param mark that it counts under, without the number
+   * @param rest the words behind the number
+   */
+  private record Note(int at, String label, String mark, int number, String rest) {}
+
   /** The paragraphs, with the marks that number them as labels and no words. */
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
-    for (int i = 0; i < out.size(); i++) {
-      List<Integer> series = series(out, i);
-      if (series.size() >= FEWEST && areNotes(out, series))
-        for (int at : series) out.set(at, labelled(out.get(at)));
+    for (List<Note> series : series(paragraphs)) {
+      if (series.size() < FEWEST || !areNotes(series)) continue;
+      for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
     return out;
   }
 
-  /** The paragraphs from one on that count up by one each under one mark. */
-  private static List<Integer> series(List<Paragraph> paragraphs, int from) {
-    List<Integer> out = new ArrayList<>();
-    Matcher first = marked(paragraphs.get(from));
-    if (first == null || Integer.parseInt(first.group(2)) > 1) return out;
-    int next = Integer.parseInt(first.group(2));
-    for (int i = from; i < paragraphs.size(); i++) {
-      Matcher m = marked(paragraphs.get(i));
-      if (m == null || !m.group(1).equals(first.group(1))) continue;
-      if (Integer.parseInt(m.group(2)) != next) break;
-      out.add(i);
-      next++;
+  /** Marks that count up by one, each series from 0 or 1 on. */
+  private static List<List<Note>> series(List<Paragraph> paragraphs) {
+    List<List<Note>> all = new ArrayList<>();
+    Map<String, List<Note>> open = new HashMap<>();
+    for (int i = 0; i < paragraphs.size(); i++) {
+      Note note = note(paragraphs.get(i), i);
+      if (note == null) continue;
+      List<Note> run = open.get(note.mark());
+      boolean next = run != null && run.get(run.size() - 1).number() + 1 == note.number();
+      if (!next && note.number() <= 1) all.add(run = new ArrayList<>());
+      else if (!next) run = null;
+      if (run != null) run.add(note);
+      open.put(note.mark(), run);
     }
-    return out;
+    return all;
   }
 
-  private static Matcher marked(Paragraph p) {
+  private static Note note(Paragraph p, int at) {
     if (!p.label().isBlank()) return null;
     Matcher m = MARKED.matcher(p.text());
-    return m.matches() ? m : null;
+    if (!m.matches()) return null;
+    String label = m.group(1) + m.group(2);
+    return new Note(at, label, m.group(1), Integer.parseInt(m.group(2)), m.group(3));
   }
 
   /** Most open with a title, and hardly one with what a tile or another finish is. */
-  private boolean areNotes(List<Paragraph> paragraphs, List<Integer> series) {
+  private boolean areNotes(List<Note> series) {
     int titled = 0;
     int products = 0;
-    for (int at : series) {
-      Matcher title = TITLE.matcher(marked(paragraphs.get(at)).group(3));
+    for (Note note : series) {
+      Matcher title = TITLE.matcher(note.rest());
       if (!title.find()) continue;
       titled++;
       if (isProduct(title.group())) products++;
@@ -81,14 +93,8 @@ public final class CountedNotes {
         || vocabulary.describesGlassTile(title);
   }
 
-  private static Paragraph labelled(Paragraph p) {
-    Matcher m = marked(p);
+  private static Paragraph labelled(Paragraph p, Note note) {
     return new Paragraph(
-        p.origin(),
-        m.group(1) + m.group(2),
-        p.headingLevel(),
-        p.listLevel(),
-        m.group(3),
-        p.region());
+        p.origin(), note.label(), p.headingLevel(), p.listLevel(), note.rest(), p.region());
   }
 }
