@@ -83,6 +83,39 @@ class MarksThatCountTest {
     assertThat(tags).containsExactly("KT-11", "KT-12", "KT-13");
   }
 
+  @Test
+  void articlesBelowLetteredPartsAreNumbersOfArticlesWhateverStandsBehindThem() {
+    List<Clause> clauses =
+        clauses(
+            "Glass tile standard",
+            "A.1 Reach of this standard. It governs the glass tile of the pavilion.",
+            "A.2 Submittals. Send product data of all glass tile.",
+            "A.3 Mock-up. Build one of each glass tile.",
+            "B.1 Common. Glass tile conforms to ANSI A137.2.",
+            "B.2 GX-1, washroom walls (interior, wet). Pressed glass mosaic tile, opaque.",
+            "B.3 GX-2, porch wall (exterior, freezing winters). Cast glass tile, translucent.");
+    assertThat(clauses).flatExtracting(c -> c.subject().tags()).doesNotContain("B.2", "A.3");
+    assertThat(clauses)
+        .anyMatch(c -> c.number().equals("B.3") && c.limits().tags().contains("GX-2"));
+  }
+
+  @Test
+  void aNumberWithoutAStopIsATitleOverItsArticles() {
+    List<Clause> clauses =
+        clauses(
+            "4 Movement joints",
+            "4.1 Fields",
+            "In glass tile at most 3 m by 3 m, joints 10 mm wide.",
+            "5 Completion",
+            "5.1 Cleaning",
+            "No acid on glass tile.");
+    assertThat(clauses)
+        .filteredOn(c -> c.text().startsWith("In glass"))
+        .flatExtracting(Clause::statements)
+        .extracting(s -> s.attribute())
+        .contains("movement.width");
+  }
+
   private static List<Clause> clauses(String... lines) {
     List<Block> blocks = new ArrayList<>();
     for (String line : lines)

@@ -31,6 +31,15 @@ final class TextBlocks {
   private static final int NARROWEST = 55;
   private static final int WIDEST = 110;
 
+  /** {@code GT-1 Shower walls}: a mark in the margin. */
+  private static final Pattern MARKED =
+      Pattern.compile("\\s{0,8}[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?(?::|\\s{2,}|\\t)\\s*\\p{L}");
+
+  /** Letters of a line that tells in which letters a text is typed, and how many lines tell it. */
+  private static final int WORDED = 10;
+
+  private static final int FEWEST = 8;
+
   private final String document;
   private final boolean markdown;
   private final List<Block> blocks = new ArrayList<>();
@@ -38,6 +47,9 @@ final class TextBlocks {
   private final List<String> pending = new ArrayList<>();
   private int ordinal;
   private int width;
+
+  /** Typed in capitals as a whole, as notes of drawings are: a line in capitals is no heading. */
+  private boolean capitals;
 
   TextBlocks(String document, boolean markdown) {
     this.document = document;
@@ -55,6 +67,7 @@ final class TextBlocks {
   void add(List<String> written) {
     List<String> lines = DashedColumns.drawn(written);
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
+    capitals = inCapitals(lines);
     SpacedTables spaced = new SpacedTables(lines);
     for (int i = 0; i < lines.size(); i++) {
       AlignedTables.Found table = spaced.at(i);
@@ -70,6 +83,15 @@ final class TextBlocks {
       }
     }
     flush(0);
+  }
+
+  private static boolean inCapitals(List<String> lines) {
+    List<String> worded =
+        lines.stream()
+            .filter(l -> l.chars().filter(Character::isLetter).count() >= WORDED)
+            .toList();
+    long capital = worded.stream().filter(l -> l.chars().noneMatch(Character::isLowerCase)).count();
+    return worded.size() >= FEWEST && capital * 3 >= worded.size() * 2L;
   }
 
   /** The origin of a table that follows what is pending. */
@@ -117,10 +139,14 @@ final class TextBlocks {
   private boolean opensParagraph(String line) {
     if (pending.isEmpty()) return false;
     String last = pending.get(pending.size() - 1);
-    if (LineKind.opensItem(line) || LineKind.isCapitals(last)) return true;
-    if (endsShort(last, line)) return true;
-    // Line after line of "Colour: white" are separate statements, not a wrapped sentence.
+    if (LineKind.opensItem(line) || MARKED.matcher(line).lookingAt()) return true;
+    // "T-09  SETTING. ..." hangs out over the lines that belong to it.
     boolean hangs = indent(line) > indent(pending.get(0));
+    boolean full = last.stripTrailing().length() * 4 >= width * 3;
+    boolean heading = LineKind.isCapitals(last) && !(capitals && (hangs || full));
+    if (heading) return true;
+    if (!hangs && endsShort(last, line)) return true;
+    // Line after line of "Colour: white" are separate statements, not a wrapped sentence.
     return LineKind.isKeyed(line) && !hangs && (LineKind.isKeyed(last) || last.length() < 60);
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What the words of a heading mean by themselves, where the vocabulary has them. */
@@ -30,6 +31,9 @@ public final class HeadingWords {
 
   static final String SHORT = "short forms";
 
+  /** Words of a name of a property. */
+  private static final int MOST_WORDS = 4;
+
   private HeadingWords() {}
 
   /** The column of an attribute that these words would head, or null. */
@@ -41,6 +45,30 @@ public final class HeadingWords {
     if (told.size() != 1) return null;
     return new Header.Column(
         0, words.trim(), Header.Role.ATTRIBUTE, told.get(0), "", column.unit());
+  }
+
+  /**
+   * "Ground: cement board on steel studs": the column that the value itself tells under a name that
+   * is none of ours, or null.
+   */
+  public static Header.Column byValue(Vocabulary vocabulary, String name, String value) {
+    if (BLANKS.split(name.trim()).length > MOST_WORDS || !vocabulary.family(name).isEmpty())
+      return null;
+    Attribute told = null;
+    int longest = 0;
+    for (Attribute a : vocabulary.attributes()) {
+      boolean may = a.kind() == Attribute.Kind.TERM && a.needsFamily();
+      if (!may || Set.of("location", "tile").contains(a.family())) continue;
+      for (Phrases term : a.words().terms().values()) {
+        Phrases.Hit hit = term.first(value);
+        if (hit == null || hit.start() > 0 || hit.end() <= longest) continue;
+        longest = hit.end();
+        told = a;
+      }
+    }
+    return told == null
+        ? null
+        : new Header.Column(0, name.trim(), Header.Role.ATTRIBUTE, told, "", null);
   }
 
   /** Attributes that the words, in any form and order, leave no doubt about. */

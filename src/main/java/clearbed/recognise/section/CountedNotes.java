@@ -5,15 +5,18 @@ import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Marks that number the notes of a sheet, {@code T-01 SCOPE. ...}, {@code T-02 FLATNESS. ...}, told
- * from marks of tiles: they count up without a gap, and behind them stand titles of work, not what
- * a tile is.
+ * Marks that number the notes of a sheet, {@code T-01 SCOPE. ...}, {@code T-02 FLATNESS. ...}, or
+ * the articles below lettered parts, {@code A.1 ...}, {@code B.2 TG-1, shower walls ...}, told from
+ * marks of tiles: notes count up without a gap, and behind them stand titles of work, not what a
+ * tile is; articles count under more than one letter, or have articles below them.
  */
 public final class CountedNotes {
   /** Fewer might be a legend of tiles. */
@@ -24,6 +27,20 @@ public final class CountedNotes {
 
   /** Words in capitals that open a note; short ones ("AT THE SPA") count, too. */
   private static final Pattern TITLE = Pattern.compile("^[A-Z][A-Z' ,&/+-]{3,60}(?![a-z])");
+
+  /** {@code B.2 Mortar}, {@code B.7.1 Epoxy}. */
+  private static final Pattern LETTERED =
+      Pattern.compile(
+          "^(([A-Z])\\.(\\d{1,2})((?:\\.\\d{1,2}){0,3}))\\.?\\s+(\\S.*)$", Pattern.DOTALL);
+
+  /** {@code 6 Movement joints}, {@code 6.0 GROUT}. */
+  private static final Pattern NUMBERED =
+      Pattern.compile("^(\\d{1,2})(?:\\.0?)?\\s+\\p{Lu}.{2,70}$");
+
+  /** Letters that each count so far make articles of what they count. */
+  private static final int LETTERS = 2;
+
+  private static final int COUNTS_TO = 3;
 
   private final Vocabulary vocabulary;
 
@@ -46,7 +63,45 @@ public final class CountedNotes {
       if (series.size() < FEWEST || !areNotes(series)) continue;
       for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
+    letter(out);
+    entitle(out);
     return out;
+  }
+
+  /** Labels what is counted under letters, where that counts articles. */
+  private static void letter(List<Paragraph> paragraphs) {
+    Map<String, Integer> reached = new HashMap<>();
+    Set<String> parted = new HashSet<>();
+    List<Note> found = new ArrayList<>();
+    for (int i = 0; i < paragraphs.size(); i++) {
+      if (!paragraphs.get(i).label().isBlank()) continue;
+      Matcher m = LETTERED.matcher(paragraphs.get(i).text());
+      if (!m.matches()) continue;
+      int number = Integer.parseInt(m.group(3));
+      found.add(new Note(i, m.group(1), m.group(2), number, m.group(5)));
+      if (!m.group(4).isEmpty()) parted.add(m.group(2));
+      reached.merge(m.group(2), number, (before, now) -> now == before + 1 ? now : before);
+    }
+    long counting = reached.values().stream().filter(to -> to >= COUNTS_TO).count();
+    for (Note note : found) {
+      boolean article = counting >= LETTERS || parted.contains(note.mark());
+      if (article) paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
+    }
+  }
+
+  /** "6 Movement joints" is a title where "6.1 ..." comes at once. */
+  private static void entitle(List<Paragraph> paragraphs) {
+    for (int i = 0; i + 1 < paragraphs.size(); i++) {
+      Paragraph p = paragraphs.get(i);
+      if (p.headingLevel() > 0 || !p.label().isBlank()) continue;
+      Matcher m = NUMBERED.matcher(p.text());
+      Paragraph next = paragraphs.get(i + 1);
+      if (!m.matches()) continue;
+      String first = m.group(1) + ".1";
+      boolean opens = (next.label() + " " + next.text()).strip().startsWith(first + " ");
+      if (opens || next.label().equals(first))
+        paragraphs.set(i, new Paragraph(p.origin(), "", 1, p.listLevel(), p.text(), p.region()));
+    }
   }
 
   /** Marks that count up by one, each series from 0 or 1 on. */

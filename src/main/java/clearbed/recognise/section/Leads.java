@@ -21,7 +21,13 @@ final class Leads {
 
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
   private static final Pattern HUNG = Pattern.compile("\\s+(?=[A-Z][a-z]|\\d)");
+
+  /** Behind the tags: ", servery back wall", " at the bar", " (lobby)". */
+  private static final Pattern PLACED = Pattern.compile(",? (?=[a-z(])");
+
+  private static final int LONGEST_PLACE = 120;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern COMPOUND = Pattern.compile("\\w+(?:-\\w+)+");
 
   /** A figure that is no part of a tag: "1/8", "48". */
   private static final Pattern FIGURE = Pattern.compile("(?<![\\w-])\\d");
@@ -42,30 +48,45 @@ final class Leads {
   }
 
   /** "GT-2 Foyer wall, dry. Fused glass tile ...": a mark in the margin, and behind it the text. */
-  private static String hangingTags(String words) {
+  private String hangingTags(String words) {
     boolean capitals = words.equals(words.toUpperCase(Locale.ROOT));
     LimitFinder.TagsAt tags = capitals ? null : LimitFinder.firstTags(words);
     if (tags == null || tags.start() > 0) return "";
-    return HUNG.matcher(words).region(tags.end(), words.length()).lookingAt()
-        ? words.substring(0, tags.end())
-        : "";
+    boolean hung = HUNG.matcher(words).region(tags.end(), words.length()).lookingAt();
+    return hung || isPlaced(words, tags.end()) ? words.substring(0, tags.end()) : "";
+  }
+
+  /** "GT-1, shower walls (interior, wet). Pressed glass ...": where it is, and then the rest. */
+  private boolean isPlaced(String words, int behindTags) {
+    if (!PLACED.matcher(words).region(behindTags, words.length()).lookingAt()) return false;
+    String opening = words.substring(0, Math.min(words.length(), 2 * LONGEST_PLACE));
+    List<Sentences.Sentence> all = Sentences.of(opening);
+    if (all.size() < 2) return false;
+    String first = all.get(0).text();
+    return first.length() <= LONGEST_PLACE
+        && first.length() > behindTags
+        && first.indexOf(':') < 0
+        && !vocabulary.list("clause.verb").in(first)
+        && !vocabulary.list("clause.imperative").in(first);
   }
 
   /** The title that a paragraph begins with and ends by a full stop, without it; or empty. */
-  String runIn(String words) {
-    int stop = words.indexOf(". ");
+  String runIn(String text) {
+    int stop = text.indexOf(". ");
     if (stop < 3 || stop > LONGEST) return "";
-    List<Sentences.Sentence> all = Sentences.of(words.substring(0, Math.min(words.length(), 300)));
+    List<Sentences.Sentence> all = Sentences.of(text.substring(0, Math.min(text.length(), 300)));
     if (all.size() < 2) return "";
     String first = all.get(0).text().strip();
     if (!first.endsWith(".") || first.length() > LONGEST) return "";
     String title = first.substring(0, first.length() - 1);
     boolean brief = BLANKS.split(title).length <= MOST_WORDS;
+    // The "set" of "dry-set mortar" is no verb.
+    String words = COMPOUND.matcher(title).replaceAll("-");
     boolean says =
         title.indexOf(',') >= 0
             || FIGURE.matcher(title).find()
-            || vocabulary.list("clause.verb").in(title)
-            || vocabulary.list("clause.imperative").in(title);
+            || vocabulary.list("clause.verb").in(words)
+            || vocabulary.list("clause.imperative").in(words);
     return brief && !says ? title : "";
   }
 

@@ -86,7 +86,7 @@ public final class Outline {
   /** "G.2.1" counts articles; "G.2" may be the mark of a tile unless it heads something. */
   private static boolean isArticle(Paragraph p, String number, String rest) {
     boolean capitals = rest.matches("(?s)[^a-z]*[A-Z]{3}[^a-z]*");
-    return dots(number) > 1 || p.headingLevel() > 0 || capitals;
+    return dots(number) > 1 || p.headingLevel() > 0 || capitals || p.label().equals(number);
   }
 
   /** A title rather than a requirement. */

@@ -84,6 +84,8 @@ public final class OutlineParser {
 
   private static final int LONGEST_VALUE = 60;
 
+  private static final Pattern FIRST_ITEM = Pattern.compile("(?s)(?:;|\\.\\s).*$");
+
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
   private final LimitFinder limitFinder;
@@ -594,9 +596,11 @@ public final class OutlineParser {
 
     /** A product article on glass tile, or a clause that names tags, describes the tile itself. */
     private boolean describesTile(Pending p) {
-      if (p.part() == 1 || p.part() == 3 || scheduleNotes) return false;
       String family = p.own().family();
       if (!family.isEmpty() && !family.equals("tile")) return false;
+      // "GT-1: cast glass tile, 4 x 8 in" says what the tile is, whichever part it stands in.
+      if (!scheduleNotes && p.own().wording().subjectGlass()) return true;
+      if (p.part() == 1 || p.part() == 3 || scheduleNotes) return false;
       return !p.own().limits().tags().isEmpty()
           || p.path().stream().anyMatch(n -> n.wording().glassTile());
     }
@@ -638,9 +642,14 @@ public final class OutlineParser {
   private Property propertyIn(String item) {
     String lead = Parts.lead(item);
     String value = lead.isEmpty() ? "" : item.substring(lead.length() + 1).trim();
-    if (value.isEmpty() || value.length() > LONGEST_VALUE) return null;
+    if (value.isEmpty()) return null;
     Header.Column column = HeadingWords.named(vocabulary, lead);
-    return column == null ? null : new Property(column, value.replaceFirst("\\.$", ""));
+    if (column == null) {
+      value = FIRST_ITEM.matcher(value).replaceFirst("");
+      column = HeadingWords.byValue(vocabulary, lead, value);
+    }
+    if (column == null || value.length() > LONGEST_VALUE) return null;
+    return new Property(column, value.replaceFirst("\\.$", ""));
   }
 
   /** In a section on sealants, joints in ceramic tile are joints in tile. */

@@ -4,6 +4,8 @@ import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
  * Tells lines that list a publication by its title from such as require it, whatever heading they
@@ -12,6 +14,11 @@ import java.util.List;
 final class PublicationLists {
   /** So many lines of one form are a list. */
   private static final int LIST = 3;
+
+  private static final Pattern TITLED = Pattern.compile("[-:\u2013\u2014]\\s*\\p{Lu}?");
+
+  /** A word that is no article or preposition. */
+  private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
   /** No title is longer, in characters. */
   private static final int LONGEST = 300;
@@ -31,13 +38,21 @@ final class PublicationLists {
     int from = 0;
     for (int i = 0; i <= lines.size(); i++) {
       String rest = i < lines.size() ? behindDesignation(lines.get(i)) : null;
-      if (i < lines.size()) out[i] = rest != null && vocabulary.list("publication").in(rest);
-      boolean entry = rest != null && (out[i] || rest.startsWith("-") || rest.startsWith(":"));
-      if (entry) continue;
+      boolean title = rest != null && isTitle(rest);
+      if (title) out[i] = vocabulary.list("publication").in(rest);
+      if (title && (out[i] || TITLED.matcher(rest).lookingAt())) continue;
       for (int k = from; k < i && i - from >= LIST; k++) out[k] = true;
       from = i + 1;
     }
     return out;
+  }
+
+  /** "Ceramic Tile Installed with Chemical Resistant Epoxy" asks for nothing: it is a name. */
+  private boolean isTitle(String words) {
+    if (!vocabulary.list("clause.verb").in(words)) return true;
+    List<String> all = WORD.matcher(words).results().map(MatchResult::group).toList();
+    long capital = all.stream().filter(word -> Character.isUpperCase(word.charAt(0))).count();
+    return capital * 3 >= all.size() * 2L;
   }
 
   /** The words behind the standard that a line opens with, or null where it is no title. */
@@ -50,7 +65,6 @@ final class PublicationLists {
       if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());
     }
     String rest = line.substring(end).strip();
-    boolean title = rest.length() > 3 && !vocabulary.list("clause.verb").in(rest);
-    return title && LimitFinder.tags(rest).isEmpty() ? rest : null;
+    return rest.length() > 3 && LimitFinder.tags(rest).isEmpty() ? rest : null;
   }
 }

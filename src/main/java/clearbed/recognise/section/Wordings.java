@@ -31,6 +31,7 @@ final class Wordings {
    * @param limits of the lead
    * @param family part of the work that the lead speaks of, or empty
    * @param subjects tags that it opens with, as written
+   * @param subjectGlass true when it opens with tags and says that they are glass tile
    * @param tagged true when it names tags
    * @param glassTile true when it can stand over others and opens with words on glass tile
    * @param tileWork true when it speaks of tile or its grout
@@ -45,6 +46,7 @@ final class Wordings {
       Limits limits,
       String family,
       List<String> subjects,
+      boolean subjectGlass,
       boolean tagged,
       boolean glassTile,
       boolean tileWork,
@@ -118,6 +120,7 @@ final class Wordings {
     // "GT-3, at shower walls and base:" is about the tile, not about bases.
     String subject = TAG_WITH_PLACE.matcher(lead).replaceFirst("$1");
     boolean above = heading || !label.number().isEmpty();
+    List<String> subjects = subjectFinder.named(words, heading);
     return new Wording(
         part((p.label().trim() + " " + text).trim()),
         label,
@@ -126,7 +129,8 @@ final class Wordings {
         lead,
         title.isEmpty() ? limits(lead, words) : limitFinder.of(title, true).anywhere(),
         vocabulary.family(title.isEmpty() ? subject : title),
-        subjectFinder.named(words, heading),
+        subjects,
+        !subjects.isEmpty() && subjectFinder.of(words, subjects, List.of(), List.of()).glass(),
         limitFinder.namesTags(words),
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
         TileWords.tileWork(words),

@@ -59,17 +59,19 @@ public final class Sentences {
     StringBuilder out = new StringBuilder(text);
     int start = 0;
     for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
-      if (at - start >= FULL_LINE && !ends(text, at) && !begins(text, at + 1))
+      if (at - start >= FULL_LINE && !ends(text, start, at) && !begins(text, at + 1))
         out.setCharAt(at, ' ');
       start = at + 1;
     }
     return out.toString();
   }
 
-  private static boolean ends(String text, int at) {
+  private static boolean ends(String text, int start, int at) {
     int last = at - 1;
     while (last > 0 && text.charAt(last) == ' ') last--;
-    return last < 0 || ".:;!?".indexOf(text.charAt(last)) >= 0;
+    // "... leave no voids. Contact:" leads into what the page has broken off.
+    if (last > 0 && text.charAt(last) == ':') return text.substring(start, last).indexOf(". ") < 0;
+    return last < 0 || ".;!?".indexOf(text.charAt(last)) >= 0;
   }
 
   /** A list item or an empty line is no continuation. */
