@@ -105,10 +105,10 @@ final class Components {
     if (clause.subject().tags().isEmpty() && clause.limits().tags().isEmpty()) return;
     if (clause.listsReferences()) return;
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text())))
-      define(sentence.text().strip());
+      define(sentence.text().strip(), clause);
   }
 
-  private void define(String sentence) {
+  private void define(String sentence, Clause clause) {
     LimitFinder.TagsAt at = LimitFinder.firstTags(sentence);
     if (at == null || at.start() > BEFORE) return;
     String before = sentence.substring(0, at.start());
@@ -118,11 +118,22 @@ final class Components {
     String said = FIRST_STOP.matcher(behind).replaceFirst("");
     String work = vocabulary.family(before);
     if (!WORKS.contains(work)) work = TileWords.tile(said) ? "" : vocabulary.family(said);
+    if (!WORKS.contains(work) && before.isBlank() && !TileWords.tile(said)) work = stated(clause);
     if (!WORKS.contains(work)) return;
     for (String tag : at.tags()) {
       String key = Tags.key(tag);
       if (!isTile(key)) works.putIfAbsent(key, work);
     }
+  }
+
+  /** "JS-1: silicone, ASTM C920, Type S": the only part of the work that the clause speaks for. */
+  private static String stated(Clause clause) {
+    Set<String> works = new TreeSet<>();
+    for (Statement s : clause.statements()) {
+      String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+      if (WORKS.contains(work)) works.add(work);
+    }
+    return works.size() == 1 ? works.iterator().next() : "";
   }
 
   /** A mark that a schedule has for some tile stands for nothing else. */
@@ -178,6 +189,12 @@ final class Components {
     named.removeAll(marks);
     named.retainAll(drafts.keySet());
     if (!named.isEmpty()) return s.withLimits(s.limits().withTags(named));
+    String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+    // "The net is compatible with adhesive A1" is said of the tile above it, not of the adhesive.
+    Set<String> subject = glass(clause.limits().tags());
+    boolean ofTheTile = work.equals("tile") || work.equals("substrate");
+    if (ofTheTile && !subject.isEmpty() && !works.containsValue(work))
+      return s.withLimits(s.limits().withTags(subject));
     Set<String> tiles = new TreeSet<>();
     for (String mark : marks) tiles.addAll(users.getOrDefault(mark, Set.of()));
     for (String mark : marks) {
@@ -185,7 +202,6 @@ final class Components {
       meant(clause).stream().filter(tile -> !others.contains(tile)).forEach(tiles::add);
     }
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
-    String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
     return called.containsKey(work) ? null : s;
   }
 

@@ -5,8 +5,11 @@ import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.statement.TermReader;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,12 +29,26 @@ final class Places {
   // "Place: pool walls, submerged."
   private static final Pattern LABELLED =
       Pattern.compile(
-          "\\b(?:places?|locations?|exposures?|where used|where|where (?:it|they) goe?s?|position|service|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
+          "\\b(?:places?|locations?|exposures?|exposed to|conditions?|environment|duty|situation|stress|climate|where used|where|where (?:it|they) goe?s?|position|service|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
           Pattern.CASE_INSENSITIVE);
 
+  /** Sentences at the beginning of a clause that may place its tile. */
+  private static final int PLACING = 4;
+
+  /** A sentence that places is no longer, in characters. */
+  private static final int LONGEST_PLACE = 120;
+
+  /** What more a clause may say of a tile that is placed: never that it is dry. */
+  private static final Set<String> HARSHER =
+      Set.of("submerged", "steam", "exterior-freeze", "exterior", "sun-heat", "wet");
+
+  private static final Pattern WET = Pattern.compile("\\bwet\\b", Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
   private final TermReader terms;
 
   Places(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
     this.terms = new TermReader(vocabulary);
   }
 
@@ -53,6 +70,36 @@ final class Places {
       if (draft.terms(attribute).isEmpty()) titled(draft, attribute);
       if (!draft.scheduled) product(draft, attribute);
     }
+    exposed(draft);
+  }
+
+  /**
+   * "GT-5, courtyard pylons (exterior, full sun, freezing winters). Glass mosaic ...": clauses tell
+   * what a schedule that says "Exterior" leaves out.
+   */
+  private void exposed(Draft draft) {
+    for (Clause clause : draft.about) {
+      Set<String> more = new LinkedHashSet<>(labelled(EXPOSURE, clause.text()));
+      if (clause.subject().own() && clause.subject().tags().size() == 1)
+        placing(clause.text()).forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
+      more.retainAll(HARSHER);
+      // A pool hall that is called damp is damp.
+      if (!WET.matcher(clause.text()).find()) more.remove("wet");
+      more.removeAll(draft.terms(EXPOSURE));
+      for (String term : more) add(draft, EXPOSURE, term, clause.text(), clause.origin());
+    }
+  }
+
+  /** The sentences that open a clause and say where its tile is: they ask for nothing. */
+  private List<String> placing(String text) {
+    return Sentences.of(PlainText.of(text)).stream()
+        .limit(PLACING)
+        .map(Sentences.Sentence::text)
+        .filter(words -> words.length() <= LONGEST_PLACE && words.indexOf(':') < 0)
+        .filter(words -> Citations.find(words).isEmpty() && !vocabulary.describesGlassTile(words))
+        .filter(words -> !vocabulary.list("clause.imperative").in(words))
+        .filter(words -> !vocabulary.list("clause.verb").in(words))
+        .toList();
   }
 
   /** "2.1 TYPE GM-A - LAP POOL WALLS, SUBMERGED" places the tile. */

@@ -176,7 +176,9 @@ final class SpecifiedProducts {
     if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent()) return;
     for (ScheduleRow row : f.rows()) {
       Draft draft = drafts.get(Tags.key(row.tag()));
-      if (!Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft)) continue;
+      // Rows of marks that later documents cancel make no entry.
+      if (draft == null || !Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft))
+        continue;
       draft.glass = true;
       draft.evidence = title;
     }

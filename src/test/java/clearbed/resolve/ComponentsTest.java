@@ -112,4 +112,41 @@ class ComponentsTest {
     assertThat(c.entry("VG-1").values().stream().map(Value::attribute))
         .contains("process.cleaning");
   }
+
+  @Test
+  void a_mark_of_a_sealant_is_known_by_what_its_clause_states() throws IOException {
+    Checked c =
+        with(
+            "joints.txt",
+            """
+            GLASS TILE JOINTS
+
+            JS-1: Silicone, ASTM C920, Type S, Grade NS, Class 50, Uses NT and A.
+
+            JS-2: Polyurethane, ASTM C920, Type M, Grade P, Class 25, Uses T and M.
+
+            VG-1: seal with JS-1. VG-2: seal with JS-2.
+            """);
+    assertThat(c.governing("VG-1", "sealant.class")).containsExactly("50");
+    assertThat(c.governing("VG-2", "sealant.use")).contains("T").doesNotContain("NT");
+  }
+
+  @Test
+  void the_glue_of_a_tile_that_suits_an_adhesive_is_not_the_glue_of_all_its_tiles()
+      throws IOException {
+    Checked c =
+        with(
+            "tiles.txt",
+            """
+            GLASS TILE NOTES
+
+            TM-4 is a white adhesive to ANSI A118.15 for VG-1 and VG-2.
+
+            VG-1: Sheets on a mesh. The mesh is compatible with adhesive TM-4.
+
+            VG-2: Loose tiles.
+            """);
+    assertThat(c.governing("VG-1", "tile.mountingMortar")).containsExactly("required");
+    assertThat(c.governing("VG-2", "tile.mountingMortar")).isEmpty();
+  }
 }

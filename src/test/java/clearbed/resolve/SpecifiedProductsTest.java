@@ -54,4 +54,29 @@ class SpecifiedProductsTest {
     assertThat(c.governing("GLS-B", "substrate.type")).contains("mortar bed");
     assertThat(c.governing("GLS-B", "mortar.chemistry")).doesNotContain("cement");
   }
+
+  @Test
+  void a_clause_adds_the_weather_that_a_schedule_leaves_out() {
+    Checked c =
+        text(
+            "TILE NOTES",
+            "GLS-A: cast glass tile, opaque, 2 in. x 2 in. Place: outside wall.",
+            "GLS-A Garden wall. Outside, full western sun, freezing winters.",
+            "GLS-B: fused glass tile, opaque, 2 in. x 2 in. Place: counter, dry.",
+            "GLS-B Counter, away from cooking heat and direct sun.");
+    assertThat(c.governing("GLS-A", "location.exposure"))
+        .contains("exterior", "sun-heat", "exterior-freeze");
+    assertThat(c.governing("GLS-B", "location.exposure")).doesNotContain("sun-heat");
+  }
+
+  @Test
+  void the_last_word_of_a_name_says_which_surface_it_is() {
+    Checked c =
+        text(
+            "TILE NOTES",
+            "GLS-A: cast glass mosaic, opaque. Place: roof deck shower wall.",
+            "GLS-B: cast glass mosaic, opaque. Place: SHOWER WALLS AND FLOOR.");
+    assertThat(c.governing("GLS-A", "location.surface")).containsExactly("wall");
+    assertThat(c.governing("GLS-B", "location.surface")).contains("wall", "floor");
+  }
 }

@@ -14,6 +14,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -29,6 +30,8 @@ final class AmountStatements {
           "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
           Pattern.CASE_INSENSITIVE);
   private static final int NEAR = 90;
+
+  private static final Set<String> OF_JOINTS = Set.of("movement", "sealant");
 
   /** How much farther a word behind a comma is, in characters: "width 10 mm, sealant depth ...". */
   private static final int ACROSS_A_COMMA = 20;
@@ -165,6 +168,7 @@ final class AmountStatements {
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
       if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
+      if (a.family().equals("grout") && ofMovementJoints(p)) continue;
       boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
       int d = column ? -1000 : distance(p, a, start, end);
       if (d < distance) {
@@ -173,6 +177,12 @@ final class AmountStatements {
       }
     }
     return best;
+  }
+
+  /** "Movement joints: ... 1/4 in the 1/2 in joints": no grout is spoken of. */
+  private boolean ofMovementJoints(Passage p) {
+    return OF_JOINTS.contains(p.context.family())
+        && !vocabulary.families().get("grout").in(p.whole);
   }
 
   /** A figure that is not plain is still of the attribute that is spoken of. */
@@ -197,9 +207,11 @@ final class AmountStatements {
   /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
   private Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
+    // "The spa runs at 40 °C": one figure alone limits nothing.
+    boolean limits = amount.bound() != Bound.EXACT || !amount.low().equals(amount.high());
     Attribute alone =
         vocabulary.attributes().stream()
-            .filter(a -> a.alone() && p.context.mayStateFamily(a.family()))
+            .filter(a -> limits && a.alone() && p.context.mayStateFamily(a.family()))
             .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
             .findFirst()
             .orElse(null);
@@ -213,6 +225,7 @@ final class AmountStatements {
         vocabulary.attributes().stream()
             .filter(a -> a.kind() == Attribute.Kind.AMOUNT && a.plausible() != null)
             .filter(a -> a.family().equals(family) && !family.equals("tile"))
+            .filter(a -> !a.words().not().in(p.whole))
             .filter(a -> p.context.mayStateFamily(a.family()) && fits(a, amount))
             .toList();
     return may.size() == 1 ? may.get(0) : null;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** What later words of a text say of its earlier statements. */
 final class LaterWords {
@@ -13,6 +14,9 @@ final class LaterWords {
           "process.cuttingSafety",
           "process.instructions",
           "process.temperature");
+
+  private static final Pattern IN_PASSING =
+      Pattern.compile("\\b(?:to|of|behind|between) (?:the )?glass\\b", Pattern.CASE_INSENSITIVE);
 
   private LaterWords() {}
 
@@ -51,10 +55,14 @@ final class LaterWords {
     return all;
   }
 
-  /** A sentence that names no tile speaks of the tile of the sentence before. */
-  static Limits sameSubject(Limits l, Limits previous, boolean sameWork) {
-    boolean named = l.glass() || !l.tags().isEmpty() || !l.otherTile().isEmpty();
-    if (named) return l;
+  /**
+   * A sentence that names no tile speaks of the tile of the sentence before; so does one that names
+   * "bond to glass tile" in passing.
+   */
+  static Limits sameSubject(Limits l, Limits previous, boolean sameWork, String sentence) {
+    boolean passing = !previous.tags().isEmpty() && IN_PASSING.matcher(sentence).find();
+    boolean glass = l.glass() && !passing;
+    if (glass || !l.tags().isEmpty() || !l.otherTile().isEmpty()) return l;
     // "Except at pools, set in ...  Shear bond: ..." makes the exception for the figure too.
     boolean excepts = sameWork && l.exposures().isEmpty() && l.except().isEmpty();
     return new Limits(

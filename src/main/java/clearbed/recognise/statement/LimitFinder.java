@@ -198,7 +198,10 @@ public final class LimitFinder {
   }
 
   private static boolean isTag(Matcher m, String text) {
-    boolean isoClass = ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
+    // "S1: neutral silicone, ISO 11600 ..." is the mark of a sealant, however it looks.
+    boolean label = m.start() == 0 && m.end() < text.length() && text.charAt(m.end()) == ':';
+    boolean isoClass =
+        !label && ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
     boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && SLIP.matcher(text).find();
     String before = text.substring(Math.max(0, m.start() - 6), m.start());
     // "Build a 4 ft panel", in capitals.

@@ -30,6 +30,12 @@ public final class Parts {
   private static final Pattern LEAD =
       Pattern.compile("^((?:(?!\\.\\s+[A-Z])[^:]){2,90}):(?=\\s|$)");
 
+  private static final Pattern VERB =
+      Pattern.compile(",? (?:is|are|shall|must|will|has|have|[a-z]{3,12}s) ");
+
+  /** Tags stand so close behind "except", in characters. */
+  private static final int NEAR = 20;
+
   private Parts() {}
 
   static List<Part> of(String text, Phrases except) {
@@ -75,6 +81,14 @@ public final class Parts {
     return comma < 0 && all.find() ? all.start(1) : comma;
   }
 
+  /** "Each maker except that of GT-3 confirms ...": where the sentence goes on; 0 where it ends. */
+  private static int behindExcepted(String clause, Phrases.Hit except) {
+    LimitFinder.TagsAt tags = LimitFinder.firstTags(clause.substring(except.end()));
+    if (tags == null || tags.start() > NEAR) return 0;
+    int end = except.end() + tags.end();
+    return VERB.matcher(clause).region(end, clause.length()).lookingAt() ? end : 0;
+  }
+
   private static void addWithException(
       List<Part> parts, String clause, Phrases except, boolean sentence) {
     if (clause.isEmpty()) return;
@@ -90,7 +104,11 @@ public final class Parts {
       parts.add(new Part(clause, lead(clause), false, sentence));
       return;
     }
-    parts.add(new Part(clause.substring(0, hit.start()).trim(), lead(clause), false, sentence));
-    parts.add(new Part(clause.substring(hit.start()).trim(), "", true, false));
+    int goesOn = behindExcepted(clause, hit);
+    String main = clause.substring(0, hit.start()).trim();
+    if (goesOn > 0) main += " " + clause.substring(goesOn).trim();
+    int end = goesOn > 0 ? goesOn : clause.length();
+    parts.add(new Part(main, lead(clause), false, sentence));
+    parts.add(new Part(clause.substring(hit.start(), end).trim(), "", true, false));
   }
 }

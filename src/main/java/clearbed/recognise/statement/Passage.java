@@ -10,12 +10,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** One part of a text with all that is known of it before it is read. */
 final class Passage {
   private static final int FEW = 300;
 
   private static final int NEGATION_NEAR = 70;
+
+  /** "Without paint, foil or metal" denies all three. */
+  private static final Pattern LISTED =
+      Pattern.compile("[\\w-]+(?: [\\w-]+)?(?:, [\\w-]+(?: [\\w-]+)?){0,4},? n?or ");
 
   /** Parts of the work that a standard for their material shows as well as their names. */
   private static final Set<String> OF_MATERIALS = Set.of("mortar", "grout", "sealant", "membrane");
@@ -165,7 +170,8 @@ final class Passage {
     if (deniedTwice) return false;
     String before = text.substring(0, start);
     String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
-    if (vocabulary.list("negation.butThis").endsAt(near, near.length())) return false;
+    boolean listed = LISTED.matcher(text).region(start, text.length()).lookingAt();
+    if (!listed && vocabulary.list("negation.butThis").endsAt(near, near.length())) return false;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null

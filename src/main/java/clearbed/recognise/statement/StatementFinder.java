@@ -22,12 +22,14 @@ public final class StatementFinder {
   private static final Pattern USES =
       Pattern.compile(
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
-              + "(?:for|of|at|in|on|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
+              + "(?:(?i:for|of|at|in|on)|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
   private static final Pattern USED =
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
 
   private static final Pattern IN_BRACKETS = Pattern.compile("\\([^()]{0,200}\\)");
+
+  private static final int LONGEST_FRAGMENT = 90;
 
   private static final String ON_MEMBRANE = "mortar.membraneUse";
   private static final Set<String> OF_MORTAR =
@@ -131,7 +133,7 @@ public final class StatementFinder {
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
-      boolean goesOn = !names && !part.sentence() && !spoken.isEmpty();
+      boolean goesOn = !names && !spoken.isEmpty() && (!part.sentence() || isFragment(part.text()));
       int before = out.size();
       if (part.exception())
         previous =
@@ -163,6 +165,14 @@ public final class StatementFinder {
       named.addAll(said.tags());
     }
     return out;
+  }
+
+  /** "Mortar to ANSI A118.15. White for GT-1, gray for GT-2.": words without a verb go on. */
+  private boolean isFragment(String text) {
+    return text.length() <= LONGEST_FRAGMENT
+        && text.indexOf(':') < 0
+        && !vocabulary.list("clause.verb").in(text)
+        && !vocabulary.list("clause.imperative").in(text);
   }
 
   private void read(Passage passage) {

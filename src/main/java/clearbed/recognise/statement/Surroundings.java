@@ -19,7 +19,9 @@ record Surroundings(Parts.Part part, Limits lead, Limits previous, boolean sameW
   /** Within the lead-in, and on the tile of the sentence before where none is named. */
   Limits settle(Limits own) {
     Limits limits = within(own);
-    return part.sentence() ? LaterWords.sameSubject(limits, previous, sameWork) : limits;
+    return part.sentence()
+        ? LaterWords.sameSubject(limits, previous, sameWork, part.text())
+        : limits;
   }
 
   /**

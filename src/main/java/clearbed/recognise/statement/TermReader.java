@@ -17,11 +17,23 @@ public final class TermReader {
   /** "No frost at this site", "out of the sun": the word is named to say that it is not so. */
   private static final Pattern DENIED =
       Pattern.compile(
-          "\\b(?:no|not|never|without|free of|free from|away from|out of|clear of|sheltered from|protected from)"
-              + " (?:in |at |on |to |the |any |direct |a )*$",
+          "\\b(?:no|not|never|without|free of|free from|(?:away from|out of|clear of|sheltered from|protected from)(?: [\\w-]+){0,2}?)"
+              + " (?:in |at |on |to |the |any |direct |a )*"
+              // "Away from cooking heat and direct sun" denies both.
+              + "(?:[\\w-]+ (?:[\\w-]+ )?(?:and|or) (?:direct |any |the )?)?$",
           Pattern.CASE_INSENSITIVE);
 
   private static final int DENIAL = 40;
+
+  private static final String SURFACE = "location.surface";
+
+  /** The wall of a pool is a wall and of a pool. */
+  private static final String POOL = "pool";
+
+  /** "Roof deck shower wall" is a wall: the last word of a name says what it names. */
+  private static final Pattern SAME_NAME =
+      Pattern.compile(
+          "(?i)(?: (?!(?:and|or|to|at|of|with|on|in|above|below|by|near|from|plus)\\b)[a-z]+){0,3} ");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
@@ -37,8 +49,7 @@ public final class TermReader {
    */
   public Set<String> places(String attribute, String text) {
     Limits limits = limitFinder.of(PlainText.of(text), false);
-    Set<String> named =
-        attribute.equals("location.surface") ? limits.surfaces() : limits.exposures();
+    Set<String> named = attribute.equals(SURFACE) ? limits.surfaces() : limits.exposures();
     Set<String> out = new LinkedHashSet<>(named);
     out.removeIf(term -> !vocabulary.attribute(attribute).orElseThrow().hasTerm(term));
     return out;
@@ -74,7 +85,13 @@ public final class TermReader {
     }
     kept.sort((a, b) -> a.getKey().start() - b.getKey().start());
     Set<String> out = new LinkedHashSet<>();
-    kept.forEach(k -> out.add(k.getValue()));
+    for (int i = 0; i < kept.size(); i++) {
+      boolean last = i + 1 == kept.size();
+      boolean surface = attribute.equals(SURFACE) && !kept.get(i).getValue().equals(POOL);
+      String behind =
+          last ? "" : plain.substring(kept.get(i).getKey().end(), kept.get(i + 1).getKey().start());
+      if (!surface || last || !SAME_NAME.matcher(behind).matches()) out.add(kept.get(i).getValue());
+    }
     return out;
   }
 }

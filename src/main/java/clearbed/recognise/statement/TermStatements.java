@@ -26,6 +26,7 @@ final class TermStatements {
       if (a.kind() != Attribute.Kind.TERM || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
       if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
+      if (!column && a.id().equals("mortar.chemistry") && saysHowToSet(p)) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
       // "Translucent: no, opaque" asks and answers.
       boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
@@ -55,6 +56,16 @@ final class TermStatements {
         Set.of("sealant", "movement").containsAll(Set.of(column.family()))
             && Set.of("sealant", "movement").contains(a.family());
     return kin ? column.kind() == Attribute.Kind.TERM : !joint;
+  }
+
+  /** "Cement mortar by ANSI A108.5, epoxy by ANSI A108.6" gives no tile either of them. */
+  private boolean saysHowToSet(Passage p) {
+    List<Citations.Found> cited = Citations.find(p.whole);
+    return !cited.isEmpty()
+        && LimitFinder.tags(p.whole).isEmpty()
+        && cited.stream()
+            .map(f -> vocabulary.standardOf(f.standard().designation()))
+            .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
   }
 
   private boolean termsAllowed(Passage p, Attribute a) {

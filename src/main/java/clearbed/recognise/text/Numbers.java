@@ -15,8 +15,10 @@ public final class Numbers {
           + "|option|page|paragraph|part|phase|room|schedule|section|sheet|stage|table|type|zone";
 
   /** Words and marks before a number that are not parted from it by the blank behind them. */
+  private static final String MARKED_BEFORE = "(?<!(?-i:\\b[A-Z]{1,4})[-.])";
+
   private static final String NAMED =
-      "(?<!(?-i:\\b[A-Z]{1,4})[-.])"
+      MARKED_BEFORE
           + "(?<!(?-i:\\b(?!AT |BY |IN |IS |OF |ON |OR |TO |AND |EA |FOR |MAX |MIN )[A-Z]{1,3}) )"
           + "(?<!\\b(?:"
           + NAMING
@@ -31,8 +33,9 @@ public final class Numbers {
   /** Digits with any points and commas between them. */
   private static final String MARKED = "(?:\\d{1,15}(?:[.,]\\d{1,15}){0,5}|\\.\\d{1,15})";
 
+  /** Of "GT-15 1/64 in" the 15 is part of the mark. */
   private static final String FRACTION =
-      "(?:\\d{1,15}[ -]{1,9}\\d{1,2}/\\d{1,3}|\\d{1,3}/\\d{1,3}(?![\\d/]))";
+      "(?:" + MARKED_BEFORE + "\\d{1,15}[ -]{1,9}\\d{1,2}/\\d{1,3}|\\d{1,3}/\\d{1,3}(?![\\d/]))";
 
   /**
    * A number with all marks in it; a hyphen or space may join the whole and the fraction. It takes
