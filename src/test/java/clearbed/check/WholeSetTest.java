@@ -70,6 +70,69 @@ class WholeSetTest {
   }
 
   @Test
+  void a_number_that_is_missing_from_a_count_of_the_set_dangles() throws IOException {
+    Files.writeString(
+        folder.resolve("tiling.txt"),
+        """
+        GLASS TILING
+
+        110 GLASS TILES
+
+        GT-1: cast glass tile, opaque, to ANSI A137.2.
+
+        220 ADHESIVES FOR GLASS TILES
+
+        White adhesive to ANSI A118.15; leave it for the time in clause 460.
+
+        330 GROUTS FOR GLASS TILES
+
+        Grout as in clause 220.
+
+        440 CLEANING OF GLASS TILES
+
+        No acid.
+        """);
+    Checked checked = Checked.of(folder);
+    assertThat(checked.findings("dangling-reference"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("clause 460"));
+  }
+
+  @Test
+  void a_paragraph_of_another_section_is_none_of_this_one() throws IOException {
+    Checked checked = section("Corners as Section 09 30 19, paragraph 3.4, describes.");
+    assertThat(checked.findings("dangling-reference"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("section 09 30 19"));
+  }
+
+  @Test
+  void titles_in_a_table_of_publications_require_nothing() throws IOException {
+    Files.writeString(
+        folder.resolve("publications.csv"),
+        "Publication,Title\n"
+            + "ANSI A108.6,Ceramic Tile Installed with Chemical Resistant Epoxy\n"
+            + "ANSI A118.10,\"Load Bearing, Bonded, Waterproof Membranes\"\n"
+            + "ANSI A118.15,Improved Modified Dry-Set Cement Mortar\n"
+            + "ASTM C1193,Guide for Use of Joint Sealants\n");
+    Checked checked = section("Set glass tile in mortar.");
+    assertThat(checked.governing("GT-1", "membrane.standard")).isEmpty();
+    assertThat(checked.governing("GT-1", "mortar.standard")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Tanking behind glass tile: a suitable tanking system as approved.",
+        "Set glass tile on a suitable background.",
+        "Do not fill the pool with glass tile until a suitable time after grouting.",
+        "Behind glass tile a suitable vapor-tight membrane."
+      })
+  void what_is_suitable_is_for_the_specifier_to_say(String clause) throws IOException {
+    assertThat(section(clause).findings("vague")).hasSize(1);
+  }
+
+  @Test
   void a_reference_that_leads_to_a_document_clause_or_tag_is_followed() throws IOException {
     Files.writeString(folder.resolve("D-14 edges.txt"), "Edges of tile at structural joints.\n");
     Checked checked =

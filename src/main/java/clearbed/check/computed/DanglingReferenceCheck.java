@@ -30,6 +30,7 @@ public final class DanglingReferenceCheck implements SetComputation {
         scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
     // Issue after issue says the same words.
     Memo<String, References> known = Memo.ofTexts();
+    OpenReferences open = null;
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
       for (Clause clause : section.clauses()) {
@@ -49,6 +50,12 @@ public final class DanglingReferenceCheck implements SetComputation {
                     out.putIfAbsent(
                         words, finding(rule, scene, "", section, words.trim(), clause.origin()));
                 });
+        for (Map.Entry<String, String> other : references.others().entrySet()) {
+          if (open == null) open = new OpenReferences(scene.project(), scene.documents());
+          if (open.isMissed(other.getValue()))
+            out.putIfAbsent(
+                other.getKey(), finding(rule, scene, "", section, other.getKey(), clause.origin()));
+        }
         for (String article : references.articles()) {
           if (articles == null) articles = articles(section);
           if (!articles.contains(article) && articles.size() > 3)

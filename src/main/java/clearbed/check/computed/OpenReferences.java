@@ -8,11 +8,14 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Tags;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * References in a form of their office's own ("see detail D-14", "acc. to 3.4") that lead to
@@ -22,9 +25,17 @@ import java.util.Set;
 public final class OpenReferences {
   private static final int LONGEST_TITLE = 60;
 
+  /** So many of one kind of number are a count that a missing one is missed in. */
+  private static final int COUNTED = 3;
+
+  private static final Pattern LAST_FIGURES = Pattern.compile("^(.*?)(\\d{1,5})$");
+
   private final Set<String> known = new HashSet<>();
 
-  private OpenReferences(Project project, List<Document> documents) {
+  /** How many numbers the set counts alike, by what they have in common: "G-3-", "D", "###". */
+  private final Map<String, Integer> counted = new HashMap<>();
+
+  OpenReferences(Project project, List<Document> documents) {
     documents.forEach(d -> known.addAll(References.numbersIn(d.path())));
     project.tags().forEach(tag -> known.add(References.key(tag)));
     project.entries().forEach(e -> known.add(References.key(Tags.key(e.tag()))));
@@ -39,16 +50,37 @@ public final class OpenReferences {
     String number = clause.number().trim();
     if (!number.isEmpty()) {
       known.add(References.key(number));
-      known.add(References.key(number.split(" ")[0]));
+      number(References.key(number.split(" ")[0]));
     }
     titled(clause.heading());
     titled(clause.text());
   }
 
+  private void number(String key) {
+    if (known.add(key)) counted.merge(kind(key), 1, Integer::sum);
+  }
+
+  /** What numbers that are counted alike have in common. */
+  private static String kind(String key) {
+    Matcher m = LAST_FIGURES.matcher(key);
+    if (!m.matches()) return "";
+    return m.group(1).isEmpty() ? "#".repeat(m.group(2).length()) : m.group(1);
+  }
+
+  /** True where the set counts such numbers and this is none of them: clause 460 of 110 to 720. */
+  boolean isMissed(String key) {
+    String kind = kind(key);
+    boolean tells = kind.length() > 2 || !kind.startsWith("#");
+    return !known.contains(key)
+        && !kind.isEmpty()
+        && tells
+        && counted.getOrDefault(kind, 0) >= COUNTED;
+  }
+
   /** A title, or the number that a note opens with. */
   private void titled(String text) {
     String opening = text.strip().split("\\s", 2)[0];
-    known.addAll(References.numbersIn(opening.replaceAll("[.:)]+$", "")));
+    References.numbersIn(opening.replaceAll("[.:)]+$", "")).forEach(this::number);
     if (text.length() < LONGEST_TITLE && !References.refers(text))
       known.addAll(References.numbersIn(text));
   }
@@ -67,7 +99,8 @@ public final class OpenReferences {
         if (others.isEmpty()) continue;
         if (open == null) open = new OpenReferences(project, documents);
         for (Map.Entry<String, String> reference : others.entrySet()) {
-          if (!open.known.contains(reference.getValue()))
+          String key = reference.getValue();
+          if (!open.known.contains(key) && !open.isMissed(key))
             out.putIfAbsent(
                 section.name() + reference.getValue(), unread(section, clause, reference.getKey()));
         }

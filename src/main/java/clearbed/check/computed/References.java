@@ -24,7 +24,8 @@ record References(
     List<String> articles,
     Map<String, String> others) {
   private static final Pattern SECTION =
-      Pattern.compile("\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b");
+      Pattern.compile(
+          "\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b(?:,? (?:article|paragraph|clause)s? [\\d.]+)?");
   private static final Pattern ARTICLE =
       Pattern.compile("\\b(?:[Aa]rticle|[Pp]aragraph|[Cc]lause)s?\\s+(\\d\\.\\d{1,2})\\b");
 
@@ -67,6 +68,9 @@ record References(
     List<String> articles = new ArrayList<>();
     m = ARTICLE.matcher(text);
     while (m.find()) {
+      // "Section 09 30 19, paragraph 3.4" is no paragraph of this one.
+      int start = m.start();
+      if (taken.stream().anyMatch(t -> t[0] <= start && start < t[1])) continue;
       taken.add(new int[] {m.start(), m.end()});
       articles.add(m.group(1));
     }

@@ -21,12 +21,12 @@ public final class VagueCheck implements SetComputation {
   private static final String WORDS =
       "suitable|appropriate|approved|adequate|proper|acceptable|good[- ]quality|high[- ]quality|sufficient";
   private static final String THINGS =
-      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|grout|sealant|membrane|waterproofing|substrate|background|primer|underlay|backer board|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|joint width)";
+      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|setting bed|grout|sealant|membrane|waterproofing|tanking|substrate|background|primer|underlay|backer board|screed|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|time|period|interval|joint width)";
   private static final Pattern IN_A_CLAUSE =
       Pattern.compile(
           "\\b(?:(?:"
               + WORDS
-              + ")\\s+(?:\\w+\\s+){0,2}"
+              + ")\\s+(?:[\\w-]+\\s+){0,2}"
               + THINGS
               + "|"
               + THINGS
@@ -62,7 +62,7 @@ public final class VagueCheck implements SetComputation {
 
   private static String ofCell(String text) {
     Matcher whole = A_WHOLE_CELL.matcher(text.trim());
-    return whole.matches() ? whole.group() : "";
+    return whole.matches() ? whole.group() : ofClause(text);
   }
 
   private static String ofClause(String text) {
