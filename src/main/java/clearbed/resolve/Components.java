@@ -40,7 +40,8 @@ final class Components {
 
   private static final Pattern STANDS_FOR =
       Pattern.compile(
-          "^[\\s,\"']*(?:[:=(-]|(?:is|are|means?|shall be|will be|to be)\\b).*", Pattern.DOTALL);
+          "^[\\s,\"']*(?:[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
+          Pattern.DOTALL);
 
   private static final Pattern FIRST_STOP =
       Pattern.compile("(?:[,;]|\\.(?=\\s|$)).*$", Pattern.DOTALL);
@@ -181,8 +182,14 @@ final class Components {
    * calls for them but for others of their kind.
    */
   Statement followed(Clause clause, Statement s) {
-    if (works.isEmpty() || s.limits().tags().isEmpty()) return s;
+    if (s.limits().tags().isEmpty()) return s;
     Set<String> named = keys(s.limits().tags());
+    boolean stray = named.stream().noneMatch(k -> drafts.containsKey(k) || works.containsKey(k));
+    // "Screed CT-C25" below the title of a tile is a class of screed: the title still limits it.
+    Set<String> above = stray ? keys(clause.limits().tags()) : Set.of();
+    if (above.stream().anyMatch(drafts::containsKey))
+      return s.withLimits(s.limits().withTags(above));
+    if (works.isEmpty()) return s;
     Set<String> marks = new TreeSet<>(named);
     marks.retainAll(works.keySet());
     if (marks.isEmpty()) return s;

@@ -82,7 +82,7 @@ class WholeSetTest {
 
         220 ADHESIVES FOR GLASS TILES
 
-        White adhesive to ANSI A118.15; leave it for the time in clause 460.
+        Leave the adhesive behind glass tile for the time in clause 460.
 
         330 GROUTS FOR GLASS TILES
 
@@ -96,6 +96,33 @@ class WholeSetTest {
     assertThat(checked.findings("dangling-reference"))
         .singleElement()
         .satisfies(f -> assertThat(f.message()).contains("clause 460"));
+  }
+
+  @Test
+  void a_table_of_joints_schedules_no_tile_and_the_name_of_a_schedule_is_none() throws IOException {
+    Files.writeString(
+        folder.resolve("legend GT-S.csv"),
+        "Code,Material,Size\nGT-1,Cast glass tile,4 x 4 in\nGT-2,Fused glass tile,2 x 2 in\n");
+    Files.writeString(
+        folder.resolve("joints.csv"),
+        "Code,Movement joint width,Movement joint spacing\nGT-1,3/8 in,8 ft\nGT-9,3/8 in,8 ft\n");
+    Checked checked = section("Glass tile is in Schedule GT-S.");
+    assertThat(checked.findings("unscheduled-tag"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).startsWith("GT-9"));
+  }
+
+  @Test
+  void floors_and_walls_by_type_of_dwelling_are_rooms() throws IOException {
+    Files.writeString(
+        folder.resolve("dwellings.csv"),
+        "Unit type,Levels,Room,Floor,Wall,Ceiling,Conditions\n"
+            + "A (2 bedroom),5 to 24,Shower,HT-1,GT-1,PT-1,\"Wet, internal\"\n"
+            + "B (3 bedroom),5 to 24,Shower,HT-1,GT-1,PT-1,\"Wet, internal\"\n"
+            + "PH,25,Living,MB-1,PT-1,PT-1,\"Dry, internal\"\n");
+    Checked checked = section("Set glass tile in mortar.");
+    assertThat(checked.governing("GT-1", "location.exposure")).contains("wet");
+    assertThat(checked.project().entries()).noneMatch(e -> e.tag().startsWith("A ("));
   }
 
   @Test

@@ -79,4 +79,19 @@ class SpecifiedProductsTest {
     assertThat(c.governing("GLS-A", "location.surface")).containsExactly("wall");
     assertThat(c.governing("GLS-B", "location.surface")).contains("wall", "floor");
   }
+
+  @Test
+  void a_class_of_screed_below_the_title_of_a_tile_takes_nothing_from_it() {
+    Checked c =
+        text(
+            "2 Coverings of glass",
+            "2.1 GW-3 Steam bath, walls",
+            "Material: Fused glass mosaic, transparent",
+            "Substrate: Cement screed CT-C25-F4. Bending not more than L/480.",
+            "2.2 GW-4 Shower, walls",
+            "Material: Cast glass tile, translucent",
+            "Substrate: Cement board. Bending not more than L/240.");
+    assertThat(c.governing("GW-3", "substrate.deflection")).containsExactly("480");
+    assertThat(c.governing("GW-4", "substrate.deflection")).containsExactly("240");
+  }
 }

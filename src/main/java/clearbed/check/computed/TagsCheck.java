@@ -10,8 +10,10 @@ import clearbed.model.Kind;
 import clearbed.model.Origin;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,10 +43,19 @@ public final class TagsCheck implements SetComputation {
 
   private static List<Finding> unscheduled(Rule rule, Scene scene) {
     Set<String> rows = new TreeSet<>();
-    for (Facts f : scene.project().facts()) f.rows().forEach(r -> rows.add(Tags.key(r.tag())));
-    // Without a schedule the tiles are those that clauses specify by tag.
+    Map<String, Origin> undecided = new LinkedHashMap<>();
+    for (Facts f : scene.project().facts()) {
+      for (ScheduleRow row : f.rows()) {
+        if (row.decided()) rows.add(Tags.key(row.tag()));
+        else undecided.putIfAbsent(row.tag(), row.origin());
+      }
+    }
+    // Without a schedule the tiles are those that clauses specify by tag. A table of joints or of
+    // mortars that says nothing of what a tile is schedules none.
     Set<String> glass = scene.project().glassKeys();
-    if (rows.isEmpty()) rows.addAll(glass);
+    boolean scheduled = !rows.isEmpty();
+    if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
+    rows.addAll(glass);
     rows.addAll(scene.project().components());
     Set<String> prefixes =
         glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
@@ -70,6 +81,11 @@ public final class TagsCheck implements SetComputation {
         for (String tag : opens) stranger(strangers, rows, prefixes, tag, clause.origin());
       }
     }
+    undecided.forEach((tag, origin) -> stranger(strangers, rows, prefixes, tag, origin));
+    // "Schedule AQ-S" is the name of a document.
+    strangers
+        .keySet()
+        .removeIf(tag -> scene.documents().stream().anyMatch(d -> d.path().contains(tag)));
     List<Finding> out = new ArrayList<>();
     strangers.forEach(
         (tag, origin) ->
@@ -131,6 +147,20 @@ public final class TagsCheck implements SetComputation {
     return section;
   }
 
+  /** The tags of which clauses outside a section state more than one thing. */
+  private static Set<String> elsewhere(Scene scene, Section section) {
+    Map<String, Set<String>> stated = new LinkedHashMap<>();
+    for (Section other : scene.project().sections()) {
+      if (other == section) continue;
+      for (Clause clause : other.clauses())
+        for (Statement s : clause.statements())
+          for (String tag : s.limits().tags())
+            stated.computeIfAbsent(Tags.key(tag), key -> new TreeSet<>()).add(s.attribute());
+    }
+    stated.values().removeIf(attributes -> attributes.size() < 2);
+    return stated.keySet();
+  }
+
   /** Where the section speaks of glass tile by tag, it should speak of all of them. */
   private static List<Finding> unspecified(Rule rule, Scene scene) {
     List<Finding> out = new ArrayList<>();
@@ -162,8 +192,9 @@ public final class TagsCheck implements SetComputation {
         entries.stream().filter(e -> products.contains(Tags.key(e.tag()))).count() * 2
             >= entries.size();
     if (!byTag || atLarge || entries.isEmpty()) return out;
+    Set<String> elsewhere = elsewhere(scene, section);
     for (Entry e : entries) {
-      if (named.contains(Tags.key(e.tag()))) continue;
+      if (named.contains(Tags.key(e.tag())) || elsewhere.contains(Tags.key(e.tag()))) continue;
       out.add(
           scene
               .writer()

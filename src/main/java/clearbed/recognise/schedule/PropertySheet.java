@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A table that gives the properties of a tile one to a row: "What it is | Cast glass", "Size |
@@ -31,6 +32,9 @@ public final class PropertySheet {
   private static final int SEARCHED = 60;
 
   private static final int LONGEST_NAME = 40;
+
+  /** Before the mark in "2.3 GT-1 Washbasin wall". */
+  private static final Pattern NUMBERED = Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+)?");
 
   /**
    * What a property sheet says.
@@ -61,7 +65,7 @@ public final class PropertySheet {
    */
   public Sheet read(Table table, String heading) {
     LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
-    boolean card = over != null && over.start() == 0;
+    boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
     int names = nameColumn(table, card ? FEWEST_OF_CARD : FEWEST);
     if (names < 0 || isTypesAcross(table, names)) return NONE;
     boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);

@@ -264,15 +264,16 @@ final class ScheduleWalk {
     entry(row);
   }
 
-  /** "Room | Name | Floor | Walls": there the name is the room's. */
+  /** "Room | Name | Floor | Walls", "Unit type | Room | Floor | Walls": neither is a product's. */
   private boolean namesRooms() {
     boolean rooms =
         header.all(Header.Role.ATTRIBUTE).stream()
             .anyMatch(c -> c.attribute().id().equals("location.room"));
     return rooms
         && header.all(Header.Role.SURFACE).size() >= 2
-        && header.all(Header.Role.MATERIAL).stream()
-            .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name"));
+        && (!header.has(Header.Role.TAG)
+            || header.all(Header.Role.MATERIAL).stream()
+                .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name")));
   }
 
   /** Comments on cells that are no entry's. */
