@@ -26,6 +26,9 @@ import java.util.regex.Pattern;
  * @param product true when it names a tile or another finish
  * @param place true when it names a place
  * @param condition true when it says how wet, cold or hot a place is
+ * @param requires attributes that it says are required
+ * @param named attributes whose term it is behind their name, as "50" is Class 50
+ * @param bare true for nothing but a number, whose unit stands elsewhere
  */
 record CellReading(
     String text,
@@ -38,7 +41,11 @@ record CellReading(
     Map<String, Double> terms,
     boolean product,
     boolean place,
-    boolean condition) {
+    boolean condition,
+    Set<String> requires,
+    Set<String> named,
+    boolean bare,
+    boolean sides) {
 
   private static final Pattern YES_NO =
       Pattern.compile(
@@ -79,17 +86,11 @@ record CellReading(
   /** Words that may be what the heading says they are. */
   static final double MAYBE = 0.3;
 
+  /** A class alone, in characters. */
+  static final int LONGEST_CLASS = 6;
+
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
-
-  /** Nothing but a number, whose unit stands elsewhere. */
-  boolean bare() {
-    return BARE.matcher(text).matches();
-  }
-
-  boolean sides() {
-    return SIDES.matcher(text).matches();
-  }
 
   boolean sentence() {
     return words >= SENTENCE;
@@ -101,22 +102,39 @@ record CellReading(
 
   /** True when it is plainly of a kind: a figure, a size, a standard or a tag. */
   private boolean typed() {
-    return tag || standard || bare() || sides() || !figures.isEmpty();
+    return tag || standard || bare || sides || !figures.isEmpty();
   }
 
   /**
-   * How well it is a value of an attribute: 1 its value, 0 neither, -1 something else.
+   * @param unit of the column that the cell is in, or null
+   */
+  Measured under(Unit unit) {
+    boolean measured = bare && unit != null;
+    String figure = measured ? text.replaceAll("[%+]", "").trim() + " " + unit.symbol() : "";
+    return new Measured(this, unit, measured ? Quantities.find(figure) : List.of());
+  }
+
+  /**
+   * A cell in its column.
    *
    * @param unit of the column, or null
+   * @param figures that a bare number is with that unit
    */
-  double fits(Attribute a, Unit unit) {
+  record Measured(CellReading reading, Unit unit, List<Quantities.Found> figures) {
+    /** How well it is a value of an attribute: 1 its value, 0 neither, -1 something else. */
+    double fits(Attribute a) {
+      return reading.fits(a, this);
+    }
+  }
+
+  private double fits(Attribute a, Measured in) {
     return switch (a.kind()) {
       case STANDARD -> standard(a);
       case TERM -> term(a);
-      case AMOUNT -> amount(a, unit);
-      case SIZE -> size(unit);
-      case FLATNESS -> figures.size() == 2 && !sides() ? 0.6 : digits() ? 0 : -1;
-      case REQUIRED -> yesNo ? 0.6 : required(a, unit);
+      case AMOUNT -> amount(a, in);
+      case SIZE -> size(in.unit());
+      case FLATNESS -> figures.size() == 2 && !sides ? 0.6 : digits() ? 0 : -1;
+      case REQUIRED -> yesNo ? 0.6 : required(a, in.unit());
       case WORDS -> a.id().equals("notes") ? notes() : a.id().equals("location.room") ? room() : -1;
     };
   }
@@ -145,22 +163,21 @@ record CellReading(
     return yesNo ? -0.7 : terms.values().stream().anyMatch(o -> o >= WHOLE) ? -0.9 : 0;
   }
 
-  private double amount(Attribute a, Unit unit) {
+  private double amount(Attribute a, Measured in) {
     if (a.id().equals("tile.pendulum") && PENDULUM.matcher(text).matches()) return 0.8;
     if (a.id().equals("substrate.deflection") && DEFLECTION.matcher(text).matches()) return 1;
     boolean other = false;
     for (Quantities.Found f : figures) {
       if (f.content() instanceof Content.Amount amount) {
         boolean fits = Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
-        if (fits) return sides() ? 0 : 1;
+        if (fits) return sides ? 0 : 1;
         other = true;
       }
       other |= f.content() instanceof Content.Size;
     }
-    if (bare()) {
-      if (unit == null) return a.dimension() != Dimension.RATIO ? 0.1 : plain(a) ? 0.4 : -0.5;
-      String measured = text.replaceAll("[%+]", "").trim() + " " + unit.symbol();
-      return Quantities.find(measured).stream()
+    if (bare) {
+      if (in.unit() == null) return a.dimension() != Dimension.RATIO ? 0.1 : plain(a) ? 0.4 : -0.5;
+      return in.figures().stream()
               .anyMatch(
                   f ->
                       f.content() instanceof Content.Amount m
@@ -168,7 +185,7 @@ record CellReading(
           ? 1
           : -1;
     }
-    return other || standard || !stated.isEmpty() || tag || sides() || !digits() ? -1 : 0;
+    return other || standard || !stated.isEmpty() || tag || sides || !digits() ? -1 : 0;
   }
 
   /** A number without a unit that the attribute might have. */
@@ -181,20 +198,20 @@ record CellReading(
   }
 
   private double size(Unit unit) {
-    if (sides()) return 1;
+    if (sides) return 1;
     boolean size = figures.stream().anyMatch(f -> f.content() instanceof Content.Size);
     if (size) return sentence() ? 0.4 : 1;
     if (figures.size() == 1
         && figures.get(0).content() instanceof Content.Amount m
         && Quantities.as(m, Dimension.LENGTH).isPresent()) return 0.3;
-    if (bare()) return unit == null ? 0 : 0.3;
+    if (bare) return unit == null ? 0 : 0.3;
     return standard || tag || !digits() ? -1 : 0;
   }
 
   private double required(Attribute a, Unit unit) {
     boolean wait = unit != null && unit.dimension() == Dimension.TIME && a.id().contains(".cure");
-    if (wait && bare()) return 0.6;
-    if (a.words().requiredIn(text)) return 0.8;
+    if (wait && bare) return 0.6;
+    if (requires.contains(a.id())) return 0.8;
     return typed() ? -1 : 0;
   }
 
@@ -204,19 +221,19 @@ record CellReading(
   }
 
   private double room() {
-    if (standard || sides() || !figures.isEmpty()) return -1;
+    if (standard || sides || !figures.isEmpty()) return -1;
     if (terms.getOrDefault("movement.places", 0.0) >= 0.5 || CODE.matcher(text).matches())
       return -0.5;
     boolean named = place || terms.containsKey("location.exposure");
     if (named) return condition ? 0.2 : digits() ? 1 : 0.8;
-    return product ? -0.5 : bare() ? 0 : 0.3;
+    return product ? -0.5 : bare ? 0 : 0.3;
   }
 
   double asTag() {
     if (tag) return 1;
-    if (standard || sides() || words >= SENTENCE) return -1;
+    if (standard || sides || words >= SENTENCE) return -1;
     if (words == 1 && text.length() == 1) return 0.3;
-    if (bare()) return text.contains(".") ? -0.5 : 0.3;
+    if (bare) return text.contains(".") ? -0.5 : 0.3;
     return words <= 1 && digits() && figures.isEmpty() ? 0.3 : -0.3;
   }
 
@@ -238,6 +255,23 @@ record CellReading(
 
   private static boolean isTile(String kind, Vocabulary vocabulary) {
     return kind.equals("tile") || !vocabulary.families().containsKey(kind);
+  }
+
+  private static Set<String> named(String text, Vocabulary vocabulary) {
+    Set<String> out = new LinkedHashSet<>();
+    if (text.length() > LONGEST_CLASS) return out;
+    for (Attribute a : vocabulary.attributes()) {
+      String name = a.id().substring(a.id().indexOf('.') + 1);
+      if (a.kind() == Attribute.Kind.TERM && a.isTerm(name + " " + text)) out.add(a.id());
+    }
+    return out;
+  }
+
+  private static Set<String> required(String text, Vocabulary vocabulary) {
+    Set<String> out = new LinkedHashSet<>();
+    for (Attribute a : vocabulary.attributes())
+      if (a.kind() == Attribute.Kind.REQUIRED && a.words().requiredIn(text)) out.add(a.id());
+    return out;
   }
 
   static CellReading of(String cell, SpanFinder spans, Vocabulary vocabulary, ShortTerms shorts) {
@@ -270,6 +304,10 @@ record CellReading(
         terms,
         product,
         place,
-        CONDITION.matcher(text).find());
+        CONDITION.matcher(text).find(),
+        required(text, vocabulary),
+        named(text, vocabulary),
+        BARE.matcher(text).matches(),
+        SIDES.matcher(text).matches());
   }
 }

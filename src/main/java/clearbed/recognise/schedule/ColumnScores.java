@@ -13,6 +13,7 @@ import clearbed.recognise.vocabulary.HeadingEvidence.Heard;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,7 +28,6 @@ final class ColumnScores {
   private static final double OTHER_UNIT = -1.5;
 
   static final double FITS = 0.5;
-  private static final int LONGEST_CLASS = 6;
   private static final double BORNE_OUT = 0.15;
   static final double HALF = 0.75;
   private static final double HINT = 0.3;
@@ -51,6 +51,8 @@ final class ColumnScores {
 
   private static final String SLIP = "tile.slip";
 
+  private static final double[] NO_CELLS = {};
+
   /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
   static final Pattern OF_OTHERS =
       Pattern.compile("joint|grout|seal|mortar|adh|room|space", Pattern.CASE_INSENSITIVE);
@@ -60,6 +62,10 @@ final class ColumnScores {
   private final SpanFinder spans;
   private final ShortTerms shorts;
   private final Memo<String, CellReading> readings = Memo.ofTexts();
+  private final Memo<String, Set<String>> families = Memo.ofTexts();
+
+  /** The same heading is weighed over other cells, with other rows and in other tables. */
+  private final Memo<ColumnWords.Heads, Map<String, Heard>> heard = new Memo<>(h -> h.text());
 
   ColumnScores(Vocabulary vocabulary, SpanFinder spans) {
     this.vocabulary = vocabulary;
@@ -100,17 +106,14 @@ final class ColumnScores {
       return told;
     }
     List<CellReading> cells = w.cells().stream().filter(this::says).map(this::reading).toList();
-    Map<String, Heard> heard = heard(w);
+    Map<String, Heard> heard = this.heard.get(w.heads(), () -> heard(w.heads()));
+    List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard);
+    double[][] fits = fits(cells, asked, w, heard);
     Map<String, ColumnScore> out = new LinkedHashMap<>();
-    for (Attribute a : vocabulary.attributes()) {
-      Heard by = heard.get(a.id());
-      boolean exact = by != null && by.strength() >= EXACT;
-      if (!exact && a.words().not().in(w.text().toLowerCase(Locale.ROOT))) continue;
-      double strength = by == null ? 0 : by.strength();
-      Fit fit = c -> fits(c, a, w, strength);
-      double share = share(cells.stream().mapToDouble(fit::of).toArray());
+    for (int i = 0; i < asked.size(); i++) {
+      Attribute a = asked.get(i);
       double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
-      put(out, a.id(), by, share, unit, why(by, cells, fit), w.text().isEmpty());
+      put(out, a.id(), heard.get(a.id()), fits[i], unit, w.text().isEmpty());
     }
     role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
     role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
@@ -120,22 +123,56 @@ final class ColumnScores {
             role(out, role, heard, cells, CellReading::asSurface);
         });
     Heard other = heard.get(HeadingEvidence.OTHER);
-    if (other != null) put(out, HeadingEvidence.OTHER, other, 0, 0, other.why(), false);
+    if (other != null) put(out, HeadingEvidence.OTHER, other, NO_CELLS, 0, false);
     distinct(out, w);
     ColumnScore slip = out.get(SLIP);
     if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
     return out;
   }
 
-  /** "50" under "Class" is "Class 50". */
-  private double fits(CellReading cell, Attribute a, ColumnWords w, double heading) {
-    double fits = cell.fits(a, w.unit());
+  /** Those that no word of the heading, in lower case, speaks against. */
+  private List<Attribute> asked(String heading, Map<String, Heard> heard) {
+    List<Attribute> out = new ArrayList<>();
+    for (Attribute a : vocabulary.attributes()) {
+      Heard by = heard.get(a.id());
+      boolean exact = by != null && by.strength() >= EXACT;
+      if (exact || !a.words().not().in(heading)) out.add(a);
+    }
+    return out;
+  }
+
+  /** How well each cell is a value of each attribute: all of one text, before the next. */
+  private double[][] fits(
+      List<CellReading> cells, List<Attribute> asked, ColumnWords w, Map<String, Heard> heard) {
+    double[][] out = new double[asked.size()][cells.size()];
+    String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom());
+    for (int c = 0; c < cells.size(); c++) {
+      CellReading.Measured cell = cells.get(c).under(w.unit());
+      String classed = last + " " + cells.get(c).text();
+      for (int i = 0; i < out.length; i++) {
+        Heard by = heard.get(asked.get(i).id());
+        out[i][c] = fits(cell, asked.get(i), w, by == null ? 0 : by.strength(), classed);
+      }
+    }
+    return out;
+  }
+
+  /**
+   * "50" under "Class" is "Class 50".
+   *
+   * @param classed the cell behind the last word of its heading
+   */
+  private double fits(
+      CellReading.Measured cell, Attribute a, ColumnWords w, double heading, String classed) {
+    double fits = cell.fits(a);
     // Any words might be a colour, where the heading says that they are.
     if (fits == CellReading.MAYBE && a.id().endsWith(".colour") && heading < HINT_OF_COLOUR)
       return 0;
-    boolean letters = a.kind() == Attribute.Kind.TERM && cell.text().length() <= LONGEST_CLASS;
+    CellReading reading = cell.reading();
+    boolean letters =
+        a.kind() == Attribute.Kind.TERM && reading.text().length() <= CellReading.LONGEST_CLASS;
     if (fits > 0 || !letters || w.bottom().isEmpty()) return fits;
-    return HeadingWords.classed(a, w.bottom(), cell.text()).isPresent() ? 0.8 : fits;
+    return reading.named().contains(a.id()) || a.isTerm(classed) ? 0.8 : fits;
   }
 
   /** Tags are told apart by being different. */
@@ -159,15 +196,7 @@ final class ColumnScores {
       Map<String, Heard> heard,
       List<CellReading> cells,
       Fit fit) {
-    Heard by = heard.get(role);
-    put(
-        out,
-        role,
-        by,
-        share(cells.stream().mapToDouble(fit::of).toArray()),
-        0,
-        why(by, cells, fit),
-        false);
+    put(out, role, heard.get(role), cells.stream().mapToDouble(fit::of).toArray(), 0, false);
   }
 
   /** A short form that neither cells nor unit bear out may stand for anything. */
@@ -175,10 +204,10 @@ final class ColumnScores {
       Map<String, ColumnScore> out,
       String meaning,
       Heard by,
-      double cells,
+      double[] fits,
       double unit,
-      String why,
       boolean headless) {
+    double cells = share(fits);
     double heading = by == null ? 0 : by.strength();
     boolean alone = cells <= BORNE_OUT && unit <= 0 && !meaning.equals("notes");
     if (by != null && by.isShort() && alone) heading *= 0.4;
@@ -192,8 +221,8 @@ final class ColumnScores {
     boolean half =
         heading < HALF && cells < HALF_BORNE_OUT && unit <= 0 && !meaning.startsWith("@");
     if (half) heading *= 0.5;
-    ColumnScore score = new ColumnScore(heading, cells, unit, 0, why);
-    if (score.sum() > 0) out.put(meaning, score);
+    if (ColumnScore.sum(heading, cells, unit, 0) > 0)
+      out.put(meaning, new ColumnScore(heading, cells, unit, 0, why(by, fits)));
   }
 
   /** One cell that fits may do so by chance, and one that does not may be a slip. */
@@ -207,11 +236,11 @@ final class ColumnScores {
         : fits.length == 1 ? share * 0.8 : share;
   }
 
-  private static String why(Heard by, List<CellReading> cells, Fit fit) {
-    long fitting = cells.stream().filter(c -> fit.of(c) >= FITS).count();
+  private static String why(Heard by, double[] fits) {
+    long fitting = Arrays.stream(fits).filter(fit -> fit >= FITS).count();
     List<String> why = new ArrayList<>();
     if (by != null) why.add(by.why());
-    if (fitting > 0) why.add("cells " + fitting + " of " + cells.size());
+    if (fitting > 0) why.add("cells " + fitting + " of " + fits.length);
     return String.join(", ", why);
   }
 
@@ -225,7 +254,7 @@ final class ColumnScores {
   }
 
   /** What the headings of a column say, its own words before those of its group. */
-  private Map<String, Heard> heard(ColumnWords w) {
+  private Map<String, Heard> heard(ColumnWords.Heads w) {
     Map<String, Heard> out = new LinkedHashMap<>();
     if (HeadingEvidence.isMoney(w.text())) {
       out.put(HeadingEvidence.OTHER, new Heard(1, "money", false));
@@ -318,7 +347,7 @@ final class ColumnScores {
   }
 
   Set<String> families(String words) {
-    return headings.familiesOf(HeadingWords.clean(vocabulary, words));
+    return families.get(words, () -> headings.familiesOf(HeadingWords.clean(vocabulary, words)));
   }
 
   boolean isOf(String meaning, String family) {

@@ -137,6 +137,12 @@ public final class Phrases {
     return first(text) != null;
   }
 
+  /** False where no phrase is in the text, nor in any that it is a part of by whole words. */
+  public boolean mayBeIn(String text) {
+    WordsHeld.Text held = words.in(text);
+    return some == null || held.holdsAny(some);
+  }
+
   /** The leftmost hit, or null. */
   public Hit first(String text) {
     Hit first = null;
