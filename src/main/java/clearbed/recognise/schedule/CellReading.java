@@ -3,16 +3,9 @@ package clearbed.recognise.schedule;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Unit;
-import clearbed.recognise.statement.Span;
-import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.text.DecimalMark;
-import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
-import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Vocabulary;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,6 +22,7 @@ import java.util.regex.Pattern;
  * @param requires attributes that it says are required
  * @param named attributes whose term it is behind their name, as "50" is Class 50
  * @param bare true for nothing but a number, whose unit stands elsewhere
+ * @param says false where it is blank, open, or points elsewhere
  */
 record CellReading(
     String text,
@@ -45,14 +39,8 @@ record CellReading(
     Set<String> requires,
     Set<String> named,
     boolean bare,
-    boolean sides) {
-
-  private static final Pattern YES_NO =
-      Pattern.compile(
-          "(?:yes|no|y|n|x|✓|✔|req'?d|required|not required|incl(?:uded)?|none)\\.?",
-          Pattern.CASE_INSENSITIVE);
-
-  static final Pattern BARE = Pattern.compile("[+±<>≤≥~]{0,2}\\s*\\.?\\d[\\d\\s.,/-]*%?\\+?");
+    boolean sides,
+    boolean says) {
 
   /** Classes of AS 4586 by the pendulum. */
   private static final Pattern PENDULUM = Pattern.compile("P[0-5](?: .{0,20})?");
@@ -62,20 +50,6 @@ record CellReading(
 
   /** "NT, G" is no place. */
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}(?:, ?[A-Z]{1,2})*");
-
-  /** A standard that is not known, whose name is no tag. */
-  private static final Pattern STANDARD =
-      Pattern.compile(
-          "(?:AS(?:/NZS)?|DIN|EN|BS|ISO|NF|UNI|UNE|SS|SANS|ASTM|ANSI|TCNA)(?: (?:EN|ISO))*[ -]?[A-Z]{0,3}\\d[\\d.:/-]*.{0,20}");
-
-  private static final Pattern SIDES =
-      Pattern.compile(
-          "\\d[\\d\\s./-]*(?:\"|mm|cm|in\\.?)?\\s*[x×X]\\s*\\d.*", Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern CONDITION =
-      Pattern.compile(
-          "\\b(?:wet|dry|damp|submerged|immer\\w+|steam|ext(?:erior|ernal)?|int(?:erior|ernal)?|fr(?:eeze|ost)\\w*|sun\\w*|heat\\w*|outdoors?|indoors?|underwater)\\b",
-          Pattern.CASE_INSENSITIVE);
 
   /** Words where a standard is cited elsewhere. */
   private static final double WORDS_ALONE = -0.35;
@@ -244,70 +218,5 @@ record CellReading(
 
   double asSurface() {
     return tag ? 1 : -0.2;
-  }
-
-  /** The classes of adhesives, grouts and sealants are as good as their standards. */
-  private static Set<String> classed(String code) {
-    if (code.matches("[CDR][12](?!\\d).*")) return Set.of("mortar.standard");
-    if (code.matches("CG.*|RG")) return Set.of("grout.standard");
-    return code.matches("[FG]-? ?\\d\\d.*") ? Set.of("sealant.standard") : Set.of();
-  }
-
-  private static boolean isTile(String kind, Vocabulary vocabulary) {
-    return kind.equals("tile") || !vocabulary.families().containsKey(kind);
-  }
-
-  private static Set<String> named(String text, Vocabulary vocabulary) {
-    Set<String> out = new LinkedHashSet<>();
-    if (text.length() > LONGEST_CLASS) return out;
-    for (Attribute a : vocabulary.attributes()) {
-      String name = a.id().substring(a.id().indexOf('.') + 1);
-      if (a.kind() == Attribute.Kind.TERM && a.isTerm(name + " " + text)) out.add(a.id());
-    }
-    return out;
-  }
-
-  private static Set<String> required(String text, Vocabulary vocabulary) {
-    Set<String> out = new LinkedHashSet<>();
-    for (Attribute a : vocabulary.attributes())
-      if (a.kind() == Attribute.Kind.REQUIRED && a.words().requiredIn(text)) out.add(a.id());
-    return out;
-  }
-
-  static CellReading of(String cell, SpanFinder spans, Vocabulary vocabulary, ShortTerms shorts) {
-    String text = PlainText.line(cell).trim();
-    Set<String> stated = new LinkedHashSet<>();
-    boolean standard = STANDARD.matcher(text).matches();
-    boolean product = false;
-    boolean place = false;
-    Map<String, Double> terms = new LinkedHashMap<>(shorts.terms(text));
-    for (Span span : spans.in(text)) {
-      if (span instanceof Span.Standard s) {
-        standard = true;
-        vocabulary.standardOf(s.standard().designation()).ifPresent(i -> stated.addAll(i.states()));
-      }
-      if (span instanceof Span.ClassCode c) stated.addAll(classed(c.code()));
-      product |= span instanceof Span.Product p && isTile(p.kind(), vocabulary);
-    }
-    place |= vocabulary.exposurePlaces().values().stream().anyMatch(words -> words.in(text));
-    product |= vocabulary.list("glassTileAbroad").in(text);
-    product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
-    return new CellReading(
-        text,
-        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text))
-            || vocabulary.taught().isTag(text),
-        YES_NO.matcher(text).matches(),
-        Stems.of(text).size(),
-        Quantities.find(text),
-        stated,
-        standard,
-        terms,
-        product,
-        place,
-        CONDITION.matcher(text).find(),
-        required(text, vocabulary),
-        named(text, vocabulary),
-        BARE.matcher(text).matches(),
-        SIDES.matcher(text).matches());
   }
 }

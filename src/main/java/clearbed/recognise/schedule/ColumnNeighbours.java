@@ -25,11 +25,11 @@ final class ColumnNeighbours {
   private static final Set<String> KIN = Set.of("sealant", "movement");
 
   private final Vocabulary vocabulary;
-  private final ColumnScores columns;
+  private final HeardHeadings headings;
 
-  ColumnNeighbours(Vocabulary vocabulary, ColumnScores columns) {
+  ColumnNeighbours(Vocabulary vocabulary, HeardHeadings headings) {
     this.vocabulary = vocabulary;
-    this.columns = columns;
+    this.headings = headings;
   }
 
   /**
@@ -92,7 +92,7 @@ final class ColumnNeighbours {
   }
 
   private boolean isOfTiles(ColumnWords w) {
-    return families(w.text()).isEmpty() && !ColumnScores.OF_OTHERS.matcher(w.text()).find();
+    return families(w.text()).isEmpty() && !HeardHeadings.OF_OTHERS.matcher(w.text()).find();
   }
 
   private static boolean anyFits(Map<Integer, Map<String, ColumnScore>> scores, String meaning) {
@@ -191,7 +191,7 @@ final class ColumnNeighbours {
   }
 
   private Set<String> families(String words) {
-    return columns.families(words);
+    return headings.families(words);
   }
 
   /** True of a table on one part of the work, none of whose headings names another. */
@@ -204,6 +204,6 @@ final class ColumnNeighbours {
   }
 
   private boolean isOf(String meaning, String family) {
-    return columns.isOf(meaning, family);
+    return headings.isOf(meaning, family);
   }
 }

@@ -1,11 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.base.Memo;
 import clearbed.model.Unit;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.SpanFinder;
-import clearbed.recognise.text.PlainText;
-import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
@@ -20,7 +15,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** What speaks for each meaning of a column by itself: its heading, its unit and its cells. */
 final class ColumnScores {
@@ -31,9 +25,6 @@ final class ColumnScores {
   private static final double BORNE_OUT = 0.15;
   static final double HALF = 0.75;
   private static final double HINT = 0.3;
-
-  /** Short forms spelt out may have been meant otherwise. */
-  private static final double SPELT = 0.9;
 
   private static final double HINT_OF_COLOUR = 0.4;
 
@@ -52,38 +43,16 @@ final class ColumnScores {
   private static final String SLIP = "tile.slip";
 
   private static final double[] NO_CELLS = {};
-
-  /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
-  static final Pattern OF_OTHERS =
-      Pattern.compile("joint|grout|seal|mortar|adh|room|space", Pattern.CASE_INSENSITIVE);
+  private static final double CLASS = 0.8;
 
   private final Vocabulary vocabulary;
-  private final HeadingEvidence headings;
-  private final SpanFinder spans;
-  private final ShortTerms shorts;
-  private final Memo<String, CellReading> readings = Memo.ofTexts();
-  private final Memo<String, Set<String>> families = Memo.ofTexts();
+  private final HeardHeadings headings;
+  private final CellReader cells;
 
-  /** The same heading is weighed over other cells, with other rows and in other tables. */
-  private final Memo<ColumnWords.Heads, Map<String, Heard>> heard = new Memo<>(h -> h.text());
-
-  ColumnScores(Vocabulary vocabulary, SpanFinder spans) {
+  ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
     this.vocabulary = vocabulary;
-    this.headings = vocabulary.headings();
-    this.spans = spans;
-    this.shorts = new ShortTerms(vocabulary);
-  }
-
-  HeadingEvidence headings() {
-    return headings;
-  }
-
-  ShortTerms shorts() {
-    return shorts;
-  }
-
-  CellReading reading(String cell) {
-    return readings.get(cell, () -> CellReading.of(cell, spans, vocabulary, shorts));
+    this.headings = headings;
+    this.cells = cells;
   }
 
   /** What the office says that the column holds, or null. */
@@ -105,8 +74,9 @@ final class ColumnScores {
       told.put(taught.meaning(), new ColumnScore(1, 1, UNIT, 0, taught.evidence()));
       return told;
     }
-    List<CellReading> cells = w.cells().stream().filter(this::says).map(this::reading).toList();
-    Map<String, Heard> heard = this.heard.get(w.heads(), () -> heard(w.heads()));
+    List<String> said = w.cells().stream().filter(c -> cells.reading(c).says()).toList();
+    List<CellReading> cells = said.stream().map(this.cells::reading).toList();
+    Map<String, Heard> heard = headings.over(w.heads());
     List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard);
     double[][] fits = fits(cells, asked, w, heard);
     Map<String, ColumnScore> out = new LinkedHashMap<>();
@@ -124,7 +94,7 @@ final class ColumnScores {
         });
     Heard other = heard.get(HeadingEvidence.OTHER);
     if (other != null) put(out, HeadingEvidence.OTHER, other, NO_CELLS, 0, false);
-    distinct(out, w);
+    distinct(out, said);
     ColumnScore slip = out.get(SLIP);
     if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
     return out;
@@ -141,17 +111,19 @@ final class ColumnScores {
     return out;
   }
 
-  /** How well each cell is a value of each attribute: all of one text, before the next. */
-  private double[][] fits(
+  /** How well each cell is a value of each attribute. */
+  private static double[][] fits(
       List<CellReading> cells, List<Attribute> asked, ColumnWords w, Map<String, Heard> heard) {
     double[][] out = new double[asked.size()][cells.size()];
-    String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom());
-    for (int c = 0; c < cells.size(); c++) {
-      CellReading.Measured cell = cells.get(c).under(w.unit());
-      String classed = last + " " + cells.get(c).text();
-      for (int i = 0; i < out.length; i++) {
-        Heard by = heard.get(asked.get(i).id());
-        out[i][c] = fits(cell, asked.get(i), w, by == null ? 0 : by.strength(), classed);
+    String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom()) + " ";
+    List<CellReading.Measured> measured = cells.stream().map(c -> c.under(w.unit())).toList();
+    for (int i = 0; i < out.length; i++) {
+      Attribute a = asked.get(i);
+      Heard by = heard.get(a.id());
+      double heading = by == null ? 0 : by.strength();
+      boolean classes = !last.isEmpty() && a.mayBeginTerm(last);
+      for (int c = 0; c < out[i].length; c++) {
+        out[i][c] = fits(measured.get(c), a, heading, last, classes);
       }
     }
     return out;
@@ -160,10 +132,11 @@ final class ColumnScores {
   /**
    * "50" under "Class" is "Class 50".
    *
-   * @param classed the cell behind the last word of its heading
+   * @param last word of the heading with a blank behind it, or empty
+   * @param classes true where a term of the attribute may begin so
    */
-  private double fits(
-      CellReading.Measured cell, Attribute a, ColumnWords w, double heading, String classed) {
+  private static double fits(
+      CellReading.Measured cell, Attribute a, double heading, String last, boolean classes) {
     double fits = cell.fits(a);
     // Any words might be a colour, where the heading says that they are.
     if (fits == CellReading.MAYBE && a.id().endsWith(".colour") && heading < HINT_OF_COLOUR)
@@ -171,14 +144,14 @@ final class ColumnScores {
     CellReading reading = cell.reading();
     boolean letters =
         a.kind() == Attribute.Kind.TERM && reading.text().length() <= CellReading.LONGEST_CLASS;
-    if (fits > 0 || !letters || w.bottom().isEmpty()) return fits;
-    return reading.named().contains(a.id()) || a.isTerm(classed) ? 0.8 : fits;
+    if (fits > 0 || !letters || last.isEmpty()) return fits;
+    boolean is = reading.named().contains(a.id()) || classes && a.isTerm(last + reading.text());
+    return is ? CLASS : fits;
   }
 
   /** Tags are told apart by being different. */
-  private void distinct(Map<String, ColumnScore> out, ColumnWords w) {
+  private static void distinct(Map<String, ColumnScore> out, List<String> said) {
     ColumnScore tag = out.get(HeadingEvidence.TAG);
-    List<String> said = w.cells().stream().filter(this::says).toList();
     if (tag == null || tag.cells() <= 0 || said.isEmpty()) return;
     double share = (double) new LinkedHashSet<>(said).size() / said.size();
     out.put(
@@ -251,106 +224,5 @@ final class ColumnScores {
     var dimension = length ? clearbed.model.Dimension.LENGTH : a.dimension();
     boolean measured = length || a.kind() == Attribute.Kind.AMOUNT;
     return measured && UnitWords.as(unit, dimension).dimension() == dimension ? UNIT : OTHER_UNIT;
-  }
-
-  /** What the headings of a column say, its own words before those of its group. */
-  private Map<String, Heard> heard(ColumnWords.Heads w) {
-    Map<String, Heard> out = new LinkedHashMap<>();
-    if (HeadingEvidence.isMoney(w.text())) {
-      out.put(HeadingEvidence.OTHER, new Heard(1, "money", false));
-      return out;
-    }
-    for (String words : variants(w.text()))
-      headings
-          .of(words)
-          .forEach((meaning, by) -> out.merge(meaning, by, HeadingEvidence::stronger));
-    boolean group = w.group() != ColumnWords.Group.NONE;
-    if (group) {
-      Set<String> of = w.group() == ColumnWords.Group.OVER ? families(w.top()) : Set.of();
-      for (String words : variants(w.bottom()))
-        headings
-            .of(words)
-            .forEach(
-                (meaning, by) -> {
-                  double strength = suits(meaning, of, w.top()) ? EXACT : 0.4;
-                  out.merge(meaning, by.times(strength), HeadingEvidence::stronger);
-                });
-    }
-    Set<String> named = families(w.text());
-    if (!named.isEmpty()) out.replaceAll((meaning, by) -> ofNamed(meaning, by, named));
-    Header.Column known = HeadingWords.column(vocabulary, 0, w.top(), w.bottom());
-    boolean own = w.group() != ColumnWords.Group.OVER || w.bottom().isEmpty();
-    if (known.role() != Header.Role.OTHER
-        && (own || suits(meaning(known), families(w.top()), w.top())))
-      out.merge(
-          meaning(known),
-          known.evidence().why().equals(HeadingWords.SHORT)
-              ? new Heard(SPELT, "short forms", true)
-              : new Heard(1, "heading", false),
-          ColumnScores::better);
-    return out;
-  }
-
-  /** The stronger of two, in the words that say which word is meant. */
-  private static Heard better(Heard one, Heard other) {
-    boolean named = one.why().startsWith("abbreviation") && other.isShort();
-    return named
-        ? new Heard(Math.max(one.strength(), other.strength()), one.why(), true)
-        : HeadingEvidence.stronger(one, other);
-  }
-
-  /** A heading that names one part of the work is hardly about another. */
-  private Heard ofNamed(String meaning, Heard by, Set<String> named) {
-    boolean other =
-        ColumnNeighbours.PARTS.stream().anyMatch(p -> !named.contains(p) && isOf(meaning, p));
-    return other && by.strength() < EXACT ? by.times(0.6) : by;
-  }
-
-  /** The words of a heading without its standards, once without its brackets and once with them. */
-  private Set<String> variants(String heading) {
-    StringBuilder plain = new StringBuilder(PlainText.of(heading));
-    for (Citations.Found f : Citations.find(plain.toString()))
-      for (int i = f.start(); i < f.end(); i++) plain.setCharAt(i, ' ');
-    String text = plain.toString();
-    Set<String> out = new LinkedHashSet<>();
-    out.add(HeadingWords.clean(vocabulary, text));
-    if (text.indexOf('(') >= 0 && Quantities.unitOfHeader(text) == null)
-      out.add(HeadingWords.clean(vocabulary, text.replaceAll("[()\\[\\]]", " ")));
-    return out;
-  }
-
-  /** What a heading says below the heading of a group on another part of the work is doubtful. */
-  private boolean suits(String meaning, Set<String> families, String group) {
-    if (meaning.equals(HeadingEvidence.TAG)) return !OF_OTHERS.matcher(group).find();
-    if (families.isEmpty()) return true;
-    return vocabulary.attribute(meaning).map(a -> families.contains(a.family())).orElse(false);
-  }
-
-  private static String meaning(Header.Column c) {
-    return switch (c.role()) {
-      case TAG -> HeadingEvidence.TAG;
-      case MATERIAL -> HeadingEvidence.MATERIAL;
-      case SURFACE -> HeadingEvidence.SURFACE + c.surface();
-      case ATTRIBUTE -> c.attribute().id();
-      case FORMER, UNASKED, OTHER -> HeadingEvidence.OTHER;
-    };
-  }
-
-  /** A cell that says something itself. */
-  boolean says(String cell) {
-    String text = PlainText.line(cell).trim();
-    return !text.isEmpty()
-        && !vocabulary.list("empty").matches(text)
-        && !vocabulary.list("ditto").matches(text)
-        && !vocabulary.list("schedule.elsewhere").in(text)
-        && vocabulary.list("open").all(text).isEmpty();
-  }
-
-  Set<String> families(String words) {
-    return families.get(words, () -> headings.familiesOf(HeadingWords.clean(vocabulary, words)));
-  }
-
-  boolean isOf(String meaning, String family) {
-    return vocabulary.attribute(meaning).filter(a -> a.family().equals(family)).isPresent();
   }
 }

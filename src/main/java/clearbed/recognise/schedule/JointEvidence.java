@@ -36,25 +36,30 @@ final class JointEvidence {
   private static final Set<String> MANY = Set.of("location.room", "notes");
 
   private final Vocabulary vocabulary;
+  private final CellReader cells;
+  private final ShortTerms shorts;
   private final ColumnScores scorer;
   private final ColumnNeighbours neighbours;
 
   JointEvidence(Vocabulary vocabulary, SpanFinder spans) {
     this.vocabulary = vocabulary;
-    this.scorer = new ColumnScores(vocabulary, spans);
-    this.neighbours = new ColumnNeighbours(vocabulary, scorer);
+    this.shorts = new ShortTerms(vocabulary);
+    this.cells = new CellReader(vocabulary, spans, shorts);
+    HeardHeadings headings = new HeardHeadings(vocabulary);
+    this.scorer = new ColumnScores(vocabulary, headings, cells);
+    this.neighbours = new ColumnNeighbours(vocabulary, headings);
   }
 
   HeadingEvidence headings() {
-    return scorer.headings();
+    return vocabulary.headings();
   }
 
   ShortTerms shorts() {
-    return scorer.shorts();
+    return shorts;
   }
 
   CellReading reading(String cell) {
-    return scorer.reading(cell);
+    return cells.reading(cell);
   }
 
   /**

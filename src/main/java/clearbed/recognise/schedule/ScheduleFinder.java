@@ -183,6 +183,9 @@ public final class ScheduleFinder {
   }
 
   private boolean mayBeTags(String cell) {
+    // Every tag that was not taught begins with a capital.
+    if (PlainText.of(cell).chars().noneMatch(c -> c >= 'A' && c <= 'Z'))
+      return vocabulary.taught().isTag(cell);
     return TagList.inCell(cell) != null || tags(cell).stream().anyMatch(this::isTag);
   }
 

@@ -220,6 +220,16 @@ public final class Phrases {
     return false;
   }
 
+  /** False where no text that begins so is one of the phrases, whatever comes behind. */
+  boolean mayBegin(String start) {
+    if (!start.isEmpty() && (starts & bit(start.charAt(0))) == 0) return false;
+    for (Phrase p : phrases) {
+      Matcher m = p.pattern().matcher(start);
+      if (m.matches() || m.hitEnd()) return true;
+    }
+    return false;
+  }
+
   /** The text with every hit blanked out, same length. */
   public String without(String text) {
     List<Hit> hits = all(text);
