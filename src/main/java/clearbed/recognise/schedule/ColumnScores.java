@@ -1,5 +1,6 @@
 package clearbed.recognise.schedule;
 
+import clearbed.base.Memo;
 import clearbed.model.Unit;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What speaks for each meaning of a column by itself: its heading, its unit and its cells. */
 final class ColumnScores {
@@ -48,6 +50,7 @@ final class ColumnScores {
   private final Vocabulary vocabulary;
   private final HeardHeadings headings;
   private final CellReader cells;
+  private final Memo<String, Set<String>> begun = Memo.ofTexts();
 
   ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
     this.vocabulary = vocabulary;
@@ -112,21 +115,33 @@ final class ColumnScores {
   }
 
   /** How well each cell is a value of each attribute. */
-  private static double[][] fits(
+  private double[][] fits(
       List<CellReading> cells, List<Attribute> asked, ColumnWords w, Map<String, Heard> heard) {
     double[][] out = new double[asked.size()][cells.size()];
     String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom()) + " ";
+    Set<String> begun = last.isEmpty() ? Set.of() : begun(last);
     List<CellReading.Measured> measured = cells.stream().map(c -> c.under(w.unit())).toList();
     for (int i = 0; i < out.length; i++) {
       Attribute a = asked.get(i);
       Heard by = heard.get(a.id());
       double heading = by == null ? 0 : by.strength();
-      boolean classes = !last.isEmpty() && a.mayBeginTerm(last);
+      boolean classes = begun.contains(a.id());
       for (int c = 0; c < out[i].length; c++) {
         out[i][c] = fits(measured.get(c), a, heading, last, classes);
       }
     }
     return out;
+  }
+
+  /** The attributes of which a term may begin so. */
+  private Set<String> begun(String start) {
+    return begun.get(
+        start,
+        () ->
+            vocabulary.attributes().stream()
+                .filter(a -> a.kind() == Attribute.Kind.TERM && a.mayBeginTerm(start))
+                .map(Attribute::id)
+                .collect(Collectors.toSet()));
   }
 
   /**
