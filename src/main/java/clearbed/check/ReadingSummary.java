@@ -3,7 +3,6 @@ package clearbed.check;
 import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
-import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
@@ -16,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Joins the accounts of all documents, with what was not understood beside the checks. */
 final class ReadingSummary {
@@ -78,9 +78,11 @@ final class ReadingSummary {
   /** References and designations that a check of the whole set could make nothing of. */
   private List<ReadingAccount.NotUnderstood> ofTheSet() {
     Map<Account.Unread, List<String>> checks = new LinkedHashMap<>();
+    Map<String, List<Account.Unread>> byPlace =
+        unread.all().stream().collect(Collectors.groupingBy(u -> u.origin().place()));
     for (Rule rule : rules) {
       for (Account.Unread w : unread.ofTheSet(rule)) {
-        if (!told(w, rule))
+        if (!told(w, rule, byPlace.getOrDefault(w.origin().place(), List.of())))
           checks.computeIfAbsent(w, any -> new ArrayList<>()).add(rule.reportedAs());
       }
     }
@@ -91,15 +93,10 @@ final class ReadingSummary {
   }
 
   /** True when the sentence that they stand in is in the account, and names the check. */
-  private boolean told(Account.Unread words, Rule rule) {
-    return unread.all().stream()
-        .filter(u -> u.equals(words) || samePlace(u.origin(), words.origin()))
+  private boolean told(Account.Unread words, Rule rule, List<Account.Unread> there) {
+    return there.stream()
         .filter(u -> u.text().contains(words.text()))
         .anyMatch(u -> u.equals(words) || unread.couldAnswer(u, rules).contains(rule.reportedAs()));
-  }
-
-  private static boolean samePlace(Origin a, Origin b) {
-    return a.place().equals(b.place());
   }
 
   /** Tags of schedules of which no document says what they are. */

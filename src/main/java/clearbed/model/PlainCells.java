@@ -1,5 +1,6 @@
 package clearbed.model;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** The cells of a row that hold nothing but text, one in each column: most rows are such. */
@@ -31,7 +32,7 @@ final class PlainCells extends ThinList<Table.Cell> {
     if (cells instanceof PlainCells plain && plain.row == row) return plain;
     return cells.size() >= FEWEST && arePlain(row, cells)
         ? new PlainCells(row, cells)
-        : List.copyOf(cells);
+        : ApartCells.of(cells);
   }
 
   private static boolean arePlain(int row, List<Table.Cell> cells) {
@@ -65,9 +66,8 @@ final class PlainCells extends ThinList<Table.Cell> {
   /** The cell of a column, or null. */
   Table.Cell at(int column) {
     if (columns == null) return column >= 0 && column < texts.length ? get(column) : null;
-    for (int i = 0; i < columns.length && columns[i] <= column; i++) {
-      if (columns[i] == column) return get(i);
-    }
-    return null;
+    if (column < 0 || column > MOST_COLUMNS) return null;
+    int found = Arrays.binarySearch(columns, (char) column);
+    return found < 0 ? null : get(found);
   }
 }

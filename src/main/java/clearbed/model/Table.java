@@ -42,6 +42,7 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
     /** The cell whose merged area covers the column, or null. */
     public Cell at(int column) {
       if (cells instanceof PlainCells plain) return plain.at(column);
+      if (cells instanceof ApartCells apart) return apart.at(column);
       for (Cell cell : cells) {
         if (column >= cell.column() && column < cell.column() + cell.columnSpan()) return cell;
       }

@@ -1,12 +1,16 @@
 package clearbed.recognise.schedule;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.matching.MaximumWeightBipartiteMatching;
+import org.jgrapht.alg.util.UnionFind;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
 
@@ -40,15 +44,32 @@ final class Assignment {
 
   /** The choice of greatest sum, each copy taken at most once; columns without any are not in. */
   static Map<Integer, Choice> of(List<Claim> claims) {
-    Map<Integer, Claim> best = matched(claims, null);
-    double sum = sum(best);
-    Map<Integer, Choice> out = new LinkedHashMap<>();
-    best.forEach(
-        (column, claim) -> {
-          double without = sum(matched(claims, claim));
-          out.put(column, new Choice(claim.meaning(), claim.score(), sum - without));
-        });
+    Map<Integer, Choice> out = new TreeMap<>();
+    for (List<Claim> rivals : rivals(claims)) {
+      Map<Integer, Claim> best = matched(rivals, null);
+      double sum = sum(best);
+      best.forEach(
+          (column, claim) -> {
+            double without = sum(matched(rivals, claim));
+            out.put(column, new Choice(claim.meaning(), claim.score(), sum - without));
+          });
+    }
     return out;
+  }
+
+  /** The claims that bear on each other: of one column, to one place, or through others that do. */
+  private static Collection<List<Claim>> rivals(List<Claim> claims) {
+    Set<Object> all = new LinkedHashSet<>();
+    for (Claim claim : claims) {
+      all.add(claim.column());
+      all.add(claim.place());
+    }
+    UnionFind<Object> together = new UnionFind<>(all);
+    for (Claim claim : claims) together.union(claim.column(), claim.place());
+    Map<Object, List<Claim>> out = new LinkedHashMap<>();
+    for (Claim claim : claims)
+      out.computeIfAbsent(together.find(claim.column()), any -> new ArrayList<>()).add(claim);
+    return out.values();
   }
 
   private static double sum(Map<Integer, Claim> matched) {

@@ -3,16 +3,9 @@ package clearbed.recognise.schedule;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Unit;
-import clearbed.recognise.statement.Span;
-import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.text.DecimalMark;
-import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
-import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Vocabulary;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,6 +19,10 @@ import java.util.regex.Pattern;
  * @param product true when it names a tile or another finish
  * @param place true when it names a place
  * @param condition true when it says how wet, cold or hot a place is
+ * @param requires attributes that it says are required
+ * @param named attributes whose term it is behind their name, as "50" is Class 50
+ * @param bare true for nothing but a number, whose unit stands elsewhere
+ * @param says false where it is blank, open, or points elsewhere
  */
 record CellReading(
     String text,
@@ -38,14 +35,12 @@ record CellReading(
     Map<String, Double> terms,
     boolean product,
     boolean place,
-    boolean condition) {
-
-  private static final Pattern YES_NO =
-      Pattern.compile(
-          "(?:yes|no|y|n|x|✓|✔|req'?d|required|not required|incl(?:uded)?|none)\\.?",
-          Pattern.CASE_INSENSITIVE);
-
-  static final Pattern BARE = Pattern.compile("[+±<>≤≥~]{0,2}\\s*\\.?\\d[\\d\\s.,/-]*%?\\+?");
+    boolean condition,
+    Set<String> requires,
+    Set<String> named,
+    boolean bare,
+    boolean sides,
+    boolean says) {
 
   /** Classes of AS 4586 by the pendulum. */
   private static final Pattern PENDULUM = Pattern.compile("P[0-5](?: .{0,20})?");
@@ -56,20 +51,6 @@ record CellReading(
   /** "NT, G" is no place. */
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}(?:, ?[A-Z]{1,2})*");
 
-  /** A standard that is not known, whose name is no tag. */
-  private static final Pattern STANDARD =
-      Pattern.compile(
-          "(?:AS(?:/NZS)?|DIN|EN|BS|ISO|NF|UNI|UNE|SS|SANS|ASTM|ANSI|TCNA)(?: (?:EN|ISO))*[ -]?[A-Z]{0,3}\\d[\\d.:/-]*.{0,20}");
-
-  private static final Pattern SIDES =
-      Pattern.compile(
-          "\\d[\\d\\s./-]*(?:\"|mm|cm|in\\.?)?\\s*[x×X]\\s*\\d.*", Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern CONDITION =
-      Pattern.compile(
-          "\\b(?:wet|dry|damp|submerged|immer\\w+|steam|ext(?:erior|ernal)?|int(?:erior|ernal)?|fr(?:eeze|ost)\\w*|sun\\w*|heat\\w*|outdoors?|indoors?|underwater)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   /** Words where a standard is cited elsewhere. */
   private static final double WORDS_ALONE = -0.35;
 
@@ -79,17 +60,11 @@ record CellReading(
   /** Words that may be what the heading says they are. */
   static final double MAYBE = 0.3;
 
+  /** A class alone, in characters. */
+  static final int LONGEST_CLASS = 6;
+
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
-
-  /** Nothing but a number, whose unit stands elsewhere. */
-  boolean bare() {
-    return BARE.matcher(text).matches();
-  }
-
-  boolean sides() {
-    return SIDES.matcher(text).matches();
-  }
 
   boolean sentence() {
     return words >= SENTENCE;
@@ -101,22 +76,39 @@ record CellReading(
 
   /** True when it is plainly of a kind: a figure, a size, a standard or a tag. */
   private boolean typed() {
-    return tag || standard || bare() || sides() || !figures.isEmpty();
+    return tag || standard || bare || sides || !figures.isEmpty();
   }
 
   /**
-   * How well it is a value of an attribute: 1 its value, 0 neither, -1 something else.
+   * @param unit of the column that the cell is in, or null
+   */
+  Measured under(Unit unit) {
+    boolean measured = bare && unit != null;
+    String figure = measured ? text.replaceAll("[%+]", "").trim() + " " + unit.symbol() : "";
+    return new Measured(this, unit, measured ? Quantities.find(figure) : List.of());
+  }
+
+  /**
+   * A cell in its column.
    *
    * @param unit of the column, or null
+   * @param figures that a bare number is with that unit
    */
-  double fits(Attribute a, Unit unit) {
+  record Measured(CellReading reading, Unit unit, List<Quantities.Found> figures) {
+    /** How well it is a value of an attribute: 1 its value, 0 neither, -1 something else. */
+    double fits(Attribute a) {
+      return reading.fits(a, this);
+    }
+  }
+
+  private double fits(Attribute a, Measured in) {
     return switch (a.kind()) {
       case STANDARD -> standard(a);
       case TERM -> term(a);
-      case AMOUNT -> amount(a, unit);
-      case SIZE -> size(unit);
-      case FLATNESS -> figures.size() == 2 && !sides() ? 0.6 : digits() ? 0 : -1;
-      case REQUIRED -> yesNo ? 0.6 : required(a, unit);
+      case AMOUNT -> amount(a, in);
+      case SIZE -> size(in.unit());
+      case FLATNESS -> figures.size() == 2 && !sides ? 0.6 : digits() ? 0 : -1;
+      case REQUIRED -> yesNo ? 0.6 : required(a, in.unit());
       case WORDS -> a.id().equals("notes") ? notes() : a.id().equals("location.room") ? room() : -1;
     };
   }
@@ -145,22 +137,21 @@ record CellReading(
     return yesNo ? -0.7 : terms.values().stream().anyMatch(o -> o >= WHOLE) ? -0.9 : 0;
   }
 
-  private double amount(Attribute a, Unit unit) {
+  private double amount(Attribute a, Measured in) {
     if (a.id().equals("tile.pendulum") && PENDULUM.matcher(text).matches()) return 0.8;
     if (a.id().equals("substrate.deflection") && DEFLECTION.matcher(text).matches()) return 1;
     boolean other = false;
     for (Quantities.Found f : figures) {
       if (f.content() instanceof Content.Amount amount) {
         boolean fits = Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
-        if (fits) return sides() ? 0 : 1;
+        if (fits) return sides ? 0 : 1;
         other = true;
       }
       other |= f.content() instanceof Content.Size;
     }
-    if (bare()) {
-      if (unit == null) return a.dimension() != Dimension.RATIO ? 0.1 : plain(a) ? 0.4 : -0.5;
-      String measured = text.replaceAll("[%+]", "").trim() + " " + unit.symbol();
-      return Quantities.find(measured).stream()
+    if (bare) {
+      if (in.unit() == null) return a.dimension() != Dimension.RATIO ? 0.1 : plain(a) ? 0.4 : -0.5;
+      return in.figures().stream()
               .anyMatch(
                   f ->
                       f.content() instanceof Content.Amount m
@@ -168,7 +159,7 @@ record CellReading(
           ? 1
           : -1;
     }
-    return other || standard || !stated.isEmpty() || tag || sides() || !digits() ? -1 : 0;
+    return other || standard || !stated.isEmpty() || tag || sides || !digits() ? -1 : 0;
   }
 
   /** A number without a unit that the attribute might have. */
@@ -181,20 +172,20 @@ record CellReading(
   }
 
   private double size(Unit unit) {
-    if (sides()) return 1;
+    if (sides) return 1;
     boolean size = figures.stream().anyMatch(f -> f.content() instanceof Content.Size);
     if (size) return sentence() ? 0.4 : 1;
     if (figures.size() == 1
         && figures.get(0).content() instanceof Content.Amount m
         && Quantities.as(m, Dimension.LENGTH).isPresent()) return 0.3;
-    if (bare()) return unit == null ? 0 : 0.3;
+    if (bare) return unit == null ? 0 : 0.3;
     return standard || tag || !digits() ? -1 : 0;
   }
 
   private double required(Attribute a, Unit unit) {
     boolean wait = unit != null && unit.dimension() == Dimension.TIME && a.id().contains(".cure");
-    if (wait && bare()) return 0.6;
-    if (a.words().requiredIn(text)) return 0.8;
+    if (wait && bare) return 0.6;
+    if (requires.contains(a.id())) return 0.8;
     return typed() ? -1 : 0;
   }
 
@@ -204,19 +195,19 @@ record CellReading(
   }
 
   private double room() {
-    if (standard || sides() || !figures.isEmpty()) return -1;
+    if (standard || sides || !figures.isEmpty()) return -1;
     if (terms.getOrDefault("movement.places", 0.0) >= 0.5 || CODE.matcher(text).matches())
       return -0.5;
     boolean named = place || terms.containsKey("location.exposure");
     if (named) return condition ? 0.2 : digits() ? 1 : 0.8;
-    return product ? -0.5 : bare() ? 0 : 0.3;
+    return product ? -0.5 : bare ? 0 : 0.3;
   }
 
   double asTag() {
     if (tag) return 1;
-    if (standard || sides() || words >= SENTENCE) return -1;
+    if (standard || sides || words >= SENTENCE) return -1;
     if (words == 1 && text.length() == 1) return 0.3;
-    if (bare()) return text.contains(".") ? -0.5 : 0.3;
+    if (bare) return text.contains(".") ? -0.5 : 0.3;
     return words <= 1 && digits() && figures.isEmpty() ? 0.3 : -0.3;
   }
 
@@ -227,49 +218,5 @@ record CellReading(
 
   double asSurface() {
     return tag ? 1 : -0.2;
-  }
-
-  /** The classes of adhesives, grouts and sealants are as good as their standards. */
-  private static Set<String> classed(String code) {
-    if (code.matches("[CDR][12](?!\\d).*")) return Set.of("mortar.standard");
-    if (code.matches("CG.*|RG")) return Set.of("grout.standard");
-    return code.matches("[FG]-? ?\\d\\d.*") ? Set.of("sealant.standard") : Set.of();
-  }
-
-  private static boolean isTile(String kind, Vocabulary vocabulary) {
-    return kind.equals("tile") || !vocabulary.families().containsKey(kind);
-  }
-
-  static CellReading of(String cell, SpanFinder spans, Vocabulary vocabulary, ShortTerms shorts) {
-    String text = PlainText.line(cell).trim();
-    Set<String> stated = new LinkedHashSet<>();
-    boolean standard = STANDARD.matcher(text).matches();
-    boolean product = false;
-    boolean place = false;
-    Map<String, Double> terms = new LinkedHashMap<>(shorts.terms(text));
-    for (Span span : spans.in(text)) {
-      if (span instanceof Span.Standard s) {
-        standard = true;
-        vocabulary.standardOf(s.standard().designation()).ifPresent(i -> stated.addAll(i.states()));
-      }
-      if (span instanceof Span.ClassCode c) stated.addAll(classed(c.code()));
-      product |= span instanceof Span.Product p && isTile(p.kind(), vocabulary);
-    }
-    place |= vocabulary.exposurePlaces().values().stream().anyMatch(words -> words.in(text));
-    product |= vocabulary.list("glassTileAbroad").in(text);
-    product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
-    return new CellReading(
-        text,
-        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text))
-            || vocabulary.taught().isTag(text),
-        YES_NO.matcher(text).matches(),
-        Stems.of(text).size(),
-        Quantities.find(text),
-        stated,
-        standard,
-        terms,
-        product,
-        place,
-        CONDITION.matcher(text).find());
   }
 }

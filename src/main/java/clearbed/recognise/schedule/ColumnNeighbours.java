@@ -3,10 +3,12 @@ package clearbed.recognise.schedule;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** What the columns of a table say of each other, and what the heading over it says of all. */
 final class ColumnNeighbours {
@@ -25,11 +27,11 @@ final class ColumnNeighbours {
   private static final Set<String> KIN = Set.of("sealant", "movement");
 
   private final Vocabulary vocabulary;
-  private final ColumnScores columns;
+  private final HeardHeadings headings;
 
-  ColumnNeighbours(Vocabulary vocabulary, ColumnScores columns) {
+  ColumnNeighbours(Vocabulary vocabulary, HeardHeadings headings) {
     this.vocabulary = vocabulary;
-    this.columns = columns;
+    this.headings = headings;
   }
 
   /**
@@ -39,9 +41,10 @@ final class ColumnNeighbours {
    */
   void among(
       List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
+    boolean ofOne = isOfOne(words, family);
     for (ColumnWords w : words) {
       Map<String, ColumnScore> own = scores.get(w.index());
-      if (own != null && isOfOne(words, family) && families(w.text()).isEmpty())
+      if (own != null && ofOne && families(w.text()).isEmpty())
         own.replaceAll((meaning, s) -> under(family, meaning, s));
     }
     onlyRooms(scores);
@@ -92,7 +95,7 @@ final class ColumnNeighbours {
   }
 
   private boolean isOfTiles(ColumnWords w) {
-    return families(w.text()).isEmpty() && !ColumnScores.OF_OTHERS.matcher(w.text()).find();
+    return families(w.text()).isEmpty() && !HeardHeadings.OF_OTHERS.matcher(w.text()).find();
   }
 
   private static boolean anyFits(Map<Integer, Map<String, ColumnScore>> scores, String meaning) {
@@ -134,11 +137,12 @@ final class ColumnNeighbours {
       List<ColumnWords> words,
       Map<Integer, Assignment.Choice> first,
       Map<Integer, Map<String, ColumnScore>> scores) {
+    Map<String, Map<String, Integer>> groups = ofGroups(words, first);
     for (int i = 0; i < words.size(); i++) {
       ColumnWords w = words.get(i);
       Map<String, ColumnScore> own = scores.get(w.index());
       if (own == null || !families(w.text()).isEmpty() || isPlain(own)) continue;
-      String group = ofGroup(w, words, first);
+      String group = ofGroup(groups.get(w.top()), family(first.get(w.index())));
       String before =
           !group.isEmpty() ? group : i == 0 ? "" : family(first.get(words.get(i - 1).index()));
       String behind = i + 1 == words.size() ? "" : family(first.get(words.get(i + 1).index()));
@@ -170,14 +174,27 @@ final class ColumnNeighbours {
   }
 
   /** The part of the work that the other columns below the same heading are about, if but one. */
-  private String ofGroup(
-      ColumnWords w, List<ColumnWords> words, Map<Integer, Assignment.Choice> first) {
-    if (w.top().isEmpty()) return "";
-    Set<String> out = new LinkedHashSet<>();
-    for (ColumnWords o : words)
-      if (o.index() != w.index() && o.top().equals(w.top())) out.add(family(first.get(o.index())));
-    out.remove("");
-    return out.size() == 1 ? out.iterator().next() : "";
+  private static String ofGroup(Map<String, Integer> group, String own) {
+    if (group == null) return "";
+    String out = "";
+    for (Map.Entry<String, Integer> part : group.entrySet()) {
+      if (part.getValue() == 1 && part.getKey().equals(own)) continue;
+      if (!out.isEmpty()) return "";
+      out = part.getKey();
+    }
+    return out;
+  }
+
+  /** By the words over a group of columns: how many of them are about which part of the work. */
+  private Map<String, Map<String, Integer>> ofGroups(
+      List<ColumnWords> words, Map<Integer, Assignment.Choice> first) {
+    Map<String, Map<String, Integer>> out = new HashMap<>();
+    for (ColumnWords w : words) {
+      String family = family(first.get(w.index()));
+      if (!w.top().isEmpty() && !family.isEmpty())
+        out.computeIfAbsent(w.top(), any -> new TreeMap<>()).merge(family, 1, Integer::sum);
+    }
+    return out;
   }
 
   /** The part of the work that a column is about, where that is not the tile itself. */
@@ -191,7 +208,7 @@ final class ColumnNeighbours {
   }
 
   private Set<String> families(String words) {
-    return columns.families(words);
+    return headings.families(words);
   }
 
   /** True of a table on one part of the work, none of whose headings names another. */
@@ -204,6 +221,6 @@ final class ColumnNeighbours {
   }
 
   private boolean isOf(String meaning, String family) {
-    return columns.isOf(meaning, family);
+    return headings.isOf(meaning, family);
   }
 }

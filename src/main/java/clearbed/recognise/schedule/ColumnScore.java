@@ -20,6 +20,10 @@ record ColumnScore(double heading, double cells, double unit, double beside, Str
   }
 
   double sum() {
+    return sum(heading, cells, unit, beside);
+  }
+
+  static double sum(double heading, double cells, double unit, double beside) {
     return HEADING * heading + CELLS * cells + unit + beside;
   }
 }

@@ -19,7 +19,18 @@ record ColumnWords(
     BEFORE
   }
 
+  /** The words over a column. */
+  record Heads(String top, String bottom, Group group) {
+    String text() {
+      return (top + " " + bottom).trim();
+    }
+  }
+
+  Heads heads() {
+    return new Heads(top, bottom, group);
+  }
+
   String text() {
-    return (top + " " + bottom).trim();
+    return heads().text();
   }
 }

@@ -135,13 +135,18 @@ final class HeadingRows {
   }
 
   private boolean isValue(String text) {
-    if (text.chars().noneMatch(Character::isDigit)) return false;
+    if (!hasDigit(text)) return false;
     return values.get(
         text,
         () -> {
           CellReading r = evidence.reading(text);
           return r.tag() || r.bare() || r.sides() || r.standard() || !r.figures().isEmpty();
         });
+  }
+
+  private static boolean hasDigit(String text) {
+    for (int i = 0; i < text.length(); i++) if (Character.isDigit(text.charAt(i))) return true;
+    return false;
   }
 
   /** One heading over some columns, beside nothing. */
@@ -208,30 +213,40 @@ final class HeadingRows {
   /** The words of a heading do not come again below it; those of data do. */
   private boolean recurs(List<Table.Row> rows, int at, int count) {
     Table.Row row = rows.get(at + count - 1);
+    List<Table.Row> data =
+        rows.subList(at + count, Math.min(rows.size(), at + count + LOOKED_AT)).stream()
+            .filter(below -> !mayHead(below))
+            .toList();
     int again = 0;
     int all = 0;
     for (Table.Cell cell : row.cells()) {
       if (cell.text().isBlank() || cell.continued()) continue;
       all++;
-      for (int i = at + count; i < Math.min(rows.size(), at + count + LOOKED_AT); i++) {
-        if (mayHead(rows.get(i))) continue;
-        Table.Cell below = rows.get(i).at(cell.column());
-        if (below != null
-            && !below.continued()
-            && below.text().equals(cell.text())
-            && below.column() == cell.column()) {
-          again++;
-          break;
-        }
-      }
+      if (data.stream().anyMatch(below -> comesAgain(cell, below.at(cell.column())))) again++;
     }
     return again * 3 > all && !repeated(rows, at, count);
   }
 
+  private static boolean comesAgain(Table.Cell cell, Table.Cell below) {
+    return below != null
+        && !below.continued()
+        && below.text().equals(cell.text())
+        && below.column() == cell.column();
+  }
+
   /** The whole heading comes again, as it does on each page. */
   private static boolean repeated(List<Table.Row> rows, int at, int count) {
-    String words = words(rows.get(at + count - 1));
-    return rows.stream().skip(at + count).anyMatch(r -> words(r).equals(words));
+    List<Table.Cell> heading = rows.get(at + count - 1).cells();
+    return rows.stream().skip(at + count).anyMatch(row -> sameWords(row.cells(), heading));
+  }
+
+  private static boolean sameWords(List<Table.Cell> cells, List<Table.Cell> others) {
+    if (cells.size() != others.size()) return false;
+    for (int i = 0; i < cells.size(); i++) {
+      String text = PlainText.line(cells.get(i).text());
+      if (!text.equals(PlainText.line(others.get(i).text()))) return false;
+    }
+    return true;
   }
 
   static String words(Table.Row row) {

@@ -6,6 +6,7 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,13 +35,25 @@ final class HeadingTexts {
     for (Table.Row row : data)
       for (Table.Cell c : row.cells()) if (!c.text().isBlank()) indexes.add(c.column());
     List<ColumnWords> out = new ArrayList<>();
+    List<NavigableSet<Integer>> filled = words.stream().map(HeadingTexts::filled).toList();
+    int run = -1;
     for (int index : indexes) {
-      int under =
-          units ? headed(words.get(words.size() - 1), heads.get(heads.size() - 1), index) : index;
+      Table.Row last = units ? heads.get(heads.size() - 1) : null;
+      if (!units || !goesOn(words.get(words.size() - 1), last, index)) run = index;
+      // Without a heading at its left end the units head themselves.
+      boolean headed = units && !isBlank(words.get(words.size() - 1), run);
+      int under = headed ? run : index;
       ColumnWords column =
-          column(words, data, index, under, units ? unit(heads.get(heads.size() - 1), index) : "");
+          column(words, filled, data, index, under, units ? unit(last, index) : "");
       if (column != null) out.add(column);
     }
+    return out;
+  }
+
+  /** The columns in which cells with words begin. */
+  private static NavigableSet<Integer> filled(Table.Row row) {
+    NavigableSet<Integer> out = new TreeSet<>();
+    for (Table.Cell c : row.cells()) if (!c.text().isBlank()) out.add(c.column());
     return out;
   }
 
@@ -60,11 +73,12 @@ final class HeadingTexts {
     return figures * 2 >= cells.size() ? HeadingRows.unit(last.replaceFirst("\\.$", "")) : null;
   }
 
-  /** The column whose heading stands over this one as well: "SIZE" over "mm | in". */
-  private static int headed(Table.Row words, Table.Row units, int index) {
-    int at = index;
-    while (at > 0 && isBlank(words, at) && !isBlank(units, at) && !isBlank(units, at - 1)) at--;
-    return isBlank(words, at) ? index : at;
+  /** Under the heading of the column before as well: "SIZE" over "mm | in". */
+  private static boolean goesOn(Table.Row words, Table.Row units, int index) {
+    return index > 0
+        && isBlank(words, index)
+        && !isBlank(units, index)
+        && !isBlank(units, index - 1);
   }
 
   private static boolean isBlank(Table.Row row, int index) {
@@ -77,7 +91,12 @@ final class HeadingTexts {
   }
 
   private static ColumnWords column(
-      List<Table.Row> words, List<Table.Row> data, int index, int under, String unit) {
+      List<Table.Row> words,
+      List<NavigableSet<Integer>> filled,
+      List<Table.Row> data,
+      int index,
+      int under,
+      String unit) {
     List<String> cells = cells(data, index);
     List<String> parts = new ArrayList<>();
     boolean over = false;
@@ -87,7 +106,7 @@ final class HeadingTexts {
       String text = cell == null ? "" : PlainText.line(cell.text()).trim();
       boolean last = r == words.size() - 1;
       if (text.isEmpty() && !last) {
-        String group = groupBefore(words, r, under);
+        String group = groupBefore(words, filled, r, under);
         if (!group.isEmpty()) {
           parts.add(group);
           covered = true;
@@ -122,16 +141,14 @@ final class HeadingTexts {
   }
 
   /** Saved as text, a heading merged over several columns stands over the first of them alone. */
-  private static String groupBefore(List<Table.Row> words, int r, int index) {
+  private static String groupBefore(
+      List<Table.Row> words, List<NavigableSet<Integer>> filled, int r, int index) {
     Table.Row below = words.get(r + 1);
-    if (below.at(index) == null || below.at(index).text().isBlank()) return "";
-    for (int i = index - 1; i >= 0; i--) {
-      Table.Cell cell = words.get(r).at(i);
-      if (cell == null || cell.text().isBlank()) continue;
-      boolean heads = below.at(i) != null && !below.at(i).text().isBlank();
-      return heads && cell.columnSpan() == 1 ? PlainText.line(cell.text()).trim() : "";
-    }
-    return "";
+    Integer before = filled.get(r).lower(index);
+    if (before == null || isBlank(below, index)) return "";
+    Table.Cell cell = words.get(r).at(before);
+    boolean heads = cell.columnSpan() == 1 && !isBlank(below, before);
+    return heads ? PlainText.line(cell.text()).trim() : "";
   }
 
   private static List<String> cells(List<Table.Row> data, int index) {

@@ -203,18 +203,16 @@ public final class HeadingWords {
 
   /** The term of an attribute that a cell has with the word that it is headed by: "Class 50". */
   static Optional<String> classed(Attribute a, String heading, String cell) {
-    String own = a.id().substring(a.id().indexOf('.') + 1);
+    String headed = lastWord(heading) + " " + cell;
+    String named = a.id().substring(a.id().indexOf('.') + 1) + " " + cell;
     return a.words().terms().entrySet().stream()
-        .filter(
-            e ->
-                e.getValue().matches(lastWord(heading) + " " + cell)
-                    || e.getValue().matches(own + " " + cell))
+        .filter(e -> e.getValue().matches(headed) || e.getValue().matches(named))
         .map(Map.Entry::getKey)
         .findFirst();
   }
 
   /** "Class" of "Sealant class (C920)". */
-  private static String lastWord(String heading) {
+  static String lastWord(String heading) {
     String plain = BRACKETS.matcher(heading.toLowerCase(Locale.ROOT)).replaceAll(" ").trim();
     return plain.substring(plain.lastIndexOf(' ') + 1);
   }

@@ -1,11 +1,15 @@
 package clearbed.recognise.schedule;
 
+import clearbed.model.Unit;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,25 +40,30 @@ final class JointEvidence {
   private static final Set<String> MANY = Set.of("location.room", "notes");
 
   private final Vocabulary vocabulary;
+  private final CellReader cells;
+  private final ShortTerms shorts;
   private final ColumnScores scorer;
   private final ColumnNeighbours neighbours;
 
   JointEvidence(Vocabulary vocabulary, SpanFinder spans) {
     this.vocabulary = vocabulary;
-    this.scorer = new ColumnScores(vocabulary, spans);
-    this.neighbours = new ColumnNeighbours(vocabulary, scorer);
+    this.shorts = new ShortTerms(vocabulary);
+    this.cells = new CellReader(vocabulary, spans, shorts);
+    HeardHeadings headings = new HeardHeadings(vocabulary);
+    this.scorer = new ColumnScores(vocabulary, headings, cells);
+    this.neighbours = new ColumnNeighbours(vocabulary, headings);
   }
 
   HeadingEvidence headings() {
-    return scorer.headings();
+    return vocabulary.headings();
   }
 
   ShortTerms shorts() {
-    return scorer.shorts();
+    return shorts;
   }
 
   CellReading reading(String cell) {
-    return scorer.reading(cell);
+    return cells.reading(cell);
   }
 
   /**
@@ -69,8 +78,11 @@ final class JointEvidence {
     neighbours.among(words, scores, family);
     neighbours.beside(words, Assignment.of(claims(scores, words)), scores);
     Map<Integer, Assignment.Choice> chosen = Assignment.of(claims(scores, words));
+    Foremost taken = new Foremost();
+    chosen.forEach((index, choice) -> taken.add(choice.meaning(), index, choice.score()));
     Map<Integer, Header.Column> out = new LinkedHashMap<>();
-    for (ColumnWords w : words) out.put(w.index(), column(w, scores.get(w.index()), chosen));
+    for (ColumnWords w : words)
+      out.put(w.index(), column(w, scores.get(w.index()), chosen.get(w.index()), taken));
     return out;
   }
 
@@ -88,65 +100,56 @@ final class JointEvidence {
     List<Assignment.Claim> out = new ArrayList<>();
     Map<Integer, ColumnWords> byIndex = new LinkedHashMap<>();
     words.forEach(w -> byIndex.put(w.index(), w));
+    Map<String, Set<Unit>> units = units(words, scores);
+    Foremost shared = new Foremost();
     scores.forEach(
         (index, own) -> {
           double best = own.values().stream().mapToDouble(ColumnScore::sum).max().orElse(0);
           own.forEach(
               (meaning, s) -> {
                 if (s.sum() < ENOUGH || s.sum() < best - RIVAL) return;
-                int copies = copies(meaning, s, byIndex.get(index), words, scores);
+                Unit unit = byIndex.get(index).unit();
+                int copies = copies(meaning, s, unit, units.getOrDefault(meaning, Set.of()));
+                if (copies > 1) shared.add(meaning, index, s.sum());
                 for (int copy = 0; copy < copies; copy++)
                   out.add(new Assignment.Claim(index, meaning, copy, s.sum()));
               });
         });
     // Who may not share a meaning has it alone or not at all.
-    out.removeIf(c -> isAlone(c, out) && out.stream().anyMatch(o -> isBetter(o, c)));
+    Set<List<Object>> several = new HashSet<>();
+    for (Assignment.Claim c : out) if (c.copy() > 0) several.add(List.of(c.column(), c.meaning()));
+    out.removeIf(
+        c ->
+            !several.contains(List.of(c.column(), c.meaning()))
+                && shared.beside(c.meaning(), c.column()) > c.score());
     return out;
   }
 
-  private static boolean isAlone(Assignment.Claim claim, List<Assignment.Claim> claims) {
-    return claims.stream()
-        .noneMatch(
-            o ->
-                o.column() == claim.column()
-                    && o.meaning().equals(claim.meaning())
-                    && o.copy() > claim.copy());
-  }
-
-  private static boolean isBetter(Assignment.Claim other, Assignment.Claim claim) {
-    return other.column() != claim.column()
-        && other.meaning().equals(claim.meaning())
-        && other.copy() > 0
-        && claim.copy() == 0
-        && other.score() > claim.score();
+  /** The units of the columns that may have a meaning. */
+  private static Map<String, Set<Unit>> units(
+      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores) {
+    Map<String, Set<Unit>> out = new HashMap<>();
+    for (ColumnWords w : words) {
+      if (w.unit() == null) continue;
+      for (String meaning : scores.getOrDefault(w.index(), Map.of()).keySet())
+        out.computeIfAbsent(meaning, any -> EnumSet.noneOf(Unit.class)).add(w.unit());
+    }
+    return out;
   }
 
   /** One, but for the same figure in two units, surfaces of rooms, and plain headings. */
-  private int copies(
-      String meaning,
-      ColumnScore s,
-      ColumnWords w,
-      List<ColumnWords> words,
-      Map<Integer, Map<String, ColumnScore>> scores) {
+  private static int copies(String meaning, ColumnScore s, Unit unit, Set<Unit> units) {
     if (meaning.equals(HeadingEvidence.TAG)) return 1;
     boolean exact = s.heading() >= ColumnScores.EXACT && s.cells() >= 0;
     if (meaning.startsWith("@") || MANY.contains(meaning) || exact) return MOST_COPIES;
     boolean second =
-        words.stream()
-            .anyMatch(
-                o ->
-                    o.index() != w.index()
-                        && o.unit() != null
-                        && w.unit() != null
-                        && o.unit() != w.unit()
-                        && o.unit().dimension() == w.unit().dimension()
-                        && scores.getOrDefault(o.index(), Map.of()).containsKey(meaning));
+        unit != null
+            && units.stream().anyMatch(o -> o != unit && o.dimension() == unit.dimension());
     return second && s.cells() >= 0 ? 2 : 1;
   }
 
   private Header.Column column(
-      ColumnWords w, Map<String, ColumnScore> scores, Map<Integer, Assignment.Choice> chosen) {
-    Assignment.Choice choice = chosen.get(w.index());
+      ColumnWords w, Map<String, ColumnScore> scores, Assignment.Choice choice, Foremost taken) {
     if (scores == null)
       return new Header.Column(w.index(), w.text(), Header.Role.FORMER, null, "", w.unit())
           .by(new Header.Evidence("former values", 1, 0, List.of()));
@@ -167,7 +170,7 @@ final class JointEvidence {
     if (choice.meaning().equals(HeadingEvidence.OTHER)) return unasked(w, s, could);
     boolean clear =
         choice.margin() >= MARGIN
-            && choice.score() - rival(w, scores, chosen) >= MARGIN
+            && choice.score() - rival(w, scores, choice, taken) >= MARGIN
             && choice.score() >= best - SECOND_BEST;
     if (!clear) return none.by(new Header.Evidence("not clear: " + s.why(), s.heading(), 0, could));
     return of(w, choice.meaning())
@@ -176,18 +179,10 @@ final class JointEvidence {
 
   /** The best of what else the column might be, and no other column is with more right. */
   private static double rival(
-      ColumnWords w, Map<String, ColumnScore> scores, Map<Integer, Assignment.Choice> chosen) {
-    String own = chosen.get(w.index()).meaning();
+      ColumnWords w, Map<String, ColumnScore> scores, Assignment.Choice own, Foremost taken) {
     return scores.entrySet().stream()
-        .filter(e -> !e.getKey().equals(own))
-        .filter(
-            e ->
-                chosen.entrySet().stream()
-                    .noneMatch(
-                        c ->
-                            c.getKey() != w.index()
-                                && c.getValue().meaning().equals(e.getKey())
-                                && c.getValue().score() >= e.getValue().sum()))
+        .filter(e -> !e.getKey().equals(own.meaning()))
+        .filter(e -> taken.beside(e.getKey(), w.index()) < e.getValue().sum())
         .mapToDouble(e -> e.getValue().sum())
         .max()
         .orElse(0);

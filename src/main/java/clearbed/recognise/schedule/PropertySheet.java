@@ -146,7 +146,9 @@ public final class PropertySheet {
   private int nameColumn(Table table, int fewest) {
     IntSummaryStatistics columns = columns(table);
     if (columns.getCount() == 0) return -1;
+    // Beside the names there are few columns.
     for (int column = columns.getMin(); column <= columns.getMin() + 1; column++) {
+      if (columns.getMax() - column >= 3) continue;
       int filled = 0;
       int known = 0;
       for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
@@ -158,8 +160,7 @@ public final class PropertySheet {
             words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
         if (named) known++;
       }
-      if (known >= fewest && known * 5 >= filled * 2 && columns.getMax() - column < 3)
-        return column;
+      if (known >= fewest && known * 5 >= filled * 2) return column;
     }
     return -1;
   }

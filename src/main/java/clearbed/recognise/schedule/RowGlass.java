@@ -40,7 +40,7 @@ final class RowGlass {
       }
     }
     if (own.decided()) return new Result(own.glass(), true, known.words());
-    if (standard.contains("A137.2")) return new Result(true, true, standard);
+    if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
     String kind = kindOfGlass(header, row);
     if (!kind.isEmpty()) return new Result(true, true, kind);
@@ -49,6 +49,11 @@ final class RowGlass {
       if (said.decided()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  /** True of standards of which one is that of glass tile. */
+  static boolean isGlass(String standards) {
+    return standards.contains("A137.2");
   }
 
   /** "Kind of glass" over "fused": the heading says of what, the cell that it is tile. */

@@ -5,15 +5,18 @@ import clearbed.model.Document;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 public final class ScheduleFinder {
@@ -118,6 +121,18 @@ public final class ScheduleFinder {
     return looksLikeTag(text) || vocabulary.taught().isTag(text);
   }
 
+  /**
+   * The tags of a cell that is no list of them as people write such; its words where it has none.
+   */
+  List<String> tags(String cell) {
+    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+    if (isTag(text)) return List.of(text);
+    String bare = unnamed(text);
+    if (isTag(bare)) return List.of(bare);
+    List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
+    return parts.size() > 1 && parts.stream().allMatch(this::isTag) ? parts : List.of(text);
+  }
+
   /** The same of a list or a range of tags, too. */
   boolean areTags(String text) {
     return looksLikeTags(text) || vocabulary.taught().isTag(text);
@@ -145,7 +160,8 @@ public final class ScheduleFinder {
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
     if (tagged && !mayBeTurned(table)) return result;
-    Table turned = table.rows().size() < 4 ? null : Transposed.of(table);
+    boolean mayTurn = table.rows().size() >= 4 && namesTiles(table);
+    Table turned = mayTurn ? Transposed.of(table) : null;
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, family, document).run();
       double more = other.evidence() - result.evidence();
@@ -155,6 +171,31 @@ public final class ScheduleFinder {
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
     return result.schedule() ? result : headless(table, family, document, result);
+  }
+
+  /** A table in which no cell can be a tag, or one word of glass, lists no tiles across. */
+  private boolean namesTiles(Table table) {
+    return Stream.of(table.origin().sheet(), table.origin().heading())
+            .anyMatch(over -> over != null && mayBeGlass(over))
+        || table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .anyMatch(cell -> mayBeTags(cell.text()) || mayBeGlass(cell.text()));
+  }
+
+  private boolean mayBeTags(String cell) {
+    // Every tag that was not taught begins with a capital.
+    if (PlainText.of(cell).chars().noneMatch(c -> c >= 'A' && c <= 'Z'))
+      return vocabulary.taught().isTag(cell);
+    return TagList.inCell(cell) != null || tags(cell).stream().anyMatch(this::isTag);
+  }
+
+  private boolean mayBeGlass(String text) {
+    String plain = PlainText.of(text);
+    return vocabulary.list("glassTile").mayBeIn(plain)
+        || vocabulary.list("glassAlone").mayBeIn(plain)
+        || Citations.mayCite(plain)
+            && Citations.find(plain).stream()
+                .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));
   }
 
   /** Beside a word, or nothing, stand tags that are all different. */
@@ -179,9 +220,10 @@ public final class ScheduleFinder {
     for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
       if (rows.get(i).cells().stream().noneMatch(c -> areTags(c.text()))) continue;
       Header header = headingRows.without(rows, i, family);
-      if (header == null) return none;
+      if (header == null) break;
       return new ScheduleWalk(this, table, family, document).run(header, i - header.rows());
     }
+    headingRows.weighed(rows, family).ifPresent(none.ledgers().get(0)::header);
     return none;
   }
 

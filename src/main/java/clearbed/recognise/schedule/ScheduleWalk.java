@@ -135,7 +135,6 @@ final class ScheduleWalk {
       }
       lastRow = row.number();
     }
-    if (!schedule) means.headingRows.weighed(all, family).ifPresent(ledger::header);
     return new ScheduleFinder.Result(
         rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
   }
@@ -472,17 +471,12 @@ final class ScheduleWalk {
 
   /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
   private List<String> tags(String cell, Origin origin) {
-    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
     TagList.Found list = TagList.inCell(cell);
     if (list != null && list.tags().size() > 1) {
       if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
       return list.tags();
     }
-    if (means.isTag(text)) return List.of(text);
-    String bare = ScheduleFinder.unnamed(text);
-    if (means.isTag(bare)) return List.of(bare);
-    List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
-    return parts.size() > 1 && parts.stream().allMatch(means::isTag) ? parts : List.of(text);
+    return means.tags(cell);
   }
 
   private String shortened(String material) {

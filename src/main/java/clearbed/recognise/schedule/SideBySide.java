@@ -15,6 +15,9 @@ final class SideBySide {
   private static final int MOST_TITLES = 8;
   private static final int LOOKED_AT = 60;
 
+  /** Of more empty columns between the words of one row none parts two tables. */
+  private static final int MOST_GAPS = 60;
+
   /** Rows that a heading is known by. */
   private static final int SHOWN = 14;
 
@@ -101,10 +104,13 @@ final class SideBySide {
   private Seam seam(List<Table.Row> rows, int at) {
     Table.Row row = rows.get(at);
     List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-    for (int i = 2; i + 1 < filled.size(); i++) {
+    int gaps = 0;
+    for (int i = 2; i + 1 < filled.size() && gaps < MOST_GAPS; i++) {
       Table.Cell before = filled.get(i - 1);
       int next = filled.get(i).column();
-      for (int gap = before.column() + before.columnSpan(); gap < next; gap++) {
+      int end = before.column() + before.columnSpan();
+      for (int gap = end; gap < next && gaps < MOST_GAPS; gap++) {
+        gaps++;
         if (isFilled(rows.get(at + 1), gap)) continue;
         Seam seam = seam(rows, at, gap);
         if (seam != null) return seam;

@@ -70,6 +70,11 @@ public record Attribute(
     return words.terms().values().stream().anyMatch(phrases -> phrases.matches(text));
   }
 
+  /** False where no term of it begins so. */
+  public boolean mayBeginTerm(String start) {
+    return words.terms().values().stream().anyMatch(phrases -> phrases.mayBegin(start));
+  }
+
   /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */
   public boolean mayGive(Attribute other) {
     return dimension == Dimension.RATIO && family.equals(other.family);

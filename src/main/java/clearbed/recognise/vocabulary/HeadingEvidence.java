@@ -81,7 +81,13 @@ public final class HeadingEvidence {
   private final Set<String> known = new HashSet<>();
   private final Set<String> ofFamilies = new HashSet<>();
   private final Map<String, String> alike = new HashMap<>();
-  private final Map<String, String> initials = new HashMap<>();
+
+  /** By letters, then by role: the phrase that begins so. */
+  private final Map<String, Map<String, String>> initials = new HashMap<>();
+
+  /** The words of the phrases of each part of the work that tells. */
+  private final Map<String, List<List<Word>>> families = new LinkedHashMap<>();
+
   private final Memo<String, Map<String, Heard>> lately = Memo.ofTexts();
   private final Lexicon lexicon;
 
@@ -114,6 +120,10 @@ public final class HeadingEvidence {
         .forEach((surface, list) -> list.plain().forEach(p -> add(SURFACE + surface, p, 1)));
     pairs();
     vocabulary.list("schedule.filler").plain().forEach(p -> words(p).forEach(this::know));
+    vocabulary
+        .families()
+        .forEach((family, list) -> families.put(family, list.plain().map(this::words).toList()));
+    families.remove("tile");
   }
 
   private void add(String role, String phrase, double strength) {
@@ -128,7 +138,9 @@ public final class HeadingEvidence {
     if (words.size() < 2) return;
     StringBuilder first = new StringBuilder();
     for (Word w : words) first.append(w.text().charAt(0));
-    initials.merge(first + " " + role, phrase, (a, b) -> a);
+    initials
+        .computeIfAbsent(first.toString(), letters -> new LinkedHashMap<>())
+        .putIfAbsent(role, phrase);
   }
 
   private void know(Word word) {
@@ -276,14 +288,14 @@ public final class HeadingEvidence {
   private void initials(Word word, List<Word> heading, Map<String, Heard> out) {
     if (word.text().length() < 2 || word.text().length() > 4 || known.contains(word.stem())) return;
     double share = word.weight() / weight(heading);
-    for (Phrase phrase : phrases) {
-      String of = initials.get(word.text() + " " + phrase.role());
-      if (of != null)
-        out.merge(
-            phrase.role(),
-            new Heard(INITIALS * share, "initials of " + of, true),
-            HeadingEvidence::stronger);
-    }
+    initials
+        .getOrDefault(word.text(), Map.of())
+        .forEach(
+            (role, of) ->
+                out.merge(
+                    role,
+                    new Heard(INITIALS * share, "initials of " + of, true),
+                    HeadingEvidence::stronger));
   }
 
   private void families(String text, Map<String, Heard> out) {
@@ -304,15 +316,13 @@ public final class HeadingEvidence {
     Set<String> out = new TreeSet<>();
     if (text.isEmpty()) return out;
     List<Word> heading = words(text);
-    vocabulary
-        .families()
-        .forEach(
-            (family, list) -> {
-              if (family.equals("tile")) return;
-              boolean named =
-                  list.in(text) || list.plain().anyMatch(p -> inShort(heading, words(p)));
-              if (named) out.add(family);
-            });
+    families.forEach(
+        (family, phrased) -> {
+          boolean named =
+              vocabulary.families().get(family).in(text)
+                  || phrased.stream().anyMatch(phrase -> inShort(heading, phrase));
+          if (named) out.add(family);
+        });
     return out;
   }
 

@@ -137,6 +137,12 @@ public final class Phrases {
     return first(text) != null;
   }
 
+  /** False where no phrase is in the text, nor in any that it is a part of by whole words. */
+  public boolean mayBeIn(String text) {
+    WordsHeld.Text held = words.in(text);
+    return some == null || held.holdsAny(some);
+  }
+
   /** The leftmost hit, or null. */
   public Hit first(String text) {
     Hit first = null;
@@ -210,6 +216,16 @@ public final class Phrases {
               ? p.mayBeIn(words.in(text))
               : text.regionMatches(true, 0, p.start(), 0, p.start().length());
       if (possible && p.pattern().matcher(text).matches()) return true;
+    }
+    return false;
+  }
+
+  /** False where no text that begins so is one of the phrases, whatever comes behind. */
+  boolean mayBegin(String start) {
+    if (!start.isEmpty() && (starts & bit(start.charAt(0))) == 0) return false;
+    for (Phrase p : phrases) {
+      Matcher m = p.pattern().matcher(start);
+      if (m.matches() || m.hitEnd()) return true;
     }
     return false;
   }

@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
 
 /**
  * Which words of the vocabulary a text holds, found in one pass over it. A text is asked for
- * hundreds of phrases in a row, hence what was found in the last one is kept.
+ * hundreds of phrases in a row, and the cells of a row are gone through for one thing after the
+ * other, hence what was found in the last few is kept.
  *
  * <p>Every word is filed under one of its runs of three characters. All words are to be numbered
  * before the first text is asked.
@@ -19,6 +20,12 @@ final class WordsHeld {
   private static final int RUN = 3;
   private static final int FILES = 8192;
   private static final int[] NONE = {};
+
+  /** Texts kept for each thread; a power of two. */
+  private static final int KEPT = 64;
+
+  /** In characters; of longer texts one is kept. */
+  private static final int LONG = 2_000;
 
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<String> words = new ArrayList<>();
@@ -29,7 +36,8 @@ final class WordsHeld {
   /** By the hash of a run: numbers of words and, beside each, where in the word the run stands. */
   private final int[][] files = new int[FILES][];
 
-  private final ThreadLocal<Text> last = new ThreadLocal<>();
+  /** By the hash of the text. */
+  private final ThreadLocal<Text[]> last = ThreadLocal.withInitial(() -> new Text[KEPT]);
 
   /**
    * The number by which a word is asked for.
@@ -76,11 +84,12 @@ final class WordsHeld {
 
   /** What a text holds. */
   Text in(String text) {
-    Text known = last.get();
-    if (known != null && known.text == text) return known;
-    Text made = new Text(text, held(text.toLowerCase(Locale.ROOT)));
-    last.set(made);
-    return made;
+    Text[] kept = last.get();
+    int hash = text.length() > LONG ? 0 : text.hashCode();
+    int at = (hash ^ hash >>> 16) & KEPT - 1;
+    Text known = kept[at];
+    if (known != null && known.text.equals(text)) return known;
+    return kept[at] = new Text(text, held(text.toLowerCase(Locale.ROOT)));
   }
 
   private long[] held(String lower) {
