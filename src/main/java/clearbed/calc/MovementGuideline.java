@@ -131,7 +131,7 @@ public record MovementGuideline(
 
   /** As it reads in that system of units: a figure of the other one as handbooks write it. */
   public MovementGuideline in(Measure measure) {
-    return measure == Measure.METRIC ? each(Rule::inMetric) : this;
+    return measure != Measure.INCH ? each(Rule::inMetric) : this;
   }
 
   private MovementGuideline each(UnaryOperator<Rule> change) {

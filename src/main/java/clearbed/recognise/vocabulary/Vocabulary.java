@@ -413,7 +413,8 @@ public final class Vocabulary {
             n.get("successor").text(),
             n.get("edition").text(),
             n.get("mark").text(),
-            n.has("codes") ? regex(n.get("codes")) : "");
+            n.has("codes") ? regex(n.get("codes")) : "",
+            n.has("undated"));
     for (ConfigNode id : n.get("states").items()) attribute(id);
     for (ConfigNode family : n.get("families").items()) family(family);
     if (standards.put(info.designation(), info) != null)
