@@ -151,7 +151,7 @@ final class SummarySheet {
 
   private void rules(Report.Run run) {
     section("Rules");
-    pair("Rule set", run.ruleSet());
+    pair("Rule set", run.ruleSetWithReason());
     pair("Fingerprint", run.ruleSetDigest());
     for (String layer : run.layers()) pair("Laid over it", layer);
     for (String fact : run.facts()) pair("Project fact", fact);
