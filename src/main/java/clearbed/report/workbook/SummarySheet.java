@@ -58,7 +58,8 @@ final class SummarySheet {
     rules(report.run());
     suppressed(report.findings());
     section("Please mind");
-    for (Cautions.Caution caution : Cautions.ALL) pair(caution.subject(), caution.text());
+    for (Cautions.Caution caution : Cautions.of(!report.run().ruleSet().startsWith("iso")))
+      pair(caution.subject(), caution.text());
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 
