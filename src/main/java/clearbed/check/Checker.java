@@ -2,6 +2,7 @@ package clearbed.check;
 
 import clearbed.base.Parallel;
 import clearbed.check.computed.BidQuantities;
+import clearbed.check.computed.BidTotals;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
@@ -104,6 +105,10 @@ public final class Checker {
         Parallel.mapAhead(project.glass(), e -> quantities(e, project, wanted).size()).iterator();
     for (Entry entry : project.glass()) {
       calculations.add(entry.tag(), counts.next(), () -> quantities(entry, project, wanted));
+    }
+    if (wanted && few) {
+      for (Calculation total : new BidTotals(project, rules).calculations())
+        calculations.add(total.tag(), 1, () -> List.of(total));
     }
     verdicts.show(shown(all, project.glass()));
     return new Outcome(all, verdicts, calculations, reading);
