@@ -24,9 +24,9 @@ public record Evenness(Fit fit, Calculation calculation) {
   public enum Standard {
     STRAIGHTEDGE(
         "3 mm under a straightedge of 2 m",
-        "3 mm under 2 m: British guidance on floors and walls that take tile [R]; other lengths: from memory [M]",
+        "3 mm under 2 m: British practice for tile, 5 mm for lesser floors; from memory [M]",
         List.of(new Point(0.1, 1), new Point(1, 2), new Point(2, 3), new Point(4, 5)),
-        List.of()),
+        List.of(new Point(0.1, 2), new Point(1, 3), new Point(2, 5), new Point(4, 9))),
     DIN_FLOOR(
         "DIN 18202, table 3, row 4: 3 mm in 1 m and 9 mm in 4 m",
         "DIN 18202, table 3, rows 3 and 4, as a handbook of the German building trade reports them [R]",
