@@ -1,14 +1,29 @@
 package clearbed.calc;
 
+import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Writes quantities in both systems of units, as the trade reads them. */
 public final class BothUnits {
+
+  private static final Set<Unit> IMPERIAL =
+      EnumSet.of(
+          Unit.INCH,
+          Unit.FOOT,
+          Unit.SQUARE_FOOT,
+          Unit.GALLON,
+          Unit.PSI,
+          Unit.POUND,
+          Unit.FAHRENHEIT,
+          Unit.FAHRENHEIT_DIFFERENCE,
+          Unit.PER_FAHRENHEIT);
 
   private BothUnits() {}
 
@@ -39,6 +54,13 @@ public final class BothUnits {
   }
 
   /**
+   * The unit to show beside this one in a calculation; none beside metric ones that stand alone.
+   */
+  public static Optional<Unit> beside(Calculation calculation, Unit unit) {
+    return counterpart(unit).filter(other -> !calculation.metric() || !IMPERIAL.contains(other));
+  }
+
+  /**
    * The spreadsheet formula that turns the number in a cell into one of the other system: {@code
    * B7*25.4}, {@code (B7+459.67)*5/9-273.15}.
    */
@@ -62,6 +84,29 @@ public final class BothUnits {
     return counterpart(quantity.unit())
         .map(other -> own + " (" + words(quantity.to(other)) + ")")
         .orElse(own);
+  }
+
+  /** As a calculation shows it: metric figures that stand alone, else in both systems. */
+  public static String of(Quantity quantity, Calculation calculation) {
+    return calculation.metric() ? inMetric(quantity) : of(quantity);
+  }
+
+  /** The same for a system of units. */
+  public static String of(Quantity quantity, Measure measure) {
+    return measure.alone() ? inMetric(quantity) : of(quantity);
+  }
+
+  /** The same of an interval. */
+  public static String of(Interval interval, Measure measure) {
+    if (interval.isExact()) return of(interval.low(), measure);
+    return of(interval.low(), measure) + " to " + of(interval.high(), measure);
+  }
+
+  private static String inMetric(Quantity quantity) {
+    Unit other = counterpart(quantity.unit()).orElse(quantity.unit());
+    return IMPERIAL.contains(other) || other == quantity.unit()
+        ? words(quantity)
+        : words(quantity.to(other));
   }
 
   /** The quantity, and the same in the unit of another: {@code 400 psi (2.76 MPa)}. */

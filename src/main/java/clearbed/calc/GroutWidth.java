@@ -19,6 +19,9 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
 
   private static final String SOURCE = "ANSI A108.02, 4.3.8, as reported in trade journals [R]";
 
+  private static final String METRIC_SOURCE =
+      "common practice, no source; tiles and joints vary together";
+
   /** Never under this: 1/16 in, which metric documents write as 1.5 mm. */
   public static Quantity neverUnder(Measure measure) {
     return measure == Measure.INCH
@@ -57,8 +60,9 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
       Subject subject, Measure measure, Optional<Given> variation, Optional<Given> stated) {
     Workings w = new Workings();
     Unit small = measure.small();
-    Figure times = w.assumed("times", "Times the variation", Quantity.of(TIMES, Unit.ONE), SOURCE);
-    Figure never = w.assumed("never_under", "Never under", neverUnder(measure), SOURCE);
+    String source = measure.alone() ? METRIC_SOURCE : SOURCE;
+    Figure times = w.assumed("times", "Times the variation", Quantity.of(TIMES, Unit.ONE), source);
+    Figure never = w.assumed("never_under", "Never under", neverUnder(measure), source);
     Figure width = stated.map(given -> w.low("width", "Grout joint as stated", given)).orElse(null);
     if (width != null) carried(w, width, times, measure);
     if (variation.isPresent()) {

@@ -5,7 +5,9 @@ import clearbed.model.Unit;
 /** The system of units that results are stated in. */
 public enum Measure {
   INCH(Unit.INCH, Unit.FOOT, Unit.FAHRENHEIT_DIFFERENCE),
-  METRIC(Unit.MILLIMETRE, Unit.METRE, Unit.KELVIN_DIFFERENCE);
+  METRIC(Unit.MILLIMETRE, Unit.METRE, Unit.KELVIN_DIFFERENCE),
+  /** Metric, and nothing is said in inches beside it. */
+  METRIC_ALONE(Unit.MILLIMETRE, Unit.METRE, Unit.KELVIN_DIFFERENCE);
 
   private final Unit small;
   private final Unit large;
@@ -15,6 +17,11 @@ public enum Measure {
     this.small = small;
     this.large = large;
     this.difference = difference;
+  }
+
+  /** True where figures are written in this system and in no other. */
+  public boolean alone() {
+    return this == METRIC_ALONE;
   }
 
   /** The unit of joint widths and movements. */

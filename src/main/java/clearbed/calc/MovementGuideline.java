@@ -51,6 +51,14 @@ public record MovementGuideline(
     }
 
     private Rule with(Interval spacing, Quantity least, Optional<Quantity> preferred) {
+      return with(spacing, least, preferred, adjustment);
+    }
+
+    private Rule with(
+        Interval spacing,
+        Quantity least,
+        Optional<Quantity> preferred,
+        Optional<Adjustment> adjustment) {
       return new Rule(
           exposure,
           label,
@@ -72,7 +80,8 @@ public record MovementGuideline(
 
     private Rule inMetric() {
       Interval wide = new Interval(spacing.low(), larger(spacing.high(), tenths(spacing.high())));
-      return with(wide, whole(least), preferred.map(Rule::whole));
+      return with(
+          wide, whole(least), preferred.map(Rule::whole), adjustment.map(Adjustment::inMetric));
     }
 
     /** The same in tenths of a metre, as handbooks write 12 ft as 3.7 m. */
@@ -94,7 +103,14 @@ public record MovementGuideline(
    * What hot and cold add to the least width: {@code add} for each {@code each} of temperature
    * range over {@code above}.
    */
-  public record Adjustment(Quantity above, Quantity each, Quantity add) {}
+  public record Adjustment(Quantity above, Quantity each, Quantity add) {
+
+    /** A range of 100 °F is written as one of 56 K, which is a little more and no step more. */
+    private Adjustment inMetric() {
+      double kelvin = Math.rint(above.in(Unit.KELVIN_DIFFERENCE));
+      return new Adjustment(larger(above, Quantity.of(kelvin, Unit.KELVIN_DIFFERENCE)), each, add);
+    }
+  }
 
   /**
    * Reads a guideline file.
@@ -131,7 +147,7 @@ public record MovementGuideline(
 
   /** As it reads in that system of units: a figure of the other one as handbooks write it. */
   public MovementGuideline in(Measure measure) {
-    return measure == Measure.METRIC ? each(Rule::inMetric) : this;
+    return measure != Measure.INCH ? each(Rule::inMetric) : this;
   }
 
   private MovementGuideline each(UnaryOperator<Rule> change) {

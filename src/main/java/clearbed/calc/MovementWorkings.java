@@ -88,7 +88,7 @@ final class MovementWorkings {
   private Figure computed(Figure movement, Figure capability, Figure tolerance) {
     return w.step(
         "computed",
-        "Width by movement (relation of ASTM C1472)",
+        measure.alone() ? "Width by movement" : "Width by movement (relation of ASTM C1472)",
         "movement ÷ movement capability + tolerance",
         movement.in(small) + "/" + capability.in(Unit.ONE) + "+" + tolerance.in(small),
         worst.computedWidth());

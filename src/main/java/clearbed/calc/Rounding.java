@@ -36,8 +36,9 @@ public final class Rounding {
    * @param first the system that stands in front
    */
   public static String width(Quantity least, Measure first) {
-    String inch = BothUnits.inches(up(least, Measure.INCH).number());
     String metric = up(least, Measure.METRIC).toString();
+    if (first.alone()) return metric;
+    String inch = BothUnits.inches(up(least, Measure.INCH).number());
     return first == Measure.INCH ? inch + " (" + metric + ")" : metric + " (" + inch + ")";
   }
 
@@ -48,10 +49,11 @@ public final class Rounding {
    * @param largest not rounded
    */
   public static String spacing(Quantity largest, Measure first) {
+    String metric = down(largest, Measure.METRIC).toString();
+    if (first.alone()) return metric;
     long inches = Math.round(down(largest, Measure.INCH).in(Unit.INCH));
     String feet = inches % 12 == 0 ? "" : " " + inches % 12 + " in";
     String inch = inches / 12 + " ft" + feet;
-    String metric = down(largest, Measure.METRIC).toString();
     return first == Measure.INCH ? inch + " (" + metric + ")" : metric + " (" + inch + ")";
   }
 

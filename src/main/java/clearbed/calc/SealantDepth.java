@@ -35,20 +35,36 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
   private static final String SOURCE =
       "TCNA Handbook EJ171, as reported: half the width, not under 1/8 in [R]";
 
+  private static final String METRIC_SOURCE =
+      "half the width: sealant makers' data sheets [R]; not under 3 mm: from memory [M]";
+
+  private static final String MAKERS_METRIC =
+      "sealant makers' data sheets and a handbook of sealants: as deep as wide up to 12 mm and in"
+          + " water, nowhere under 6 mm [R]";
+
   private static final String MAKERS_SOURCE =
       "sealant makers' data sheets and a handbook of sealants: as deep as wide up to 1/2 in and in"
           + " water, nowhere under 1/4 in [R]";
 
+  /** Never under this: 1/8 in, which metric documents write as 3 mm. */
+  public static Quantity least(Measure measure) {
+    return measure.alone() ? Quantity.of(3, Unit.MILLIMETRE) : LEAST;
+  }
+
+  private static Quantity makers(Measure measure) {
+    return measure.alone() ? Quantity.of(6, Unit.MILLIMETRE) : MAKERS;
+  }
+
   /** The depth for a joint width, in the small unit of the measure. */
   public static Quantity depth(Quantity width, Measure measure) {
     Unit small = measure.small();
-    return Quantity.of(Math.max(width.in(small) / 2, LEAST.in(small)), small);
+    return Quantity.of(Math.max(width.in(small) / 2, least(measure).in(small)), small);
   }
 
   /** As deep as the joint is wide, or 1/4 in where that is more. */
   public static Quantity deepest(Quantity width, Measure measure) {
     Unit small = measure.small();
-    return Quantity.of(Math.max(width.in(small), MAKERS.in(small)), small);
+    return Quantity.of(Math.max(width.in(small), makers(measure).in(small)), small);
   }
 
   /**
@@ -99,7 +115,8 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
     Workings w = new Workings();
     Unit small = measure.small();
     Figure joint = w.high("width", "Joint width", width);
-    Figure least = w.assumed("least", "Never under", LEAST, SOURCE);
+    Figure least =
+        w.assumed("least", "Never under", least(measure), measure.alone() ? METRIC_SOURCE : SOURCE);
     Figure depth =
         w.step(
             "depth",
@@ -108,7 +125,11 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
             "MAX(" + joint.in(small) + "/2," + least.in(small) + ")",
             depth(joint.quantity(), measure));
     Figure makers =
-        w.assumed("makers", "Never under, by makers of sealants", MAKERS, MAKERS_SOURCE);
+        w.assumed(
+            "makers",
+            "Never under, by makers of sealants",
+            makers(measure),
+            measure.alone() ? MAKERS_METRIC : MAKERS_SOURCE);
     w.step(
         "deepest",
         "Deepest that serves",

@@ -63,16 +63,24 @@ public record TakeoffInputs(
       cartridge.positive("the cartridge", Dimension.VOLUME);
     }
 
-    /** Common practice, no source. */
+    /** Common practice, no source, in bags as they are sold where figures are in inches. */
     public static Yields common() {
+      return common(Measure.INCH);
+    }
+
+    /** Common practice, no source. */
+    public static Yields common(Measure measure) {
       String practice = "common practice, no source; the maker's data sheet wins";
+      boolean metric = measure.alone();
       return new Yields(
           Given.assumed(Quantity.of(10, Unit.PERCENT), practice),
           Given.assumed(Quantity.of(10, Unit.PERCENT), practice),
           Given.assumed(Quantity.of(1.6, Unit.ONE), practice),
-          Given.assumed(Quantity.of(25, Unit.POUND), practice),
+          Given.assumed(
+              metric ? Quantity.of(5, Unit.KILOGRAM) : Quantity.of(25, Unit.POUND), practice),
           Given.assumed(Quantity.of(1.4, Unit.ONE), practice),
-          Given.assumed(Quantity.of(50, Unit.POUND), practice),
+          Given.assumed(
+              metric ? Quantity.of(25, Unit.KILOGRAM) : Quantity.of(50, Unit.POUND), practice),
           Given.assumed(Quantity.of(300, Unit.MILLILITRE), practice));
     }
   }

@@ -41,7 +41,8 @@ final class Workings {
   }
 
   Calculation done(Subject subject, String title) {
-    return new Calculation(subject.id(), subject.check(), subject.tag(), title, inputs, steps);
+    return new Calculation(
+        subject.id(), subject.check(), subject.tag(), title, inputs, steps, "", subject.metric());
   }
 
   private void claim(String name) {

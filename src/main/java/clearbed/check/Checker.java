@@ -2,6 +2,7 @@ package clearbed.check;
 
 import clearbed.base.Parallel;
 import clearbed.check.computed.BidQuantities;
+import clearbed.check.computed.BidTotals;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
@@ -99,10 +100,15 @@ public final class Checker {
             .thenComparing(Finding::check)
             .thenComparing(f -> String.join(",", f.tags()))
             .thenComparing(Finding::id));
+    boolean wanted = BidQuantities.wanted(project);
     Iterator<Integer> counts =
-        Parallel.mapAhead(project.glass(), entry -> quantities(entry).size()).iterator();
+        Parallel.mapAhead(project.glass(), e -> quantities(e, project, wanted).size()).iterator();
     for (Entry entry : project.glass()) {
-      calculations.add(entry.tag(), counts.next(), () -> quantities(entry));
+      calculations.add(entry.tag(), counts.next(), () -> quantities(entry, project, wanted));
+    }
+    if (wanted && few) {
+      for (Calculation total : new BidTotals(project, rules).calculations())
+        calculations.add(total.tag(), 1, () -> List.of(total));
     }
     verdicts.show(shown(all, project.glass()));
     return new Outcome(all, verdicts, calculations, reading);
@@ -133,8 +139,11 @@ public final class Checker {
     return out;
   }
 
-  private static List<Calculation> quantities(Entry entry) {
-    return new BidQuantities(entry).calculation().map(List::of).orElse(List.of());
+  private List<Calculation> quantities(Entry entry, Project project, boolean wanted) {
+    return new BidQuantities(entry, project, rules)
+        .calculation(wanted)
+        .map(List::of)
+        .orElse(List.of());
   }
 
   private static ReadingAccount.WholeSet wholeSet(Rule rule, int found, int unread) {

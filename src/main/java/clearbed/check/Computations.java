@@ -19,12 +19,14 @@ import clearbed.check.computed.SealantDepthCheck;
 import clearbed.check.computed.SealantUseCheck;
 import clearbed.check.computed.SeeThroughMembraneCheck;
 import clearbed.check.computed.SlipCheck;
+import clearbed.check.computed.SlipClassCheck;
 import clearbed.check.computed.SubstratePlaceCheck;
 import clearbed.check.computed.TagsCheck;
 import clearbed.check.computed.TileSizeCheck;
 import clearbed.check.computed.UnitSlipCheck;
 import clearbed.check.computed.UnresolvedCheck;
 import clearbed.check.computed.VagueCheck;
+import clearbed.check.computed.WaterClassCheck;
 import clearbed.check.computed.WithdrawnStandardCheck;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.SetComputation;
@@ -47,6 +49,8 @@ final class Computations {
           Map.entry("movement-class", new MovementClassCheck()),
           Map.entry("sealant-depth", new SealantDepthCheck()),
           Map.entry("slip", new SlipCheck()),
+          Map.entry("slip-class", new SlipClassCheck()),
+          Map.entry("water-class", new WaterClassCheck()),
           Map.entry("grout-fill", new GroutFillCheck()),
           Map.entry("frost-unsaid", new FrostUnsaidCheck()),
           Map.entry("absent", new AbsentCheck()),

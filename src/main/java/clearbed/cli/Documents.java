@@ -34,7 +34,8 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
     requirePaths();
     List<Facts> facts = facts(rulebook, progress);
     requireDocument(facts.stream().map(Facts::document).toList());
-    return new Resolver(rulebook.get().vocabulary()).resolve(facts, rulebook.get().rules().facts());
+    Rulebook chosen = rulebook.chooseFor(facts);
+    return new Resolver(chosen.vocabulary()).resolve(facts, chosen.rules().facts());
   }
 
   private List<Facts> facts(Rulebook.Coming rulebook, Consumer<String> progress) {

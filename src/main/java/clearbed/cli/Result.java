@@ -19,7 +19,7 @@ final class Result {
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook.rules(), day, started),
+        run(rulebook, day, started),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -29,7 +29,8 @@ final class Result {
         outcome.reading());
   }
 
-  private static Report.Run run(RuleSet rules, LocalDate day, Instant started) {
+  private static Report.Run run(Rulebook rulebook, LocalDate day, Instant started) {
+    RuleSet rules = rulebook.rules();
     return new Report.Run(
         "clearbed",
         Version.number(),
@@ -38,7 +39,8 @@ final class Result {
         started.toString(),
         day.toString(),
         rules.layers(),
-        rules.facts().stream().map(f -> f.words()).toList());
+        rules.facts().stream().map(f -> f.words()).toList(),
+        rulebook.chosen());
   }
 
   private static List<Report.CheckInfo> checks(RuleSet rules) {

@@ -2,6 +2,7 @@ package clearbed.cli;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
+import clearbed.recognise.Facts;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -14,8 +15,9 @@ final class RuleOptions {
   @Option(
       names = "--set",
       paramLabel = "NAME",
-      defaultValue = "north-america",
-      description = "Bundled rule set: north-america (default) or iso-en.")
+      description =
+          "Bundled rule set: north-america or iso-en (default: iso-en where the documents plainly"
+              + " cite ISO and EN standards, else north-america).")
   String set;
 
   @Option(
@@ -33,9 +35,19 @@ final class RuleOptions {
     }
   }
 
+  /** The set that was named, or the one that holds where nothing says which. */
   RuleSet load(Vocabulary vocabulary) {
+    return load(vocabulary, set == null ? CitedSet.NORTH_AMERICA : set);
+  }
+
+  /** The set for what was read: as named, else by what the documents cite. */
+  CitedSet forDocuments(List<Facts> facts) {
+    return set == null ? CitedSet.of(facts) : new CitedSet(set, "");
+  }
+
+  RuleSet load(Vocabulary vocabulary, String name) {
     try {
-      return Checker.ruleSets(vocabulary).load(set, layers);
+      return Checker.ruleSets(vocabulary).load(name, layers);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param steps in order; the last gives the result
  * @param lacks why nothing could be worked out ({@code area not understood: '120 + 80'}); empty
  *     where there are steps
+ * @param metric true where metric figures stand alone, nothing in inches beside them
  */
 public record Calculation(
     String id,
@@ -20,7 +21,8 @@ public record Calculation(
     String title,
     List<Input> inputs,
     List<Step> steps,
-    String lacks) {
+    String lacks,
+    boolean metric) {
   /**
    * Name of the step that tells how far the stated figure lies beyond what is needed: zero or more
    * when it is enough, negative when it is not.
@@ -34,12 +36,12 @@ public record Calculation(
 
   public Calculation(
       String id, String check, String tag, String title, List<Input> inputs, List<Step> steps) {
-    this(id, check, tag, title, inputs, steps, "");
+    this(id, check, tag, title, inputs, steps, "", false);
   }
 
   /** One that waits for a figure. */
   public static Calculation lacking(String id, String check, String tag, String title, String why) {
-    return new Calculation(id, check, tag, title, List.of(), List.of(), why);
+    return new Calculation(id, check, tag, title, List.of(), List.of(), why, false);
   }
 
   /**

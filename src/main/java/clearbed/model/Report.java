@@ -41,6 +41,7 @@ public record Report(
    * @param date of the issue under review, ISO 8601; what the workbook shows and dates by
    * @param layers rule files laid over the set, in order
    * @param facts project facts given by those layers, in words
+   * @param chosen why this rule set, where the documents decided; empty where the user did
    */
   public record Run(
       String tool,
@@ -50,7 +51,25 @@ public record Report(
       String startedAt,
       String date,
       List<String> layers,
-      List<String> facts) {}
+      List<String> facts,
+      String chosen) {
+    public Run(
+        String tool,
+        String version,
+        String ruleSet,
+        String ruleSetDigest,
+        String startedAt,
+        String date,
+        List<String> layers,
+        List<String> facts) {
+      this(tool, version, ruleSet, ruleSetDigest, startedAt, date, layers, facts, "");
+    }
+
+    /** The rule set, and why it where the documents decided. */
+    public String ruleSetWithReason() {
+      return chosen.isEmpty() ? ruleSet : ruleSet + " (" + chosen + ")";
+    }
+  }
 
   /**
    * @param skipped rows and cells passed over, with the reason

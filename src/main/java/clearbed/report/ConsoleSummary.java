@@ -43,6 +43,7 @@ public final class ConsoleSummary {
   public static String text(Report report, int width, int height, boolean colour, String next) {
     ConsoleSummary summary = new ConsoleSummary(width, height, colour);
     summary.reading(report.reading());
+    summary.chosen(report.run());
     summary.totals(report);
     summary.unread(report.documents());
     summary.entries(report);
@@ -70,6 +71,10 @@ public final class ConsoleSummary {
     line.append(", ").append(Words.count(reading.sentences().notUnderstood(), "sentence"));
     line.append("; see the sheet Reading.");
     wrap("", line.toString());
+  }
+
+  private void chosen(Report.Run run) {
+    if (!run.chosen().isEmpty()) wrap("", "Rules: " + run.ruleSet() + ", " + run.chosen() + ".");
   }
 
   private void totals(Report report) {

@@ -105,6 +105,7 @@ public final class FindingsJson {
     promised("tool", run.tool());
     promised("version", run.version());
     promised("ruleSet", run.ruleSet());
+    if (!run.chosen().isEmpty()) promised("ruleSetChosen", run.chosen());
     promised("ruleSetDigest", run.ruleSetDigest());
     promised("startedAt", run.startedAt());
     text("date", run.date());

@@ -57,6 +57,13 @@ final class Places {
         draft.values.stream().filter(v -> v.attribute().startsWith("location.")).toList();
     for (String attribute : List.of(EXPOSURE, "location.surface", FOOTWEAR)) {
       if (!draft.terms(attribute).isEmpty()) continue;
+      // What stands as the surface tells it better than the name of the room.
+      for (Value v : places) {
+        if (!v.attribute().equals(attribute)) continue;
+        for (String term : terms.in(attribute, v.asWritten()))
+          draft.add(draft.derived(attribute, term, v));
+      }
+      if (!draft.terms(attribute).isEmpty()) continue;
       for (Value v : places) {
         // "Wet, barefoot" is an exposure by its own word, and says more.
         boolean tells =

@@ -18,6 +18,7 @@ public final class Project {
   private final List<Facts> facts;
   private final Set<String> tags;
   private final Set<String> components;
+  private final NationalPractice practice;
 
   /**
    * @param entries glass and other, by first appearance
@@ -31,6 +32,12 @@ public final class Project {
     this.facts = List.copyOf(facts);
     this.tags = tags;
     this.components = Set.copyOf(components);
+    this.practice = NationalPractice.of(citations());
+  }
+
+  /** Whose rules of the trade the documents follow. */
+  public NationalPractice practice() {
+    return practice;
   }
 
   /** Marks that stand for a mortar, a grout or a membrane, in the one way of writing. */

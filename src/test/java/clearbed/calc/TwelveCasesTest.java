@@ -91,6 +91,16 @@ class TwelveCasesTest {
         .isEqualTo(fit);
   }
 
+  // 100 °F are 55.6 K, which metric documents write as 56; 57 K are a part of a step.
+  @ParameterizedTest
+  @CsvSource({"56 K, 12.7", "57 K, 14.2875", "64 K, 14.2875", "72 K, 15.875"})
+  void aRangeInWholeKelvinCostsNoStepMore(String range, double least) {
+    MovementDesign design =
+        design(Measure.METRIC, Exposure.EXTERIOR, "9e-6/K", "12 ft", range, "50", "0 mm", "0 mm");
+
+    assertThat(design.leastWidth().high().in(Unit.MILLIMETRE)).isCloseTo(least, within(2e-3));
+  }
+
   private static MovementDesign design(
       Measure measure,
       Exposure exposure,

@@ -7,6 +7,7 @@ import clearbed.calc.SealantDepth;
 import clearbed.calc.Subject;
 import clearbed.calc.Takeoff;
 import clearbed.calc.TakeoffInputs;
+import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
@@ -15,6 +16,7 @@ import clearbed.model.Entry;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
+import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -29,13 +31,14 @@ public final class BidQuantities {
   private static final String PRACTICE = "common practice, no source";
   private static final Quantity SMALL = Quantity.of(3, Unit.INCH);
   private static final Quantity LARGE = Quantity.of(15, Unit.INCH);
-  private static final Given THICKNESS = Given.assumed(Quantity.of(1.0 / 4, Unit.INCH), PRACTICE);
 
   /** What the rest is taken off from, in words. */
   private static final Map<String, String> NEEDED = needed();
 
   private final Entry entry;
   private final Stated stated;
+  private final Project project;
+  private final RuleSet rules;
 
   private static Map<String, String> needed() {
     Map<String, String> out = new LinkedHashMap<>();
@@ -45,28 +48,52 @@ public final class BidQuantities {
     return out;
   }
 
-  public BidQuantities(Entry entry) {
+  public BidQuantities(Entry entry, Project project, RuleSet rules) {
     this.entry = entry;
     this.stated = new Stated(entry);
+    this.project = project;
+    this.rules = rules;
+  }
+
+  /** True where any tile has an area, so that quantities are wanted of all. */
+  public static boolean wanted(Project project) {
+    return project.glass().stream().anyMatch(e -> !e.governing("location.area").isEmpty());
   }
 
   /**
-   * Empty when the area, the size or the grout joint is not stated; without steps when one of them
-   * is not understood.
+   * Without steps when the area, the size or the grout joint is not understood or not stated.
+   *
+   * @param wanted false to leave out what is not stated, as nobody takes off here
    */
-  public Optional<Calculation> calculation() {
-    Subject subject = new Subject("quantities", entry.tag());
+  public Optional<Calculation> calculation(boolean wanted) {
+    Optional<Calculation> lacking = lacking(wanted);
+    return lacking.isPresent() ? lacking : takeoff().map(Takeoff::calculation);
+  }
+
+  private Optional<Calculation> lacking(boolean wanted) {
+    Subject subject = subject();
     String lacks = lacks();
-    if (!lacks.isEmpty())
-      return Optional.of(
-          Calculation.lacking(subject.id(), subject.check(), subject.tag(), "Quantities", lacks));
+    if (lacks.isEmpty() && wanted) lacks = notStated();
+    return lacks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Calculation.lacking(subject.id(), subject.check(), subject.tag(), "Quantities", lacks));
+  }
+
+  private Subject subject() {
+    return rules.subject("quantities", entry.tag());
+  }
+
+  /** Empty where a figure is lacking that it cannot do without. */
+  Optional<Takeoff> takeoff() {
+    if (!lacks().isEmpty()) return Optional.empty();
     Optional<Given> area = area();
     List<Given> sides = sides();
     Optional<Given> grout = positive("grout.width");
     if (area.isEmpty() || sides.size() < 2 || grout.isEmpty()) return Optional.empty();
-    MovementJoint joint = new MovementJoint(entry, List.of());
+    MovementJoint joint = new MovementJoint(entry, project, rules);
     boolean joints = joint.width().isPresent() && joint.spacing().isPresent();
-    Given none = Given.assumed(Quantity.of(0, Unit.FOOT), withoutJoints());
+    Given none = Given.assumed(Quantity.of(0, rules.units().large()), withoutJoints());
     TakeoffInputs inputs =
         new TakeoffInputs(
             area.get(),
@@ -78,23 +105,37 @@ public final class BidQuantities {
             joints ? length(area.get(), joint.spacing().orElseThrow()) : none,
             joints ? joint.width().orElseThrow() : none,
             joints ? depth(joint) : none,
-            TakeoffInputs.Yields.common());
-    return Optional.of(Takeoff.of(subject, inputs).calculation());
+            rules.yields());
+    return Optional.of(Takeoff.of(subject(), inputs));
   }
 
   /** Small tile is set with a small notch, large tile with a large one and a buttered back. */
-  private static Given bed(List<Given> sides) {
+  private Given bed(List<Given> sides) {
     Quantity longest =
         sides.get(0).high().compareTo(sides.get(1).high()) >= 0
             ? sides.get(0).high()
             : sides.get(1).high();
-    double inches =
-        longest.compareTo(SMALL) <= 0
-            ? 1.0 / 16
-            : longest.compareTo(LARGE) < 0 ? 3.0 / 32 : 1.0 / 8;
-    return Given.assumed(
-        Quantity.of(inches, Unit.INCH),
-        PRACTICE + "; 1/16 in for sides up to 3 in, 1/8 in from 15 in, 3/32 in between");
+    int step = longest.compareTo(SMALL) <= 0 ? 0 : longest.compareTo(LARGE) < 0 ? 1 : 2;
+    return metric()
+        ? Given.assumed(
+            Quantity.of(List.of(1.5, 2.5, 3.0).get(step), Unit.MILLIMETRE),
+            PRACTICE + "; 1.5 mm for sides up to 75 mm, 3 mm from 380 mm, 2.5 mm between")
+        : Given.assumed(
+            Quantity.of((step + 2) / 32.0, Unit.INCH),
+            PRACTICE + "; 1/16 in for sides up to 3 in, 1/8 in from 15 in, 3/32 in between");
+  }
+
+  private boolean metric() {
+    return rules.units().alone();
+  }
+
+  private String notStated() {
+    String lacking =
+        NEEDED.entrySet().stream()
+            .filter(one -> entry.governing(one.getKey()).isEmpty())
+            .map(Map.Entry::getValue)
+            .collect(Collectors.joining(", "));
+    return lacking.isEmpty() ? "" : "not stated: " + lacking;
   }
 
   /** The figures that were not understood and cannot be done without; mostly empty. */
@@ -126,7 +167,13 @@ public final class BidQuantities {
 
   private Given thickness(List<Given> sides) {
     return positive("tile.thickness")
-        .orElse(sides.size() > 2 ? sides.get(2) : Stated.noted(entry, "tile.thickness", THICKNESS));
+        .orElse(
+            sides.size() > 2 ? sides.get(2) : Stated.noted(entry, "tile.thickness", thickness()));
+  }
+
+  private Given thickness() {
+    Quantity usual = metric() ? Quantity.of(6, Unit.MILLIMETRE) : Quantity.of(1.0 / 4, Unit.INCH);
+    return Given.assumed(usual, PRACTICE);
   }
 
   private Given depth(MovementJoint joint) {
@@ -138,8 +185,12 @@ public final class BidQuantities {
                     entry,
                     "sealant.depth",
                     Given.assumed(
-                        width.amount().map(w -> SealantDepth.depth(w, Measure.of(w.unit()))),
-                        "half the joint's width, not under 1/8 in")));
+                        width.amount().map(w -> SealantDepth.depth(w, depthMeasure(w))),
+                        "half the joint's width, not under " + (metric() ? "3 mm" : "1/8 in"))));
+  }
+
+  private Measure depthMeasure(Quantity width) {
+    return metric() ? rules.units() : Measure.of(width.unit());
   }
 
   /** Joints both ways at the spacing and around a square field: any other has more edge. */

@@ -4,8 +4,6 @@ import clearbed.calc.Deflection;
 import clearbed.calc.Fit;
 import clearbed.calc.Given;
 import clearbed.calc.Interval;
-import clearbed.calc.Measure;
-import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
@@ -35,9 +33,7 @@ public final class DeflectionCheck implements Computation {
   /** From here on it is stiffer than tile at large asks for, and the question answers itself. */
   private static final double STIFFER = 480;
 
-  private static final Given SPAN =
-      Given.assumed(
-          Quantity.of(10, Unit.FOOT), "an example of a span, to show what the ratio comes to");
+  private static final String EXAMPLE = "an example of a span, to show what the ratio comes to";
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
@@ -50,7 +46,7 @@ public final class DeflectionCheck implements Computation {
             .largest(rule.attribute(), Dimension.RATIO)
             .filter(n -> n.low().number() > 0);
     if (stated.isEmpty()) return failed(Judge.found(values), values.get(0), null);
-    Deflection tile = deflection(rule, entry, stated.get());
+    Deflection tile = deflection(rule, entry, rules, stated.get());
     String found = words(stated.get().amount());
     if (tile.fit() != Fit.MEETS) return failed(found, values.get(0), tile.calculation());
     return stated.get().low().number() >= STIFFER || makersWord(entry)
@@ -67,12 +63,19 @@ public final class DeflectionCheck implements Computation {
   private static final Pattern MAKER =
       Pattern.compile("\\b(?:manufacturer|maker|supplier)", Pattern.CASE_INSENSITIVE);
 
-  private static Deflection deflection(Rule rule, Entry entry, Given n) {
+  private static Deflection deflection(Rule rule, Entry entry, RuleSet rules, Given n) {
     Given asked =
         Given.assumed(
             Quantity.of(FOR_TILE, Unit.ONE),
             "L/360 for tile at large, as a tile contractors' manual reports it");
-    return Deflection.of(new Subject(rule.id(), entry.tag()), Measure.INCH, SPAN, n, asked);
+    boolean metric = rules.units().alone();
+    Quantity span = metric ? Quantity.of(3, Unit.METRE) : Quantity.of(10, Unit.FOOT);
+    return Deflection.of(
+        rules.subject(rule.id(), entry.tag()),
+        rules.units(),
+        Given.assumed(span, EXAMPLE),
+        n,
+        asked);
   }
 
   private static String words(Interval n) {

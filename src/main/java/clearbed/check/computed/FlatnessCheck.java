@@ -1,10 +1,10 @@
 package clearbed.check.computed;
 
+import clearbed.calc.Evenness;
 import clearbed.calc.Fit;
 import clearbed.calc.Flatness;
 import clearbed.calc.Given;
 import clearbed.calc.Interval;
-import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
@@ -17,6 +17,7 @@ import clearbed.model.Kind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
+import clearbed.resolve.NationalPractice;
 import clearbed.resolve.Project;
 import java.util.HashMap;
 import java.util.List;
@@ -51,11 +52,12 @@ public final class FlatnessCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
+    if (rules.units().alone()) return evenness(rule, entry, project, rules, stated(values));
     boolean unread = !entry.unread("tile.size").isEmpty();
     Given edge = unread ? unreadSize(entry) : longestEdge(entry).orElse(ANY_SIZE);
     values = forSize(values, edge);
     Flatness flatness =
-        Flatness.of(new Subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
+        Flatness.of(rules.subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
     Value first = values.get(0);
     if (flatness.fit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), first.origin());
@@ -73,6 +75,35 @@ public final class FlatnessCheck implements Computation {
         List.of(),
         Steps.of(flatness.calculation()),
         List.of(flatness.calculation()));
+  }
+
+  /** In millimetres under a straightedge, by the rules of the country. */
+  private static Judgement evenness(
+      Rule rule, Entry entry, Project project, RuleSet rules, Content.Flatness stated) {
+    List<Value> values = entry.governing(rule.attribute());
+    Value first = values.get(0);
+    if (stated.deviations().isEmpty())
+      return new Judgement.Satisfied(Judge.found(values), first.origin());
+    Evenness.Standard standard = standard(entry, project);
+    Evenness even = Evenness.of(rules.subject(rule.id(), entry.tag()), standard, stated);
+    if (even.fit() == Fit.MEETS)
+      return new Judgement.Satisfied(Judge.found(values), first.origin());
+    return new Judgement.Failed(
+        even.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        "",
+        Judge.found(values),
+        standard.words(),
+        first.origin(),
+        List.of(),
+        Steps.of(even.calculation()),
+        List.of(even.calculation()));
+  }
+
+  private static Evenness.Standard standard(Entry entry, Project project) {
+    if (project.practice() != NationalPractice.GERMAN) return Evenness.Standard.STRAIGHTEDGE;
+    return Place.terms(entry, "location.surface").contains("floor")
+        ? Evenness.Standard.DIN_FLOOR
+        : Evenness.Standard.DIN_WALL;
   }
 
   private static Given unreadSize(Entry entry) {

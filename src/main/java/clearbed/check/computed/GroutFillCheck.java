@@ -47,7 +47,8 @@ public final class GroutFillCheck implements Computation {
         Kind.INADEQUATE,
         "",
         (sanded ? "sanded" : "unsanded") + " in joints of " + width.get().amount(),
-        sanded ? "unsanded grout under 1/8 in" : "sanded grout over 1/8 in",
+        (sanded ? "unsanded grout under " : "sanded grout over ")
+            + (rules.units().alone() ? "3 mm" : "1/8 in"),
         first.origin(),
         List.of(width.get().origin()),
         List.of(),

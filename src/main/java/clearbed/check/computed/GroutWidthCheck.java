@@ -5,7 +5,6 @@ import clearbed.calc.Given;
 import clearbed.calc.GroutWidth;
 import clearbed.calc.Measure;
 import clearbed.calc.Rounding;
-import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
@@ -39,9 +38,9 @@ public final class GroutWidthCheck implements Computation {
     List<Value> unread = entry.unread("tile.sizeVariation");
     if (!unread.isEmpty())
       return Judgement.Failed.unread("Size variation of the tile", unread.get(0));
-    Measure measure = Measure.of(width.get().low().unit());
+    Measure measure = rules.units().alone() ? rules.units() : Measure.of(width.get().low().unit());
     GroutWidth grout =
-        GroutWidth.of(new Subject(rule.id(), entry.tag()), measure, variation, width);
+        GroutWidth.of(rules.subject(rule.id(), entry.tag()), measure, variation, width);
     List<Calculation> calculations =
         variation.isPresent() || grout.fit() != Fit.MEETS
             ? List.of(grout.calculation())

@@ -22,7 +22,7 @@ public final class MovementClassCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    MovementJoint joint = new MovementJoint(entry, project, rules);
     Optional<MovementJoint.Sealant> stated = joint.sealant();
     if (stated.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     List<Value> values = entry.governing(rule.attribute());
@@ -31,8 +31,7 @@ public final class MovementClassCheck implements Computation {
     if (joint.width().isEmpty() || joint.exposure().isEmpty()) {
       return tooWeak ? failed(stated.get(), "", null) : Judge.satisfied(values);
     }
-    MovementDesign design =
-        joint.design(rule.id(), rules.guideline(), Optional.of(stated.get().capability()));
+    MovementDesign design = joint.design(rule.id(), Optional.of(stated.get().capability()));
     if (tooWeak) return failed(stated.get(), "", design);
     if (design.widthFit() == Fit.FALLS_SHORT)
       return new Judgement.Undecided("the width of the joint comes first", weakest.origin());

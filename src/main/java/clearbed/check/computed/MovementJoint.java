@@ -8,17 +8,16 @@ import clearbed.calc.MovementGuideline;
 import clearbed.calc.MovementInputs;
 import clearbed.calc.MovementInputs.Part;
 import clearbed.calc.SealantClass;
-import clearbed.calc.Subject;
 import clearbed.check.rules.Assumptions;
+import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
-import clearbed.resolve.ProjectFact;
+import clearbed.resolve.Project;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -43,19 +42,23 @@ final class MovementJoint {
   private final Entry entry;
   private final Stated stated;
   private final Assumptions assumptions;
+  private final MovementGuideline guideline;
+  private final RuleSet rules;
 
-  MovementJoint(Entry entry, List<ProjectFact> assumptions) {
+  MovementJoint(Entry entry, Project project, RuleSet rules) {
     this.entry = entry;
     this.stated = new Stated(entry);
-    this.assumptions = new Assumptions(assumptions, entry);
+    this.assumptions = new Assumptions(rules.assumptions(), entry);
+    this.guideline = rules.guideline(project.practice());
+    this.rules = rules;
   }
 
   /** Its surroundings, as the guideline tells them apart; empty when no exposure is known. */
-  Optional<Exposure> exposure(MovementGuideline guideline) {
-    return exposure().map(e -> onSlab(e, guideline));
+  Optional<Exposure> exposure() {
+    return surroundings().map(this::onSlab);
   }
 
-  private Exposure onSlab(Exposure e, MovementGuideline guideline) {
+  private Exposure onSlab(Exposure e) {
     if (!INSIDE.contains(e) || !floorAlone()) return e;
     boolean tells = guideline.rule(Exposure.INTERIOR_ABOVE_GROUND).isPresent();
     if (e == Exposure.INTERIOR && tells && Place.aboveGround(entry))
@@ -69,7 +72,7 @@ final class MovementJoint {
   }
 
   /** The guideline's figures for this tile, in the units that the joint is stated in. */
-  MovementGuideline figures(MovementGuideline guideline) {
+  MovementGuideline figures() {
     boolean large = floorAlone() && !Place.mosaic(entry);
     return (large ? guideline.onFloors() : guideline).in(measure());
   }
@@ -77,12 +80,12 @@ final class MovementJoint {
   /** True for a pool of which nothing says whether it is inside or out of doors. */
   boolean poolAnywhere() {
     return terms("location.exposure").contains("submerged")
-        && exposure().map(INSIDE::contains).orElse(false)
+        && surroundings().map(INSIDE::contains).orElse(false)
         && !Place.indoors(entry);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
-  Optional<Exposure> exposure() {
+  private Optional<Exposure> surroundings() {
     Set<String> said = terms("location.exposure");
     if (said.isEmpty()) return Optional.empty();
     boolean floor = terms("location.surface").contains("floor");
@@ -121,8 +124,9 @@ final class MovementJoint {
         .min(Comparator.comparing(s -> s.sealantClass().capability().number()));
   }
 
-  /** The system of units that the joint is stated in. */
+  /** The system of units that the joint is stated in, or the one that the rules keep to. */
   Measure measure() {
+    if (rules.units().alone()) return rules.units();
     return width().or(this::spacing).map(g -> Measure.of(g.low().unit())).orElse(Measure.INCH);
   }
 
@@ -131,18 +135,14 @@ final class MovementJoint {
    *
    * @param capability of the sealant to reckon with; empty when it is not known
    */
-  MovementDesign design(String check, MovementGuideline guideline, Optional<Given> capability) {
-    return design(check, guideline, capability, exposure(guideline));
+  MovementDesign design(String check, Optional<Given> capability) {
+    return design(check, capability, exposure());
   }
 
   /** The same in other surroundings. */
-  MovementDesign design(
-      String check,
-      MovementGuideline guideline,
-      Optional<Given> capability,
-      Optional<Exposure> exposure) {
+  MovementDesign design(String check, Optional<Given> capability, Optional<Exposure> exposure) {
     MovementInputs inputs =
-        MovementInputs.of(new Subject(check, entry.tag()), measure(), expansion());
+        MovementInputs.of(rules.subject(check, entry.tag()), measure(), expansion());
     if (exposure.isPresent()) inputs = inputs.with(exposure.get());
     return MovementDesign.of(
         inputs
@@ -150,7 +150,7 @@ final class MovementJoint {
             .with(Part.WIDTH, width())
             .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
             .with(Part.CAPABILITY, capability),
-        figures(guideline));
+        figures());
   }
 
   Given expansion() {

@@ -8,7 +8,6 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.Rounding;
 import clearbed.calc.SpacingLimit;
-import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
@@ -29,19 +28,18 @@ import java.util.Optional;
 public final class MovementSpacingCheck implements Computation {
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    MovementJoint joint = new MovementJoint(entry, project, rules);
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
-    Optional<Exposure> exposure = joint.exposure(rules.guideline());
-    Optional<MovementGuideline.Rule> limits =
-        exposure.flatMap(joint.figures(rules.guideline())::rule);
+    Optional<Exposure> exposure = joint.exposure();
+    Optional<MovementGuideline.Rule> limits = exposure.flatMap(joint.figures()::rule);
     if (limits.isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);
     Given spacing = joint.spacing().get();
     SpacingLimit limit =
         SpacingLimit.of(
-            new Subject(rule.id(), entry.tag()), joint.measure(), spacing, limits.get());
+            rules.subject(rule.id(), entry.tag()), joint.measure(), spacing, limits.get());
     List<Value> values = entry.governing(rule.attribute());
-    Optional<JointLayout> layout = layout(entry, joint, limit);
+    Optional<JointLayout> layout = layout(entry, joint, limit, rules);
     if (limit.fit() == Fit.MEETS) {
       List<Calculation> shown =
           layout.map(JointLayout::calculation).map(List::of).orElse(List.of());
@@ -81,13 +79,13 @@ public final class MovementSpacingCheck implements Computation {
 
   /** Equal fields along the run, where its length is known. */
   private static Optional<JointLayout> layout(
-      Entry entry, MovementJoint joint, SpacingLimit limit) {
+      Entry entry, MovementJoint joint, SpacingLimit limit, RuleSet rules) {
     return joint
         .run()
         .map(
             run ->
                 JointLayout.of(
-                    new Subject("movement-layout", entry.tag()),
+                    rules.subject("movement-layout", entry.tag()),
                     joint.measure(),
                     run,
                     buildable(joint.spacing().orElseThrow(), limit.widest())));

@@ -5,7 +5,6 @@ import clearbed.calc.Fit;
 import clearbed.calc.Given;
 import clearbed.calc.Measure;
 import clearbed.calc.MovementDesign;
-import clearbed.calc.MovementGuideline;
 import clearbed.calc.Rounding;
 import clearbed.calc.SealantClass;
 import clearbed.check.judge.Computation;
@@ -29,13 +28,12 @@ public final class MovementWidthCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
+    MovementJoint joint = new MovementJoint(entry, project, rules);
     if (joint.width().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
-    MovementGuideline guideline = rules.guideline();
-    Judgement judgement = judge(rule, entry, joint, guideline, joint.exposure(guideline));
+    Judgement judgement = judge(rule, entry, joint, joint.exposure());
     if (!(judgement instanceof Judgement.Satisfied) || !joint.poolAnywhere()) return judgement;
     Optional<Exposure> outdoors = Optional.of(Exposure.EXTERIOR);
-    return judge(rule, entry, joint, guideline, outdoors) instanceof Judgement.Failed f
+    return judge(rule, entry, joint, outdoors) instanceof Judgement.Failed f
         ? dependsOnThePool(f)
         : judgement;
   }
@@ -56,14 +54,10 @@ public final class MovementWidthCheck implements Computation {
   }
 
   private Judgement judge(
-      Rule rule,
-      Entry entry,
-      MovementJoint joint,
-      MovementGuideline guideline,
-      Optional<Exposure> exposure) {
+      Rule rule, Entry entry, MovementJoint joint, Optional<Exposure> exposure) {
     List<Value> values = entry.governing(rule.attribute());
     Origin origin = joint.width().get().origin();
-    MovementDesign design = joint.design(rule.id(), guideline, capability(joint), exposure);
+    MovementDesign design = joint.design(rule.id(), capability(joint), exposure);
     List<Calculation> calculations = List.of(design.calculation());
     if (design.widthFit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), origin, calculations);

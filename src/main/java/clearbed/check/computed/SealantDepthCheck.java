@@ -4,8 +4,8 @@ import clearbed.calc.BothUnits;
 import clearbed.calc.Fit;
 import clearbed.calc.Given;
 import clearbed.calc.Interval;
+import clearbed.calc.Measure;
 import clearbed.calc.SealantDepth;
-import clearbed.calc.Subject;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Judgement;
@@ -34,20 +34,20 @@ public final class SealantDepthCheck implements Computation {
             .smallest(rule.attribute(), Dimension.LENGTH)
             .filter(given -> given.low().number() > 0);
     if (depth.isEmpty()) return new Judgement.Missing();
-    MovementJoint joint = new MovementJoint(entry, rules.assumptions());
-    if (joint.width().isEmpty()) return byItself(depth.get());
+    MovementJoint joint = new MovementJoint(entry, project, rules);
+    if (joint.width().isEmpty()) return byItself(depth.get(), joint.measure());
     SealantDepth design =
         SealantDepth.of(
-            new Subject(rule.id(), entry.tag()),
+            rules.subject(rule.id(), entry.tag()),
             joint.measure(),
             joint.width().get(),
             Optional.of(depth.get()));
     return against(design, depth.get(), joint);
   }
 
-  private static Judgement byItself(Given depth) {
+  private static Judgement byItself(Given depth, Measure measure) {
     return SealantDepth.tooThin(depth.low())
-        ? failed(Kind.INADEQUATE, depth, "not under " + BothUnits.of(SealantDepth.LEAST), null)
+        ? failed(Kind.INADEQUATE, depth, "not under " + least(measure), null)
         : new Judgement.Satisfied(depth.amount().toString(), depth.origin());
   }
 
@@ -60,15 +60,19 @@ public final class SealantDepthCheck implements Computation {
     Quantity deepest = SealantDepth.deepest(width.high(), joint.measure());
     String expected =
         "from "
-            + BothUnits.of(design.depth())
+            + BothUnits.of(design.depth(), joint.measure())
             + ", half of "
-            + BothUnits.of(width)
+            + BothUnits.of(width, joint.measure())
             + " and not under "
-            + BothUnits.of(SealantDepth.LEAST)
+            + least(joint.measure())
             + ", to "
-            + BothUnits.of(deepest);
+            + BothUnits.of(deepest, joint.measure());
     Kind kind = design.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE;
     return failed(kind, depth, expected, design.calculation());
+  }
+
+  private static String least(Measure measure) {
+    return BothUnits.of(SealantDepth.least(measure), measure);
   }
 
   private static Judgement failed(

@@ -11,11 +11,23 @@ import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Use T where people walk, use I where water stands (ASTM C920 uses, from memory). */
 public final class SealantUseCheck implements Computation {
+  private static final Map<String, String> DECLARED =
+      Map.of(
+          "T",
+          "foot traffic",
+          "NT",
+          "joints that are not walked on",
+          "I",
+          "permanent immersion",
+          "G",
+          "glass");
+
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     Set<String> surfaces = Place.terms(entry, "location.surface");
@@ -29,15 +41,24 @@ public final class SealantUseCheck implements Computation {
     Set<String> uses = values.stream().map(v -> v.content().text()).collect(Collectors.toSet());
     List<String> lacking = wanted.stream().filter(w -> !uses.contains(w)).toList();
     if (lacking.isEmpty()) return Judge.satisfied(values);
-    String expected = "use " + String.join(" and ", wanted);
+    String expected = words(wanted, " and ", rules);
     return new Judgement.Failed(
         Kind.INADEQUATE,
         "",
-        "use " + String.join(", ", uses.stream().sorted().toList()),
+        words(uses.stream().sorted().toList(), ", ", rules),
         expected,
         values.get(0).origin(),
         List.of(),
         List.of(),
         List.of());
+  }
+
+  /** The letters are those of one country; elsewhere a sealant is declared for what it bears. */
+  private static String words(List<String> uses, String joined, RuleSet rules) {
+    if (!rules.units().alone()) return "use " + String.join(joined, uses);
+    return uses.stream()
+        .map(use -> DECLARED.getOrDefault(use, "other uses"))
+        .distinct()
+        .collect(Collectors.joining(joined));
   }
 }

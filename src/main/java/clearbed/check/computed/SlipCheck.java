@@ -17,7 +17,6 @@ import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The wet friction of the place, or the use that the maker declares (ANSI A326.3, as reported). */
 public final class SlipCheck implements Computation {
@@ -51,41 +50,22 @@ public final class SlipCheck implements Computation {
     }
   }
 
-  private static final Pattern MUCH_WATER =
-      words("pool|natatorium|locker|changing|public|communal|gang|team|spa|hammam|splash");
-  private static final Pattern SHOWER = words("shower|wet ?room");
-  private static final Pattern AT_HOME =
-      words("guest|suite|private|en-?suite|residen\\w*|apartment|dwelling|bath|bathroom|primary");
-  private static final Pattern WALKED =
-      words("steps?|stairs?|treads?|beach|zero|ramp|ledge|shelf|walk-in|entry|wading|splash");
-  private static final Pattern NOT_ENTERED =
-      words("fountain|reflecting|basin|water ?feature|weir|channel|surge|balance");
-
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    Set<String> surfaces = Place.terms(entry, "location.surface");
-    String place = Place.words(entry);
-    boolean sloped = surfaces.contains("stair") || surfaces.contains("ramp");
-    boolean tank = surfaces.contains("pool") && !sloped && !WALKED.matcher(place).find();
-    if (tank && NOT_ENTERED.matcher(place).find())
-      return new Judgement.NotApplicable("in a tank that nobody walks into");
-    Judgement judgement = onFloor(rule, entry, floor(entry, place), place);
-    return tank && !(judgement instanceof Judgement.Satisfied)
+    Underfoot foot = Underfoot.of(entry);
+    if (foot.idle()) return new Judgement.NotApplicable("in a tank that nobody walks into");
+    Judgement judgement = onFloor(rule, entry, floor(foot), foot);
+    return foot.tank() && !(judgement instanceof Judgement.Satisfied)
         ? ofTheTank(entry, judgement)
         : judgement;
   }
 
-  private static Floor floor(Entry entry, String place) {
-    Set<String> exposures = Place.terms(entry, "location.exposure");
-    if (exposures.contains("exterior") || exposures.contains("exterior-freeze"))
-      return Floor.EXTERIOR_WET;
-    boolean much =
-        (exposures.contains("wet") || exposures.contains("submerged"))
-            && MUCH_WATER.matcher(place).find();
-    return exposures.contains("steam") || much ? Floor.WET_PLUS : Floor.INTERIOR_WET;
+  private static Floor floor(Underfoot foot) {
+    if (foot.outside()) return Floor.EXTERIOR_WET;
+    return foot.steam() || foot.muchWater() ? Floor.WET_PLUS : Floor.INTERIOR_WET;
   }
 
-  private static Judgement onFloor(Rule rule, Entry entry, Floor floor, String place) {
+  private static Judgement onFloor(Rule rule, Entry entry, Floor floor, Underfoot foot) {
     List<Value> declared =
         entry.governing("tile.slipUse").stream()
             .filter(v -> floor.uses.contains(v.content().text()))
@@ -94,7 +74,7 @@ public final class SlipCheck implements Computation {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     if (!all(values, floor)) return failed(Kind.INADEQUATE, values, floor.expected(), "", "");
-    boolean either = SHOWER.matcher(place).find() && !AT_HOME.matcher(place).find();
+    boolean either = foot.shower() && !foot.atHome();
     if (floor == Floor.INTERIOR_WET && either && !all(values, Floor.WET_PLUS))
       return failed(
           Kind.UNRESOLVED,
@@ -138,9 +118,5 @@ public final class SlipCheck implements Computation {
         List.of(),
         List.of(),
         question);
-  }
-
-  private static Pattern words(String any) {
-    return Pattern.compile("\\b(?:" + any + ")s?\\b", Pattern.CASE_INSENSITIVE);
   }
 }

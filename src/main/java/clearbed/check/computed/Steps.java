@@ -19,7 +19,7 @@ final class Steps {
     List<String> out = new ArrayList<>();
     Map<String, List<String>> assumed = new LinkedHashMap<>();
     for (Calculation.Input input : calculation.inputs()) {
-      String figure = input.label() + " " + BothUnits.of(input.quantity());
+      String figure = input.label() + " " + BothUnits.of(input.quantity(), calculation);
       if (input.assumed()) {
         assumed.computeIfAbsent(input.basis(), basis -> new ArrayList<>()).add(figure);
       } else {
@@ -29,7 +29,8 @@ final class Steps {
     assumed.forEach(
         (basis, figures) -> out.add(String.join("; ", figures) + "; assumed: " + basis));
     for (Calculation.Step step : calculation.steps()) {
-      out.add(step.label() + ": " + step.formula() + " = " + BothUnits.of(step.result()));
+      out.add(
+          step.label() + ": " + step.formula() + " = " + BothUnits.of(step.result(), calculation));
     }
     return out;
   }

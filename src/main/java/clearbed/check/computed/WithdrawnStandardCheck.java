@@ -6,6 +6,7 @@ import clearbed.check.judge.Subjects;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Level;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.vocabulary.StandardInfo;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
                 rule,
                 scene,
                 c,
+                rule.level(),
                 c.asWritten()
                     + " is an earlier edition; "
                     + info.designation()
@@ -46,13 +48,14 @@ public final class WithdrawnStandardCheck implements SetComputation {
       String message =
           c.asWritten() + " (" + info.subject() + ") is " + info.status() + successor + ".";
       String expected = info.successor().isEmpty() ? "a standard in force" : info.successor();
-      out.add(finding(rule, scene, c, message, expected));
+      boolean inUse = info.undatedInUse() && c.standard().edition().isEmpty();
+      out.add(finding(rule, scene, c, inUse ? Level.NOTE : rule.level(), message, expected));
     }
     return out;
   }
 
   private static Finding finding(
-      Rule rule, Scene scene, Citation c, String message, String expected) {
+      Rule rule, Scene scene, Citation c, Level level, String message, String expected) {
     return scene
         .writer()
         .write(
@@ -61,7 +64,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
                 c.standard().designation() + " " + Subjects.document(c.origin()),
                 "",
                 Kind.INADEQUATE,
-                rule.level(),
+                level,
                 List.of(),
                 c.origin(),
                 List.of(),

@@ -1,8 +1,13 @@
 package clearbed.check.rules;
 
+import clearbed.calc.Measure;
 import clearbed.calc.MovementGuideline;
+import clearbed.calc.Subject;
+import clearbed.calc.TakeoffInputs;
+import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,6 +16,9 @@ import java.util.Optional;
  * @param digest SHA-256 over the files, in order; hexadecimal
  * @param layers titles of the rule files laid over the set
  * @param guideline of movement joints
+ * @param national the same where the practice of a country has its own
+ * @param units that figures of the set itself are written in
+ * @param yields of materials and work, as an office gives them, else as they are common
  */
 public record RuleSet(
     String name,
@@ -21,13 +29,17 @@ public record RuleSet(
     List<Suppression> suppressions,
     List<ProjectFact> facts,
     List<ProjectFact> assumptions,
-    MovementGuideline guideline) {
+    MovementGuideline guideline,
+    Map<NationalPractice, MovementGuideline> national,
+    Measure units,
+    TakeoffInputs.Yields yields) {
   public RuleSet {
     layers = List.copyOf(layers);
     rules = List.copyOf(rules);
     suppressions = List.copyOf(suppressions);
     facts = List.copyOf(facts);
     assumptions = List.copyOf(assumptions);
+    national = Map.copyOf(national);
   }
 
   /**
@@ -37,6 +49,16 @@ public record RuleSet(
    * @param tag or empty for all entries
    */
   public record Suppression(String check, String id, String tag, String reason, String file) {}
+
+  /** The guideline of movement joints that documents of a country are held to. */
+  public MovementGuideline guideline(NationalPractice practice) {
+    return national.getOrDefault(practice, guideline);
+  }
+
+  /** What a calculation of a rule for an entry is made for. */
+  public Subject subject(String check, String tag) {
+    return new Subject(check, tag, units.alone());
+  }
 
   public Optional<Rule> rule(String id) {
     return rules.stream().filter(r -> r.id().equals(id)).findFirst();

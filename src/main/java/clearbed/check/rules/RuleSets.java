@@ -4,14 +4,17 @@ import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
+import clearbed.calc.Measure;
 import clearbed.calc.MovementGuideline;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -97,6 +100,7 @@ public final class RuleSets {
       assumptions.addAll(factReader.assumptions(file));
     }
     ConfigNode base = last(files, "ruleSet");
+    Measure units = base.get("units").text().equals("metric") ? Measure.METRIC_ALONE : Measure.INCH;
     List<String> layers =
         files.stream()
             .filter(f -> f.root().has("layer"))
@@ -111,7 +115,10 @@ public final class RuleSets {
         suppressions,
         facts,
         assumptions,
-        guideline(last(files, "guideline").get("guideline")));
+        guideline(last(files, "guideline").get("guideline")),
+        national(files, base),
+        units,
+        YieldsReader.read(files, units));
   }
 
   private static void lay(ConfigFile file, Map<String, LayeredCheck> checks)
@@ -136,6 +143,18 @@ public final class RuleSets {
     return MovementGuideline.read(
         StandardFiles.find(path.text())
             .orElseThrow(() -> path.fault("there is no rulesets/" + path.text())));
+  }
+
+  /** A layer with a guideline of its own means that one, whatever the country. */
+  private static Map<NationalPractice, MovementGuideline> national(
+      List<ConfigFile> files, ConfigNode set) throws IOException {
+    Map<NationalPractice, MovementGuideline> out = new EnumMap<>(NationalPractice.class);
+    boolean own = files.stream().anyMatch(f -> f.root().has("layer") && f.root().has("guideline"));
+    if (own) return out;
+    for (ConfigNode one : set.get("guidelines").entries()) {
+      out.put(NationalPractice.of(one.key()).orElseThrow(), guideline(one));
+    }
+    return out;
   }
 
   private static void known(ConfigNode place, String check, Map<String, LayeredCheck> checks)

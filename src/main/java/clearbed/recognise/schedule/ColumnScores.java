@@ -40,7 +40,14 @@ final class ColumnScores {
 
   /** What a column headed "slip resistance" may give in place of a coefficient, cell by cell. */
   private static final Set<String> WAYS_TO_SAY_SLIP =
-      Set.of("tile.pendulum", "tile.rampShod", "tile.rampBarefoot", "tile.slipTest");
+      Set.of(
+          "tile.pendulum",
+          "tile.pendulumClass",
+          "tile.rampShod",
+          "tile.rampBarefoot",
+          "tile.displacement",
+          "tile.slider",
+          "tile.slipTest");
 
   private static final String SLIP = "tile.slip";
 

@@ -39,6 +39,8 @@ final class GlassTest {
     String rest = vocabulary.list("notTile").without(plain);
     List<Phrases.Hit> hits = vocabulary.list("glassTile").all(rest);
     if (hits.stream().anyMatch(hit -> !endsInGlass(rest, hit))) return new Result(true, true);
+    // Of a row abroad the columns tell the rest; of running text nobody could.
+    if (vocabulary.list("glassTileAbroad").in(rest)) return new Result(true, true);
     boolean other =
         vocabulary.otherTile().values().stream().anyMatch(p -> p.in(plain))
             || vocabulary.list("otherFinish").in(plain);

@@ -223,6 +223,7 @@ public final class HeadingWords {
     out = BRACKETS.matcher(WITH.matcher(out).replaceAll("with ")).replaceAll(" ");
     out = UNIT_BEHIND.matcher(out).replaceAll(" ");
     out = STOPS.matcher(out).replaceAll(" ");
-    return vocabulary.headerWords().spelt(BLANKS.matcher(out).replaceAll(" ").trim());
+    String plain = vocabulary.inEnglish(BLANKS.matcher(out).replaceAll(" ").trim());
+    return vocabulary.headerWords().spelt(plain);
   }
 }

@@ -199,7 +199,8 @@ public final class Citations {
   }
 
   private static String national(Matcher m) {
-    return m.group(1).toUpperCase(Locale.ROOT)
+    // Australia and New Zealand publish one text under either name.
+    return m.group(1).toUpperCase(Locale.ROOT).replace("AS/NZS", "AS")
         + " "
         + m.group(2)
         + (m.group(3) == null ? "" : "-" + m.group(3));

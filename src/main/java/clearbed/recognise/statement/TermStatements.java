@@ -15,6 +15,12 @@ final class TermStatements {
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
   private static final int PLACES_LISTED = 3;
 
+  /** "C2TE S1" and "R10/V4" state two attributes in one code. */
+  private static final List<Set<String>> ONE_CODE =
+      List.of(
+          Set.of("mortar.isoClass", "mortar.deformability"),
+          Set.of("tile.rampShod", "tile.displacement"));
+
   private final Vocabulary vocabulary;
 
   TermStatements(Vocabulary vocabulary) {
@@ -51,6 +57,8 @@ final class TermStatements {
   private boolean ofAnotherColumn(Passage p, Attribute a) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.id().equals("notes")) return false;
+    if (ONE_CODE.stream().anyMatch(c -> c.contains(column.id()) && c.contains(a.id())))
+      return false;
     boolean kin = column.family().equals(a.family());
     boolean joint =
         Set.of("sealant", "movement").containsAll(Set.of(column.family()))

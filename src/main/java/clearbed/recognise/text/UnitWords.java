@@ -108,6 +108,8 @@ public final class UnitWords {
     put(map, Unit.DAY, "d", "day", "days");
     put(map, Unit.POUND, "lb", "lbs", "pound", "pounds");
     put(map, Unit.KILOGRAM, "kg", "kilogram", "kilograms");
+    put(map, Unit.MILLILITRE, "ml", "millilitre", "millilitres", "milliliter", "milliliters");
+    put(map, Unit.LITRE, "litre", "litres", "liter", "liters");
     put(
         map,
         Unit.PER_KELVIN,

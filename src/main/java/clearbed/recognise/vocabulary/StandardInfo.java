@@ -10,6 +10,8 @@ import java.util.List;
  * @param status current, withdrawn or superseded
  * @param edition year of the edition in force; empty when unknown
  * @param codes the classes that are of it, as a regular expression; empty for none
+ * @param undatedInUse true where it was replaced and is still cited, without a year, for what
+ *     replaced it
  */
 public record StandardInfo(
     String designation,
@@ -20,7 +22,8 @@ public record StandardInfo(
     String successor,
     String edition,
     String mark,
-    String codes) {
+    String codes,
+    boolean undatedInUse) {
   public StandardInfo {
     states = states == null ? List.of() : List.copyOf(states);
     families = families == null ? List.of() : List.copyOf(families);

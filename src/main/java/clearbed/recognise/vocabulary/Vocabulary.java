@@ -8,6 +8,7 @@ import clearbed.recognise.text.PlainText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +60,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> surfaceHeaders;
   private final HeaderWords headerWords;
   private final Map<String, Phrases> alike;
+  private final Map<String, String> abroad;
   private final HeadingEvidence headings;
   private final String placeLead;
   private final List<Pattern> amendments = new ArrayList<>();
@@ -113,6 +115,7 @@ public final class Vocabulary {
             "besideFigures")) language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
     alike = phrasesByName(schedules.get("alike"));
+    abroad = wordsByName(schedules.get("abroad"));
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
     placeSuited = regex(places.get("suited"));
@@ -297,6 +300,22 @@ public final class Vocabulary {
   }
 
   /** Words of headings that stand for one another, by the one of them that stands for all. */
+  private static Map<String, String> wordsByName(ConfigNode node) throws ConfigException {
+    Map<String, String> out = new HashMap<>();
+    for (ConfigNode name : node.entries()) {
+      for (ConfigNode word : name.items()) {
+        if (out.put(word.text(), name.key()) != null)
+          throw word.fault("'" + word.text() + "' stands twice under 'abroad'");
+      }
+    }
+    return Map.copyOf(out);
+  }
+
+  /** A whole heading of another language by the English one, in small letters; else as it is. */
+  public String inEnglish(String heading) {
+    return abroad.getOrDefault(heading, heading);
+  }
+
   Map<String, Phrases> alike() {
     return alike;
   }
@@ -413,7 +432,8 @@ public final class Vocabulary {
             n.get("successor").text(),
             n.get("edition").text(),
             n.get("mark").text(),
-            n.has("codes") ? regex(n.get("codes")) : "");
+            n.has("codes") ? regex(n.get("codes")) : "",
+            n.has("undated"));
     for (ConfigNode id : n.get("states").items()) attribute(id);
     for (ConfigNode family : n.get("families").items()) family(family);
     if (standards.put(info.designation(), info) != null)

@@ -159,7 +159,7 @@ public final class View {
     Report.Run run = report.run();
     out.add(new Page.Fact("Issue of", run.date()));
     String layers = run.layers().isEmpty() ? "" : ", with " + String.join(", ", run.layers());
-    out.add(new Page.Fact("Rules", Shown.line(run.ruleSet() + layers)));
+    out.add(new Page.Fact("Rules", Shown.line(run.ruleSetWithReason() + layers)));
     long read =
         report.documents().stream()
             .filter(d -> d.status() == Document.Status.READ || d.status() == Document.Status.PARTLY)

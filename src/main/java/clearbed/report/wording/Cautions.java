@@ -6,7 +6,9 @@ import java.util.List;
 public final class Cautions {
   public record Caution(String subject, String text) {}
 
-  public static final List<Caution> ALL =
+  private static final String IN_THE_STATES = " (in the United States: OSHA 29 CFR 1926.1153)";
+
+  private static final List<Caution> ALL =
       List.of(
           new Caution(
               "This is a reading aid",
@@ -16,8 +18,9 @@ public final class Cautions {
           new Caution(
               "Silica dust",
               "Cutting or grinding tile, mortar, grout and concrete frees fine crystalline silica."
-                  + " Cut wet or with extraction and protect the lungs (in the United States: OSHA 29"
-                  + " CFR 1926.1153)."),
+                  + " Cut wet or with extraction and protect the lungs"
+                  + IN_THE_STATES
+                  + "."),
           new Caution(
               "Glass edges",
               "Cut and broken glass tile is sharp and throws splinters: eye protection, cut-resistant"
@@ -58,4 +61,17 @@ public final class Cautions {
                   + " an engineer."));
 
   private Cautions() {}
+
+  /**
+   * All, in the words of the place.
+   *
+   * @param american false where rules of the United States hold nothing
+   */
+  public static List<Caution> of(boolean american) {
+    return american
+        ? ALL
+        : ALL.stream()
+            .map(one -> new Caution(one.subject(), one.text().replace(IN_THE_STATES, "")))
+            .toList();
+  }
 }

@@ -186,7 +186,7 @@ final class CalculationBlock {
   /** The unit, and the number in the other system with its unit. */
   private void other(Row row, Quantity quantity) {
     pen.text(row, 2, quantity.unit().symbol(), Styles.Look.TEXT);
-    Unit other = BothUnits.counterpart(quantity.unit()).orElse(null);
+    Unit other = BothUnits.beside(calculation, quantity.unit()).orElse(null);
     Cell cell = pen.put(row, OTHER, new Datum.Blank(), Styles.Look.NUMBER);
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);
     if (other == null) return;

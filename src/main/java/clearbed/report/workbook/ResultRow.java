@@ -24,7 +24,7 @@ final class ResultRow {
     Quantity result = last.result();
     number(1, "B" + (block.result() + 1), result);
     pen.text(row, 2, result.unit().symbol(), Styles.Look.TEXT);
-    Unit other = BothUnits.counterpart(result.unit()).orElse(null);
+    Unit other = BothUnits.beside(calculation, result.unit()).orElse(null);
     if (other == null) pen.text(row, 3, "", Styles.Look.TEXT);
     else number(3, "D" + (block.result() + 1), result.to(other));
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);

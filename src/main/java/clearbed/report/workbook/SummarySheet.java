@@ -58,7 +58,8 @@ final class SummarySheet {
     rules(report.run());
     suppressed(report.findings());
     section("Please mind");
-    for (Cautions.Caution caution : Cautions.ALL) pair(caution.subject(), caution.text());
+    for (Cautions.Caution caution : Cautions.of(!report.run().ruleSet().startsWith("iso")))
+      pair(caution.subject(), caution.text());
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 
@@ -151,7 +152,7 @@ final class SummarySheet {
 
   private void rules(Report.Run run) {
     section("Rules");
-    pair("Rule set", run.ruleSet());
+    pair("Rule set", run.ruleSetWithReason());
     pair("Fingerprint", run.ruleSetDigest());
     for (String layer : run.layers()) pair("Laid over it", layer);
     for (String fact : run.facts()) pair("Project fact", fact);
