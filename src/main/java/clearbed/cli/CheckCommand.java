@@ -140,6 +140,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin CacheOption cacheOption;
 
+  @Mixin NameOptions nameOptions;
+
   @Override
   public Integer call() {
     requireSense();
@@ -149,7 +151,8 @@ final class CheckCommand implements Callable<Integer> {
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
     Cache cache = cacheOption.open(rulebook);
-    Report found = Result.of(project(rulebook, cache), rulebook.get(), day(), started);
+    Report found =
+        Result.of(project(rulebook, cache), rulebook.get(), day(), started, nameOptions.names());
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();

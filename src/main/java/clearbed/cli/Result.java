@@ -2,6 +2,8 @@ package clearbed.cli;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
+import clearbed.model.Finding;
+import clearbed.model.ProjectNames;
 import clearbed.model.Report;
 import clearbed.recognise.Facts;
 import clearbed.resolve.Project;
@@ -14,12 +16,16 @@ import java.util.List;
 final class Result {
   private Result() {}
 
-  static Report of(Project project, Rulebook rulebook, LocalDate day, Instant started) {
+  /**
+   * @param names of the project and its people that the command line gives
+   */
+  static Report of(
+      Project project, Rulebook rulebook, LocalDate day, Instant started, ProjectNames names) {
     Checker.Outcome outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook.rules(), day, started),
+        run(rulebook.rules(), day, started, names, outcome.findings()),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -29,7 +35,8 @@ final class Result {
         outcome.reading());
   }
 
-  private static Report.Run run(RuleSet rules, LocalDate day, Instant started) {
+  private static Report.Run run(
+      RuleSet rules, LocalDate day, Instant started, ProjectNames names, List<Finding> findings) {
     return new Report.Run(
         "clearbed",
         Version.number(),
@@ -38,7 +45,13 @@ final class Result {
         started.toString(),
         day.toString(),
         rules.layers(),
-        rules.facts().stream().map(f -> f.words()).toList());
+        rules.facts().stream().map(f -> f.words()).toList(),
+        names.or(rules.names()),
+        rules.changes(),
+        rules.suppressions().stream()
+            .filter(s -> findings.stream().noneMatch(s::hits))
+            .map(RuleSet.Suppression::aim)
+            .toList());
   }
 
   private static List<Report.CheckInfo> checks(RuleSet rules) {

@@ -41,6 +41,9 @@ public record Report(
    * @param date of the issue under review, ISO 8601; what the workbook shows and dates by
    * @param layers rule files laid over the set, in order
    * @param facts project facts given by those layers, in words
+   * @param names of the project and of who writes to whom
+   * @param changes what those layers change of the checks, in words
+   * @param idle suppressions that hit no finding, in words
    */
   public record Run(
       String tool,
@@ -50,7 +53,55 @@ public record Report(
       String startedAt,
       String date,
       List<String> layers,
-      List<String> facts) {}
+      List<String> facts,
+      ProjectNames names,
+      List<String> changes,
+      List<String> idle) {
+    public Run {
+      layers = List.copyOf(layers);
+      facts = List.copyOf(facts);
+      changes = List.copyOf(changes);
+      idle = List.copyOf(idle);
+    }
+
+    public Run(
+        String tool,
+        String version,
+        String ruleSet,
+        String ruleSetDigest,
+        String startedAt,
+        String date,
+        List<String> layers,
+        List<String> facts) {
+      this(
+          tool,
+          version,
+          ruleSet,
+          ruleSetDigest,
+          startedAt,
+          date,
+          layers,
+          facts,
+          ProjectNames.NONE,
+          List.of(),
+          List.of());
+    }
+
+    public Run withNames(ProjectNames now) {
+      return new Run(
+          tool,
+          version,
+          ruleSet,
+          ruleSetDigest,
+          startedAt,
+          date,
+          layers,
+          facts,
+          now,
+          changes,
+          idle);
+    }
+  }
 
   /**
    * @param skipped rows and cells passed over, with the reason

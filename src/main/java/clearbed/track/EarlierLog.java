@@ -1,5 +1,6 @@
 package clearbed.track;
 
+import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.report.workbook.Headers;
@@ -41,12 +42,20 @@ public final class EarlierLog {
   }
 
   private record Earlier(
-      boolean isThere, String date, List<String> documents, Map<String, QuestionLog.Line> lines) {}
+      boolean isThere,
+      String date,
+      List<String> documents,
+      Map<String, QuestionLog.Line> lines,
+      ProjectNames names) {}
 
   private static Earlier ledger(Path file, byte[] bytes) throws RefusedWorkbook {
     try (XSSFWorkbook book = WorkbookFile.openLedger(file, bytes)) {
       return new Earlier(
-          Ledger.isThere(book), Ledger.date(book), Ledger.documents(book), Ledger.read(book));
+          Ledger.isThere(book),
+          Ledger.date(book),
+          Ledger.documents(book),
+          Ledger.read(book),
+          Ledger.names(book));
     } catch (IOException closing) {
       throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
     }
@@ -88,7 +97,8 @@ public final class EarlierLog {
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
-      return new QuestionLog(name, earlier.date(), bytes, earlier.documents(), replied, remarks);
+      return new QuestionLog(
+          name, earlier.date(), bytes, earlier.documents(), replied, remarks, earlier.names());
     }
 
     private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {

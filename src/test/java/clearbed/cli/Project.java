@@ -74,7 +74,7 @@ record Project(
 
   static void type(Path workbook) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
-      book.getSheet("Questions").getRow(1).getCell(10).setCellValue(ANSWER);
+      book.getSheet("Questions").getRow(1).getCell(7).setCellValue(ANSWER);
       try (OutputStream out = Files.newOutputStream(workbook)) {
         book.write(out);
       }

@@ -80,6 +80,7 @@ public final class FindingWriter {
         fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
         w.clause(),
         once(rule.sourceWithMark()),
+        once(w.why()),
         "");
   }
 

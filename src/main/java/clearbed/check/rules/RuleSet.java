@@ -1,6 +1,8 @@
 package clearbed.check.rules;
 
 import clearbed.calc.MovementGuideline;
+import clearbed.model.Finding;
+import clearbed.model.ProjectNames;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +13,8 @@ import java.util.Optional;
  * @param digest SHA-256 over the files, in order; hexadecimal
  * @param layers titles of the rule files laid over the set
  * @param guideline of movement joints
+ * @param names that layers give the project and its people
+ * @param changes what the layers change of the checks, in words
  */
 public record RuleSet(
     String name,
@@ -21,13 +25,16 @@ public record RuleSet(
     List<Suppression> suppressions,
     List<ProjectFact> facts,
     List<ProjectFact> assumptions,
-    MovementGuideline guideline) {
+    MovementGuideline guideline,
+    ProjectNames names,
+    List<String> changes) {
   public RuleSet {
     layers = List.copyOf(layers);
     rules = List.copyOf(rules);
     suppressions = List.copyOf(suppressions);
     facts = List.copyOf(facts);
     assumptions = List.copyOf(assumptions);
+    changes = List.copyOf(changes);
   }
 
   /**
@@ -36,7 +43,19 @@ public record RuleSet(
    * @param check or empty when the id says it
    * @param tag or empty for all entries
    */
-  public record Suppression(String check, String id, String tag, String reason, String file) {}
+  public record Suppression(String check, String id, String tag, String reason, String file) {
+    public boolean hits(Finding finding) {
+      return (id.isEmpty() || id.equals(finding.id()))
+          && (check.isEmpty() || check.equals(finding.check()))
+          && (tag.isEmpty() || finding.tags().equals(List.of(tag)));
+    }
+
+    /** What it is meant for, in words. */
+    public String aim() {
+      String what = id.isEmpty() ? check : id;
+      return (tag.isEmpty() ? what : what + ", " + tag) + " (" + file + ")";
+    }
+  }
 
   public Optional<Rule> rule(String id) {
     return rules.stream().filter(r -> r.id().equals(id)).findFirst();

@@ -5,6 +5,7 @@ import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
 import clearbed.calc.MovementGuideline;
+import clearbed.model.ProjectNames;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.ProjectFact;
 import java.io.IOException;
@@ -85,7 +86,11 @@ public final class RuleSets {
     List<RuleSet.Suppression> suppressions = new ArrayList<>();
     List<ProjectFact> facts = new ArrayList<>();
     List<ProjectFact> assumptions = new ArrayList<>();
-    for (ConfigFile file : files) lay(file, checks);
+    List<String> changes = new ArrayList<>();
+    for (ConfigFile file : files) {
+      if (file.root().has("layer")) changes.addAll(LayerChanges.of(file, checks));
+      lay(file, checks);
+    }
     List<Rule> rules = new ArrayList<>();
     for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks));
     for (LayeredCheck check : checks.values()) {
@@ -111,7 +116,22 @@ public final class RuleSets {
         suppressions,
         facts,
         assumptions,
-        guideline(last(files, "guideline").get("guideline")));
+        guideline(last(files, "guideline").get("guideline")),
+        names(files),
+        changes);
+  }
+
+  /** Of each name the one that the last file gives. */
+  private static ProjectNames names(List<ConfigFile> files) {
+    ProjectNames names = ProjectNames.NONE;
+    for (ConfigFile file : files) {
+      ConfigNode given = file.root().get("project");
+      names =
+          new ProjectNames(
+                  given.get("name").text(), given.get("from").text(), given.get("to").text())
+              .or(names);
+    }
+    return names;
   }
 
   private static void lay(ConfigFile file, Map<String, LayeredCheck> checks)

@@ -71,6 +71,11 @@ final class Kept {
     }
   }
 
+  /** Keeps words of a letter that came back and that belong to no answer. */
+  void takeReply(String file, String place, String text, String why) {
+    add(file, "", place, text, why, "", "");
+  }
+
   /** Keeps what was written in boxes on a sheet that is about to be written anew. */
   void takeShapes(XSSFSheet sheet) {
     if (sheet.getDrawingPatriarch() == null) return;

@@ -29,6 +29,14 @@ final class SheetSetup {
 
   private SheetSetup() {}
 
+  /**
+   * What the words of a drop-down mean.
+   *
+   * @param words at most 255 characters (ECMA-376, dataValidation)
+   * @param strict true when nothing else may be typed
+   */
+  record Meaning(String title, String words, boolean strict) {}
+
   /** A word and the colours of cells that begin with it; dark, middle and light tell in grey. */
   record Tint(String word, String back, String ink) {}
 
@@ -86,15 +94,18 @@ final class SheetSetup {
   /**
    * Offers words in a column.
    *
-   * @param strict true when nothing else may be typed
+   * @param meaning what they mean, shown beside a cell that is selected
    */
-  static void offer(XSSFSheet sheet, int firstRow, int column, List<String> words, boolean strict) {
+  static void offer(
+      XSSFSheet sheet, int firstRow, int column, List<String> words, Meaning meaning) {
     DataValidationHelper helper = sheet.getDataValidationHelper();
     DataValidationConstraint list =
         helper.createExplicitListConstraint(words.toArray(String[]::new));
     DataValidation rule = helper.createValidation(list, area(firstRow, column));
     rule.setSuppressDropDownArrow(true);
-    rule.setShowErrorBox(strict);
+    rule.setShowPromptBox(true);
+    rule.createPromptBox(meaning.title(), meaning.words());
+    rule.setShowErrorBox(meaning.strict());
     rule.createErrorBox("Not one of the words", "Choose one of: " + String.join(", ", words) + ".");
     sheet.addValidationData(rule);
   }
@@ -105,6 +116,9 @@ final class SheetSetup {
     DataValidationConstraint between =
         helper.createDateConstraint(ComparisonOperator.BETWEEN, EARLIEST, LATEST, "yyyy-mm-dd");
     DataValidation rule = helper.createValidation(between, area(firstRow, column));
+    rule.setShowPromptBox(true);
+    rule.createPromptBox(
+        "A date", "Such as 2026-03-31. Past due questions are counted on Summary.");
     rule.setShowErrorBox(true);
     rule.createErrorBox("Not a date", "Type a date, such as 2026-03-31.");
     sheet.addValidationData(rule);
