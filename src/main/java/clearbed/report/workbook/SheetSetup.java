@@ -55,11 +55,13 @@ final class SheetSetup {
 
   static final List<Tint> OUTCOMES =
       List.of(
-          new Tint("finding", "6E1A3B", "FFFFFF"),
-          new Tint("undecided", "EFB64C", "1F2933"),
-          new Tint("satisfied", "DCE9F2", "1F2933"),
-          new Tint("suppressed", "E4E4E4", "555555"),
-          new Tint("not applicable", "FFFFFF", "6B7680"));
+          new Tint("error", "6E1A3B", "FFFFFF"),
+          new Tint("warning", "EFB64C", "1F2933"),
+          new Tint("note", "DCE9F2", "1F2933"),
+          new Tint("unread", "D9C8E3", "1F2933"),
+          new Tint("undecided", "F6E7C6", "1F2933"),
+          new Tint("hidden", "E4E4E4", "555555"),
+          new Tint("n/a", "FFFFFF", "6B7680"));
 
   /**
    * Keeps the header row in sight and on every page, and lets the rows below it be filtered.

@@ -55,12 +55,15 @@ final class SummarySheet {
     byLevel(findings);
     if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date(), remarks);
     sections.add(next + 1);
-    next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
+    CheckTable checks = new CheckTable(sheet, pen);
+    next = checks.fill(next, findings, report.checks());
     documents(report.documents());
     rules(report.run(), report.reading().taught());
     suppressed(report.findings());
     section("Please mind");
     for (Cautions.Caution caution : Cautions.ALL) pair(caution.subject(), caution.text());
+    section("By check, drawn");
+    checks.draw(next);
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 

@@ -135,7 +135,7 @@ final class WorkbookBody {
             stream.getSheet(calculated.name()),
             calculated,
             places);
-    calculations.fill(report.calculations());
+    calculations.fill(report.calculations(), report.entries());
     paper(calculated, true, 0);
     RenewedSheet summed = renewed(BookSheets.SUMMARY);
     List<String> remarks = new ArrayList<>(earlier.typed().remarks(sheets.whole()));
