@@ -181,7 +181,7 @@ public final class QuestionsCommand implements Callable<Integer> {
           Words.count(unplaced.size(), "text")
               + " could not be placed, and "
               + (unplaced.size() == 1 ? "is" : "are")
-              + " on the sheet Kept:");
+              + " on the sheet Set aside:");
       for (String each : unplaced) out.println("  " + DisplayText.of(each));
     }
     out.println(

@@ -93,7 +93,7 @@ public final class EarlierLog {
         lines = new VisibleRows(book).lines();
         remarks.add(
             "The hidden sheet Ledger is gone; the findings were read from the visible columns, and"
-                + " what differs from our words was set aside on the sheet Kept.");
+                + " what differs from our words was set aside on the sheet Set aside.");
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
@@ -170,12 +170,12 @@ public final class EarlierLog {
       int strays = layout.strays().size();
       for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
         remarks.add(
-            "Sheet %s, row %d was moved to the sheet Kept: %s."
+            "Sheet %s, row %d was moved to the sheet Set aside: %s."
                 .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
       }
       if (strays > MOST_NAMED) {
         remarks.add(
-            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved to Kept.");
+            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved there.");
       }
     }
   }

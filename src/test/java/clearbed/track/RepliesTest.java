@@ -229,7 +229,7 @@ class RepliesTest {
   private static String kept(Path workbook) throws IOException {
     StringBuilder all = new StringBuilder();
     try (XSSFWorkbook book = Desk.open(workbook)) {
-      for (Row row : book.getSheet("Kept")) row.forEach(cell -> all.append(cell).append('\n'));
+      for (Row row : book.getSheet("Set aside")) row.forEach(cell -> all.append(cell).append('\n'));
     }
     return all.toString();
   }

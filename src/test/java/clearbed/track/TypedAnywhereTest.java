@@ -245,7 +245,7 @@ class TypedAnywhereTest {
   private List<String> kept() throws Exception {
     List<String> lines = new ArrayList<>();
     try (XSSFWorkbook book = Desk.open(file)) {
-      for (Row row : book.getSheet("Kept")) {
+      for (Row row : book.getSheet("Set aside")) {
         lines.add(text(row, 0) + "!" + text(row, 1) + " | " + text(row, 3) + " | " + text(row, 7));
       }
     }
@@ -311,7 +311,7 @@ class TypedAnywhereTest {
       Row details = row(book.getSheet("Documents"), "Moorhen Baths/details.pdf");
       assertThat(text(details, 10)).isEqualTo("note Moorhen Baths/details.pdf");
       assertThat(text(rows(book.getSheet("Calculations"), SPACING).get(1), 9)).isEqualTo("of GT-5");
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
       assertThat(texts(book))
           .anyMatch(text -> text.startsWith("Sheet Tile by check: what was typed"));
     }
@@ -337,7 +337,7 @@ class TypedAnywhereTest {
           .contains(
               "Sheet Calculations, GT-3: Width of the movement joint, Spacing of joints: 10 ft,"
                   + " typed in place of 12 ft; the results there follow it.");
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
     person(
         book ->
@@ -346,7 +346,7 @@ class TypedAnywhereTest {
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(text(row(book.getSheet("Calculations"), SPACING), WHY)).isEqualTo("12'-0\" o.c.");
       assertThat(texts(book)).noneMatch(text -> text.contains("typed in place"));
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
   }
 

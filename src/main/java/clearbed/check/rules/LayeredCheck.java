@@ -37,20 +37,6 @@ final class LayeredCheck {
     expected.add(new Expected(layers, what.key(), what.text()));
   }
 
-  /**
-   * Takes over what a layer expects of the check that this one is a part of, where both expected
-   * the same and no layer speaks of this one.
-   */
-  void follow(LayeredCheck whole) {
-    if (expected.size() != 1 || whole.expected.size() < 2) return;
-    Expected own = expected.get(0);
-    Expected first = whole.expected.get(0);
-    boolean same = own.kind().equals(first.kind()) && own.text().equals(first.text());
-    if (!same) return;
-    layers++;
-    lay(EXPECT, whole.keys.get(EXPECT));
-  }
-
   boolean has(String key) {
     return keys.containsKey(key);
   }

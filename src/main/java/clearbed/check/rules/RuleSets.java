@@ -91,10 +91,6 @@ public final class RuleSets {
       if (file.root().has("layer")) changes.addAll(LayerChanges.of(file, checks));
       lay(file, checks);
     }
-    for (LayeredCheck check : checks.values()) {
-      LayeredCheck whole = check.has("partOf") ? checks.get(check.text("partOf")) : null;
-      if (whole != null) check.follow(whole);
-    }
     List<Rule> rules = new ArrayList<>();
     for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks));
     for (LayeredCheck check : checks.values()) {

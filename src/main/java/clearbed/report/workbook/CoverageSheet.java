@@ -133,7 +133,7 @@ final class CoverageSheet {
 
   private void header(Sheet rows, List<String> checks) {
     Row header = rows.createRow(0);
-    Heights.points(header, 118);
+    Heights.points(header, 132);
     for (int column = 0; column < FIRST.size(); column++) {
       pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
     }

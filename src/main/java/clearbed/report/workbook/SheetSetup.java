@@ -93,6 +93,21 @@ final class SheetSetup {
     }
   }
 
+  /** Greys rows whose state says that nothing is to be done, so that what is open stands out. */
+  static void greySettled(XSSFSheet sheet, int state, int lastColumn) {
+    XSSFSheetConditionalFormatting rules = sheet.getSheetConditionalFormatting();
+    String cell = "$" + CellReference.convertNumToColString(state) + "2";
+    String test = "OR(%1$s=\"resolved\",%1$s=\"answered\",%1$s=\"suppressed\")".formatted(cell);
+    XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(test);
+    XSSFPatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+    fill.setFillForegroundColor(Styles.colour("E4E4E4"));
+    fill.setFillBackgroundColor(Styles.colour("E4E4E4"));
+    rule.createFontFormatting().setFontColor(Styles.colour("555555"));
+    CellRangeAddress[] area = {new CellRangeAddress(1, LAST_ROW, 0, lastColumn)};
+    rules.addConditionalFormatting(area, rule);
+  }
+
   /**
    * Offers words in a column.
    *

@@ -216,7 +216,11 @@ final class WorkbookBody {
     for (int column = 0; column < columns.size(); column++) {
       switch (columns.get(column).header()) {
         case Headers.LEVEL -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.LEVELS);
-        case Headers.STATE -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.STATES);
+        case Headers.STATE -> {
+          SheetSetup.tint(sheet, 1, column, column, SheetSetup.STATES);
+          if (log.name().equals(Headers.QUESTIONS))
+            SheetSetup.greySettled(sheet, column, columns.size() - 1);
+        }
         case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, Replies.MEANING);
         case Headers.ASKED_OF ->
             SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, Replies.ANYBODY);

@@ -33,11 +33,11 @@ class LayerFiguresTest {
   }
 
   @Test
-  void a_part_of_the_check_asks_for_the_same_figure() throws Exception {
+  void a_part_of_the_check_is_laid_over_by_its_own_id() throws Exception {
     RuleSet rules = with("  - {id: bond-strength, expect: {atLeast: 450 psi}}\n");
     Rule part = rules.rule("bond-strength-by-class").orElseThrow();
-    assertThat(part.expectation().words()).contains("450 psi");
-    assertThat(part.wording().inadequate()).contains("450 psi (3.1 MPa) or more");
+    assertThat(part.expectation().words()).contains("400 psi");
+    assertThat(part.wording().missing()).contains("implies 400 psi");
   }
 
   @Test
