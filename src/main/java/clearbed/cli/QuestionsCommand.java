@@ -199,11 +199,11 @@ public final class QuestionsCommand implements Callable<Integer> {
     String ending = output == null ? "" : ending(output);
     if (!List.of("", "docx", "md").contains(word))
       throw usage("--format is docx or md, not '" + format + "'");
-    if (output != null && !List.of("docx", "md").contains(ending))
+    // A file that says .pdf and holds something else helps nobody, unless it is asked for.
+    if (word.isEmpty() && output != null && !List.of("docx", "md").contains(ending))
       throw usage("--output " + output + ": the letter is a .docx or .md file; name it so");
-    if (!word.isEmpty() && output != null && !word.equals(ending))
-      throw usage("--output " + output + ": --format " + word + " wants a name in ." + word);
-    return word.equals("docx") || ending.equals("docx") ? Format.DOCX : Format.MD;
+    String chosen = word.isEmpty() ? ending : word;
+    return chosen.equals("docx") ? Format.DOCX : Format.MD;
   }
 
   private static String ending(Path file) {

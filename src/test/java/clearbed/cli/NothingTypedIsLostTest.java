@@ -238,7 +238,7 @@ class NothingTypedIsLostTest {
             "--view",
             "--version",
             "--help");
-    Set<String> onlyRead = Set.of("--rules", "--carry", "--guideline");
+    Set<String> onlyRead = Set.of("--rules", "--carry", "--guideline", "--replies");
     Set<String> unknown = new TreeSet<>();
     Main.line("")
         .getSubcommands()

@@ -139,7 +139,8 @@ record Project(
 
   private Path changedLetter(Path file) throws IOException {
     assertThat(Shell.run("questions", log, "--format=md", "-o", file).code()).isZero();
-    return Files.writeString(file, Files.readString(file).replace("### 1", "Answer: yes\n\n### 1"));
+    return Files.writeString(
+        file, Files.readString(file).replace("### Question 1", "Answer: yes\n\n### Question 1"));
   }
 
   private static Path locked(Path file, String lock) throws IOException {
