@@ -199,10 +199,7 @@ public final class Checker {
 
   private Finding suppressed(Finding finding) {
     for (RuleSet.Suppression s : rules.suppressions()) {
-      boolean id = s.id().isEmpty() || s.id().equals(finding.id());
-      boolean check = s.check().isEmpty() || s.check().equals(finding.check());
-      boolean tag = s.tag().isEmpty() || finding.tags().equals(List.of(s.tag()));
-      if (id && check && tag) return finding.withSuppressed(s.reason() + " (" + s.file() + ")");
+      if (s.hits(finding)) return finding.withSuppressed(s.reason() + " (" + s.file() + ")");
     }
     return finding;
   }

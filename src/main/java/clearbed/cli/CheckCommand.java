@@ -140,22 +140,35 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin CacheOption cacheOption;
 
+  @Mixin NameOptions nameOptions;
+
   @Override
   public Integer call() {
     requireSense();
     Outputs outputs = outputs();
     outputs.requireFree();
+    try (Stopped stopped = new Stopped(err(), output, json, sarif, annotate, view);
+        Progress progress = Progress.on(!quiet)) {
+      return run(outputs, stopped, progress);
+    }
+  }
+
+  private int run(Outputs outputs, Stopped stopped, Progress progress) {
     Instant started = Instant.now();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
     Cache cache = cacheOption.open(rulebook);
-    Report found = Result.of(project(rulebook, cache), rulebook.get(), day(), started);
+    Project project = new Documents(paths, options(), cache).project(rulebook, progress);
+    progress.now("checking");
+    Report found = Result.of(project, rulebook.get(), day(), started, nameOptions.names());
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
-    boolean written = write(report, log, outputs);
+    progress.now("writing");
+    boolean written = write(report, log, outputs, stopped);
     if (view != null)
-      written &= attempt(outputs, view, () -> view(report, rulebook.get().vocabulary()));
+      written &= attempt(outputs, stopped, view, () -> view(report, rulebook.get().vocabulary()));
+    progress.close();
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
     List<Report.DocumentSummary> unreadable =
@@ -168,11 +181,6 @@ final class CheckCommand implements Callable<Integer> {
     err().flush();
     if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
-  }
-
-  private Project project(Rulebook.Coming rulebook, Cache cache) {
-    Documents documents = new Documents(paths, options(), cache);
-    return Terminal.progress(!quiet, progress -> documents.project(rulebook, progress));
   }
 
   private void requireSense() {
@@ -222,14 +230,19 @@ final class CheckCommand implements Callable<Integer> {
     return date == null ? LocalDate.now() : date;
   }
 
-  private boolean write(Report report, QuestionLog log, Outputs outputs) {
+  private boolean write(Report report, QuestionLog log, Outputs outputs, Stopped stopped) {
     Sources sources = new Sources(paths);
     UnaryOperator<String> links = document -> sources.from(output, document);
     boolean all =
-        attempt(outputs, output, () -> FindingsWorkbook.write(report, log, links, output));
-    if (json != null) all &= attempt(outputs, json, () -> FindingsJson.write(report, json));
-    if (sarif != null) all &= attempt(outputs, sarif, () -> FindingsSarif.write(report, sarif));
-    return annotate == null ? all : all & annotated(report, sources);
+        attempt(outputs, stopped, output, () -> FindingsWorkbook.write(report, log, links, output));
+    if (json != null)
+      all &= attempt(outputs, stopped, json, () -> FindingsJson.write(report, json));
+    if (sarif != null)
+      all &= attempt(outputs, stopped, sarif, () -> FindingsSarif.write(report, sarif));
+    if (annotate == null) return all;
+    all &= annotated(report, sources);
+    stopped.written(annotate);
+    return all;
   }
 
   private void view(Report report, Vocabulary vocabulary) throws IOException {
@@ -252,13 +265,14 @@ final class CheckCommand implements Callable<Integer> {
     void run() throws IOException;
   }
 
-  private boolean attempt(Outputs outputs, Path file, Writing writing) {
+  private boolean attempt(Outputs outputs, Stopped stopped, Path file, Writing writing) {
     if (!outputs.isStillFree(file)) {
       err().println("clearbed: " + file + ": not written: somebody changed it meanwhile");
       return false;
     }
     try {
       writing.run();
+      stopped.written(file);
       return true;
     } catch (IOException e) {
       err().println("clearbed: " + file + ": not written: " + Failures.oneLine(e));

@@ -14,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * The documents that a command is given.
@@ -28,19 +27,21 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
   /**
    * Joins what all of them say; every document is let go once its facts are taken.
    *
-   * @param progress told the path of each that is read
+   * @param progress told of each that is read
    */
-  Project project(Rulebook.Coming rulebook, Consumer<String> progress) {
+  Project project(Rulebook.Coming rulebook, Progress progress) {
     requirePaths();
     List<Facts> facts = facts(rulebook, progress);
     requireDocument(facts.stream().map(Facts::document).toList());
     Rulebook chosen = rulebook.chooseFor(facts);
+    progress.now("joining");
     return new Resolver(chosen.vocabulary()).resolve(facts, chosen.rules().facts());
   }
 
-  private List<Facts> facts(Rulebook.Coming rulebook, Consumer<String> progress) {
+  private List<Facts> facts(Rulebook.Coming rulebook, Progress progress) {
     FactStore store = cache == null ? FactStore.NONE : cache;
     DocumentReader reader = new DocumentReader(paths, options);
+    progress.expect(reader.expected());
     List<Facts> facts = new ArrayList<>();
     try (Batch batch = new Batch(reader, options.jobs(), store, rulebook.recogniser())) {
       // Wrong rules are refused while the first documents are read, not after the last.
@@ -48,7 +49,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
       while (batch.hasNext()) {
         Facts next = batch.next();
         facts.add(next);
-        progress.accept(next.document().path());
+        progress.read();
       }
     }
     return facts;

@@ -64,7 +64,18 @@ public final class Main {
           command.getErr().println("clearbed: " + Failures.oneLine(e));
           return e instanceof UsageFailure ? ExitCode.USAGE : ExitCode.FAULT;
         });
+    line.setParameterExceptionHandler(Main::sayWhatIsWrong);
     return line.execute(args);
+  }
+
+  /** One line, and where the help is; the help itself only when it is asked for. */
+  private static int sayWhatIsWrong(CommandLine.ParameterException wrong, String[] args) {
+    CommandLine command = wrong.getCommandLine();
+    String help = command.getCommandSpec().qualifiedName() + " --help";
+    command
+        .getErr()
+        .println("clearbed: " + OptionFaults.words(wrong) + " (" + help + " lists the options)");
+    return ExitCode.USAGE;
   }
 
   /**

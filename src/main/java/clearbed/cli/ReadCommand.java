@@ -65,7 +65,7 @@ final class ReadCommand implements Callable<Integer> {
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Cache cache = cacheOption.open(rulebook);
     ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
-    Project project = new Documents(paths, options, cache).project(rulebook, path -> {});
+    Project project = new Documents(paths, options, cache).project(rulebook, Progress.on(false));
     List<Report.DocumentSummary> documents = Summaries.of(project);
     cacheOption.close(cache, spec.commandLine().getErr());
     Vocabulary vocabulary = rulebook.get().vocabulary();

@@ -2,6 +2,8 @@ package clearbed.cli;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
+import clearbed.model.Finding;
+import clearbed.model.ProjectNames;
 import clearbed.model.Report;
 import clearbed.recognise.Facts;
 import clearbed.resolve.Project;
@@ -14,12 +16,16 @@ import java.util.List;
 final class Result {
   private Result() {}
 
-  static Report of(Project project, Rulebook rulebook, LocalDate day, Instant started) {
+  /**
+   * @param names of the project and its people that the command line gives
+   */
+  static Report of(
+      Project project, Rulebook rulebook, LocalDate day, Instant started, ProjectNames names) {
     Checker.Outcome outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook, day, started),
+        run(rulebook, day, started, names, outcome.findings()),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -29,7 +35,12 @@ final class Result {
         outcome.reading());
   }
 
-  private static Report.Run run(Rulebook rulebook, LocalDate day, Instant started) {
+  private static Report.Run run(
+      Rulebook rulebook,
+      LocalDate day,
+      Instant started,
+      ProjectNames names,
+      List<Finding> findings) {
     RuleSet rules = rulebook.rules();
     return new Report.Run(
         "clearbed",
@@ -40,7 +51,13 @@ final class Result {
         day.toString(),
         rules.layers(),
         rules.facts().stream().map(f -> f.words()).toList(),
-        rulebook.chosen());
+        rulebook.chosen(),
+        names.or(rules.names()),
+        rules.changes(),
+        rules.suppressions().stream()
+            .filter(s -> findings.stream().noneMatch(s::hits))
+            .map(RuleSet.Suppression::aim)
+            .toList());
   }
 
   private static List<Report.CheckInfo> checks(RuleSet rules) {

@@ -69,6 +69,7 @@ public final class OwnContent {
     String words = BULLET.matcher(text).replaceFirst("");
     if (words.startsWith(LetterWords.PLACE + ": ")) places++;
     else if (words.startsWith(LetterWords.WHY + ": ")) reasons++;
+    else if (words.startsWith(LetterWords.FOUND + ": ")) reasons++;
     else if (words.startsWith(LetterWords.WORDING + ": ")) wordings++;
     else if (NUMBERED_NOTE.matcher(words).lookingAt()) notes++;
     if (!top) return;

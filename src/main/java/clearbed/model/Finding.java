@@ -18,6 +18,7 @@ import java.util.List;
  * @param question for the design team
  * @param clause suggested wording
  * @param source of the requirement, with its mark
+ * @param why what goes wrong where the requirement is not met; empty when its rule does not say
  * @param suppressed the reason given in a rule file for not reporting it; empty when reported
  */
 public record Finding(
@@ -37,11 +38,53 @@ public record Finding(
     String question,
     String clause,
     String source,
+    String why,
     String suppressed) {
   public Finding {
+    // Workbooks of earlier issues do not have it.
+    why = why == null ? "" : why;
     tags = List.copyOf(tags);
     places = List.copyOf(places);
     steps = List.copyOf(steps);
+  }
+
+  public Finding(
+      String id,
+      String check,
+      Kind kind,
+      Level level,
+      State state,
+      List<String> tags,
+      String attribute,
+      Origin origin,
+      List<Origin> places,
+      String message,
+      String found,
+      String expected,
+      List<String> steps,
+      String question,
+      String clause,
+      String source,
+      String suppressed) {
+    this(
+        id,
+        check,
+        kind,
+        level,
+        state,
+        tags,
+        attribute,
+        origin,
+        places,
+        message,
+        found,
+        expected,
+        steps,
+        question,
+        clause,
+        source,
+        "",
+        suppressed);
   }
 
   /** True while somebody still has to act: what letter, summary and exit code count. */
@@ -67,6 +110,7 @@ public record Finding(
         question,
         clause,
         source,
+        why,
         suppressed);
   }
 
@@ -88,12 +132,13 @@ public record Finding(
         question,
         clause,
         source,
+        why,
         suppressed);
   }
 
   public Finding withSuppressed(String reason) {
     return new Finding(
         id, check, kind, level, state, tags, attribute, origin, places, message, found, expected,
-        steps, question, clause, source, reason);
+        steps, question, clause, source, why, reason);
   }
 }

@@ -64,13 +64,20 @@ public record Origin(
     return new Origin(document, sheet, cell, page, paragraph, heading, text, name);
   }
 
+  /** A page has no addresses of cells to go by, but rows that can be counted. */
+  private String row() {
+    String number = cell.replaceFirst("^[A-Z]+", "");
+    return number.isEmpty() ? cell : "row " + number;
+  }
+
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */
   public String place() {
     StringBuilder out = new StringBuilder(DisplayText.path(document));
     if (sheet != null) out.append(", sheet ").append(DisplayText.of(sheet));
     if (page != null) out.append(", page ").append(page);
     if (heading != null && !heading.isBlank()) out.append(", ").append(heading);
-    if (cell != null) out.append(", cell ").append(cell);
+    if (cell != null && page != null && sheet == null) out.append(", table ").append(row());
+    else if (cell != null) out.append(", cell ").append(cell);
     else if (paragraph != null && heading == null) out.append(", paragraph ").append(paragraph);
     if (part != null) out.append(", ").append(part);
     return out.toString();

@@ -16,6 +16,7 @@ import java.util.Map;
  *     of those that are missing from it
  * @param lines by finding id, in the order of the earlier workbook and then of the new findings
  * @param remarks what was odd in the earlier workbook and what was done about it, a sentence each
+ * @param names of the project and its people, as the earlier workbook has them
  */
 public record QuestionLog(
     String from,
@@ -23,7 +24,8 @@ public record QuestionLog(
     byte[] workbook,
     List<String> documents,
     Map<String, Line> lines,
-    List<String> remarks) {
+    List<String> remarks,
+    ProjectNames names) {
 
   /** Remark on a finding that came back after a reply. */
   public static final String OUTDATED =
@@ -38,6 +40,16 @@ public record QuestionLog(
     remarks = List.copyOf(remarks);
   }
 
+  public QuestionLog(
+      String from,
+      String since,
+      byte[] workbook,
+      List<String> documents,
+      Map<String, Line> lines,
+      List<String> remarks) {
+    this(from, since, workbook, documents, lines, remarks, ProjectNames.NONE);
+  }
+
   /**
    * One finding through the issues. Dates are ISO 8601, empty when there is none.
    *
@@ -50,6 +62,7 @@ public record QuestionLog(
    * @param refuted the reply that stood when the finding came back, as {@code status|answer}; empty
    *     unless it came back after a reply, or once that was changed
    * @param reply what people wrote of its question
+   * @param answers of the issues so far, each {@code date: words}, a line or more; may be empty
    */
   public record Line(
       Finding finding,
@@ -59,7 +72,20 @@ public record QuestionLog(
       String goneOn,
       String remark,
       String refuted,
-      Reply reply) {
+      Reply reply,
+      String answers) {
+
+    public Line(
+        Finding finding,
+        int number,
+        String firstSeen,
+        String lastSeen,
+        String goneOn,
+        String remark,
+        String refuted,
+        Reply reply) {
+      this(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, "");
+    }
 
     /**
      * Where the finding stands, by the one definition (src/site/question-log.md): what the
@@ -105,15 +131,31 @@ public record QuestionLog(
     }
 
     public Line withFinding(Finding now) {
-      return new Line(now, number, firstSeen, lastSeen, goneOn, remark, refuted, reply);
+      return new Line(now, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, answers);
     }
 
     public Line withRemark(String words, String gone) {
-      return new Line(finding, number, firstSeen, lastSeen, gone, words, refuted, reply);
+      return new Line(finding, number, firstSeen, lastSeen, gone, words, refuted, reply, answers);
     }
 
     public Line withReply(Reply now) {
-      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, now);
+      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, now, answers);
+    }
+
+    public Line withAnswers(String now) {
+      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, now);
+    }
+
+    /**
+     * The same with its answer among those of the issues so far, unless it is the last of them.
+     *
+     * @param issue date of the issue in whose workbook it was written; may be empty
+     */
+    public Line answeredIn(String issue) {
+      String answer = reply.answer().strip();
+      String said = issue.isEmpty() ? answer : issue + ": " + answer;
+      boolean known = answer.isEmpty() || answers.equals(answer) || answers.endsWith(": " + answer);
+      return known ? this : withAnswers(answers.isEmpty() ? said : answers + "\n" + said);
     }
   }
 

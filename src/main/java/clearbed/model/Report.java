@@ -42,6 +42,9 @@ public record Report(
    * @param layers rule files laid over the set, in order
    * @param facts project facts given by those layers, in words
    * @param chosen why this rule set, where the documents decided; empty where the user did
+   * @param names of the project and of who writes to whom
+   * @param changes what those layers change of the checks, in words
+   * @param idle suppressions that hit no finding, in words
    */
   public record Run(
       String tool,
@@ -52,7 +55,17 @@ public record Report(
       String date,
       List<String> layers,
       List<String> facts,
-      String chosen) {
+      String chosen,
+      ProjectNames names,
+      List<String> changes,
+      List<String> idle) {
+    public Run {
+      layers = List.copyOf(layers);
+      facts = List.copyOf(facts);
+      changes = List.copyOf(changes);
+      idle = List.copyOf(idle);
+    }
+
     public Run(
         String tool,
         String version,
@@ -62,12 +75,40 @@ public record Report(
         String date,
         List<String> layers,
         List<String> facts) {
-      this(tool, version, ruleSet, ruleSetDigest, startedAt, date, layers, facts, "");
+      this(
+          tool,
+          version,
+          ruleSet,
+          ruleSetDigest,
+          startedAt,
+          date,
+          layers,
+          facts,
+          "",
+          ProjectNames.NONE,
+          List.of(),
+          List.of());
     }
 
     /** The rule set, and why it where the documents decided. */
     public String ruleSetWithReason() {
       return chosen.isEmpty() ? ruleSet : ruleSet + " (" + chosen + ")";
+    }
+
+    public Run withNames(ProjectNames now) {
+      return new Run(
+          tool,
+          version,
+          ruleSet,
+          ruleSetDigest,
+          startedAt,
+          date,
+          layers,
+          facts,
+          chosen,
+          now,
+          changes,
+          idle);
     }
   }
 

@@ -20,6 +20,7 @@ public final class DocumentReader implements AutoCloseable {
   private final Inputs inputs;
   private final IsolatingReader reader;
   private final ReadingLimits limits;
+  private final int expected;
 
   /** Also sets the limits of the office libraries, which are common to the whole process. */
   public DocumentReader(List<Path> paths, ReadOptions options) {
@@ -34,7 +35,8 @@ public final class DocumentReader implements AutoCloseable {
     ParserLimits.apply();
     inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
     limits = ReadingLimits.of(options.documentTimeout());
-    reader = new IsolatingReader(options, means, inputs.expected());
+    expected = inputs.expected();
+    reader = new IsolatingReader(options, means, expected);
   }
 
   /**
@@ -43,6 +45,11 @@ public final class DocumentReader implements AutoCloseable {
    */
   public Iterator<Source> sources() {
     return inputs;
+  }
+
+  /** How many documents there will be, but for archives within archives. */
+  public int expected() {
+    return expected;
   }
 
   /** What a source holds; may be called by several threads at a time. */

@@ -43,7 +43,8 @@ public record Carry(Report report, QuestionLog log) {
     }
 
     Carry carry() {
-      for (QuestionLog.Line line : earlier.lines().values()) {
+      for (QuestionLog.Line before : earlier.lines().values()) {
+        QuestionLog.Line line = before.answeredIn(earlier.since());
         Finding now = current.get(line.finding().id());
         put(now == null ? gone(line) : found(line, now));
       }
@@ -60,7 +61,8 @@ public record Carry(Report report, QuestionLog log) {
               earlier.workbook(),
               looked.leftOut(),
               lines,
-              remarks);
+              remarks,
+              earlier.names());
       return new Carry(withFindings(), log);
     }
 
@@ -97,7 +99,8 @@ public record Carry(Report report, QuestionLog log) {
               "",
               "",
               refuted(line, back),
-              line.reply());
+              line.reply(),
+              line.answers());
       return remarked(joined.settled(), back ? line.goneOn() : "");
     }
 
@@ -141,7 +144,7 @@ public record Carry(Report report, QuestionLog log) {
         if (!current.containsKey(line.finding().id())) findings.add(line.finding());
       }
       return new Report(
-          report.run(),
+          report.run().withNames(report.run().names().or(earlier.names())),
           report.documents(),
           report.entries(),
           findings,

@@ -1,5 +1,6 @@
 package clearbed.track;
 
+import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.report.workbook.Headers;
@@ -41,12 +42,20 @@ public final class EarlierLog {
   }
 
   private record Earlier(
-      boolean isThere, String date, List<String> documents, Map<String, QuestionLog.Line> lines) {}
+      boolean isThere,
+      String date,
+      List<String> documents,
+      Map<String, QuestionLog.Line> lines,
+      ProjectNames names) {}
 
   private static Earlier ledger(Path file, byte[] bytes) throws RefusedWorkbook {
     try (XSSFWorkbook book = WorkbookFile.openLedger(file, bytes)) {
       return new Earlier(
-          Ledger.isThere(book), Ledger.date(book), Ledger.documents(book), Ledger.read(book));
+          Ledger.isThere(book),
+          Ledger.date(book),
+          Ledger.documents(book),
+          Ledger.read(book),
+          Ledger.names(book));
     } catch (IOException closing) {
       throw new RefusedWorkbook("cannot carry on " + file + ": " + closing.getMessage(), closing);
     }
@@ -84,11 +93,12 @@ public final class EarlierLog {
         lines = new VisibleRows(book).lines();
         remarks.add(
             "The hidden sheet Ledger is gone; the findings were read from the visible columns, and"
-                + " what differs from our words was set aside on the sheet Kept.");
+                + " what differs from our words was set aside on the sheet Set aside.");
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
-      return new QuestionLog(name, earlier.date(), bytes, earlier.documents(), replied, remarks);
+      return new QuestionLog(
+          name, earlier.date(), bytes, earlier.documents(), replied, remarks, earlier.names());
     }
 
     private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {
@@ -160,12 +170,12 @@ public final class EarlierLog {
       int strays = layout.strays().size();
       for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
         remarks.add(
-            "Sheet %s, row %d was moved to the sheet Kept: %s."
+            "Sheet %s, row %d was moved to the sheet Set aside: %s."
                 .formatted(name, stray.row().getRowNum() + 1, stray.reason()));
       }
       if (strays > MOST_NAMED) {
         remarks.add(
-            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved to Kept.");
+            "Sheet " + name + ": " + (strays - MOST_NAMED) + " more rows were moved there.");
       }
     }
   }

@@ -34,7 +34,10 @@ public final class OpenQuestions {
    * @throws RefusedWorkbook when the workbook is open elsewhere, locked, damaged or not ours
    */
   public static Letter read(Path file, boolean all) throws RefusedWorkbook {
-    QuestionLog log = EarlierLog.read(file).log();
+    return of(file, EarlierLog.read(file).log(), all);
+  }
+
+  static Letter of(Path file, QuestionLog log, boolean all) throws RefusedWorkbook {
     try (XSSFWorkbook book = EarlierWorkbook.open(log.workbook())) {
       Sheet sheet = SheetLayout.find(book, Headers.QUESTIONS);
       SheetLayout layout =
@@ -49,7 +52,7 @@ public final class OpenQuestions {
                   Comparator.comparing(Letter.Question::asksNothing)
                       .thenComparingInt(Letter.Question::number))
               .toList();
-      return new Letter(log.since(), questions);
+      return new Letter(log.names(), "", log.since(), questions);
     } catch (IOException closing) {
       throw WorkbookFile.refused(file, closing.getMessage());
     }
@@ -69,7 +72,9 @@ public final class OpenQuestions {
         String.join(", ", finding.tags()),
         finding.origin().place(),
         or(text(row, Headers.QUESTION), finding.question()),
-        why(finding),
+        found(finding),
+        finding.why(),
+        finding.source(),
         or(text(row, Headers.WORDING), finding.clause()),
         text(row, Headers.DATE_ASKED),
         text(row, Headers.DUE),
@@ -88,10 +93,9 @@ public final class OpenQuestions {
     return row == null ? "" : layout.text(row, header);
   }
 
-  private static String why(Finding finding) {
-    String found = finding.found().isBlank() ? "" : " Found: " + finding.found() + ".";
-    String source = finding.source().isBlank() ? "" : " Source: " + finding.source() + ".";
-    return finding.message() + found + source;
+  private static String found(Finding finding) {
+    boolean said = finding.found().isBlank() || finding.message().contains(finding.found());
+    return said ? finding.message() : finding.message() + " Found: " + finding.found() + ".";
   }
 
   private static String or(String typed, String ours) {

@@ -112,6 +112,7 @@ final class VisibleRows {
           text(Headers.QUESTION),
           text(Headers.CLAUSE),
           text(Headers.SOURCE),
+          text(Headers.WHY),
           Headers.isSuppressed(text(Headers.STATE)) ? "as the earlier issue says" : "");
     }
 

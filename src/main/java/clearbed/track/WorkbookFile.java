@@ -9,6 +9,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
@@ -35,6 +37,14 @@ final class WorkbookFile {
           text(file, "it cannot be read (" + wrong.getMessage() + "); is it open elsewhere?"),
           wrong);
     }
+  }
+
+  /** Any workbook, whoever wrote it. */
+  static XSSFWorkbook openAny(Path file) throws RefusedWorkbook {
+    byte[] bytes = bytes(file);
+    refuseOtherFormats(file, bytes);
+    refuseTooLarge(file, bytes, true, Runtime.getRuntime().maxMemory());
+    return parse(file, bytes, all -> new XSSFWorkbook(new ByteArrayInputStream(all)));
   }
 
   /** The sheets that people work in, once {@link #openLedger} has found the file to be ours. */
@@ -118,6 +128,18 @@ final class WorkbookFile {
       throw refused(file, why);
     }
     if (magic != FileMagic.OOXML) throw refused(file, "it is not an .xlsx workbook, or damaged");
+    if (isWordFile(bytes)) throw refused(file, "it is a Word file; give the findings workbook");
+  }
+
+  private static boolean isWordFile(byte[] bytes) {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
+        if (e.getName().equals("word/document.xml")) return true;
+      }
+      return false;
+    } catch (IOException damaged) {
+      return false;
+    }
   }
 
   private static boolean isEncrypted(byte[] bytes) {

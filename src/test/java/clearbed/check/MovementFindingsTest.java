@@ -34,7 +34,7 @@ class MovementFindingsTest {
     assertThat(finding.kind()).isEqualTo(Kind.INADEQUATE);
     assertThat(finding.message())
         .isEqualTo(
-            "The movement joint of GT-1 is 0.5 in; it needs 9/16 in (15 mm), or joints no farther"
+            "The movement joint of GT-1 is 1/2 in; it needs 9/16 in (15 mm), or joints no farther"
                 + " apart than 10 ft (3.04 m).");
   }
 
@@ -85,7 +85,7 @@ class MovementFindingsTest {
     assertThat(finding.question())
         .isEqualTo(
             "Which figure of the stated ranges is to be built for GT-1? The joint is stated as"
-                + " 0.375 in to 0.5 in; it needs 7/16 in (12 mm).");
+                + " 3/8 in to 1/2 in; it needs 7/16 in (12 mm).");
   }
 
   @Test

@@ -61,7 +61,7 @@ class FindingsWorkbookAmongDocumentsTest {
     Path log = put("log.xlsx");
     String name = deed == Deed.SAVE_AS_XLS ? "log.xls" : "log.xlsx";
     try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(log))) {
-      book.getSheet("Questions").getRow(1).getCell(10).setCellValue("ANSI A118.15 for GT-1");
+      book.getSheet("Questions").getRow(1).getCell(7).setCellValue("ANSI A118.15 for GT-1");
       if (deed != Deed.TYPE_ANSWERS) {
         book.getProperties()
             .getCustomProperties()
@@ -74,13 +74,14 @@ class FindingsWorkbookAmongDocumentsTest {
         case DELETE_HIDDEN_SHEET -> book.removeSheetAt(book.getSheetIndex("Ledger"));
         case SHOW_HIDDEN_SHEET_AND_RENAME_THE_OTHERS -> {
           book.setSheetVisibility(book.getSheetIndex("Ledger"), SheetVisibility.VISIBLE);
-          for (String sheet : List.of("Summary", "Findings", "Coverage", "Questions")) {
+          for (String sheet : List.of("Summary", "Findings", "Tile by check", "Questions")) {
             book.setSheetName(book.getSheetIndex(sheet), "My " + sheet);
           }
         }
         case KEEP_QUESTIONS_ALONE -> {
           for (String sheet :
-              List.of("Summary", "Findings", "Coverage", "Calculations", "Documents", "Ledger")) {
+              List.of(
+                  "Summary", "Findings", "Tile by check", "Calculations", "Documents", "Ledger")) {
             book.removeSheetAt(book.getSheetIndex(sheet));
           }
         }

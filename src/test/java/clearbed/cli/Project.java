@@ -74,7 +74,7 @@ record Project(
 
   static void type(Path workbook) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
-      book.getSheet("Questions").getRow(1).getCell(10).setCellValue(ANSWER);
+      book.getSheet("Questions").getRow(1).getCell(7).setCellValue(ANSWER);
       try (OutputStream out = Files.newOutputStream(workbook)) {
         book.write(out);
       }
@@ -139,7 +139,8 @@ record Project(
 
   private Path changedLetter(Path file) throws IOException {
     assertThat(Shell.run("questions", log, "--format=md", "-o", file).code()).isZero();
-    return Files.writeString(file, Files.readString(file).replace("### 1", "Answer: yes\n\n### 1"));
+    return Files.writeString(
+        file, Files.readString(file).replace("### Question 1", "Answer: yes\n\n### Question 1"));
   }
 
   private static Path locked(Path file, String lock) throws IOException {

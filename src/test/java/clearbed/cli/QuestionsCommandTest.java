@@ -65,15 +65,16 @@ class QuestionsCommandTest {
     assertThat(text).contains("17 questions are open");
     assertThat(text.indexOf("## Engineer")).isLessThan(text.indexOf("## Tile supplier"));
     assertThat(text.indexOf("## Tile supplier")).isLessThan(text.indexOf("## Not yet addressed"));
-    assertThat(text).contains("### 2, GT-2\n\nHow \\*strong\\* is it?\n\n- Place: Moorhen Baths/");
-    assertThat(text).contains("- Why it matters: ").contains("- Suggested wording: For GT-1");
-    assertThat(text).doesNotContain("### 3, GT-3");
+    assertThat(text)
+        .contains("### Question 2: GT-2\n\nHow \\*strong\\* is it?\n\n- Place: Moorhen Baths/");
+    assertThat(text).contains("- What was found: ").contains("- Suggested wording: For GT-1");
+    assertThat(text).doesNotContain("Question 3: GT-3");
   }
 
   @Test
   void answered_ones_come_along_when_all_are_wanted() {
     assertThat(run(workbook.toString(), "--all")).isZero();
-    assertThat(out.toString()).contains("### 3, GT-3");
+    assertThat(out.toString()).contains("### Question 3: GT-3");
   }
 
   @Test

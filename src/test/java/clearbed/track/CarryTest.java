@@ -154,7 +154,7 @@ class CarryTest {
     assertThat(state(may, GONE)).isEqualTo(State.REOPENED);
     assertPeoplesWork("=ring them");
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
   }
 
@@ -247,7 +247,8 @@ class CarryTest {
         .anyMatch(remark -> remark.contains("an earlier row has the same id"))
         .anyMatch(remark -> remark.contains("rows of 1 findings were missing"));
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(texts(book.getSheet("Kept"), 3)).contains("yes, 450 psi", "asked a second person");
+      assertThat(texts(book.getSheet("Set aside"), 3))
+          .contains("yes, 450 psi", "asked a second person");
       assertThat(Desk.text(book, Headers.QUESTIONS, ASKED, Headers.NUMBER)).isEqualTo("1");
       assertThat(Desk.layout(book, Headers.QUESTIONS).strays()).isEmpty();
       assertThat(book.getSheet(Headers.QUESTIONS).getLastRowNum()).isEqualTo(17);
@@ -286,7 +287,7 @@ class CarryTest {
     assertThat(april.log().remarks()).anyMatch(remark -> remark.contains("added again: Id"));
     assertPeoplesWork("=ring them");
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
   }
 
@@ -301,7 +302,8 @@ class CarryTest {
         .anyMatch(remark -> remark.contains("added again: Id"))
         .anyMatch(remark -> remark.contains("the row has no id"));
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(texts(book.getSheet("Kept"), 3)).contains("tiling, lot 7", "ask Wren about this");
+      assertThat(texts(book.getSheet("Set aside"), 3))
+          .contains("tiling, lot 7", "ask Wren about this");
       assertThat(Desk.row(book, Headers.FINDINGS, GONE)).isNotNull();
     }
   }
@@ -328,7 +330,7 @@ class CarryTest {
         file, book -> Desk.type(book, Headers.FINDINGS, ASKED, Headers.FOUND, "they told me 450"));
     issue(DemoReport.report(APRIL, finding -> true));
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(texts(book.getSheet("Kept"), 3)).contains("they told me 450");
+      assertThat(texts(book.getSheet("Set aside"), 3)).contains("they told me 450");
       assertThat(Desk.text(book, Headers.FINDINGS, ASKED, Headers.FOUND)).isEmpty();
     }
   }
@@ -343,7 +345,7 @@ class CarryTest {
     assertThat(april.log().lines().get(ASKED).firstSeen()).isEqualTo(MARCH);
     assertThat(april.log().remarks()).anyMatch(remark -> remark.contains("Ledger is gone"));
     try (XSSFWorkbook book = Desk.open(file)) {
-      assertThat(texts(book.getSheet("Kept"), 3)).contains("Our own words: how strong?");
+      assertThat(texts(book.getSheet("Set aside"), 3)).contains("Our own words: how strong?");
     }
   }
 

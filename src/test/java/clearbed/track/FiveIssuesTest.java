@@ -202,7 +202,7 @@ class FiveIssuesTest {
       assertThat(own.getRow(0).getCell(1).getCellFormula()).contains("Findings!A2:A400");
       // The first question went to the end before anything was added.
       assertThat(Desk.row(book, questions, WANDERING).getRowNum()).isGreaterThan(1);
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
   }
 

@@ -179,7 +179,7 @@ class StandingTest {
     Letter letter = OpenQuestions.read(file, false);
     assertThat(LetterMarkdown.text(letter))
         .contains("18 questions are open. Besides, 6 findings that ask nothing are open.")
-        .contains("### Finding, GT-4\n\nWhat is stated for GT-4 does not do");
+        .contains("### Finding: GT-4\n\nWhat is stated for GT-4 does not do");
   }
 
   @Test
@@ -229,7 +229,7 @@ class StandingTest {
       if (finding.isOpen() && !dropped) counted.add(finding.message());
     }
     for (Letter.Question question : OpenQuestions.read(file, false).questions()) {
-      inLetter.add(question.asksNothing() ? question.words() : question.why());
+      inLetter.add(question.asksNothing() ? question.words() : question.found());
     }
     assertThat(inLetter).hasSameSizeAs(counted);
     for (String message : counted) {

@@ -115,10 +115,10 @@ class TypedAnywhereTest {
     over(book, "Summary", "warning", 1);
     below(book, "Summary");
 
-    type(book.getSheet("Coverage"), 0, 16, "note Coverage header");
-    beside(book, "Coverage", "GT-3", 16);
-    over(book, "Coverage", "GT-4", 5);
-    below(book, "Coverage");
+    type(book.getSheet("Tile by check"), 0, 16, "note Tile by check header");
+    beside(book, "Tile by check", "GT-3", 16);
+    over(book, "Tile by check", "GT-4", 5);
+    below(book, "Tile by check");
 
     beside(book, "Documents", "Moorhen Baths/details.pdf", 9);
     over(book, "Documents", "Moorhen Baths/logo.png", 4);
@@ -166,7 +166,7 @@ class TypedAnywhereTest {
     type(book.createSheet("Site notes"), 4, 2, "met on site");
     type(book.getSheet("Ledger"), 1, 3, "note on the hidden sheet");
     for (String name : List.of("Summary", "Calculations", findings)) comment(book.getSheet(name));
-    box(book.getSheet("Coverage"));
+    box(book.getSheet("Tile by check"));
   }
 
   /** Beside a row of ours, where nothing of ours stands: it stays there. */
@@ -245,7 +245,7 @@ class TypedAnywhereTest {
   private List<String> kept() throws Exception {
     List<String> lines = new ArrayList<>();
     try (XSSFWorkbook book = Desk.open(file)) {
-      for (Row row : book.getSheet("Kept")) {
+      for (Row row : book.getSheet("Set aside")) {
         lines.add(text(row, 0) + "!" + text(row, 1) + " | " + text(row, 3) + " | " + text(row, 7));
       }
     }
@@ -290,9 +290,9 @@ class TypedAnywhereTest {
   void notes_stay_beside_the_rows_that_they_were_typed_at() throws Exception {
     person(
         book -> {
-          beside(book, "Coverage", "GT-3", 16);
-          type(book.getSheet("Coverage"), 0, 16, "Our view");
-          Cell number = CellUtil.getCell(row(book.getSheet("Coverage"), "GT-5"), 17);
+          beside(book, "Tile by check", "GT-3", 16);
+          type(book.getSheet("Tile by check"), 0, 16, "Our view");
+          Cell number = CellUtil.getCell(row(book.getSheet("Tile by check"), "GT-5"), 17);
           number.setCellValue(0.125);
           beside(book, "Documents", "Moorhen Baths/details.pdf", 10);
           type(
@@ -304,15 +304,16 @@ class TypedAnywhereTest {
     issue(1);
     issue(1);
     try (XSSFWorkbook book = Desk.open(file)) {
-      Sheet coverage = book.getSheet("Coverage");
+      Sheet coverage = book.getSheet("Tile by check");
       assertThat(text(row(coverage, "GT-3"), 16)).isEqualTo("note GT-3");
       assertThat(text(coverage.getRow(0), 16)).isEqualTo("Our view");
       assertThat(row(coverage, "GT-5").getCell(17).getNumericCellValue()).isEqualTo(0.125);
       Row details = row(book.getSheet("Documents"), "Moorhen Baths/details.pdf");
       assertThat(text(details, 10)).isEqualTo("note Moorhen Baths/details.pdf");
       assertThat(text(rows(book.getSheet("Calculations"), SPACING).get(1), 9)).isEqualTo("of GT-5");
-      assertThat(book.getSheet("Kept")).isNull();
-      assertThat(texts(book)).anyMatch(text -> text.startsWith("Sheet Coverage: what was typed"));
+      assertThat(book.getSheet("Set aside")).isNull();
+      assertThat(texts(book))
+          .anyMatch(text -> text.startsWith("Sheet Tile by check: what was typed"));
     }
   }
 
@@ -336,7 +337,7 @@ class TypedAnywhereTest {
           .contains(
               "Sheet Calculations, GT-3: Width of the movement joint, Spacing of joints: 10 ft,"
                   + " typed in place of 12 ft; the results there follow it.");
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
     person(
         book ->
@@ -345,7 +346,7 @@ class TypedAnywhereTest {
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(text(row(book.getSheet("Calculations"), SPACING), WHY)).isEqualTo("12'-0\" o.c.");
       assertThat(texts(book)).noneMatch(text -> text.contains("typed in place"));
-      assertThat(book.getSheet("Kept")).isNull();
+      assertThat(book.getSheet("Set aside")).isNull();
     }
   }
 
@@ -353,7 +354,7 @@ class TypedAnywhereTest {
   void rows_that_people_sorted_or_put_in_are_not_taken_for_typed() throws Exception {
     person(
         book -> {
-          swap(book.getSheet("Coverage"), 1, 6);
+          swap(book.getSheet("Tile by check"), 1, 6);
           Sheet calculations = book.getSheet("Calculations");
           int at = rows(calculations, SPACING).get(0).getRowNum();
           calculations.shiftRows(at, calculations.getLastRowNum(), 1);
@@ -384,30 +385,30 @@ class TypedAnywhereTest {
       throws Exception {
     person(
         book -> {
-          XSSFSheet coverage = book.getSheet("Coverage");
+          XSSFSheet coverage = book.getSheet("Tile by check");
           coverage.shiftColumns(4, coverage.getRow(0).getLastCellNum() - 1, 1);
           for (Row row : coverage) row.createCell(4).setCellValue("put in " + row.getRowNum());
         });
     issue(1);
-    assertThat(kept()).hasSize(10).contains("Coverage!E4 | put in 3 | ");
+    assertThat(kept()).hasSize(10).contains("Tile by check!E4 | put in 3 | ");
   }
 
   @Test
   void without_what_we_noted_the_sheets_are_kept_whole() throws Exception {
     person(
         book -> {
-          beside(book, "Coverage", "GT-3", 16);
+          beside(book, "Tile by check", "GT-3", 16);
           over(book, "Summary", "warning", 1);
           book.removeSheetAt(book.getSheetIndex("Ledger"));
         });
     issue(1);
     issue(2);
     try (XSSFWorkbook book = Desk.open(file)) {
-      Sheet aside = book.getSheet("Coverage (set aside)");
+      Sheet aside = book.getSheet("Tile by check (set aside)");
       assertThat(text(row(aside, "GT-3"), 16)).isEqualTo("note GT-3");
       assertThat(text(row(book.getSheet("Summary (set aside)"), "warning"), 1))
           .isEqualTo("over Summary warning");
-      assertThat(book.getSheet("Coverage (set aside) 2")).isNull();
+      assertThat(book.getSheet("Tile by check (set aside) 2")).isNull();
       assertThat(book.getSheet("Calculations (set aside) 2")).isNull();
     }
   }
@@ -468,10 +469,10 @@ class TypedAnywhereTest {
     FindingsWorkbook.write(large, file);
     person(
         book -> {
-          beside(book, "Coverage", "GT-7", 18);
-          beside(book, "Coverage", "GT-1077", 16);
-          over(book, "Coverage", "GT-1078", 2);
-          below(book, "Coverage");
+          beside(book, "Tile by check", "GT-7", 18);
+          beside(book, "Tile by check", "GT-1077", 16);
+          over(book, "Tile by check", "GT-1078", 2);
+          below(book, "Tile by check");
           rows(book.getSheet("Calculations"), SPACING).get(0).getCell(NUMBER).setCellValue(10);
           beside(book, "Calculations", SPACING, 9);
           beside(book, "Summary", "error", 9);
@@ -483,10 +484,11 @@ class TypedAnywhereTest {
     assertThat(kept()).hasSize(3);
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(Desk.text(book, Headers.FINDINGS, BOND, Headers.STATE)).isEqualTo("open");
-      assertThat(text(row(book.getSheet("Coverage"), "GT-1077"), 16)).isEqualTo("note GT-1077");
-      assertThat(text(row(book.getSheet("Coverage"), "GT-7"), 18)).isEqualTo("note GT-7");
+      assertThat(text(row(book.getSheet("Tile by check"), "GT-1077"), 16))
+          .isEqualTo("note GT-1077");
+      assertThat(text(row(book.getSheet("Tile by check"), "GT-7"), 18)).isEqualTo("note GT-7");
       // Some readers look no further than the area that a sheet says it has.
-      String area = book.getSheet("Coverage").getCTWorksheet().getDimension().getRef();
+      String area = book.getSheet("Tile by check").getCTWorksheet().getDimension().getRef();
       assertThat(CellRangeAddress.valueOf(area).getLastColumn()).isEqualTo(18);
       Row spacing = row(book.getSheet("Calculations"), SPACING);
       assertThat(spacing.getCell(NUMBER).getNumericCellValue()).isEqualTo(10);

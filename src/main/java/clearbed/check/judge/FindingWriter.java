@@ -74,12 +74,13 @@ public final class FindingWriter {
         c.origin(),
         c.places(),
         fill(c.message(), c, expected),
-        once(c.found()),
-        once(expected),
+        once(Inches.written(c.found())),
+        once(Inches.written(expected)),
         c.steps().stream().map(this::once).toList(),
         fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
         w.clause(),
         once(rule.sourceWithMark()),
+        once(w.why()),
         "");
   }
 
@@ -99,9 +100,10 @@ public final class FindingWriter {
   private static String fill(String template, Case c, String expected) {
     String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
     String text = c.tags().size() > 1 ? plural(template) : template;
-    return text.replace("{tag}", tags)
-        .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
-        .replace("{expected}", expected);
+    return Inches.written(
+        text.replace("{tag}", tags)
+            .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
+            .replace("{expected}", expected));
   }
 
   private static final int LONGEST_FOUND = 160;
@@ -125,14 +127,9 @@ public final class FindingWriter {
         .replace("Does {tag} ", "Do {tag} ");
   }
 
-  /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1, GT-2 and 3 more}. */
+  /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1 to GT-8}. */
   public static String tags(List<String> tags) {
-    if (tags.size() == 1) return tags.get(0);
-    if (tags.size() > 6)
-      return String.join(", ", tags.subList(0, 5)) + " and " + (tags.size() - 5) + " more";
-    return String.join(", ", tags.subList(0, tags.size() - 1))
-        + " and "
-        + tags.get(tags.size() - 1);
+    return TagList.words(tags);
   }
 
   /** Letters, digits and the marks of tags and numbers; anything else becomes one hyphen. */

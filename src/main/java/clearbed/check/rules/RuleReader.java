@@ -48,7 +48,7 @@ final class RuleReader {
     return new Rule(
         id,
         n.get("off").isTrue(),
-        n.text("title"),
+        n.wording("title"),
         n.text("group"),
         n.text("attribute"),
         conditions(n.get("when")),
@@ -69,15 +69,15 @@ final class RuleReader {
         n.text("partOf"),
         n.has("partOf") && !sameAttribute(n, checks),
         new Rule.Wording(
-            n.text("missing"),
-            n.text("inadequate"),
-            n.text("expected"),
+            n.wording("missing"),
+            n.wording("inadequate"),
+            n.wording("expected"),
             n.text("why"),
             n.text("source"),
             n.text("mark"),
-            n.text("question"),
-            n.text("clause"),
-            n.text("answer")));
+            n.wording("question"),
+            n.wording("clause"),
+            n.wording("answer")));
   }
 
   private static boolean sameAttribute(LayeredCheck part, Map<String, LayeredCheck> checks) {
@@ -159,9 +159,27 @@ final class RuleReader {
   static ConfigException noFigure(ConfigNode written, Attribute attribute) {
     return written.fault(
         "'"
-            + written.text()
-            + "' is not a figure for "
-            + (attribute == null ? "this check" : attribute.id())
-            + "; write number and unit, such as 400 psi");
+            + written.key()
+            + "' wants a quantity such as '"
+            + (attribute == null ? "400 psi" : example(attribute))
+            + "', found "
+            + written.text());
+  }
+
+  /** A figure of the kind that an attribute has. */
+  private static String example(Attribute attribute) {
+    return switch (attribute.dimension()) {
+      case LENGTH -> "1/8 in";
+      case AREA -> "10 sq ft";
+      case PRESSURE -> "450 psi";
+      case TEMPERATURE -> "50 °F";
+      case TEMPERATURE_DIFFERENCE -> "100 °F";
+      case RATIO -> "95 %";
+      case EXPANSION -> "9e-6/K";
+      case VOLUME -> "300 ml";
+      case MASS -> "25 lb";
+      case TIME -> "28 days";
+      case COUNT -> "2";
+    };
   }
 }

@@ -4,6 +4,8 @@ import clearbed.calc.Measure;
 import clearbed.calc.MovementGuideline;
 import clearbed.calc.Subject;
 import clearbed.calc.TakeoffInputs;
+import clearbed.model.Finding;
+import clearbed.model.ProjectNames;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
@@ -19,6 +21,8 @@ import java.util.Optional;
  * @param national the same where the practice of a country has its own
  * @param units that figures of the set itself are written in
  * @param yields of materials and work, as an office gives them, else as they are common
+ * @param names that layers give the project and its people
+ * @param changes what the layers change of the checks, in words
  */
 public record RuleSet(
     String name,
@@ -32,7 +36,9 @@ public record RuleSet(
     MovementGuideline guideline,
     Map<NationalPractice, MovementGuideline> national,
     Measure units,
-    TakeoffInputs.Yields yields) {
+    TakeoffInputs.Yields yields,
+    ProjectNames names,
+    List<String> changes) {
   public RuleSet {
     layers = List.copyOf(layers);
     rules = List.copyOf(rules);
@@ -40,6 +46,7 @@ public record RuleSet(
     facts = List.copyOf(facts);
     assumptions = List.copyOf(assumptions);
     national = Map.copyOf(national);
+    changes = List.copyOf(changes);
   }
 
   /**
@@ -48,7 +55,19 @@ public record RuleSet(
    * @param check or empty when the id says it
    * @param tag or empty for all entries
    */
-  public record Suppression(String check, String id, String tag, String reason, String file) {}
+  public record Suppression(String check, String id, String tag, String reason, String file) {
+    public boolean hits(Finding finding) {
+      return (id.isEmpty() || id.equals(finding.id()))
+          && (check.isEmpty() || check.equals(finding.check()))
+          && (tag.isEmpty() || finding.tags().equals(List.of(tag)));
+    }
+
+    /** What it is meant for, in words. */
+    public String aim() {
+      String what = id.isEmpty() ? check : id;
+      return (tag.isEmpty() ? what : what + ", " + tag) + " (" + file + ")";
+    }
+  }
 
   /** The guideline of movement joints that documents of a country are held to. */
   public MovementGuideline guideline(NationalPractice practice) {

@@ -6,6 +6,7 @@ import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
 import clearbed.calc.Measure;
 import clearbed.calc.MovementGuideline;
+import clearbed.model.ProjectNames;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
@@ -88,7 +89,11 @@ public final class RuleSets {
     List<RuleSet.Suppression> suppressions = new ArrayList<>();
     List<ProjectFact> facts = new ArrayList<>();
     List<ProjectFact> assumptions = new ArrayList<>();
-    for (ConfigFile file : files) lay(file, checks);
+    List<String> changes = new ArrayList<>();
+    for (ConfigFile file : files) {
+      if (file.root().has("layer")) changes.addAll(LayerChanges.of(file, checks));
+      lay(file, checks);
+    }
     List<Rule> rules = new ArrayList<>();
     for (LayeredCheck check : checks.values()) rules.add(ruleReader.read(check, checks));
     for (LayeredCheck check : checks.values()) {
@@ -118,7 +123,22 @@ public final class RuleSets {
         guideline(last(files, "guideline").get("guideline")),
         national(files, base),
         units,
-        YieldsReader.read(files, units));
+        YieldsReader.read(files, units),
+        names(files),
+        changes);
+  }
+
+  /** Of each name the one that the last file gives. */
+  private static ProjectNames names(List<ConfigFile> files) {
+    ProjectNames names = ProjectNames.NONE;
+    for (ConfigFile file : files) {
+      ConfigNode given = file.root().get("project");
+      names =
+          new ProjectNames(
+                  given.get("name").text(), given.get("from").text(), given.get("to").text())
+              .or(names);
+    }
+    return names;
   }
 
   private static void lay(ConfigFile file, Map<String, LayeredCheck> checks)

@@ -1,6 +1,7 @@
 package clearbed.report.letter;
 
 import clearbed.mark.LetterWords;
+import clearbed.model.ProjectNames;
 import clearbed.report.wording.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,10 +13,12 @@ import java.util.function.Predicate;
 /**
  * Questions ready to send.
  *
+ * @param names of the project and its people
+ * @param date of the letter, ISO 8601; may be empty
  * @param issue date of the issue that they come from, ISO 8601; may be empty
  * @param questions in the order of their numbers
  */
-public record Letter(String issue, List<Question> questions) {
+public record Letter(ProjectNames names, String date, String issue, List<Question> questions) {
   public static final String UNADDRESSED = "Not yet addressed to anybody";
 
   public Letter {
@@ -29,7 +32,9 @@ public record Letter(String issue, List<Question> questions) {
    *     nothing
    * @param addressee whom it is put to; empty when nobody was named
    * @param tags the entries it holds for
-   * @param why what is wrong, and by which source
+   * @param found what is wrong, and what stands there
+   * @param why what comes of it
+   * @param source of the requirement
    * @param asked date it was asked, and the like for due; empty when not yet
    * @param answer what was answered so far; empty when nothing
    */
@@ -39,7 +44,9 @@ public record Letter(String issue, List<Question> questions) {
       String tags,
       String place,
       String question,
+      String found,
       String why,
+      String source,
       String wording,
       String asked,
       String due,
@@ -50,27 +57,34 @@ public record Letter(String issue, List<Question> questions) {
       return number == 0;
     }
 
+    /** True where room is left for an answer, which its number brings back. */
+    boolean isAnswerable() {
+      return standing.isAsked() && !asksNothing();
+    }
+
     /** {@code Question 3: GT-1}; a finding that asks nothing goes without a number. */
-    String heading() {
-      String words = asksNothing() ? "Finding" : "Question " + number;
+    public String heading() {
+      String words = asksNothing() ? LetterWords.FINDING : LetterWords.QUESTION + " " + number;
       return tags.isBlank() ? words : words + ": " + tags;
     }
 
     /** What is asked, or what is wrong where nothing is. */
     public String words() {
-      return question.isBlank() ? why : question;
+      return question.isBlank() ? found : question;
     }
 
     /** Label and words of all else that is said of it, in order; words may be blank. */
-    List<Map.Entry<String, String>> particulars() {
+    public List<Map.Entry<String, String>> particulars() {
       return List.of(
+          Map.entry(LetterWords.PLACE, place),
+          Map.entry(LetterWords.FOUND, question.isBlank() ? "" : found),
+          Map.entry(LetterWords.WHY, why),
+          Map.entry("Source", source),
+          Map.entry(LetterWords.WORDING, wording),
           Map.entry("Status", standing.words),
-          Map.entry(standing.answerLabel, answer),
-          Map.entry("Place", place),
-          Map.entry("Why it matters", question.isBlank() ? "" : why),
-          Map.entry("Suggested wording", wording),
           Map.entry("Asked on", asked),
-          Map.entry("Answer wanted by", due));
+          Map.entry("Answer wanted by", due),
+          Map.entry(standing.answerLabel, answer));
     }
   }
 
@@ -96,6 +110,25 @@ public record Letter(String issue, List<Question> questions) {
     }
   }
 
+  /** The same with a date, and with names in place of those it has. */
+  public Letter dated(String day, ProjectNames given) {
+    return new Letter(given.or(names), day, issue, questions);
+  }
+
+  /** The same with the questions to one addressee alone. */
+  public Letter to(String addressee) {
+    String who = addressee.strip();
+    List<Question> theirs =
+        questions.stream().filter(q -> q.addressee().strip().equalsIgnoreCase(who)).toList();
+    String to = names.to().isEmpty() ? who : names.to();
+    return new Letter(new ProjectNames(names.project(), names.from(), to), date, issue, theirs);
+  }
+
+  /** Everybody that a question is put to, in alphabetical order. */
+  public List<String> addressees() {
+    return byAddressee().keySet().stream().filter(who -> !who.equals(UNADDRESSED)).toList();
+  }
+
   /** By addressee in alphabetical order; what is addressed to nobody comes last. */
   Map<String, List<Question>> byAddressee() {
     Map<String, List<Question>> groups = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
@@ -110,18 +143,28 @@ public record Letter(String issue, List<Question> questions) {
     return ordered;
   }
 
+  /** What stands over all: label and words, in order; words may be blank. */
+  List<Map.Entry<String, String>> head() {
+    return List.of(
+        Map.entry("Project", names.project()),
+        Map.entry("Date", date),
+        Map.entry("Issue", issue.isEmpty() ? "" : "documents of " + issue),
+        Map.entry("From", names.from()),
+        Map.entry("To", names.to()));
+  }
+
   String title() {
     return LetterWords.TITLE;
   }
 
   String opening() {
-    String from = issue.isEmpty() ? "" : " (issue of " + issue + ")";
     long asked = count(question -> question.standing().isAsked());
     String answer =
         asked == 0
             ? ""
-            : " Please answer by number; suggested wording may be used, changed or put aside.";
-    return "The documents were read for glass tile work" + from + ". " + counted() + answer;
+            : " Please write each answer behind the word \"Answer\" and leave the numbers as they"
+                + " are; suggested wording may be used, changed or put aside.";
+    return LetterWords.OPENING + ". " + counted() + answer;
   }
 
   private String counted() {

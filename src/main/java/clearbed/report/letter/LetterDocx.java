@@ -2,8 +2,10 @@ package clearbed.report.letter;
 
 import clearbed.base.io.AtomicFile;
 import clearbed.base.io.FixedZip;
+import clearbed.mark.LetterWords;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
+import clearbed.model.ProjectNames;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.Styles;
@@ -25,6 +27,8 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFStyle;
 import org.apache.poi.xwpf.usermodel.XWPFStyles;
+import org.apache.poi.xwpf.usermodel.XWPFTable;
+import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTFonts;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyle;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STStyleType;
@@ -35,6 +39,11 @@ public final class LetterDocx {
   private static final String TITLE = "Title";
   private static final String GROUP = "Heading1";
   private static final String QUESTION = "Heading2";
+
+  /** Twentieths of a point: room for three lines. */
+  private static final int ROOM = 900;
+
+  private static final int HEAD_STOP = 1100;
 
   private final XWPFDocument word;
 
@@ -75,19 +84,35 @@ public final class LetterDocx {
     styles.addStyle(style(GROUP, "heading 1", 0, 26));
     styles.addStyle(style(QUESTION, "heading 2", 1, 22));
     heading(TITLE, letter.title());
+    letter.head().forEach(each -> head(each.getKey(), each.getValue()));
+    word.getParagraphArray(word.getParagraphs().size() - 1).setSpacingAfter(240);
     paragraph("", letter.opening());
     paragraph("", Deferral.LINE);
     letter.byAddressee().forEach(this::group);
-    footer();
+    footer(letter);
+  }
+
+  /** Label and words at a common stop. */
+  private void head(String label, String text) {
+    if (text.isBlank()) return;
+    XWPFParagraph paragraph = word.createParagraph();
+    paragraph.setSpacingAfter(0);
+    paragraph.setIndentationLeft(HEAD_STOP);
+    paragraph.setIndentationHanging(HEAD_STOP);
+    XWPFRun run = paragraph.createRun();
+    run.setBold(true);
+    run.setText(label + ":");
+    run.addTab();
+    write(paragraph.createRun(), text);
   }
 
   private void group(String who, List<Letter.Question> questions) {
     heading(GROUP, who);
     for (Letter.Question question : questions) {
       heading(QUESTION, question.heading());
-      paragraph("", question.words());
+      question(question.words());
       question.particulars().forEach(each -> paragraph(each.getKey(), each.getValue()));
-      if (question.standing().isAsked()) answer();
+      if (question.isAnswerable()) answer();
     }
   }
 
@@ -111,12 +136,26 @@ public final class LetterDocx {
     write(paragraph.createRun(), text);
   }
 
-  private void answer() {
+  private void question(String text) {
     XWPFParagraph paragraph = word.createParagraph();
-    paragraph.setSpacingAfter(280);
+    paragraph.setSpacingAfter(80);
+    paragraph.setKeepNext(true);
     XWPFRun run = paragraph.createRun();
     run.setBold(true);
-    run.setText("Answer: ");
+    write(run, text);
+  }
+
+  /** A box to write in, which grows. */
+  private void answer() {
+    XWPFTable box = word.createTable(1, 1);
+    box.setWidth("100%");
+    XWPFTableRow row = box.getRow(0);
+    row.setHeight(ROOM);
+    row.setCantSplitRow(true);
+    XWPFParagraph paragraph = row.getCell(0).getParagraphArray(0);
+    XWPFRun run = paragraph.createRun();
+    run.setBold(true);
+    run.setText(LetterWords.ANSWER + ": ");
   }
 
   private static void write(XWPFRun run, String text) {
@@ -127,11 +166,15 @@ public final class LetterDocx {
     }
   }
 
-  private void footer() {
+  private void footer(Letter letter) {
     XWPFParagraph paragraph = word.createFooter(HeaderFooterType.DEFAULT).createParagraph();
     paragraph.setAlignment(ParagraphAlignment.RIGHT);
-    paragraph.createRun().setText("Page ");
+    String project = letter.names().project();
+    String title = project.isEmpty() ? "" : SafeText.xml(project) + ", ";
+    paragraph.createRun().setText(title + "page ");
     paragraph.getCTP().addNewFldSimple().setInstr("PAGE");
+    paragraph.createRun().setText(" of ");
+    paragraph.getCTP().addNewFldSimple().setInstr("NUMPAGES");
   }
 
   private static XWPFStyle style(String id, String name, int outline, int halfPoints) {
@@ -159,6 +202,15 @@ public final class LetterDocx {
     var core = word.getProperties().getCoreProperties();
     core.setTitle(letter.title());
     core.setCreator("Clearbed");
+    ProjectNames names = letter.names();
+    if (!names.project().isEmpty()) core.setSubjectProperty(SafeText.xml(names.project()));
+    if (!names.to().isEmpty()) core.setDescription(SafeText.xml("To " + names.to()));
+    if (!names.from().isEmpty()) {
+      word.getProperties()
+          .getExtendedProperties()
+          .getUnderlyingProperties()
+          .setCompany(SafeText.xml(names.from()));
+    }
     Optional<Date> issued = Optional.of(date(letter.issue()));
     core.setCreated(issued);
     core.getUnderlyingProperties().setModifiedProperty(issued);

@@ -2,6 +2,7 @@ package clearbed.report.letter;
 
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.ClosingLine;
+import clearbed.mark.LetterWords;
 import clearbed.mark.OutputKind;
 import clearbed.report.wording.Deferral;
 import java.io.IOException;
@@ -19,6 +20,8 @@ public final class LetterMarkdown {
   /** What makes a list of a line. */
   private static final Pattern LIST = Pattern.compile("^(\\s*)([-+]|\\d+[.)])(?=\\s)");
 
+  private static final Pattern ESCAPED = Pattern.compile("\\\\([\\\\`*_\\[\\]<>#|~&+.)0-9-])");
+
   private LetterMarkdown() {}
 
   /**
@@ -33,7 +36,9 @@ public final class LetterMarkdown {
   /** The whole text, lines ended by {@code \n}. */
   public static String text(Letter letter) {
     StringBuilder out = new StringBuilder();
-    out.append("# ").append(letter.title()).append("\n\n").append(letter.opening()).append('\n');
+    out.append("# ").append(letter.title()).append("\n\n");
+    letter.head().forEach(each -> line(out, each.getKey(), each.getValue()));
+    out.append('\n').append(letter.opening()).append('\n');
     out.append('\n').append(Deferral.LINE).append('\n');
     letter.byAddressee().forEach((who, questions) -> group(out, who, questions));
     return ClosingLine.closedMarkup(out.toString(), OutputKind.LETTER);
@@ -42,11 +47,10 @@ public final class LetterMarkdown {
   private static void group(StringBuilder out, String who, List<Letter.Question> questions) {
     out.append("\n## ").append(plain(who)).append('\n');
     for (Letter.Question question : questions) {
-      String tags = question.tags().isBlank() ? "" : ", " + plain(question.tags());
-      String number = question.asksNothing() ? "Finding" : String.valueOf(question.number());
-      out.append("\n### ").append(number).append(tags).append("\n\n");
+      out.append("\n### ").append(plain(question.heading())).append("\n\n");
       out.append(plain(question.words())).append("\n\n");
       question.particulars().forEach(each -> line(out, each.getKey(), each.getValue()));
+      if (question.isAnswerable()) out.append("\n").append(LetterWords.ANSWER).append(":\n");
     }
   }
 
@@ -60,6 +64,11 @@ public final class LetterMarkdown {
     String line = text.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "\uFFFD");
     String escaped = MARKS.matcher(line).replaceAll(mark -> "\\\\" + escape(mark.group()));
     return LIST.matcher(escaped).replaceFirst("$1\\\\$2");
+  }
+
+  /** The words of a line without the backslashes that keep marks from being marks. */
+  public static String unmarked(String line) {
+    return ESCAPED.matcher(line).replaceAll("$1");
   }
 
   private static String escape(String mark) {

@@ -9,6 +9,7 @@ import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.ProjectNames;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -120,6 +121,7 @@ public final class View {
     add(particulars, "Question", f.question());
     add(particulars, "Suggested clause", f.clause());
     add(particulars, "Working", String.join("\n", f.steps()));
+    add(particulars, "Why it matters", f.why());
     add(particulars, "Source", f.source());
     String title =
         report.checks().stream()
@@ -157,6 +159,10 @@ public final class View {
   private List<Page.Fact> facts(List<Finding> findings) {
     List<Page.Fact> out = new ArrayList<>();
     Report.Run run = report.run();
+    ProjectNames names = run.names();
+    if (!names.project().isEmpty()) out.add(new Page.Fact("Project", Shown.line(names.project())));
+    if (!names.from().isEmpty()) out.add(new Page.Fact("From", Shown.line(names.from())));
+    if (!names.to().isEmpty()) out.add(new Page.Fact("To", Shown.line(names.to())));
     out.add(new Page.Fact("Issue of", run.date()));
     String layers = run.layers().isEmpty() ? "" : ", with " + String.join(", ", run.layers());
     out.add(new Page.Fact("Rules", Shown.line(run.ruleSetWithReason() + layers)));

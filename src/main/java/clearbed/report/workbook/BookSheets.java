@@ -13,7 +13,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The sheets of a findings workbook, made ready to be written: which stay, which are new. */
 final class BookSheets {
   static final String SUMMARY = "Summary";
-  static final String COVERAGE = "Coverage";
+  static final String COVERAGE = "Tile by check";
+
+  /** What earlier programs called it; it was taken for the coverage of mortar. */
+  private static final String FORMER = "Coverage";
+
   static final String CALCULATIONS = "Calculations";
   static final String DOCUMENTS = "Documents";
   static final String READING = "Reading";
@@ -47,6 +51,7 @@ final class BookSheets {
       renew(name, kept);
     }
     renew(Ledger.SHEET, kept);
+    if (book.getSheetIndex(FORMER) >= 0) setAside(book.getSheetIndex(FORMER));
     for (String name : List.of(Headers.FINDINGS, Headers.QUESTIONS)) prepare(name, log);
     order();
   }
@@ -94,8 +99,8 @@ final class BookSheets {
         List.of(
             SUMMARY,
             Headers.FINDINGS,
-            COVERAGE,
             Headers.QUESTIONS,
+            COVERAGE,
             CALCULATIONS,
             DOCUMENTS,
             READING);

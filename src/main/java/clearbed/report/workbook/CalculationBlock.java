@@ -33,6 +33,7 @@ final class CalculationBlock {
    * @param chart first row of the curve's table, or 0 when there is none
    * @param typed what people typed in place of inputs, in words
    * @param end the row behind the block
+   * @param cells the cell of each input and step, by its name
    */
   record Rows(
       int title,
@@ -42,7 +43,8 @@ final class CalculationBlock {
       String verdictWords,
       int chart,
       List<String> typed,
-      int end) {}
+      int end,
+      Map<String, String> cells) {}
 
   private final XSSFSheet sheet;
   private final Sheet rows;
@@ -93,7 +95,15 @@ final class CalculationBlock {
     Verdict verdict = verdict();
     int chart = new SpacingCurve(calculation, cells).find().map(this::curve).orElse(0);
     return new Rows(
-        from, steps, result, verdict.row(), verdict.words(), chart, List.copyOf(typed), next);
+        from,
+        steps,
+        result,
+        verdict.row(),
+        verdict.words(),
+        chart,
+        List.copyOf(typed),
+        next,
+        Map.copyOf(cells));
   }
 
   private void title() {

@@ -3,6 +3,7 @@ package clearbed.report.workbook;
 import clearbed.mark.FindingsSheets;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
+import clearbed.model.Entry;
 import clearbed.report.wording.Deferral;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -34,6 +35,7 @@ final class CalculationsSheet {
   private final Pen pen;
   private final Places places;
   private final List<CalculationBlock.Rows> blocks = new ArrayList<>();
+  private QuantitySummary summary;
 
   /**
    * @param rows where rows are made: the sheet's streaming twin
@@ -46,7 +48,7 @@ final class CalculationsSheet {
     this.places = places;
   }
 
-  void fill(List<Calculation> calculations) {
+  void fill(List<Calculation> calculations, List<Entry> entries) {
     pen.turnTo(sheet);
     // The results at the top are written last.
     rows.setRandomAccessWindowSize(-1);
@@ -55,11 +57,13 @@ final class CalculationsSheet {
     }
     int next = heading(calculations);
     List<Calculation> shown = byTag(calculations);
+    summary = new QuantitySummary(pen, rows, shown, entries);
     if (!shown.isEmpty()) write(shown, next + 1);
     note();
   }
 
-  private void write(List<Calculation> shown, int overview) {
+  private void write(List<Calculation> shown, int top) {
+    int overview = summary.height() == 0 ? top : top + summary.height() + 1;
     int next = overview + 1 + shown.size();
     LiveFormulas formulas = new LiveFormulas(sheet, rows);
     for (Calculation calculation : shown) {
@@ -70,6 +74,7 @@ final class CalculationsSheet {
       next = blocks.get(blocks.size() - 1).end();
     }
     results(overview, shown);
+    summary.write(top, blocks, formulas);
     breakPages();
     if (!typedInputs().isEmpty()) formulas.evaluateAll();
   }
@@ -86,6 +91,7 @@ final class CalculationsSheet {
   private void note() {
     Set<Integer> titles = new HashSet<>();
     for (CalculationBlock.Rows block : blocks) titles.add(block.title());
+    titles.addAll(summary.headings());
     for (int at = 0; at <= rows.getLastRowNum(); at++) {
       Row row = rows.getRow(at);
       if (row != null) own.done(row, titles.contains(at));
@@ -136,8 +142,8 @@ final class CalculationsSheet {
   }
 
   /**
-   * Inputs and steps stand on one page where it holds both, else each on its own; a curve stays
-   * whole.
+   * Inputs stay together and steps stay together, so that a page is filled as far as it goes; a
+   * curve stays whole.
    */
   private void breakPages() {
     int pageTop = 0;
@@ -146,8 +152,8 @@ final class CalculationsSheet {
       int top = block.title() - 1;
       int chart = block.chart() - 1;
       int bodyEnd = chart > 0 ? chart : block.end();
-      pageTop = keepWhole(pageTop, top, bodyEnd);
-      if (height(pageTop, bodyEnd) > PAGE) pageTop = keepWhole(pageTop, block.steps(), bodyEnd);
+      pageTop = keepWhole(pageTop, top, block.steps());
+      pageTop = keepWhole(pageTop, block.steps(), bodyEnd);
       if (chart > 0) pageTop = keepWhole(pageTop, chart, block.end());
     }
   }

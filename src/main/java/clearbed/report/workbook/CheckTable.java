@@ -19,6 +19,8 @@ final class CheckTable {
 
   private final XSSFSheet sheet;
   private final Pen pen;
+  private Charts.Rows drawn;
+  private String alt;
 
   CheckTable(XSSFSheet sheet, Pen pen) {
     this.sheet = sheet;
@@ -53,11 +55,6 @@ final class CheckTable {
       pen.text(sheet.createRow(next++), 0, "No findings.", Styles.Look.SUBTITLE);
       return next;
     }
-    // Before the table, which may run over the foot of a printed page; a chart would be torn there.
-    int charted = Math.min(lines.size(), MOST_CHARTED);
-    int chart = next;
-    int height = charted + 7;
-    next += height + 1;
     header(sheet.createRow(next++));
     int first = next;
     Map<String, String> titles = new HashMap<>();
@@ -65,9 +62,17 @@ final class CheckTable {
     for (Line line : lines) {
       row(sheet.createRow(next++), line, titles.getOrDefault(line.check(), ""));
     }
-    Charts.bars(
-        sheet, new Charts.Rows(first, first + charted - 1), chart, chart + height, alt(lines));
+    int charted = Math.min(lines.size(), MOST_CHARTED);
+    drawn = new Charts.Rows(first, first + charted - 1);
+    alt = alt(lines);
     return next;
+  }
+
+  /** Draws the table that was written, from a row on; nothing where there are no findings. */
+  void draw(int from) {
+    if (drawn == null) return;
+    int height = drawn.last() - drawn.first() + 8;
+    Charts.bars(sheet, drawn, from, from + height, alt);
   }
 
   private void header(Row row) {

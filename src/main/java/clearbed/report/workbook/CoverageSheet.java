@@ -2,6 +2,7 @@ package clearbed.report.workbook;
 
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.Level;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -9,9 +10,9 @@ import clearbed.model.Verdict;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,15 +21,20 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
-/** Every glass entry by every check that is on, with what was found. */
+/**
+ * Every glass entry by every check that does not come out well for all: a table to print. Checks
+ * that leave nothing open are named below it.
+ */
 final class CoverageSheet {
   private static final List<String> FIRST =
       List.of("Tag", "Taken for glass because of", "Place", "Link");
-  private static final int[] WIDTHS = {11, 24, 26, 6};
-  private static final int CHECK_WIDTH = 18;
+  private static final int[] WIDTHS = {10, 20, 20, 6};
+  private static final int CHECK_WIDTH = 9;
 
-  /** Of a value that is a whole clause, its beginning tells enough; the JSON file has all of it. */
-  private static final int LONGEST = 72;
+  /** Characters across a page that stay legible. */
+  private static final int PAGE = 340;
+
+  private static final int NAMED_IN_A_LINE = 12;
 
   /** Excel has 16,384 columns (Excel specifications and limits). */
   private static final int MOST_CHECKS = 16_000;
@@ -38,6 +44,7 @@ final class CoverageSheet {
   private final Pen pen;
   private final Places places;
   private int[] widths;
+  private Map<String, Map<String, Level>> levels;
 
   CoverageSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
     this.sheet = sheet;
@@ -54,6 +61,7 @@ final class CoverageSheet {
   void fill(Sheet rows, Report report) {
     pen.turnTo(sheet);
     List<String> checks = checks(report);
+    levels = levels(report.findings());
     widths = Arrays.copyOf(WIDTHS, FIRST.size() + checks.size());
     Arrays.fill(widths, FIRST.size(), widths.length, CHECK_WIDTH);
     header(rows, checks);
@@ -75,6 +83,7 @@ final class CoverageSheet {
     }
     at = strangers(rows, at, report, checks);
     int last = Math.max(at - 1, 1);
+    rest(rows, at + 1, report, checks);
     SheetSetup.header(sheet, 1, last, widths.length);
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     if (widths.length > FIRST.size())
@@ -108,8 +117,9 @@ final class CoverageSheet {
     pen.put(row, 3, places.link(findings.get(0).origin()), Styles.Look.LINK);
     for (int column = 0; column < checks.size(); column++) {
       String check = checks.get(column);
+      String mark = mark(Verdict.Outcome.FINDING, check, tag);
       boolean found = findings.stream().anyMatch(f -> f.check().equals(check));
-      pen.text(row, FIRST.size() + column, found ? "finding" : "", Styles.Look.TEXT);
+      pen.text(row, FIRST.size() + column, found ? mark : "", Styles.Look.TEXT);
     }
     Heights.fit(row, widths);
     own.done(row);
@@ -117,18 +127,18 @@ final class CoverageSheet {
 
   /** Pages side by side that keep the words legible. */
   static int pagesWide(Report report) {
-    int characters = 67 + CHECK_WIDTH * checks(report).size();
-    return Math.max(1, (characters + 319) / 320);
+    int characters = Arrays.stream(WIDTHS).sum() + CHECK_WIDTH * checks(report).size();
+    return Math.max(1, (characters + PAGE - 1) / PAGE);
   }
 
   private void header(Sheet rows, List<String> checks) {
     Row header = rows.createRow(0);
-    Heights.points(header, 32);
+    Heights.points(header, 132);
     for (int column = 0; column < FIRST.size(); column++) {
       pen.text(header, column, FIRST.get(column), Styles.Look.HEADER);
     }
     for (int column = 0; column < checks.size(); column++) {
-      pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER);
+      pen.text(header, FIRST.size() + column, checks.get(column), Styles.Look.HEADER_TURNED);
     }
     own.done(header);
     for (int column = 0; column < widths.length; column++) {
@@ -146,20 +156,11 @@ final class CoverageSheet {
     for (ReadingAccount.WholeSet set : reading.wholeSet()) of.put(set.check(), set);
     for (int column = 0; column < checks.size(); column++) {
       ReadingAccount.WholeSet set = of.get(checks.get(column));
-      String words = set == null ? "" : words(set, reading);
+      String words = set == null ? "" : mark(set.outcome(), checks.get(column), "");
       pen.text(row, FIRST.size() + column, words, Styles.Look.TEXT);
     }
     Heights.fit(row, widths);
     own.done(row);
-  }
-
-  private static String words(ReadingAccount.WholeSet set, ReadingAccount reading) {
-    String outcome = set.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    return switch (set.outcome()) {
-      case FINDING -> outcome + ": " + set.found();
-      case UNREAD -> outcome + ": " + set.unread() + ", see the sheet Reading";
-      default -> outcome + ": " + reading.lookedIn();
-    };
   }
 
   private void entry(Row row, Entry entry, int[] ordinals, List<Verdict> verdicts) {
@@ -169,32 +170,87 @@ final class CoverageSheet {
     pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
     for (int column = 0; column < ordinals.length; column++) {
       Verdict verdict = ordinals[column] == 0 ? null : verdicts.get(ordinals[column] - 1);
-      pen.text(row, FIRST.size() + column, words(verdict), Styles.Look.TEXT);
+      String mark = verdict == null ? "" : mark(verdict.outcome(), verdict.check(), entry.tag());
+      pen.text(row, FIRST.size() + column, mark, Styles.Look.TEXT);
     }
     Heights.fit(row, widths);
     own.done(row);
   }
 
-  private static String words(Verdict verdict) {
-    if (verdict == null) return "";
-    String outcome = verdict.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    boolean more = verdict.found() != null && !verdict.found().isBlank();
-    return more ? outcome + ": " + shortened(verdict.found()) : outcome;
+  /** A word that tells the outcome, of a finding how bad it is. */
+  private String mark(Verdict.Outcome outcome, String check, String tag) {
+    return switch (outcome) {
+      case FINDING -> level(check, tag).word();
+      case UNREAD -> "unread";
+      case UNDECIDED -> "undecided";
+      case SUPPRESSED -> "hidden";
+      case SATISFIED -> "ok";
+      case NOT_APPLICABLE -> "n/a";
+    };
   }
 
-  private static String shortened(String found) {
-    String line = found.strip().replaceAll("\\s+", " ");
-    if (line.length() <= LONGEST) return line;
-    int space = line.lastIndexOf(' ', LONGEST - 2);
-    return line.substring(0, space > LONGEST / 2 ? space : LONGEST - 2) + " …";
+  private Level level(String check, String tag) {
+    Map<String, Level> of = levels.getOrDefault(check, Map.of());
+    Level own = of.get(tag);
+    return own != null ? own : of.values().stream().min(Level::compareTo).orElse(Level.NOTE);
   }
 
-  private static List<String> checks(Report report) {
+  /** By check and tag, the worst that stands; what is of no tile stands under no tag. */
+  private static Map<String, Map<String, Level>> levels(List<Finding> findings) {
+    Map<String, Map<String, Level>> levels = new HashMap<>();
+    for (Finding finding : findings) {
+      if (!finding.suppressed().isEmpty() || finding.state() == State.RESOLVED) continue;
+      Map<String, Level> of = levels.computeIfAbsent(finding.check(), check -> new HashMap<>());
+      List<String> tags = finding.tags().isEmpty() ? List.of("") : finding.tags();
+      for (String tag : tags) {
+        of.merge(tag, finding.level(), (one, two) -> one.compareTo(two) <= 0 ? one : two);
+      }
+    }
+    return levels;
+  }
+
+  /** Names the checks that have no column. */
+  private void rest(Sheet rows, int at, Report report, List<String> shown) {
+    List<String> others = new ArrayList<>(on(report));
+    others.removeAll(shown);
+    if (others.isEmpty() || at >= SheetSetup.LAST_ROW) return;
+    int line = at;
+    String before = "Nothing open for any tile: ";
+    for (int from = 0; from < others.size(); from += NAMED_IN_A_LINE) {
+      int to = Math.min(others.size(), from + NAMED_IN_A_LINE);
+      Row row = rows.createRow(line++);
+      String names = String.join(", ", others.subList(from, to));
+      pen.text(row, 0, before + names, Styles.Look.SUBTITLE);
+      own.done(row);
+      before = "    ";
+    }
+  }
+
+  private static List<String> on(Report report) {
     return report.checks().stream()
         .filter(Report.CheckInfo::on)
         .map(Report.CheckInfo::id)
         .limit(MOST_CHECKS)
         .toList();
+  }
+
+  /** Those that leave something open for one tile or another, or for the whole set. */
+  private static List<String> checks(Report report) {
+    Set<String> open = new HashSet<>();
+    for (Verdict verdict : report.verdicts()) {
+      boolean well =
+          verdict.outcome() == Verdict.Outcome.SATISFIED
+              || verdict.outcome() == Verdict.Outcome.NOT_APPLICABLE;
+      if (!well) open.add(verdict.check());
+    }
+    for (ReadingAccount.WholeSet set : report.reading().wholeSet()) {
+      if (set.outcome() != Verdict.Outcome.SATISFIED) open.add(set.check());
+    }
+    for (Finding finding : report.findings()) {
+      if (finding.suppressed().isEmpty() && finding.state() != State.RESOLVED)
+        open.add(finding.check());
+    }
+    return on(report).stream().filter(open::contains).toList();
   }
 
   /**

@@ -20,6 +20,7 @@ public final class Headers {
   public static final String WORDS = "Words as written";
   public static final String QUESTION = "Question";
   public static final String CLAUSE = "Suggested clause";
+  public static final String WHY = "Why it matters";
   public static final String SOURCE = "Source";
   public static final String KIND = "Kind";
   public static final String ATTRIBUTE = "Attribute";
@@ -37,6 +38,8 @@ public final class Headers {
   public static final String DUE = "Due";
   public static final String ANSWER = "Answer";
   public static final String NOTE = "Note";
+  public static final String DAYS_OPEN = "Days open";
+  public static final String EARLIER = "Earlier answers";
 
   static final List<String> OF_FINDINGS =
       List.of(
@@ -51,6 +54,7 @@ public final class Headers {
           PLACE,
           OPEN,
           QUESTION,
+          WHY,
           WORDS,
           CLAUSE,
           SOURCE,
@@ -68,15 +72,18 @@ public final class Headers {
           QUESTION,
           PLACE,
           OPEN,
-          WORDING,
+          STATE,
           STATUS,
+          ANSWER,
           ASKED_OF,
           DATE_ASKED,
           DUE,
-          ANSWER,
+          DAYS_OPEN,
           NOTE,
+          WHY,
+          WORDING,
+          EARLIER,
           LEVEL,
-          STATE,
           ID);
 
   /** Stands in the column State for a finding that a rule file keeps from being reported. */

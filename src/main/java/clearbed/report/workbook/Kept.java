@@ -17,7 +17,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The sheet for what people wrote and what has no place of its own any more. */
 final class Kept {
-  static final String SHEET = "Kept";
+  static final String SHEET = "Set aside";
+
+  /** What earlier programs called it. */
+  private static final String FORMER = "Kept";
+
   private static final List<String> HEADERS =
       List.of(
           "Sheet",
@@ -69,6 +73,11 @@ final class Kept {
       String text = cell.content().shown();
       add(cell.sheet(), cell.address(), "", text, aside.reason(), key, cell.before());
     }
+  }
+
+  /** Keeps words of a letter that came back and that belong to no answer. */
+  void takeReply(String file, String place, String text, String why) {
+    add(file, "", place, text, why, "", "");
   }
 
   /** Keeps what was written in boxes on a sheet that is about to be written anew. */
@@ -158,6 +167,12 @@ final class Kept {
   }
 
   private XSSFSheet sheet() {
+    XSSFSheet former = book.getSheet(FORMER);
+    boolean ours =
+        former != null
+            && former.getRow(0) != null
+            && SheetLayout.text(former.getRow(0).getCell(0)).equals(HEADERS.get(0));
+    if (ours && book.getSheet(SHEET) == null) book.setSheetName(book.getSheetIndex(former), SHEET);
     XSSFSheet kept = book.getSheet(SHEET);
     boolean isNew = kept == null;
     if (isNew) kept = book.createSheet(SHEET);

@@ -2,6 +2,7 @@ package clearbed.report.workbook;
 
 import clearbed.mark.FindingsSheets;
 import clearbed.model.Finding;
+import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.report.wording.SafeText;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -19,6 +20,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -35,6 +37,8 @@ public final class Ledger {
   private static final String SNAPSHOT = "Written on sheet";
 
   private static final String DOCUMENTS = "Documents";
+  private static final String NAMES = "Project";
+  private static final String ANSWERS = "Answers";
   private static final int FORMAT = 2;
   private static final int FIRST_ROW = 2;
 
@@ -67,6 +71,9 @@ public final class Ledger {
       QuestionLog.Line line = line(row);
       if (line != null) lines.putIfAbsent(line.finding().id(), line);
     }
+    Map<?, ?> answers = noted(book, ANSWERS, Map.class, Map.of());
+    lines.replaceAll(
+        (id, line) -> answers.get(id) instanceof String words ? line.withAnswers(words) : line);
     return lines;
   }
 
@@ -87,13 +94,22 @@ public final class Ledger {
 
   /** Paths of the documents of the issues so far; empty when that was not written. */
   public static List<String> documents(Workbook book) {
-    List<String> paths = new ArrayList<>();
-    Row row = row(book, DOCUMENTS);
-    if (row == null) return paths;
+    return List.of(noted(book, DOCUMENTS, String[].class, new String[0]));
+  }
+
+  /** Names of the project and its people; none when they were not written. */
+  public static ProjectNames names(Workbook book) {
+    return noted(book, NAMES, ProjectNames.class, ProjectNames.NONE);
+  }
+
+  /** What was noted under a mark, or something else where it is not there or not whole. */
+  private static <T> T noted(Workbook book, String mark, Class<T> type, T otherwise) {
+    Row row = row(book, mark);
+    if (row == null) return otherwise;
     try (InputStream in = PackedText.unpacking(PackedText.read(row, PACKED))) {
-      return List.of(MAPPER.readValue(in, String[].class));
+      return MAPPER.readValue(in, type);
     } catch (IOException broken) {
-      return paths;
+      return otherwise;
     }
   }
 
@@ -141,7 +157,8 @@ public final class Ledger {
   /** Cells of a row that are ours, from the first. */
   private static int ours(Row row) {
     if (row.getRowNum() == 0) return FORMAT + 1;
-    boolean packed = isMarked(row, SNAPSHOT) || isMarked(row, DOCUMENTS);
+    boolean packed =
+        Stream.of(SNAPSHOT, DOCUMENTS, NAMES, ANSWERS).anyMatch(mark -> isMarked(row, mark));
     if (!packed && (row.getRowNum() < FIRST_ROW || line(row) == null)) return 0;
     int end = packed ? PACKED : JSON;
     while (row.getCell(end) != null) end++;
@@ -170,13 +187,27 @@ public final class Ledger {
 
   /** Writes the paths of documents that the next issue has to know of. */
   static void writeDocuments(Sheet sheet, Collection<String> paths) {
+    note(sheet, DOCUMENTS, paths);
+  }
+
+  /** Writes who the letter is from and to, and what was answered in earlier issues. */
+  static void writeNames(Sheet sheet, ProjectNames names, QuestionLog log) {
+    if (!names.isEmpty()) note(sheet, NAMES, names);
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (QuestionLog.Line line : log.lines().values()) {
+      if (!line.answers().isEmpty()) answers.put(line.finding().id(), line.answers());
+    }
+    if (!answers.isEmpty()) note(sheet, ANSWERS, answers);
+  }
+
+  private static void note(Sheet sheet, String mark, Object what) {
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
     try (OutputStream out = PackedText.packing(packed)) {
-      MAPPER.writeValue(out, paths);
+      MAPPER.writer().with(JsonWriteFeature.ESCAPE_NON_ASCII).writeValue(out, what);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
-    append(sheet, DOCUMENTS, "", packed.toString(StandardCharsets.ISO_8859_1));
+    append(sheet, mark, "", packed.toString(StandardCharsets.ISO_8859_1));
   }
 
   /** Writes what was noted of a sheet. */

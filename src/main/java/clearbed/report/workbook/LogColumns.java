@@ -38,6 +38,7 @@ final class LogColumns {
         fact(Headers.PLACE, 27, finding -> finding.origin().place()),
         link(),
         wording(Headers.QUESTION, 42, Finding::question),
+        fact(Headers.WHY, 42, Finding::why),
         unprinted(Headers.WORDS, 60, finding -> nonNull(finding.origin().text())),
         new Column(
             Headers.CLAUSE,
@@ -60,19 +61,23 @@ final class LogColumns {
   private List<Column> ofQuestions() {
     return List.of(
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
-        fact(Headers.TAGS, 11, finding -> String.join(", ", finding.tags())),
-        wording(Headers.QUESTION, 42, Finding::question),
-        fact(Headers.PLACE, 26, finding -> finding.origin().place()),
+        fact(Headers.TAGS, 10, finding -> String.join(", ", finding.tags())),
+        wording(Headers.QUESTION, 40, Finding::question),
+        fact(Headers.PLACE, 24, finding -> finding.origin().place()),
         link(),
-        wording(Headers.WORDING, 54, Finding::clause),
+        state(Headers.STATE, 10, Look.TEXT, line -> words(stateWord(line.finding()))),
         people(Headers.STATUS, 11, Look.TO_FILL),
-        people(Headers.ASKED_OF, 18, Look.TO_FILL),
+        people(Headers.ANSWER, 40, Look.TO_FILL),
+        people(Headers.ASKED_OF, 16, Look.TO_FILL),
         people(Headers.DATE_ASKED, 12, Look.TO_FILL_DATE),
         people(Headers.DUE, 12, Look.TO_FILL_DATE),
-        people(Headers.ANSWER, 36, Look.TO_FILL),
-        people(Headers.NOTE, 24, Look.TO_FILL),
+        state(Headers.DAYS_OPEN, 7, Look.COUNT, this::age),
+        people(Headers.NOTE, 22, Look.TO_FILL),
+        fact(Headers.WHY, 36, Finding::why),
+        wording(Headers.WORDING, 44, Finding::clause),
+        new Column(
+            Headers.EARLIER, 30, Owner.SHARED, Look.TEXT, false, line -> words(line.answers())),
         unprintedState(Headers.LEVEL, 9, Look.STRONG, line -> line.finding().level().word()),
-        unprintedState(Headers.STATE, 10, Look.TEXT, line -> stateWord(line.finding())),
         unprinted(Headers.ID, 20, Finding::id));
   }
 

@@ -16,6 +16,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes a sheet that people work in: all new, or into what they left of it. */
 final class LogSheet {
+  /** Number, tags and question. */
+  private static final int ASKED = 3;
+
   private final XSSFSheet sheet;
   private final List<Column> columns;
   private final Pen pen;
@@ -60,7 +63,9 @@ final class LogSheet {
       Heights.fit(row, widths);
     }
     int last = Math.max(at - 1, 1);
-    SheetSetup.header(sheet, 0, last, columns.size());
+    // Beside the question people type; it stays in sight.
+    int fixed = columns.get(0).header().equals(Headers.NUMBER) ? ASKED : 0;
+    SheetSetup.header(sheet, fixed, last, columns.size());
     printArea(last);
   }
 

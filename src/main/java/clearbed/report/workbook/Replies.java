@@ -17,5 +17,18 @@ final class Replies {
           "Tile supplier",
           "Mortar supplier");
 
+  static final SheetSetup.Meaning MEANING =
+      new SheetSetup.Meaning(
+          "Status",
+          "to ask: not sent yet. asked: sent. answered: settled, no longer open. dropped: not asked"
+              + " any more; the finding stays open. An answer alone leaves it open.",
+          true);
+
+  static final SheetSetup.Meaning ANYBODY =
+      new SheetSetup.Meaning(
+          "Asked of",
+          "Choose, or type anybody else. The letter puts the questions under this name.",
+          false);
+
   private Replies() {}
 }

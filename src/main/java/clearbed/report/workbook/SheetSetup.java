@@ -29,6 +29,14 @@ final class SheetSetup {
 
   private SheetSetup() {}
 
+  /**
+   * What the words of a drop-down mean.
+   *
+   * @param words at most 255 characters (ECMA-376, dataValidation)
+   * @param strict true when nothing else may be typed
+   */
+  record Meaning(String title, String words, boolean strict) {}
+
   /** A word and the colours of cells that begin with it; dark, middle and light tell in grey. */
   record Tint(String word, String back, String ink) {}
 
@@ -47,11 +55,13 @@ final class SheetSetup {
 
   static final List<Tint> OUTCOMES =
       List.of(
-          new Tint("finding", "6E1A3B", "FFFFFF"),
-          new Tint("undecided", "EFB64C", "1F2933"),
-          new Tint("satisfied", "DCE9F2", "1F2933"),
-          new Tint("suppressed", "E4E4E4", "555555"),
-          new Tint("not applicable", "FFFFFF", "6B7680"));
+          new Tint("error", "6E1A3B", "FFFFFF"),
+          new Tint("warning", "EFB64C", "1F2933"),
+          new Tint("note", "DCE9F2", "1F2933"),
+          new Tint("unread", "D9C8E3", "1F2933"),
+          new Tint("undecided", "F6E7C6", "1F2933"),
+          new Tint("hidden", "E4E4E4", "555555"),
+          new Tint("n/a", "FFFFFF", "6B7680"));
 
   /**
    * Keeps the header row in sight and on every page, and lets the rows below it be filtered.
@@ -83,18 +93,36 @@ final class SheetSetup {
     }
   }
 
+  /** Greys rows whose state says that nothing is to be done, so that what is open stands out. */
+  static void greySettled(XSSFSheet sheet, int state, int lastColumn) {
+    XSSFSheetConditionalFormatting rules = sheet.getSheetConditionalFormatting();
+    String cell = "$" + CellReference.convertNumToColString(state) + "2";
+    String test = "OR(%1$s=\"resolved\",%1$s=\"answered\",%1$s=\"suppressed\")".formatted(cell);
+    XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(test);
+    XSSFPatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+    fill.setFillForegroundColor(Styles.colour("E4E4E4"));
+    fill.setFillBackgroundColor(Styles.colour("E4E4E4"));
+    rule.createFontFormatting().setFontColor(Styles.colour("555555"));
+    CellRangeAddress[] area = {new CellRangeAddress(1, LAST_ROW, 0, lastColumn)};
+    rules.addConditionalFormatting(area, rule);
+  }
+
   /**
    * Offers words in a column.
    *
-   * @param strict true when nothing else may be typed
+   * @param meaning what they mean, shown beside a cell that is selected
    */
-  static void offer(XSSFSheet sheet, int firstRow, int column, List<String> words, boolean strict) {
+  static void offer(
+      XSSFSheet sheet, int firstRow, int column, List<String> words, Meaning meaning) {
     DataValidationHelper helper = sheet.getDataValidationHelper();
     DataValidationConstraint list =
         helper.createExplicitListConstraint(words.toArray(String[]::new));
     DataValidation rule = helper.createValidation(list, area(firstRow, column));
     rule.setSuppressDropDownArrow(true);
-    rule.setShowErrorBox(strict);
+    rule.setShowPromptBox(true);
+    rule.createPromptBox(meaning.title(), meaning.words());
+    rule.setShowErrorBox(meaning.strict());
     rule.createErrorBox("Not one of the words", "Choose one of: " + String.join(", ", words) + ".");
     sheet.addValidationData(rule);
   }
@@ -105,6 +133,9 @@ final class SheetSetup {
     DataValidationConstraint between =
         helper.createDateConstraint(ComparisonOperator.BETWEEN, EARLIEST, LATEST, "yyyy-mm-dd");
     DataValidation rule = helper.createValidation(between, area(firstRow, column));
+    rule.setShowPromptBox(true);
+    rule.createPromptBox(
+        "A date", "Such as 2026-03-31. Past due questions are counted on Summary.");
     rule.setShowErrorBox(true);
     rule.createErrorBox("Not a date", "Type a date, such as 2026-03-31.");
     sheet.addValidationData(rule);

@@ -25,6 +25,7 @@ public final class Styles {
     HEADER,
     HEADER_TO_FILL,
     HEADER_COUNT,
+    HEADER_TURNED,
     TEXT,
     STRONG,
     TO_FILL,
@@ -116,6 +117,13 @@ public final class Styles {
         header(style, BAND, "FFFFFF");
         style.setAlignment(HorizontalAlignment.RIGHT);
         style.setIndention((short) 1);
+      }
+      case HEADER_TURNED -> {
+        header(style, BAND, "FFFFFF");
+        style.setRotation((short) 90);
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setAlignment(HorizontalAlignment.CENTER);
+        style.setWrapText(false);
       }
       case TEXT -> box(style);
       case STRONG -> {

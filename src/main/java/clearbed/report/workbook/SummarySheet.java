@@ -5,9 +5,11 @@ import clearbed.mark.FindingsSheets;
 import clearbed.model.Document;
 import clearbed.model.Finding;
 import clearbed.model.Level;
+import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.model.TaughtWord;
 import clearbed.report.wording.Cautions;
 import clearbed.report.wording.Words;
 import java.util.HashSet;
@@ -53,13 +55,16 @@ final class SummarySheet {
     byLevel(findings);
     if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date(), remarks);
     sections.add(next + 1);
-    next = new CheckTable(sheet, pen).fill(next, findings, report.checks());
+    CheckTable checks = new CheckTable(sheet, pen);
+    next = checks.fill(next, findings, report.checks());
     documents(report.documents());
-    rules(report.run());
+    rules(report.run(), report.reading().taught());
     suppressed(report.findings());
     section("Please mind");
     for (Cautions.Caution caution : Cautions.of(!report.run().ruleSet().startsWith("iso")))
       pair(caution.subject(), caution.text());
+    section("By check, drawn");
+    checks.draw(next);
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 
@@ -81,6 +86,10 @@ final class SummarySheet {
     Row subtitle = row();
     Heights.set(subtitle, 1);
     pen.text(subtitle, 0, line, Styles.Look.SUBTITLE);
+    ProjectNames names = run.names();
+    if (!names.project().isEmpty()) pair("Project", names.project());
+    if (!names.from().isEmpty()) pair("From", names.from());
+    if (!names.to().isEmpty()) pair("To", names.to());
   }
 
   private void byLevel(List<Finding> findings) {
@@ -150,12 +159,20 @@ final class SummarySheet {
     wide(row, 2, why);
   }
 
-  private void rules(Report.Run run) {
+  private void rules(Report.Run run, List<TaughtWord> taught) {
     section("Rules");
     pair("Rule set", run.ruleSetWithReason());
     pair("Fingerprint", run.ruleSetDigest());
     for (String layer : run.layers()) pair("Laid over it", layer);
+    for (String change : run.changes()) pair("Check changed", change);
+    for (TaughtWord word : taught) {
+      String words = "%s \"%s\" is %s (%s)";
+      pair("Word taught", words.formatted(word.kind(), word.words(), word.as(), word.source()));
+    }
     for (String fact : run.facts()) pair("Project fact", fact);
+    for (String idle : run.idle()) {
+      pair("Suppresses nothing", idle + ": no finding is hidden by it; take it out or mend it");
+    }
   }
 
   private void suppressed(List<Finding> findings) {

@@ -4,8 +4,10 @@ import clearbed.base.io.FixedZip;
 import clearbed.mark.FindingsSheets;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
+import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
+import clearbed.report.wording.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -133,7 +135,7 @@ final class WorkbookBody {
             stream.getSheet(calculated.name()),
             calculated,
             places);
-    calculations.fill(report.calculations());
+    calculations.fill(report.calculations(), report.entries());
     paper(calculated, true, 0);
     RenewedSheet summed = renewed(BookSheets.SUMMARY);
     List<String> remarks = new ArrayList<>(earlier.typed().remarks(sheets.whole()));
@@ -177,6 +179,7 @@ final class WorkbookBody {
     Set<String> documents = new TreeSet<>(log.documents());
     for (Report.DocumentSummary each : report.documents()) documents.add(each.path());
     Ledger.writeDocuments(ledger, documents);
+    Ledger.writeNames(ledger, report.run().names(), log);
     for (RenewedSheet each : written) Ledger.writeSnapshot(ledger, each);
   }
 
@@ -213,9 +216,14 @@ final class WorkbookBody {
     for (int column = 0; column < columns.size(); column++) {
       switch (columns.get(column).header()) {
         case Headers.LEVEL -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.LEVELS);
-        case Headers.STATE -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.STATES);
-        case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, true);
-        case Headers.ASKED_OF -> SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, false);
+        case Headers.STATE -> {
+          SheetSetup.tint(sheet, 1, column, column, SheetSetup.STATES);
+          if (log.name().equals(Headers.QUESTIONS))
+            SheetSetup.greySettled(sheet, column, columns.size() - 1);
+        }
+        case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, Replies.MEANING);
+        case Headers.ASKED_OF ->
+            SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, Replies.ANYBODY);
         case Headers.DATE_ASKED, Headers.DUE -> SheetSetup.datesOnly(sheet, 1, column);
         default -> {}
       }
@@ -241,12 +249,21 @@ final class WorkbookBody {
     POIXMLProperties.CoreProperties core = properties.getCoreProperties();
     Optional<Date> issued = issued();
     core.setTitle(TITLE);
-    core.setSubjectProperty("Issue of " + report.run().date());
+    ProjectNames names = report.run().names();
+    String project = names.project().isEmpty() ? "" : names.project() + ", ";
+    core.setSubjectProperty(SafeText.xml(project + "issue of " + report.run().date()));
+    if (!names.to().isEmpty()) core.setDescription(SafeText.xml("To " + names.to()));
     core.setCreator("Clearbed " + report.run().version());
     core.setLastModifiedByUser("Clearbed " + report.run().version());
     core.setCreated(issued);
     core.getUnderlyingProperties().setModifiedProperty(issued);
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Clearbed");
+    if (!names.from().isEmpty()) {
+      properties
+          .getExtendedProperties()
+          .getUnderlyingProperties()
+          .setCompany(SafeText.xml(names.from()));
+    }
     POIXMLProperties.CustomProperties custom = properties.getCustomProperties();
     if (!custom.contains(FindingsWorkbook.MARK)) {
       custom.addProperty(FindingsWorkbook.MARK, FindingsWorkbook.FORMAT);

@@ -26,7 +26,7 @@ class EarlierWorkbookTest {
     try (XSSFWorkbook book = EarlierWorkbook.open(bytes)) {
       assertThat(rows(book, Headers.FINDINGS)).isGreaterThan(1);
       assertThat(rows(book, Headers.QUESTIONS)).isGreaterThan(1);
-      for (String name : new String[] {"Summary", "Coverage", "Documents", Ledger.SHEET}) {
+      for (String name : new String[] {"Summary", "Tile by check", "Documents", Ledger.SHEET}) {
         assertThat(rows(book, name)).as(name).isZero();
       }
     }
@@ -45,7 +45,7 @@ class EarlierWorkbookTest {
     byte[] changed;
     try (XSSFWorkbook book = new XSSFWorkbook(new java.io.ByteArrayInputStream(bytes))) {
       book.createSheet("Meeting & notes").createRow(3).createCell(1).setCellValue("ours");
-      book.setSheetName(book.getSheetIndex("Coverage"), "Coverage in March");
+      book.setSheetName(book.getSheetIndex("Tile by check"), "Coverage in March");
       var out = new java.io.ByteArrayOutputStream();
       book.write(out);
       changed = out.toByteArray();

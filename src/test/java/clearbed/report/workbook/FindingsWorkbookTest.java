@@ -92,8 +92,8 @@ class FindingsWorkbookTest {
           .containsExactly(
               "Summary",
               "Findings",
-              "Coverage",
               "Questions",
+              "Tile by check",
               "Calculations",
               "Documents",
               "Reading");
@@ -118,11 +118,14 @@ class FindingsWorkbookTest {
   @Test
   void an_independent_reader_finds_coverage_questions_and_documents() throws Exception {
     Path file = written(DemoReport.report());
-    List<List<String>> coverage = read(file, "Coverage");
-    assertThat(coverage.get(0)).contains("mortar-class", "mockup");
-    assertThat(coverage).hasSize(9);
-    assertThat(coverage.get(1)).contains("satisfied: as stated in 2.3 B", "finding: not stated");
-    assertThat(coverage.get(1)).contains("not applicable: on a wall");
+    List<List<String>> coverage = read(file, "Tile by check");
+    assertThat(coverage.get(0)).contains("mortar-class", "mockup").doesNotContain("floor-slip");
+    assertThat(coverage.get(1)).contains("ok", "error");
+    assertThat(coverage.subList(1, 9)).extracting(row -> row.get(0)).contains("GT-1", "GT-8");
+    assertThat(coverage.subList(1, 9)).anyMatch(row -> row.contains("warning"));
+    assertThat(coverage.get(coverage.size() - 1).get(0))
+        .startsWith("Nothing open for any tile: ")
+        .contains("floor-slip");
     assertThat(read(file, "Questions")).hasSize(19);
     assertThat(read(file, "Documents"))
         .anyMatch(row -> row.contains("the row has no tag, it cannot be told what it is"))
@@ -132,14 +135,11 @@ class FindingsWorkbookTest {
   @Test
   void the_sheet_coverage_says_in_how_much_of_the_text_the_whole_set_was_looked_at()
       throws Exception {
-    List<List<String>> coverage = read(written(DemoReport.withReading()), "Coverage");
+    List<List<String>> coverage = read(written(DemoReport.withReading()), "Tile by check");
     String looked =
         "looked in 412 of 430 sentences and 96 of 104 cells; not understood: 18 sentences and 8"
             + " cells; set aside: 40 sentences";
-    assertThat(coverage.get(1))
-        .startsWith("whole set", looked)
-        .contains("satisfied: " + looked, "unread: 2, see the sheet Reading");
-    assertThat(coverage).hasSize(10);
+    assertThat(coverage.get(1)).startsWith("whole set", looked).contains("ok", "unread");
   }
 
   @Test
@@ -182,7 +182,8 @@ class FindingsWorkbookTest {
         assertThat(found.getCellType()).isEqualTo(CellType.STRING);
         assertThat(found.getCellStyle().getQuotePrefixed()).isTrue();
       }
-      for (String name : List.of("Summary", "Findings", "Coverage", "Questions", "Documents")) {
+      for (String name :
+          List.of("Summary", "Findings", "Tile by check", "Questions", "Documents")) {
         assertNoFormula(book.getSheet(name));
       }
     }
@@ -365,7 +366,7 @@ class FindingsWorkbookTest {
     assertThat(again).hasSameBinaryContentAs(file);
     try (XSSFWorkbook book = open(file)) {
       assertThat(Ledger.read(book)).hasSize(MANY);
-      assertThat(area(book, "Findings")).isEqualTo("A1:U" + (MANY + 1));
+      assertThat(area(book, "Findings")).isEqualTo("A1:V" + (MANY + 1));
       // Behind the findings the documents and what was written on five sheets are noted.
       assertThat(area(book, "Ledger")).isEqualTo("A1:H" + (MANY + 8));
       Cell expected = book.getSheet("Findings").getRow(1).getCell(7);

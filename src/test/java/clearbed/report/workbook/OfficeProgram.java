@@ -22,6 +22,11 @@ public final class OfficeProgram {
     return save(workbook, "xlsx:Calc MS Excel 2007 XML", workbook);
   }
 
+  /** Opens a Word file and saves it; false when there is no such program. */
+  public static boolean openAndSaveWord(Path word) throws IOException, InterruptedException {
+    return save(word, "docx:MS Word 2007 XML", word);
+  }
+
   /** Saves a document beside it in another format, given by its extension. */
   public static void convert(Path file, String format) throws IOException, InterruptedException {
     String name = file.getFileName().toString();

@@ -61,7 +61,7 @@ class RecalculationTest {
         List<Calculation> before = pairs.stream().map(RandomCalculations.Pair::before).toList();
         RenewedSheet own = new RenewedSheet("Calculations", new Pen(book), TypedSheet.none());
         new CalculationsSheet(sheet, stream.getSheet("Calculations"), own, new Places(path -> null))
-            .fill(before);
+            .fill(before, List.of());
         stream.write(out);
       }
     }

@@ -1,0 +1,57 @@
+package clearbed.cli;
+
+import clearbed.base.DisplayText;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** What is wrong with a command line, in plain words. */
+final class OptionFaults {
+  private OptionFaults() {}
+
+  static String words(CommandLine.ParameterException wrong) {
+    if (wrong instanceof CommandLine.UnmatchedArgumentException unmatched)
+      return unknown(unmatched);
+    if (wrong instanceof CommandLine.MissingParameterException missing) return lacking(missing);
+    ArgSpec argument = wrong.getArgSpec();
+    String value = wrong.getValue();
+    boolean option = argument instanceof OptionSpec;
+    if (option && value != null && argument.type() == LocalDate.class) {
+      String name = ((OptionSpec) argument).longestName();
+      return name + " " + DisplayText.of(value) + ": give year, month and day, such as 2026-03-31";
+    }
+    if (option && value != null && Number.class.isAssignableFrom(boxed(argument.type())))
+      return ((OptionSpec) argument).longestName()
+          + " "
+          + DisplayText.of(value)
+          + ": give a whole number";
+    String message = wrong.getMessage() == null ? wrong.toString() : wrong.getMessage();
+    String line = message.strip().lines().map(DisplayText::of).collect(Collectors.joining("; "));
+    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+  }
+
+  private static String lacking(CommandLine.MissingParameterException wrong) {
+    return wrong.getMissing().stream()
+        .map(
+            each ->
+                each instanceof OptionSpec option
+                    ? option.longestName() + " needs " + option.paramLabel()
+                    : each.paramLabel() + " is missing")
+        .collect(Collectors.joining("; "));
+  }
+
+  private static Class<?> boxed(Class<?> type) {
+    return type == int.class ? Integer.class : type;
+  }
+
+  private static String unknown(CommandLine.UnmatchedArgumentException wrong) {
+    String word = wrong.getUnmatched().get(0);
+    List<String> near = wrong.getSuggestions();
+    String hint = near.isEmpty() ? "" : "; perhaps " + String.join(" or ", near);
+    String what = word.startsWith("-") ? "option" : "argument";
+    return "there is no " + what + " " + DisplayText.of(word) + " here" + hint;
+  }
+}

@@ -1,0 +1,113 @@
+package clearbed.report.workbook;
+
+import clearbed.base.io.AtomicFile;
+import clearbed.base.io.FixedZip;
+import clearbed.base.io.TemporaryFolder;
+import clearbed.mark.PackageMark;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A findings workbook with replies put into its sheet Questions; all else stays as it was. */
+public final class RepliedWorkbook {
+  private final XSSFWorkbook book;
+  private final Pen pen;
+  private final Kept kept;
+
+  /**
+   * A text for one cell.
+   *
+   * @param header of the column
+   * @param row of the sheet Questions, from 0
+   */
+  public record Entry(int row, String header, String text) {}
+
+  /** Words of the file that came back, for the sheet of what has no place of its own. */
+  public record Loose(String place, String text, String why) {}
+
+  private RepliedWorkbook(XSSFWorkbook book, String today) {
+    this.book = book;
+    this.pen = new Pen(book);
+    this.kept = new Kept(book, pen, today);
+  }
+
+  /**
+   * Writes the new workbook whole or not at all.
+   *
+   * @param workbook bytes of the workbook as it is
+   * @param from name of the file that came back
+   * @param today ISO 8601
+   * @throws IOException with one line that names the file and the reason
+   */
+  public static void write(
+      byte[] workbook, List<Entry> entries, List<Loose> loose, String from, String today, Path file)
+      throws IOException {
+    AtomicFile.write(file, out -> write(workbook, entries, loose, from, today, out));
+  }
+
+  private static void write(
+      byte[] workbook,
+      List<Entry> entries,
+      List<Loose> loose,
+      String from,
+      String today,
+      OutputStream out)
+      throws IOException {
+    try (TemporaryFolder folder = new TemporaryFolder();
+        XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook))) {
+      RepliedWorkbook replied = new RepliedWorkbook(book, today);
+      XSSFSheet sheet = (XSSFSheet) SheetLayout.find(book, Headers.QUESTIONS);
+      if (sheet != null) replied.fill(sheet, entries);
+      for (Loose words : loose)
+        replied.kept.takeReply(from, words.place(), words.text(), words.why());
+      Path raw = folder.newFile("xlsx");
+      try (OutputStream to = Files.newOutputStream(raw)) {
+        book.write(to);
+      }
+      // The mark of the old workbook no longer fits: nobody takes this one for untouched.
+      FixedZip.copy(raw, out, new PackageMark());
+    }
+  }
+
+  private void fill(XSSFSheet sheet, List<Entry> entries) {
+    pen.turnTo(sheet);
+    SheetLayout layout = SheetLayout.of(sheet, Headers.of(Headers.QUESTIONS), java.util.Set.of());
+    for (Entry entry : entries) {
+      int column = layout.column(entry.header());
+      if (column < 0) {
+        column = layout.append(entry.header());
+        pen.text(layout.header(), column, entry.header(), Styles.Look.HEADER_TO_FILL);
+      }
+      Row row = sheet.getRow(entry.row());
+      Cell cell = pen.put(row, column, datum(entry), look(entry.header()));
+      if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING)
+        Heights.fit(row, sheet);
+    }
+  }
+
+  private static Styles.Look look(String header) {
+    return isDate(header) ? Styles.Look.TO_FILL_DATE : Styles.Look.TO_FILL;
+  }
+
+  private static Datum datum(Entry entry) {
+    if (!isDate(entry.header())) return new Datum.Words(entry.text());
+    try {
+      return new Datum.Day(LocalDate.parse(entry.text().strip()).toString());
+    } catch (DateTimeParseException typed) {
+      return new Datum.Words(entry.text());
+    }
+  }
+
+  private static boolean isDate(String header) {
+    return header.equals(Headers.DATE_ASKED) || header.equals(Headers.DUE);
+  }
+}
