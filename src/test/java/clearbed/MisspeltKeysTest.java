@@ -55,6 +55,7 @@ class MisspeltKeysTest {
           Map.entry("vocabulary/schedules.yaml:alike/", true),
           Map.entry("vocabulary/families.yaml:families/", false),
           Map.entry("vocabulary/schedules.yaml:surfaces/", false),
+          Map.entry("vocabulary/schedules.yaml:abroad/", false),
           Map.entry("vocabulary/language.yaml:places/exposure/", false),
           Map.entry("vocabulary/language.yaml:places/surface/", false),
           Map.entry("vocabulary/language.yaml:covers/", false),

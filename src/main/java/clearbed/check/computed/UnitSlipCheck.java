@@ -21,6 +21,10 @@ import java.util.function.Function;
 public final class UnitSlipCheck implements SetComputation {
   // People round: 1/4 in is written 6 mm (5.5 % off), 1/8 in 3 mm.
   private static final double ROUNDED = 0.13;
+
+  /** Strengths are not rounded so far: 400 psi is written 2.8 or 3 MPa at most. */
+  private static final double STRENGTH = 0.09;
+
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
 
@@ -85,7 +89,11 @@ public final class UnitSlipCheck implements SetComputation {
     boolean small =
         a.unit().dimension() == Dimension.LENGTH
             && Math.abs(a.in(Unit.METRE) - b.in(Unit.METRE)) <= HALF_MILLIMETRE;
-    return !small && Math.abs(x - y) > ROUNDED * Math.max(Math.abs(x), Math.abs(y));
+    return !small && Math.abs(x - y) > rounded(a) * Math.max(Math.abs(x), Math.abs(y));
+  }
+
+  private static double rounded(Quantity a) {
+    return a.unit().dimension() == Dimension.PRESSURE ? STRENGTH : ROUNDED;
   }
 
   /** "130 °F (72 °C)" is right for a range of temperature. */

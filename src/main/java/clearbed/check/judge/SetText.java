@@ -8,6 +8,7 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Tags;
 import clearbed.resolve.Project;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -46,10 +47,11 @@ public final class SetText {
   public void each(Sieve sieve, Consumer<Piece> taker) {
     SeenPlaces seen = new SeenPlaces();
     if (project.glass().isEmpty()) return;
+    Set<String> glass = project.glassKeys();
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
         boolean bears =
-            (section.article() || !clause.statements().isEmpty())
+            (section.article() || !clause.statements().isEmpty() || names(clause, glass))
                 && !clause.limits().otherTileOnly()
                 && !otherOnly(clause);
         if (bears
@@ -64,6 +66,11 @@ public final class SetText {
         if (seen.isNew(v.origin())) taker.accept(new Piece(v.origin().text(), v.origin(), tag));
       }
     }
+  }
+
+  /** "GT-3: a suitable membrane" states nothing and bears on glass all the same. */
+  private static boolean names(Clause clause, Set<String> glass) {
+    return clause.limits().tags().stream().map(Tags::key).anyMatch(glass::contains);
   }
 
   private static boolean passes(Sieve sieve, String text) {

@@ -43,6 +43,9 @@ record CellReading(
     boolean says) {
 
   /** Classes of AS 4586 by the pendulum. */
+  private static final Pattern FRACTION =
+      Pattern.compile("(?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64)");
+
   private static final Pattern PENDULUM = Pattern.compile("P[0-5](?: .{0,20})?");
 
   private static final Pattern DEFLECTION =
@@ -150,6 +153,10 @@ record CellReading(
       other |= f.content() instanceof Content.Size;
     }
     if (bare) {
+      // Fractions down to 64ths are of inches wherever they stand.
+      if (in.unit() == null
+          && a.dimension() == Dimension.LENGTH
+          && FRACTION.matcher(text).matches()) return inches(a) ? 0.8 : -0.5;
       if (in.unit() == null) return a.dimension() != Dimension.RATIO ? 0.1 : plain(a) ? 0.4 : -0.5;
       return in.figures().stream()
               .anyMatch(
@@ -160,6 +167,12 @@ record CellReading(
           : -1;
     }
     return other || standard || !stated.isEmpty() || tag || sides || !digits() ? -1 : 0;
+  }
+
+  private boolean inches(Attribute a) {
+    return Quantities.parse(text.trim() + " in", a.dimension(), DecimalMark.UNKNOWN)
+        .filter(a::accepts)
+        .isPresent();
   }
 
   /** A number without a unit that the attribute might have. */

@@ -57,6 +57,13 @@ final class ColumnScores {
   private final Vocabulary vocabulary;
   private final HeardHeadings headings;
   private final CellReader cells;
+
+  /** Cells that tell what a column of a finish schedule means for glass. */
+  private static final int TELLING = 3;
+
+  /** Of so many cells of other finishes one counts. */
+  private static final int SILENT = 3;
+
   private final Memo<String, Set<String>> begun = Memo.ofTexts();
 
   ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
@@ -93,7 +100,7 @@ final class ColumnScores {
     for (int i = 0; i < asked.size(); i++) {
       Attribute a = asked.get(i);
       double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
-      put(out, a.id(), heard.get(a.id()), fits[i], unit, w.text().isEmpty());
+      put(out, a.id(), heard.get(a.id()), ofTiles(a, fits[i]), unit, w.text().isEmpty());
     }
     role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
     role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
@@ -107,6 +114,21 @@ final class ColumnScores {
     distinct(out, said);
     ColumnScore slip = out.get(SLIP);
     if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
+    return out;
+  }
+
+  /**
+   * "Translucent ice", "Opaque sage" among "Gloss white" and "Honed black": the rows of other
+   * finishes say nothing of what a column means for glass. A third of such cells counts.
+   */
+  private static double[] ofTiles(Attribute a, double[] fits) {
+    boolean glass = a.kind() == Attribute.Kind.TERM && a.family().equals("tile");
+    long say = glass ? Arrays.stream(fits).filter(fit -> fit > 0).count() : 0;
+    if (say < TELLING || Arrays.stream(fits).anyMatch(fit -> fit < 0)) return fits;
+    int silent = (int) (fits.length - say) / SILENT;
+    double[] out = new double[(int) say + silent];
+    int next = 0;
+    for (double fit : fits) if (fit > 0) out[next++] = fit;
     return out;
   }
 

@@ -115,7 +115,7 @@ public final class Vocabulary {
             "besideFigures")) language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
     alike = phrasesByName(schedules.get("alike"));
-    abroad = wordsByName(schedules.get("abroad"));
+    abroad = wordsByName(schedules.get("abroad"), headings(schedules, file(files, "attributes")));
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
     placeSuited = regex(places.get("suited"));
@@ -299,10 +299,22 @@ public final class Vocabulary {
     return surfaceHeaders;
   }
 
+  /** All headings of columns that are known as such. */
+  private static Set<String> headings(ConfigNode schedules, ConfigNode attributes) {
+    Set<String> out = new TreeSet<>(schedules.get("tag").texts());
+    out.addAll(schedules.get("material").texts());
+    for (ConfigNode attribute : attributes.get("attributes").items())
+      out.addAll(attribute.get("headers").texts());
+    return out;
+  }
+
   /** Words of headings that stand for one another, by the one of them that stands for all. */
-  private static Map<String, String> wordsByName(ConfigNode node) throws ConfigException {
+  private static Map<String, String> wordsByName(ConfigNode node, Set<String> headings)
+      throws ConfigException {
     Map<String, String> out = new HashMap<>();
     for (ConfigNode name : node.entries()) {
+      if (!headings.contains(name.key()))
+        throw name.unknown(name.key(), "'" + name.key() + "' is not known here", headings);
       for (ConfigNode word : name.items()) {
         if (out.put(word.text(), name.key()) != null)
           throw word.fault("'" + word.text() + "' stands twice under 'abroad'");

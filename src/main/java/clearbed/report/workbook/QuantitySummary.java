@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
@@ -32,6 +33,7 @@ final class QuantitySummary {
   private final Sheet rows;
   private final List<Calculation> shown;
   private final List<Calculation> taken;
+  private final Set<String> tags;
   private final List<String> missing = new ArrayList<>();
   private int headingAt = -1;
 
@@ -99,8 +101,8 @@ final class QuantitySummary {
     this.pen = pen;
     this.rows = rows;
     this.shown = shown;
-    this.taken =
-        shown.stream().filter(c -> c.check().equals(QUANTITIES) && !c.steps().isEmpty()).toList();
+    this.tags = entries.stream().map(Entry::tag).collect(Collectors.toSet());
+    this.taken = shown.stream().filter(c -> isOfATile(c) && !c.steps().isEmpty()).toList();
     if (taken.isEmpty()) return;
     Set<String> counted = taken.stream().map(Calculation::tag).collect(Collectors.toSet());
     for (Entry entry : entries) {
@@ -109,6 +111,11 @@ final class QuantitySummary {
       // Of a very long schedule the first are shown, and nothing is lacking of the others.
       if (!words.isEmpty()) missing.add(entry.tag() + ": " + words);
     }
+  }
+
+  /** What all tiles take of one product together is no tile's. */
+  private boolean isOfATile(Calculation each) {
+    return each.check().equals(QUANTITIES) && tags.contains(each.tag());
   }
 
   private static String lacks(Entry entry) {
@@ -173,21 +180,23 @@ final class QuantitySummary {
     for (Calculation each : shown) {
       if (each.steps().isEmpty()) continue;
       CalculationBlock.Rows at = blocks.get(block++);
-      if (each.check().equals(QUANTITIES)) parts.add(new Part(each, at));
+      if (isOfATile(each)) parts.add(new Part(each, at));
     }
     return parts;
   }
 
   private void line(Row row, Product product, List<Part> parts, LiveFormulas formulas) {
+    boolean metric = taken.stream().allMatch(Calculation::metric);
+    Optional<Unit> twin = BothUnits.counterpart(product.unit());
+    Unit unit = metric ? twin.orElse(product.unit()) : product.unit();
     List<String> terms = new ArrayList<>();
     double sum = 0;
     for (Part part : parts) {
       Quantity value = part.value(product.of());
       if (value == null) continue;
       String term = part.cell(product.of());
-      if (value.unit() != product.unit())
-        term = BothUnits.conversion(term, value.unit(), product.unit());
-      double number = value.in(product.unit());
+      if (value.unit() != unit) term = BothUnits.conversion(term, value.unit(), unit);
+      double number = value.in(unit);
       Quantity waste = product.withWaste() ? part.value(WASTE) : null;
       if (waste != null) {
         boolean percent = waste.unit() == Unit.PERCENT;
@@ -199,14 +208,14 @@ final class QuantitySummary {
     }
     boolean one = product.label().startsWith("Tile ") && parts.size() == 1;
     pen.text(row, 0, product.label(), one ? Styles.Look.TEXT : Styles.Look.STRONG);
-    number(row, 1, String.join("+", terms), sum, product.unit(), formulas);
-    pen.text(row, 2, product.unit().symbol(), Styles.Look.TEXT);
-    Unit other = BothUnits.counterpart(product.unit()).orElse(null);
+    number(row, 1, String.join("+", terms), sum, unit, formulas);
+    pen.text(row, 2, unit.symbol(), Styles.Look.TEXT);
+    Unit other = metric ? null : twin.orElse(null);
     if (other == null) pen.text(row, 3, "", Styles.Look.TEXT);
     else {
       String own = "$B$" + (row.getRowNum() + 1);
-      double there = Quantity.of(sum, product.unit()).in(other);
-      number(row, 3, BothUnits.conversion(own, product.unit(), other), there, other, formulas);
+      double there = Quantity.of(sum, unit).in(other);
+      number(row, 3, BothUnits.conversion(own, unit, other), there, other, formulas);
     }
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);
     pen.text(row, 5, product.remark(), Styles.Look.TEXT);
