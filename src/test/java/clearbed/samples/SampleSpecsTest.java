@@ -51,7 +51,7 @@ class SampleSpecsTest {
     // 3/8 in is the guideline's width at 8 ft; -10 to 150 °F are 160 °F, four steps over 100 °F.
     assertThat(joints).hasSize(1);
     assertThat(joints.get(0).get("tag").asText()).isEqualTo("GT-4");
-    assertThat(joints.get(0).get("found").asText()).isEqualTo("0.375 in");
+    assertThat(joints.get(0).get("found").asText()).isEqualTo("3/8 in");
     assertThat(joints.get(0).get("expected").asText()).startsWith("5/8 in (16 mm)");
     assertThat(joints.get(0).get("steps").toString())
         .contains("160 °F (88.9 K), stated: -10 to 150 °F [A-651-tile-schedule.xlsx")

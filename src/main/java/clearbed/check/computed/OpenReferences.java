@@ -49,8 +49,8 @@ public final class OpenReferences {
   private void clause(Clause clause) {
     String number = clause.number().trim();
     if (!number.isEmpty()) {
-      known.add(References.key(number));
       number(References.key(number.split(" ")[0]));
+      known.add(References.key(number));
     }
     titled(clause.heading());
     titled(clause.text());
