@@ -202,8 +202,7 @@ public final class Recogniser {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", weighed));
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
-      Table.Row names = names(t);
-      for (Table.Row row : t.rows()) asText(t, row, row == names ? null : names, running);
+      new RowText(t).into(running);
     } else if (!found.notes().isEmpty()) {
       c.paragraphs.addAll(found.notes());
       Section notes = outlineParser.notes(found.notes(), t.origin(), marks.mark());
@@ -220,46 +219,11 @@ public final class Recogniser {
     if (!found.rooms().isEmpty() || found.rows().stream().anyMatch(ScheduleRow::glass))
       return false;
     boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);
+    if (tagged && new RowText(t).callsTiles()) return true;
     return t.rows().get(0).cells().stream()
         .limit(tagged ? 1 : Integer.MAX_VALUE)
         .map(c -> vocabulary.family(PlainText.of(c.text())))
         .anyMatch(PRODUCTS::contains);
-  }
-
-  /** A first row of names without figures heads the columns; null when there is none. */
-  private static Table.Row names(Table t) {
-    if (t.rows().size() < 2 || t.rows().get(0).cells().size() < 3) return null;
-    Table.Row first = t.rows().get(0);
-    boolean heads =
-        first.cells().stream()
-            .allMatch(c -> !c.text().matches(".*\\d.*") && c.text().trim().length() < 30);
-    return heads ? first : null;
-  }
-
-  /**
-   * "Improved mortar: Standard ANSI A118.15; Colour white; Used for GT-1".
-   *
-   * @param names the row that heads the columns, or null
-   */
-  private static void asText(Table t, Table.Row row, Table.Row names, List<Paragraph> running) {
-    List<Table.Cell> filled =
-        row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
-    if (filled.isEmpty()) return;
-    List<String> rest = filled.stream().skip(1).map(c -> name(names, c) + c.text().trim()).toList();
-    String text = filled.get(0).text().trim();
-    if (names != null || !rest.isEmpty()) text = text.replaceAll(":$", "");
-    if (!rest.isEmpty()) text += ": " + String.join("; ", rest);
-    Table.Cell first =
-        names != null
-            ? filled.get(0)
-            : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
-    running.add(Paragraph.body(t.origin(first).withText(text), text));
-    for (Table.Cell cell : row.cells()) Paragraph.remark(t, cell).ifPresent(running::add);
-  }
-
-  private static String name(Table.Row names, Table.Cell cell) {
-    Table.Cell head = names == null ? null : names.at(cell.column());
-    return head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
   }
 
   private List<Citation> citations(Document document, List<Section> sections) {

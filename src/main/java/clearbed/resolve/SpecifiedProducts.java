@@ -174,7 +174,14 @@ final class SpecifiedProducts {
     if (tile.size() != 1 || tile.get(0).clauses().isEmpty()) return;
     String title = tile.get(0).title();
     if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent()) return;
+    Set<String> glass =
+        drafts.values().stream()
+            .filter(d -> d.glass)
+            .map(d -> Tags.prefix(d.key))
+            .collect(Collectors.toSet());
     for (ScheduleRow row : f.rows()) {
+      // Beside GT-1 and GT-2, which are glass, the marks MJ-1 and MJ-2 of joints are not.
+      if (!glass.isEmpty() && !glass.contains(Tags.prefix(Tags.key(row.tag())))) continue;
       Draft draft = drafts.get(Tags.key(row.tag()));
       // Rows of marks that later documents cancel make no entry.
       if (draft == null || !Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft))

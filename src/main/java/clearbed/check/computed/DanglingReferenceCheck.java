@@ -6,6 +6,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
@@ -21,6 +22,10 @@ import java.util.stream.Collectors;
 /** A section or article that the words send the reader to is not in the set. */
 public final class DanglingReferenceCheck implements SetComputation {
   private static final int LONGEST_TITLE = 60;
+  private static final Pattern NUMBERED = Pattern.compile("\\d{2} \\d{2} \\d{2}.*");
+
+  /** Sections on tile work have numbers that begin so. */
+  private static final String OF_TILE = "09 3";
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -28,6 +33,8 @@ public final class DanglingReferenceCheck implements SetComputation {
     if (scene.project().glass().isEmpty()) return List.of();
     Set<String> numbers =
         scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
+    // A tile section by itself refers to those of other trades that its reader does not hold.
+    long numbered = numbers.stream().filter(n -> NUMBERED.matcher(n).matches()).count();
     // Issue after issue says the same words.
     Memo<String, References> known = Memo.ofTexts();
     OpenReferences open = null;
@@ -40,7 +47,15 @@ public final class DanglingReferenceCheck implements SetComputation {
         for (String number : references.sections()) {
           if (!numbers.contains(number))
             out.putIfAbsent(
-                number, finding(rule, scene, "", section, "section " + number, clause.origin()));
+                number,
+                finding(
+                    rule,
+                    numbered > 1 || number.startsWith(OF_TILE) ? rule.level() : Level.NOTE,
+                    scene,
+                    "",
+                    section,
+                    "section " + number,
+                    clause.origin()));
         }
         references
             .details()
@@ -107,6 +122,17 @@ public final class DanglingReferenceCheck implements SetComputation {
    */
   private static Finding finding(
       Rule rule, Scene scene, String whose, Section section, String what, Origin origin) {
+    return finding(rule, rule.level(), scene, whose, section, what, origin);
+  }
+
+  private static Finding finding(
+      Rule rule,
+      Level level,
+      Scene scene,
+      String whose,
+      Section section,
+      String what,
+      Origin origin) {
     String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
     return scene
         .writer()
@@ -116,7 +142,7 @@ public final class DanglingReferenceCheck implements SetComputation {
                 whose + " " + what,
                 "",
                 Kind.MISSING,
-                rule.level(),
+                level,
                 List.of(),
                 origin,
                 List.of(),

@@ -1,0 +1,97 @@
+package clearbed.recognise;
+
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The rows of a table that schedules no tile, as clauses: "Improved mortar: Standard ANSI A118.15;
+ * Colour white; Used for GT-1". Where marks of joints or mortars have a column of the tiles that
+ * they are for, the tiles lead: "GT-1, GT-2 (dry): Spacing 16 ft; Width 1/4 in".
+ */
+final class RowText {
+  private final Table table;
+  private final Table.Row names;
+
+  /** Column of the tiles that the rows are for, or -1. */
+  private final int tiles;
+
+  RowText(Table table) {
+    this.table = table;
+    this.names = names(table);
+    this.tiles = names == null ? -1 : tiles(table);
+  }
+
+  /** True when most of its rows name by tag the tiles that they are for. */
+  boolean callsTiles() {
+    return tiles >= 0;
+  }
+
+  void into(List<Paragraph> running) {
+    for (Table.Row row : table.rows()) add(row, running);
+  }
+
+  /** A first row of names without figures heads the columns; null when there is none. */
+  private static Table.Row names(Table t) {
+    if (t.rows().size() < 2 || t.rows().get(0).cells().size() < 3) return null;
+    Table.Row first = t.rows().get(0);
+    boolean heads =
+        first.cells().stream()
+            .allMatch(c -> !c.text().matches(".*\\d.*") && c.text().trim().length() < 30);
+    return heads ? first : null;
+  }
+
+  /** "MJ-1 | GT-1, GT-2 (dry)": behind the mark the tags of other things, in most rows. */
+  private static int tiles(Table t) {
+    List<Table.Row> rows = t.rows().subList(1, t.rows().size());
+    int columns = t.rows().get(0).cells().size();
+    for (int column = 1; column < columns; column++) {
+      int at = column;
+      long calls = rows.stream().filter(row -> calls(row, at)).count();
+      if (calls * 3 >= rows.size() * 2L) return column;
+    }
+    return -1;
+  }
+
+  private static boolean calls(Table.Row row, int column) {
+    Table.Cell first = row.at(0);
+    Table.Cell cell = row.at(column);
+    if (first == null || cell == null || !Tags.isMark(first.text().strip())) return false;
+    LimitFinder.TagsAt tags = LimitFinder.firstTags(cell.text().strip());
+    if (tags == null || tags.start() > 0) return false;
+    TreeSet<String> prefixes = new TreeSet<>();
+    tags.tags().forEach(tag -> prefixes.add(Tags.prefix(Tags.key(tag))));
+    return !prefixes.contains(Tags.prefix(Tags.key(first.text().strip())));
+  }
+
+  private void add(Table.Row row, List<Paragraph> running) {
+    Table.Row heads = row == names ? null : names;
+    List<Table.Cell> filled =
+        row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
+    if (filled.isEmpty()) return;
+    Table.Cell lead =
+        heads != null && calls(row, Math.max(tiles, 0)) ? row.at(tiles) : filled.get(0);
+    List<String> rest =
+        filled.stream()
+            .filter(c -> c != lead && (lead == filled.get(0) || c != filled.get(0)))
+            .map(c -> name(heads, c) + c.text().trim())
+            .toList();
+    String text = lead.text().trim();
+    if (heads != null || !rest.isEmpty()) text = text.replaceAll(":$", "");
+    if (!rest.isEmpty()) text += ": " + String.join("; ", rest);
+    Table.Cell first =
+        heads != null
+            ? filled.get(0)
+            : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
+    running.add(Paragraph.body(table.origin(first).withText(text), text));
+    for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(running::add);
+  }
+
+  private static String name(Table.Row names, Table.Cell cell) {
+    Table.Cell head = names == null ? null : names.at(cell.column());
+    return head == null || head.text().isBlank() ? "" : head.text().trim() + " ";
+  }
+}
