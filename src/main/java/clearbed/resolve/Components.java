@@ -40,7 +40,7 @@ final class Components {
 
   private static final Pattern STANDS_FOR =
       Pattern.compile(
-          "^[\\s,\"']*(?:[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
+          "^[\\s,\"']*(?:for [^:.;]{2,60}:|[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
           Pattern.DOTALL);
 
   private static final Pattern FIRST_STOP =
@@ -119,7 +119,11 @@ final class Components {
     String said = FIRST_STOP.matcher(behind).replaceFirst("");
     String work = vocabulary.family(before);
     if (!WORKS.contains(work)) work = TileWords.tile(said) ? "" : vocabulary.family(said);
-    if (!WORKS.contains(work) && before.isBlank() && !TileWords.tile(said)) work = stated(clause);
+    if (!WORKS.contains(work) && before.isBlank() && !TileWords.tile(said)) {
+      work = stated(clause);
+      // "2.4 GROUTS. GR-2: epoxy, fine filler": the title says what epoxy is here.
+      if (!WORKS.contains(work)) work = vocabulary.family(clause.heading());
+    }
     if (!WORKS.contains(work)) return;
     for (String tag : at.tags()) {
       String key = Tags.key(tag);

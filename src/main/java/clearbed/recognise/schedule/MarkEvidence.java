@@ -39,11 +39,17 @@ public final class MarkEvidence {
 
   private static final int MANY = 2;
 
+  private static final Pattern STOP = Pattern.compile("(?<=[.;])\\s|\\n");
+
   /** Among so many figures of a document one that is written otherwise is a slip. */
   private static final int ODD_ONE = 8;
 
   private final boolean besideNumbers;
   private final boolean whole;
+
+  /** "All lengths in mm", above the tables or anywhere else. */
+  private final NotedUnits units = new NotedUnits();
+
   private int points;
   private int commas;
 
@@ -55,11 +61,19 @@ public final class MarkEvidence {
     this.whole = whole;
   }
 
+  /** What a document notes of the units of its figures. */
+  NotedUnits units() {
+    return units.copy();
+  }
+
   /** What the figures with a metric unit show, wherever in a document they stand. */
   public static MarkEvidence of(Document document) {
     MarkEvidence evidence = new MarkEvidence(WITH_NUMBERS.contains(document.format()), true);
     for (Block block : document.blocks()) {
-      if (block instanceof Paragraph p) evidence.measured(p.text());
+      if (block instanceof Paragraph p) {
+        evidence.measured(p.text());
+        for (String sentence : STOP.split(p.text())) evidence.units.note(sentence.strip());
+      }
       if (block instanceof Table t) {
         for (Table.Row row : t.rows()) {
           for (Table.Cell cell : row.cells()) evidence.measured(cell.text());

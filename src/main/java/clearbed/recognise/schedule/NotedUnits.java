@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 final class NotedUnits {
   private static final Pattern UNIT_NOTED =
       Pattern.compile(
-          "\\b(?:dimensions|sizes|measurements)\\b[^.;]{0,20}\\b(?:in|are)\\s+(millimetres|millimeters|mm|inches)\\b",
+          "\\b(?:dimensions|sizes|measurements|lengths|widths)\\b[^.;]{0,20}\\b(?:in|are)\\s+(millimetres|millimeters|mm|inches)\\b"
+              + "|^(inches|millimet(?:re|er)s) (?:throughout|unless|except|but)\\b",
           Pattern.CASE_INSENSITIVE);
 
   private static final Pattern CENTRES_NOTED =
@@ -28,7 +29,19 @@ final class NotedUnits {
       centres = c.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.METRE : Unit.FOOT;
     Matcher m = UNIT_NOTED.matcher(text);
     if (m.find())
-      lengths = m.group(1).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.MILLIMETRE : Unit.INCH;
+      lengths = unit(m).toLowerCase(Locale.ROOT).startsWith("m") ? Unit.MILLIMETRE : Unit.INCH;
+  }
+
+  private static String unit(Matcher m) {
+    return m.group(1) == null ? m.group(2) : m.group(1);
+  }
+
+  /** The same, to which a table may add. */
+  NotedUnits copy() {
+    NotedUnits copy = new NotedUnits();
+    copy.lengths = lengths;
+    copy.centres = centres;
+    return copy;
   }
 
   /** The header with what was noted before it. */

@@ -77,7 +77,7 @@ final class ScheduleWalk {
 
   private int lastRow;
   private Table.Row previous;
-  private final NotedUnits units = new NotedUnits();
+  private final NotedUnits units;
   private GroupRows.Group groupSays = GroupRows.Group.NOTHING;
   private final RowGlass rowGlass;
   private boolean schedule;
@@ -92,6 +92,7 @@ final class ScheduleWalk {
     this.rowReader = means.rowReader;
     this.table = table;
     this.document = document;
+    this.units = document.units();
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
     this.family = family;
     this.rowGlass = new RowGlass(means);

@@ -62,6 +62,7 @@ public final class OutlineParser {
   private static final int OPENING_LINES = 4;
 
   private static final Pattern BLANKS = Pattern.compile("\\s+");
+  private static final Pattern GLASS = Pattern.compile("\\bglass\\b", Pattern.CASE_INSENSITIVE);
   private static final String TILE_SECTION = "09 30 00";
 
   /** Of so many paragraphs on tile and grout, and of every fourth at least, a section is known. */
@@ -529,7 +530,7 @@ public final class OutlineParser {
       headed(p, at, out);
       begun(p, text, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
-        out.removeIf(s -> s.attribute().startsWith("process."));
+        out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));
       return out;
     }
 
@@ -544,6 +545,11 @@ public final class OutlineParser {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }
+    }
+
+    /** "Wet-saw glass with a blade made for glass; eye protection ..." speaks of glass tile. */
+    private boolean isOnCuttingGlass(Statement s, String text) {
+      return s.attribute().equals("process.cuttingSafety") && GLASS.matcher(text).find();
     }
 
     /** In notes, site rules count only where the note speaks of tile. */

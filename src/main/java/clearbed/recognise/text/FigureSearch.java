@@ -73,6 +73,13 @@ public final class FigureSearch {
       Pattern.compile("(?<!plus or )(?<!plus/)\\bminus\\s+(?=\\d)", FLAGS);
   private static final Pattern NUMBER = Pattern.compile(START + N, FLAGS);
 
+  /** "1/4 wide, sealant 1/8 deep": fractions down to 64ths beside what they measure are inches. */
+  private static final Pattern OF_INCHES =
+      Pattern.compile(
+          START
+              + "((?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64))(?=\\s{1,3}(?:wide|deep|thick|joints?|gaps?|short of)\\b)",
+          FLAGS);
+
   /** "48 hours (7 days in the tank)" gives another figure for another case. */
   private static final Pattern OF_A_CASE =
       Pattern.compile(
@@ -111,6 +118,7 @@ public final class FigureSearch {
     feetInches();
     ranges();
     singles();
+    inches();
     found.sort((a, b) -> Integer.compare(a.start(), b.start()));
     return joined();
   }
@@ -225,6 +233,14 @@ public final class FigureSearch {
       } else {
         take(m.start(), m.end(), exact(number, unit), unit);
       }
+    }
+  }
+
+  private void inches() {
+    Matcher m = OF_INCHES.matcher(s);
+    while (m.find()) {
+      double number = number(m.group(1), Unit.INCH, mark);
+      if (Double.isFinite(number)) take(m.start(), m.end(), exact(number, Unit.INCH), Unit.INCH);
     }
   }
 
