@@ -6,6 +6,7 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * The rows of a table that schedules no tile, as clauses: "Improved mortar: Standard ANSI A118.15;
@@ -13,6 +14,9 @@ import java.util.TreeSet;
  * they are for, the tiles lead: "GT-1, GT-2 (dry): Spacing 16 ft; Width 1/4 in".
  */
 final class RowText {
+  private static final Pattern FOR =
+      Pattern.compile("\\b(?:for|used?|tiles?|applies|where)\\b", Pattern.CASE_INSENSITIVE);
+
   private final Table table;
   private final Table.Row names;
 
@@ -50,6 +54,9 @@ final class RowText {
     int columns = t.rows().get(0).cells().size();
     for (int column = 1; column < columns; column++) {
       int at = column;
+      Table.Cell head = t.rows().get(0).at(column);
+      // A column of sealants in a table of tiles has marks, too.
+      if (head == null || !FOR.matcher(head.text()).find()) continue;
       long calls = rows.stream().filter(row -> calls(row, at)).count();
       if (calls * 3 >= rows.size() * 2L) return column;
     }

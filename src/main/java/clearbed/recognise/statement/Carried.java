@@ -1,10 +1,15 @@
 package clearbed.recognise.statement;
 
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What the parts before have spoken of: "coverage: 100 percent behind clear tile; 95 percent
@@ -18,6 +23,33 @@ final class Carried {
 
   boolean flatness;
   private final Map<String, List<Limits>> limits = new HashMap<>();
+
+  /** "Membrane WB-1", "Membrane M1:". */
+  private static final Pattern MARKED =
+      Pattern.compile("(?i:\\bmembranes?)\\s+([A-Z]{1,4}-?\\d{1,3})\\b");
+
+  /** Behind the pronoun the sentence goes on or ends. */
+  private static final Pattern ON_IT =
+      Pattern.compile("(?i)\\b(on|over|to|with|onto) (?:it|them|this|these)(?= |[.,;]|$)");
+
+  private final Set<String> membranes = new TreeSet<>();
+  private boolean onMembrane;
+
+  /**
+   * @param membrane words for membranes
+   */
+  void heard(String part, Phrases membrane) {
+    Matcher m = MARKED.matcher(part);
+    while (m.find()) membranes.add(m.group(1));
+    onMembrane = membrane.in(part) || membranes.stream().anyMatch(part::contains);
+  }
+
+  /** The words, with what marks and pronouns stand for: "set over WB-1", "used on it". */
+  String spelt(String part) {
+    String out = part;
+    for (String mark : membranes) out = out.replace(mark, "membrane " + mark);
+    return onMembrane ? ON_IT.matcher(out).replaceAll("$1 the membrane") : out;
+  }
 
   /** A value of the attribute was limited so. */
   void note(String attribute, Limits its) {

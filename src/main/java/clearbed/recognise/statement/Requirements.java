@@ -3,11 +3,15 @@ package clearbed.recognise.statement;
 import clearbed.model.Content;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Attributes that a text requires without naming a value. */
 final class Requirements {
   private static final Pattern NO = Pattern.compile("(?i)(?:no|none|not required|n)\\b.*");
+
+  private static final Set<String> ON_MEMBRANES =
+      Set.of("membrane.confirmation", "mortar.membraneUse");
 
   private final Vocabulary vocabulary;
 
@@ -23,7 +27,10 @@ final class Requirements {
         columnRequirement(p, a);
         continue;
       }
-      if (a.words().requiredIn(p.text)) {
+      boolean required =
+          a.words().requiredIn(p.text)
+              || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text));
+      if (required) {
         p.add(
             a,
             new Content.Required(),

@@ -150,6 +150,7 @@ public final class StatementFinder {
               origin.withText(text),
               carried);
       read(passage);
+      carried.heard(part.text(), vocabulary.families().get("membrane"));
       Limits said = state(out, passage, around);
       contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
