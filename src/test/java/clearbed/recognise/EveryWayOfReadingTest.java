@@ -196,8 +196,14 @@ class EveryWayOfReadingTest {
     return Vocabulary.of(
         path -> {
           StandardFiles.Source file = StandardFiles.open(path);
-          if (!path.endsWith("attributes.yaml")) return file;
+          boolean schedules = path.endsWith("schedules.yaml");
+          if (!schedules && !path.endsWith("attributes.yaml")) return file;
           String text = new String(file.bytes(), StandardCharsets.UTF_8);
+          // Headings abroad stand for the English ones.
+          if (schedules) {
+            String none = text.replaceFirst("(?m)^abroad:\n(?:  .*\n)+", "abroad: {tag: [qqq]}\n");
+            return new StandardFiles.Source(path, none.getBytes(StandardCharsets.UTF_8), true);
+          }
           String of = "(?m)(^  - id: " + attribute.replace(".", "\\.") + "\n(?:    .*\n)*?)";
           String less = text.replaceFirst(of + "    headers: .*\n", "$1    headers: [qqq]\n");
           assertThat(less).isNotEqualTo(text);
