@@ -48,45 +48,6 @@ public record Finding(
     steps = List.copyOf(steps);
   }
 
-  public Finding(
-      String id,
-      String check,
-      Kind kind,
-      Level level,
-      State state,
-      List<String> tags,
-      String attribute,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question,
-      String clause,
-      String source,
-      String suppressed) {
-    this(
-        id,
-        check,
-        kind,
-        level,
-        state,
-        tags,
-        attribute,
-        origin,
-        places,
-        message,
-        found,
-        expected,
-        steps,
-        question,
-        clause,
-        source,
-        "",
-        suppressed);
-  }
-
   /** True while somebody still has to act: what letter, summary and exit code count. */
   public boolean isOpen() {
     return suppressed.isEmpty() && state.isOpen();

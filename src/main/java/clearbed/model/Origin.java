@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import clearbed.base.DisplayText;
+import java.util.Objects;
 
 /**
  * Where words stand in the documents, so that a reader can go and look.
@@ -66,8 +67,23 @@ public record Origin(
 
   /** A page has no addresses of cells to go by, but rows that can be counted. */
   private String row() {
-    String number = cell.replaceFirst("^[A-Z]+", "");
+    String number = rowNumber();
     return number.isEmpty() ? cell : "row " + number;
+  }
+
+  private String rowNumber() {
+    return cell.replaceFirst("^[A-Z]+", "");
+  }
+
+  /** True for cells in one row of a table: "ISO 11600 F-25LM | pool quality, ASTM C920 Use I". */
+  public boolean isBeside(Origin other) {
+    return cell != null
+        && other.cell != null
+        && document.equals(other.document)
+        && Objects.equals(sheet, other.sheet)
+        && Objects.equals(page, other.page)
+        && Objects.equals(paragraph, other.paragraph)
+        && rowNumber().equals(other.rowNumber());
   }
 
   /** The place in words: {@code schedule.xlsx, sheet Tile, cell B7}. */

@@ -66,30 +66,6 @@ public record Report(
       idle = List.copyOf(idle);
     }
 
-    public Run(
-        String tool,
-        String version,
-        String ruleSet,
-        String ruleSetDigest,
-        String startedAt,
-        String date,
-        List<String> layers,
-        List<String> facts) {
-      this(
-          tool,
-          version,
-          ruleSet,
-          ruleSetDigest,
-          startedAt,
-          date,
-          layers,
-          facts,
-          "",
-          ProjectNames.NONE,
-          List.of(),
-          List.of());
-    }
-
     /** The rule set, and why it where the documents decided. */
     public String ruleSetWithReason() {
       return chosen.isEmpty() ? ruleSet : ruleSet + " (" + chosen + ")";

@@ -79,11 +79,11 @@ final class RowText {
     List<Table.Cell> filled =
         row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
     if (filled.isEmpty()) return;
-    Table.Cell lead =
-        heads != null && calls(row, Math.max(tiles, 0)) ? row.at(tiles) : filled.get(0);
+    boolean called = heads != null && callsTiles() && calls(row, tiles);
+    Table.Cell lead = called ? row.at(tiles) : filled.get(0);
     List<String> rest =
         filled.stream()
-            .filter(c -> c != lead && (lead == filled.get(0) || c != filled.get(0)))
+            .filter(c -> c != lead && c != filled.get(0))
             .map(c -> name(heads, c) + c.text().trim())
             .toList();
     String text = lead.text().trim();

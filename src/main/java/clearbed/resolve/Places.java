@@ -104,8 +104,7 @@ final class Places {
         .map(Sentences.Sentence::text)
         .filter(words -> words.length() <= LONGEST_PLACE && words.indexOf(':') < 0)
         .filter(words -> Citations.find(words).isEmpty() && !vocabulary.describesGlassTile(words))
-        .filter(words -> !vocabulary.list("clause.imperative").in(words))
-        .filter(words -> !vocabulary.list("clause.verb").in(words))
+        .filter(vocabulary::isVerbless)
         .toList();
   }
 

@@ -9,6 +9,7 @@ import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
+import clearbed.model.ProjectNames;
 import clearbed.model.Quantity;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Report;
@@ -94,7 +95,11 @@ public final class DemoReport {
         date + "T08:15:00Z",
         date,
         List.of("moorhen.yaml"),
-        List.of("Facade tile sees -20 to 60 °C (moorhen.yaml)", "Room 104 is a steam room"));
+        List.of("Facade tile sees -20 to 60 °C (moorhen.yaml)", "Room 104 is a steam room"),
+        "",
+        ProjectNames.NONE,
+        List.of(),
+        List.of());
   }
 
   private static List<Report.DocumentSummary> documents() {
@@ -195,6 +200,7 @@ public final class DemoReport {
         "Before glass tile is ordered, set a mock-up of 4 by 4 ft with the specified mortar and"
             + " grout at the place directed, and have it accepted in writing.",
         "common practice, no source",
+        "",
         "");
   }
 
@@ -216,6 +222,7 @@ public final class DemoReport {
         "What is required of " + tag + " here: " + expected + "?",
         "For " + tag + ": provide " + expected + ", shown by a test report of the maker.",
         "common practice, no source",
+        "",
         "");
   }
 
@@ -237,6 +244,7 @@ public final class DemoReport {
         "",
         "For " + tag + ": replace the words \"" + found + "\".",
         "from memory",
+        "",
         "");
   }
 
@@ -258,6 +266,7 @@ public final class DemoReport {
         finding.question(),
         finding.clause(),
         finding.source(),
+        "",
         "coverage is inspected on site by the owner's laboratory");
   }
 

@@ -94,6 +94,7 @@ class FindingsSarifTest {
             "What does it state?",
             "",
             "",
+            "",
             "");
     List<Finding> findings = new ArrayList<>(demo.findings());
     findings.add(unread);

@@ -80,6 +80,7 @@ public final class WriteForever {
         f.question(),
         f.clause(),
         f.source(),
+        "",
         "");
   }
 }

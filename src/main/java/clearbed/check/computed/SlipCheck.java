@@ -56,7 +56,12 @@ public final class SlipCheck implements Computation {
     if (foot.idle()) return new Judgement.NotApplicable("in a tank that nobody walks into");
     Judgement judgement = onFloor(rule, entry, floor(foot), foot);
     return foot.tank() && !(judgement instanceof Judgement.Satisfied)
-        ? ofTheTank(entry, judgement)
+        ? Underfoot.ofTheTank(
+            entry,
+            judgement,
+            "wet DCOF",
+            "the maker's declaration where people walk",
+            "does its maker declare it for that?")
         : judgement;
   }
 
@@ -87,23 +92,6 @@ public final class SlipCheck implements Computation {
 
   private static boolean all(List<Value> values, Floor floor) {
     return values.stream().allMatch(v -> Judge.guarantees(v.content(), floor.wanted()));
-  }
-
-  /** Feet in deep water carry no weight; on shallow floors and ledges they do. */
-  private static Judgement ofTheTank(Entry entry, Judgement onFloor) {
-    if (onFloor instanceof Judgement.Undecided) return onFloor;
-    String found = onFloor instanceof Judgement.Failed f ? f.found() : "not stated";
-    return new Judgement.Failed(
-        Kind.UNRESOLVED,
-        "{tag} is on the floor of a pool; its wet DCOF is {found}.",
-        found,
-        "the maker's declaration where people walk",
-        entry.origin(),
-        List.of(),
-        List.of(),
-        List.of(),
-        "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and does its"
-            + " maker declare it for that?");
   }
 
   private static Judgement failed(

@@ -67,7 +67,12 @@ public final class SlipClassCheck implements Computation {
     Want want = want(foot);
     Judgement judgement = judge(rule, entry, want, expected(want, project.practice()));
     if (foot.tank() && !(judgement instanceof Judgement.Satisfied))
-      return ofTheTank(entry, judgement);
+      return Underfoot.ofTheTank(
+          entry,
+          judgement,
+          "slip resistance",
+          "barefoot class C on steps and slopes into water, B in shallow water",
+          "which barefoot class or wet pendulum value has it?");
     boolean water = foot.wet() || foot.steam() || foot.outside();
     boolean oilOnly = water && measured(entry, "tile.pendulum").isEmpty() && !foot.barefoot();
     List<Value> shod = measured(entry, "tile.rampShod");
@@ -143,23 +148,6 @@ public final class SlipClassCheck implements Computation {
     return all(shod, v -> number(v) >= want.shod || want.displaced && displaces && number(v) == 10)
         ? Judge.satisfied(shod)
         : failed(shod, "class ", expected);
-  }
-
-  /** Feet in deep water carry no weight; on shallow floors and ledges they do. */
-  private static Judgement ofTheTank(Entry entry, Judgement onFloor) {
-    if (onFloor instanceof Judgement.Undecided) return onFloor;
-    String found = onFloor instanceof Judgement.Failed f ? f.found() : "not stated";
-    return new Judgement.Failed(
-        Kind.UNRESOLVED,
-        "{tag} is on the floor of a pool; its slip resistance is {found}.",
-        found,
-        "barefoot class C on steps and slopes into water, B in shallow water",
-        entry.origin(),
-        List.of(),
-        List.of(),
-        List.of(),
-        "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and which"
-            + " barefoot class or wet pendulum value has it?");
   }
 
   private static Judgement pendulumAsked(List<Value> shod) {

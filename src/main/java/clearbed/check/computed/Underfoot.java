@@ -1,6 +1,9 @@
 package clearbed.check.computed;
 
+import clearbed.check.rules.Judgement;
 import clearbed.model.Entry;
+import clearbed.model.Kind;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -55,6 +58,30 @@ record Underfoot(
         wet && MUCH_WATER.matcher(place).find(),
         SHOWER.matcher(place).find(),
         AT_HOME.matcher(place).find());
+  }
+
+  /**
+   * Feet in deep water carry no weight; on shallow floors and ledges they do.
+   *
+   * @param onFloor what would hold were it a floor
+   * @param measure of slip, in words
+   * @param asked what is asked besides whether people walk there
+   */
+  static Judgement ofTheTank(
+      Entry entry, Judgement onFloor, String measure, String expected, String asked) {
+    if (onFloor instanceof Judgement.Undecided) return onFloor;
+    String found = onFloor instanceof Judgement.Failed f ? f.found() : "not stated";
+    return new Judgement.Failed(
+        Kind.UNRESOLVED,
+        "{tag} is on the floor of a pool; its " + measure + " is {found}.",
+        found,
+        expected,
+        entry.origin(),
+        List.of(),
+        List.of(),
+        List.of(),
+        "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and "
+            + asked);
   }
 
   private static Pattern words(String any) {

@@ -18,7 +18,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -27,8 +26,6 @@ import java.util.stream.Collectors;
 public final class Judge {
   /** 400 psi is 2.758 MPa: a figure written as 2.76 MPa is the same figure. */
   private static final double ROUNDING = 0.004;
-
-  private static final Pattern COLUMN = Pattern.compile("^[A-Z]+");
 
   private static final Pattern CHOICE = Pattern.compile("\\bor\\b", Pattern.CASE_INSENSITIVE);
 
@@ -165,22 +162,7 @@ public final class Judge {
                     test.ok(o)
                         && (o.asWritten().equals(v.asWritten())
                             || addsUp && o.origin().place().equals(v.origin().place())
-                            || isBeside(o.origin(), v.origin())));
-  }
-
-  /** In one row of a table: "ISO 11600 F-25LM | pool quality, ASTM C920 Use I". */
-  private static boolean isBeside(Origin a, Origin b) {
-    return a.cell() != null
-        && b.cell() != null
-        && a.document().equals(b.document())
-        && Objects.equals(a.sheet(), b.sheet())
-        && Objects.equals(a.page(), b.page())
-        && Objects.equals(a.paragraph(), b.paragraph())
-        && row(a).equals(row(b));
-  }
-
-  private static String row(Origin at) {
-    return COLUMN.matcher(at.cell()).replaceFirst("");
+                            || o.origin().isBeside(v.origin())));
   }
 
   private boolean accepts(List<String> accepted, Value value) {

@@ -66,8 +66,7 @@ final class Leads {
     return first.length() <= LONGEST_PLACE
         && first.length() > behindTags
         && first.indexOf(':') < 0
-        && !vocabulary.list("clause.verb").in(first)
-        && !vocabulary.list("clause.imperative").in(first);
+        && vocabulary.isVerbless(first);
   }
 
   /** The title that a paragraph begins with and ends by a full stop, without it; or empty. */
@@ -83,10 +82,7 @@ final class Leads {
     // The "set" of "dry-set mortar" is no verb.
     String words = COMPOUND.matcher(title).replaceAll("-");
     boolean says =
-        title.indexOf(',') >= 0
-            || FIGURE.matcher(title).find()
-            || vocabulary.list("clause.verb").in(words)
-            || vocabulary.list("clause.imperative").in(words);
+        title.indexOf(',') >= 0 || FIGURE.matcher(title).find() || !vocabulary.isVerbless(words);
     return brief && !says ? title : "";
   }
 

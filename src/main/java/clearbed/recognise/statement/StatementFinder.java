@@ -172,8 +172,7 @@ public final class StatementFinder {
   private boolean isFragment(String text) {
     return text.length() <= LONGEST_FRAGMENT
         && text.indexOf(':') < 0
-        && !vocabulary.list("clause.verb").in(text)
-        && !vocabulary.list("clause.imperative").in(text);
+        && vocabulary.isVerbless(text);
   }
 
   private void read(Passage passage) {

@@ -291,6 +291,11 @@ public final class Vocabulary {
     return exposurePlaces;
   }
 
+  /** True for words that name and place things, with no verb that says or asks anything of them. */
+  public boolean isVerbless(String words) {
+    return !list("clause.verb").in(words) && !list("clause.imperative").in(words);
+  }
+
   public Map<String, Phrases> surfacePlaces() {
     return surfacePlaces;
   }

@@ -5,6 +5,7 @@ import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
+import clearbed.model.ProjectNames;
 import clearbed.model.Report;
 import clearbed.model.State;
 import java.io.IOException;
@@ -40,7 +41,18 @@ record Desk(Path sources, Path copies) {
   static Report report(String document, String format, Finding... findings) {
     return new Report(
         new Report.Run(
-            "clearbed", "0", "north-america", "", "", "2026-03-02", List.of(), List.of()),
+            "clearbed",
+            "0",
+            "north-america",
+            "",
+            "",
+            "2026-03-02",
+            List.of(),
+            List.of(),
+            "",
+            ProjectNames.NONE,
+            List.of(),
+            List.of()),
         List.of(
             new Report.DocumentSummary(
                 document, format, Document.Status.READ, "", 0, 0, List.of())),
@@ -67,6 +79,7 @@ record Desk(Path sources, Path copies) {
         "",
         List.of(),
         "Which " + check + " has GT-1?",
+        "",
         "",
         "",
         "");

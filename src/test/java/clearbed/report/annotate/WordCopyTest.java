@@ -122,6 +122,7 @@ class WordCopyTest {
         f.question(),
         f.clause(),
         f.source(),
+        "",
         f.suppressed());
   }
 
