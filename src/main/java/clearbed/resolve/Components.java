@@ -105,8 +105,14 @@ final class Components {
   private void define(Clause clause) {
     if (clause.subject().tags().isEmpty() && clause.limits().tags().isEmpty()) return;
     if (clause.listsReferences()) return;
-    for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text())))
-      define(sentence.text().strip(), clause);
+    String mark = "";
+    for (Sentences.Sentence part : Sentences.of(PlainText.of(clause.text()))) {
+      String sentence = mark + part.text().strip();
+      // "MB-1. White mortar ...": the stop is no end.
+      boolean bare = sentence.endsWith(".") && Tags.isMark(sentence.replaceFirst("\\.$", ""));
+      mark = bare ? sentence.replaceFirst("\\.$", ": ") : "";
+      if (!bare) define(sentence, clause);
+    }
   }
 
   private void define(String sentence, Clause clause) {
@@ -212,8 +218,17 @@ final class Components {
       Set<String> others = called.getOrDefault(works.get(mark), Set.of());
       meant(clause).stream().filter(tile -> !others.contains(tile)).forEach(tiles::add);
     }
+    if (tiles.isEmpty() && marks.stream().noneMatch(users::containsKey)) tiles = uncalled(marks);
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
     return called.containsKey(work) ? null : s;
+  }
+
+  /** "JS-1: silicone. All wall joints": who calls for no other mark of its kind is left with it. */
+  private Set<String> uncalled(Set<String> marks) {
+    Set<String> out = new TreeSet<>();
+    drafts.values().stream().filter(d -> d.glass).forEach(d -> out.add(d.key));
+    for (String mark : marks) out.removeAll(called.getOrDefault(works.get(mark), Set.of()));
+    return out;
   }
 
   /** The tiles that the clause itself says its marks are for: by tag, or all of glass. */

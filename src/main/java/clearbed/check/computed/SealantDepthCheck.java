@@ -27,6 +27,8 @@ public final class SealantDepthCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
+    List<Value> reversed = entry.governing("sealant.depthReversed");
+    if (!reversed.isEmpty()) return tooDeep(reversed.get(0));
     List<Value> byRule = entry.governing("sealant.depthRule");
     if (!byRule.isEmpty()) return Judge.satisfied(byRule);
     Optional<Given> depth =
@@ -43,6 +45,19 @@ public final class SealantDepthCheck implements Computation {
             joint.width().get(),
             Optional.of(depth.get()));
     return against(design, depth.get(), joint);
+  }
+
+  /** "Depth: twice the width" tears the sealant off, whatever the width is. */
+  private static Judgement tooDeep(Value stated) {
+    return new Judgement.Failed(
+        Kind.INADEQUATE,
+        "",
+        "more than the width",
+        "half of the width, and never more than the width",
+        stated.origin(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static Judgement byItself(Given depth, Measure measure) {

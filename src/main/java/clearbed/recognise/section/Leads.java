@@ -20,7 +20,7 @@ final class Leads {
   private static final int LONGEST_SCOPE = 160;
 
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
-  private static final Pattern HUNG = Pattern.compile("\\s+(?=[A-Z][a-z]|\\d)");
+  private static final Pattern HUNG = Pattern.compile("\\.?\\s+(?=[A-Z][a-z]|\\d)");
 
   /** Behind the tags: ", servery back wall", " at the bar", " (lobby)". */
   private static final Pattern PLACED = Pattern.compile(",? (?=[a-z(])");
@@ -47,7 +47,7 @@ final class Leads {
     return words.length() <= LONGEST && !words.endsWith(".") ? words : "";
   }
 
-  /** "GT-2 Foyer wall, dry. Fused glass tile ...": a mark in the margin, and behind it the text. */
+  /** "GT-2 Foyer wall, dry.", "MB-1. White mortar": a mark in the margin, behind it the text. */
   private String hangingTags(String words) {
     boolean capitals = words.equals(words.toUpperCase(Locale.ROOT));
     LimitFinder.TagsAt tags = capitals ? null : LimitFinder.firstTags(words);

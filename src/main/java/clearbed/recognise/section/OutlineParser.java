@@ -18,8 +18,6 @@ import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.text.Sentences;
-import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
@@ -523,12 +521,12 @@ public final class OutlineParser {
       // What a tag is given anywhere is weighed once it is known which tags are tiles.
       boolean all = role == null || own.wording().tagged();
       Set<String> families = all ? Set.of() : Set.copyOf(role.families());
-      Context context = Context.running(own.family(), families, describesTile(p)).with(mark);
+      Context context =
+          Context.running(own.family(), families, describesTile(p)).with(mark).under(headingOf(p));
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(text, at, context)) out.add(s.within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       headed(p, at, out);
-      begun(p, text, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));
       return out;
@@ -582,21 +580,6 @@ public final class OutlineParser {
         Limits own =
             limitFinder.of(PlainText.of(p.text()), false).within(p.own().limits()).anywhere();
         out.add(new Statement(id, new Content.Required(), false, p.text(), at, own));
-      }
-    }
-
-    /** {@code GROUTING / Start: 48 hours after fixing}: the title says what is started. */
-    private void begun(Pending p, String text, Origin at, List<Statement> out) {
-      String title = headingOf(p);
-      if (title.isEmpty() || !vocabulary.family(title).equals("grout")) return;
-      Attribute cure = vocabulary.attribute("process.cureBeforeGrout").orElse(null);
-      if (cure == null || out.stream().anyMatch(s -> s.attribute().equals(cure.id()))) return;
-      for (Sentences.Sentence sentence : Sentences.of(PlainText.of(text))) {
-        boolean starts = vocabulary.list("clause.starts").startsAt(sentence.text(), 0);
-        if (!starts || !cure.words().requiredIn("Grouting: " + sentence.text())) continue;
-        Limits own = limitFinder.of(sentence.text(), false).within(p.own().limits()).anywhere();
-        out.add(new Statement(cure.id(), new Content.Required(), false, sentence.text(), at, own));
-        return;
       }
     }
 

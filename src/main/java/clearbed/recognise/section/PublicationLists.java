@@ -20,6 +20,9 @@ final class PublicationLists {
   /** A word that is no article or preposition. */
   private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
+  /** "Ceramic tile (CT-20 only)". */
+  private static final Pattern USED_FOR = Pattern.compile("\\s*\\([^()]{1,60}\\)\\.?$");
+
   /** No title is longer, in characters. */
   private static final int LONGEST = 300;
 
@@ -49,7 +52,7 @@ final class PublicationLists {
 
   /** "Ceramic Tile Installed with Chemical Resistant Epoxy" asks for nothing: it is a name. */
   private boolean isTitle(String words) {
-    if (!vocabulary.list("clause.verb").in(words)) return true;
+    if (!vocabulary.list("finite").in(words)) return true;
     List<String> all = WORD.matcher(words).results().map(MatchResult::group).toList();
     long capital = all.stream().filter(word -> Character.isUpperCase(word.charAt(0))).count();
     return capital * 3 >= all.size() * 2L;
@@ -64,7 +67,7 @@ final class PublicationLists {
     for (Citations.Found f : found) {
       if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());
     }
-    String rest = line.substring(end).strip();
+    String rest = USED_FOR.matcher(line.substring(end).strip()).replaceFirst("");
     return rest.length() > 3 && LimitFinder.tags(rest).isEmpty() ? rest : null;
   }
 }

@@ -22,10 +22,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Says of each sentence of running text what came of it. */
 public final class SentenceLedger {
   private static final int LONGEST_LEAD = 60;
+
+  private static final Pattern YES = Pattern.compile("[\\s;]*(?i:yes|confirmed|agreed|correct)\\b");
 
   /** More words are a line of running text, whatever it ends with. */
   private static final int MOST_WORDS = 7;
@@ -106,6 +109,7 @@ public final class SentenceLedger {
     if (clause.listsReferences()) return Ending.aside("list of references or related work");
     if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
     if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
+    if (sentence.endsWith("?") && !affirmed(paragraph, sentence)) return Ending.aside("a question");
     if (title(sentence) || isRunIn(label.rest(), sentence)) return Ending.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans
@@ -146,6 +150,12 @@ public final class SentenceLedger {
             .attribute(attribute)
             .map(a -> section.families().contains(a.family()))
             .orElse(false);
+  }
+
+  /** "May it be used outdoors? Yes." */
+  private static boolean affirmed(String paragraph, String question) {
+    int at = paragraph.indexOf(question) + question.length();
+    return YES.matcher(paragraph).region(at, paragraph.length()).lookingAt();
   }
 
   /** Words over others: short, without a full stop, a colon within, a figure or a standard. */

@@ -81,9 +81,10 @@ final class SubjectFinder {
   /** The sentences that name one of the tags; all words where a range names them. */
   private static String naming(String words, List<String> tags) {
     StringBuilder out = new StringBuilder();
-    for (Sentences.Sentence sentence : Sentences.of(words))
-      if (tags.stream().anyMatch(sentence.text()::contains))
-        out.append(sentence.text()).append(' ');
+    for (Sentences.Sentence sentence : Sentences.of(words)) {
+      for (String part : sentence.text().split(";"))
+        if (tags.stream().anyMatch(part::contains)) out.append(part).append(' ');
+    }
     return out.isEmpty() ? words : out.toString();
   }
 
@@ -104,6 +105,12 @@ final class SubjectFinder {
     return before + (related.find() ? first.substring(0, related.start()) : first);
   }
 
+  /** "CT-3 is shown for coordination; this section covers glass tile" has said all of CT-3. */
+  private boolean isWhole(String between) {
+    int end = between.lastIndexOf(';');
+    return end > 0 && !vocabulary.isVerbless(between.substring(0, end));
+  }
+
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
   private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
     int from = tags == null ? 0 : tags.end();
@@ -113,7 +120,7 @@ final class SubjectFinder {
       boolean before = tags != null && hit.start() < tags.start();
       String between = opening.substring(before ? 0 : from, hit.start());
       // "GL-5 is not used. Was there glass tile in the lobby?" says nothing of GL-5.
-      if (!before && SENTENCE_END.matcher(between).find()) continue;
+      if (!before && (SENTENCE_END.matcher(between).find() || isWhole(between))) continue;
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
       if (!RELATED.matcher(near).find() && TILE.contains(vocabulary.family(near))) return true;
     }

@@ -29,7 +29,16 @@ final class AmountStatements {
       Pattern.compile(
           "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
           Pattern.CASE_INSENSITIVE);
+
+  /** What stands before the size in "GT-1 tesserae, 1/2 x 1/2 in., are turned on the sheet". */
+  private static final Pattern SIZED_TAG =
+      Pattern.compile(
+          "^[A-Z]{1,5}-?(?:\\d{1,3}[A-Z]?|[A-Z])(?: (?!to|at|in|on|from|with|behind)[a-z]+){0,3},? ?$");
+
   private static final int NEAR = 90;
+
+  /** A word of the title that runs in is so far off, in characters. */
+  private static final int IN_TITLE = 80;
 
   private static final Set<String> OF_JOINTS = Set.of("movement", "sealant");
 
@@ -263,7 +272,10 @@ final class AmountStatements {
       if (turned) continue;
       best = Math.min(best, distance(p, hit, start, end));
     }
-    if (best == Integer.MAX_VALUE) return best;
+    if (best == Integer.MAX_VALUE) {
+      boolean titled = not.isEmpty() && a.words().cues().in(p.carried.title);
+      return titled ? IN_TITLE + p.familyPenalty(a, start, end) : best;
+    }
     for (Phrases.Hit hit : not) {
       if (distance(p, hit, start, end) <= best) return Integer.MAX_VALUE;
     }
@@ -281,13 +293,17 @@ final class AmountStatements {
 
   void addSize(Passage p, List<int[]> taken) {
     Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
-    if (attribute == null || !(p.context.describesTile() || sizeOfATag(p))) return;
+    if (attribute == null) return;
+    boolean ofTile = p.context.describesTile() || sizeOfATag(p);
     boolean column = p.context.attribute().equals(attribute.id());
     String family = p.context.family();
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (!isSize(found) || inside(taken, found)) continue;
+      boolean tagged = SIZED_TAG.matcher(p.whole.substring(0, found.start())).matches();
+      if (!ofTile && !tagged) continue;
       boolean tile =
           column
+              || tagged && !attribute.words().not().in(p.whole)
               || ((family.isEmpty() || family.equals("tile"))
                   && !attribute.words().not().in(p.whole));
       if (tile) {

@@ -46,7 +46,15 @@ final class Apportionment {
 
   /** "Grout GT-1 with CG2WA and GT-2 with RG" names one standard twice, of two grouts. */
   private boolean apart(Said a, Said b) {
-    return a.differs(b) || groups.size() > 1 && a.attribute().equals(b.attribute());
+    return a.differs(b)
+        || groups.size() > 1 && a.attribute().equals(b.attribute()) && namedBetween(a, b);
+  }
+
+  /** "Modified dry-set mortar, ANSI A118.4, white for GT-1" names one standard of one mortar. */
+  private boolean namedBetween(Said a, Said b) {
+    int from = Math.min(a.end(), b.end());
+    int to = Math.max(a.start(), b.start());
+    return groups.stream().anyMatch(g -> g.start() >= from && g.end() <= to);
   }
 
   /**

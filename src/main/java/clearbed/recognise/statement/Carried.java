@@ -22,6 +22,10 @@ final class Carried {
   List<Attribute> row = List.of();
 
   boolean flatness;
+
+  /** Words that run in before the text and say what it is about: "Spacing and width." */
+  String title = "";
+
   private final Map<String, List<Limits>> limits = new HashMap<>();
 
   /** "Membrane WB-1", "Membrane M1:". */

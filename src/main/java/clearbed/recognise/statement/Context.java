@@ -14,23 +14,29 @@ import java.util.Set;
  * @param describesTile true where words on the tile's own nature describe it (a schedule row, a
  *     product article), false where they limit the clause ({@code translucent glass: white mortar})
  * @param mark that its figures have before their decimals
+ * @param title of the article that it stands in, or empty
  */
 public record Context(
     String family,
     String attribute,
     Set<String> families,
     boolean describesTile,
-    DecimalMark mark) {
+    DecimalMark mark,
+    String title) {
   public static Context running(String family, Set<String> families, boolean describesTile) {
-    return new Context(family, "", families, describesTile, DecimalMark.UNKNOWN);
+    return new Context(family, "", families, describesTile, DecimalMark.UNKNOWN, "");
   }
 
   public static Context column(Attribute attribute) {
-    return new Context(attribute.family(), attribute.id(), Set.of(), true, DecimalMark.UNKNOWN);
+    return new Context(attribute.family(), attribute.id(), Set.of(), true, DecimalMark.UNKNOWN, "");
   }
 
   public Context with(DecimalMark now) {
-    return new Context(family, attribute, families, describesTile, now);
+    return new Context(family, attribute, families, describesTile, now, title);
+  }
+
+  public Context under(String now) {
+    return new Context(family, attribute, families, describesTile, mark, now);
   }
 
   boolean mayStateFamily(String wanted) {
@@ -38,6 +44,6 @@ public record Context(
   }
 
   Context withFamily(String now) {
-    return new Context(now, attribute, families, describesTile, mark);
+    return new Context(now, attribute, families, describesTile, mark, title);
   }
 }

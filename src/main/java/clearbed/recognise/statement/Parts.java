@@ -53,7 +53,8 @@ public final class Parts {
   /** The words before the colon, or empty. */
   public static String lead(String text) {
     Matcher m = LEAD.matcher(text);
-    return m.find() ? m.group(1) : "";
+    // "Thin-set by A108.5 (GT-4: A108.6)" is no lead of what follows.
+    return m.find() && m.group(1).lastIndexOf('(') <= m.group(1).lastIndexOf(')') ? m.group(1) : "";
   }
 
   private record Piece(String text, boolean afterStop) {}

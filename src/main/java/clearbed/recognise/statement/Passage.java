@@ -80,6 +80,13 @@ final class Passage {
         && longer.end() - longer.start() > hit.end() - hit.start();
   }
 
+  /** What the text is about, by what stands over it or runs in before it; or empty. */
+  String title() {
+    if (context.title().isEmpty() || carried.title.isEmpty())
+      return context.title() + carried.title;
+    return context.title() + ". " + carried.title;
+  }
+
   Origin origin() {
     return origin;
   }

@@ -29,7 +29,8 @@ final class Requirements {
       }
       boolean required =
           a.words().requiredIn(p.text)
-              || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text));
+              || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
+              || requiredUnder(p.title(), p.text, a);
       if (required) {
         p.add(
             a,
@@ -37,6 +38,11 @@ final class Requirements {
             vocabulary.list("negation.notRequired").in(p.text) && !a.id().startsWith("process.c"));
       }
     }
+  }
+
+  /** "GROUTING / Start: 48 hours after fixing", "CUT. Wear eye protection." */
+  private static boolean requiredUnder(String title, String text, Attribute a) {
+    return !title.isEmpty() && a.words().requiredUnder(title, text);
   }
 
   private void columnRequirement(Passage p, Attribute a) {

@@ -27,9 +27,17 @@ public final class StatementFinder {
   private static final Pattern USED =
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern IS_USED =
+      Pattern.compile("\\b(?:used?|required?|locations?)\\b|:", Pattern.CASE_INSENSITIVE);
+
+  /** "(GT-4: ANSI A108.6)" is said of GT-4 and ends with the bracket. */
+  private static final Pattern ASIDE = Pattern.compile("\\([^():]{1,40}:[^()]{1,200}\\)");
+
   private static final Pattern IN_BRACKETS = Pattern.compile("\\([^()]{0,200}\\)");
 
   private static final int LONGEST_FRAGMENT = 90;
+
+  private static final int LONGEST_TITLE = 60;
 
   private static final String ON_MEMBRANE = "mortar.membraneUse";
   private static final Set<String> OF_MORTAR =
@@ -117,6 +125,8 @@ public final class StatementFinder {
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
+      if (part.text().endsWith("?")) continue;
+      if (!part.sentence() && out.isEmpty() && isTitle(part.text())) carried.title = part.text();
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
@@ -154,7 +164,7 @@ public final class StatementFinder {
       Limits said = state(out, passage, around);
       contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
-      if (!part.exception() && USES.matcher(part.text()).find()) {
+      if (!part.exception() && saysWhatFor(part.text())) {
         // "Used for glass tile GT-1" is said of the mortar.
         String of = own.equals("tile") && USED.matcher(part.text()).find() ? "" : own;
         uses = LaterWords.spreadBack(out, before, uses, leadLimits.tags(), of, around.settle(said));
@@ -173,6 +183,20 @@ public final class StatementFinder {
     return text.length() <= LONGEST_FRAGMENT
         && text.indexOf(':') < 0
         && vocabulary.isVerbless(text);
+  }
+
+  /** "For GT-2." and "Used at GT-2"; not "In GT-2 the sealant is rated for immersion". */
+  private boolean saysWhatFor(String text) {
+    return USES.matcher(text).find()
+        && (USED.matcher(text).find() || IS_USED.matcher(text).find() || isFragment(text));
+  }
+
+  /** "Spacing and width." runs in before what it is about. */
+  private boolean isTitle(String text) {
+    return text.endsWith(".")
+        && text.length() <= LONGEST_TITLE
+        && Quantities.find(text).isEmpty()
+        && isFragment(text);
   }
 
   private void read(Passage passage) {
@@ -197,6 +221,8 @@ public final class StatementFinder {
       p.state(out, value, own.get(value));
       p.carried.note(value.attribute(), own.get(value));
     }
+    boolean aside = !whole.tags().isEmpty() && ASIDE.matcher(p.whole).find();
+    if (aside) return limitFinder.of(ASIDE.matcher(p.whole).replaceAll(" "), false);
     return whole;
   }
 

@@ -46,6 +46,11 @@ public record Attribute(
     public boolean requiredIn(String sentence) {
       return (cues.in(sentence) && !not.in(sentence)) || together.in(sentence);
     }
+
+    /** True when a sentence requires it together with its title, which does not by itself. */
+    public boolean requiredUnder(String title, String sentence) {
+      return !not.in(sentence) && !together.in(title) && together.in(title + ": " + sentence);
+    }
   }
 
   /** True when a text uses the words that the vocabulary has for it. */

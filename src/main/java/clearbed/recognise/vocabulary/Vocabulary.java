@@ -100,8 +100,15 @@ public final class Vocabulary {
       language.put("negation." + list.key(), phrases(list));
     for (String list :
         List.of(
-            "open", "vague", "empty", "ditto", "references", "publication", "except", "amending"))
-      language.put(list, phrases(words.get(list)));
+            "open",
+            "vague",
+            "empty",
+            "ditto",
+            "references",
+            "publication",
+            "finite",
+            "except",
+            "amending")) language.put(list, phrases(words.get(list)));
     for (String list :
         List.of(
             "tag",
