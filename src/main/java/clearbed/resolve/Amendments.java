@@ -1,5 +1,6 @@
 package clearbed.resolve;
 
+import clearbed.model.Content;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.Facts;
@@ -7,6 +8,7 @@ import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Amendment;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -150,8 +152,10 @@ final class Amendments {
     Map<String, Integer> latest = new HashMap<>();
     for (Value v : values) {
       int issue = issue(v.origin().document());
-      if (v.scope() == Scope.ENTRY && issue > FIRST_ISSUE && !v.attribute().startsWith("location."))
-        latest.merge(v.attribute(), issue, Math::max);
+      boolean own = v.scope() == Scope.ENTRY && !v.attribute().startsWith("location.");
+      // "TS-2, back-buttered" calls for what TS-2 stands for, wherever that is said.
+      boolean calls = v.content() instanceof Content.Words words && names(words.text());
+      if (own && issue > FIRST_ISSUE && !calls) latest.merge(v.attribute(), issue, Math::max);
     }
     if (latest.isEmpty()) return;
     for (Value v : values) {
@@ -159,6 +163,11 @@ final class Amendments {
       if (last != null && v.scope() == Scope.ENTRY && issue(v.origin().document()) < last)
         superseded.add(v);
     }
+  }
+
+  private static boolean names(String words) {
+    LimitFinder.TagsAt tags = LimitFinder.firstTags(words);
+    return tags != null && tags.start() == 0;
   }
 
   private int issue(String document) {

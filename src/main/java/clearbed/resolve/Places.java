@@ -1,14 +1,17 @@
 package clearbed.resolve;
 
 import clearbed.model.Content;
+import clearbed.model.Dimension;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashSet;
@@ -37,6 +40,12 @@ final class Places {
 
   /** A sentence that places is no longer, in characters. */
   private static final int LONGEST_PLACE = 120;
+
+  /** What a tile is called behind its tag is no longer, in characters. */
+  private static final int LONGEST_NAME = 40;
+
+  /** "Frieze above 8 ft": how high or far is the only figure in a place. */
+  private static final Dimension HEIGHT = Dimension.LENGTH;
 
   /** What more a clause may say of a tile that is placed: never that it is dry. */
   private static final Set<String> HARSHER =
@@ -75,6 +84,7 @@ final class Places {
           draft.add(draft.derived(attribute, term, v));
       }
       if (draft.terms(attribute).isEmpty()) titled(draft, attribute);
+      if (draft.terms(attribute).isEmpty()) located(draft, attribute);
       if (!draft.scheduled) product(draft, attribute);
     }
     exposed(draft);
@@ -89,12 +99,42 @@ final class Places {
       Set<String> more = new LinkedHashSet<>(labelled(EXPOSURE, clause.text()));
       if (clause.subject().own() && clause.subject().tags().size() == 1)
         placing(clause.text()).forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
+      more.addAll(terms.in(EXPOSURE, place(draft, clause)));
       more.retainAll(HARSHER);
       // A pool hall that is called damp is damp.
       if (!WET.matcher(clause.text()).find()) more.remove("wet");
       more.removeAll(draft.terms(EXPOSURE));
       for (String term : more) add(draft, EXPOSURE, term, clause.text(), clause.origin());
     }
+  }
+
+  /** "GT-1 "Tideline": north concourse, interior wall, dry": nothing but the place of the tile. */
+  private void located(Draft draft, String attribute) {
+    for (Clause clause : draft.about) {
+      Set<String> named = terms.in(attribute, place(draft, clause));
+      for (String term : named) add(draft, attribute, term, clause.text(), clause.origin());
+      if (!named.isEmpty()) return;
+    }
+  }
+
+  /** What stands behind the tag and the colon, where it can be nothing but a place; or empty. */
+  private String place(Draft draft, Clause clause) {
+    String text = PlainText.of(clause.text());
+    LimitFinder.TagsAt tags = clause.subject().own() ? LimitFinder.firstTags(text) : null;
+    if (tags == null || tags.tags().stream().noneMatch(t -> Tags.key(t).equals(draft.key)))
+      return "";
+    int colon = text.indexOf(": ", tags.end());
+    if (colon < 0 || colon - tags.end() > LONGEST_NAME) return "";
+    String words = Sentences.of(text.substring(colon + 2)).get(0).text();
+    boolean tells =
+        words.length() <= LONGEST_PLACE
+            && words.indexOf(':') < 0
+            && Citations.find(words).isEmpty()
+            && Quantities.find(words).stream().allMatch(f -> f.unit().dimension() == HEIGHT)
+            && !vocabulary.describesGlassTile(words)
+            && vocabulary.family(words).isEmpty()
+            && vocabulary.isVerbless(words);
+    return tells ? words : "";
   }
 
   /** The sentences that open a clause and say where its tile is: they ask for nothing. */

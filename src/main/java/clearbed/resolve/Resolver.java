@@ -386,6 +386,7 @@ public final class Resolver {
     Amendments.Result amended = amendments.applied(d.key, d.values);
     d.superseded = amended.superseded();
     for (Value v : amended.values()) {
+      if (calls(v, amended.values())) continue;
       parts
           .computeIfAbsent(v.attribute(), attribute -> new EnumMap<>(Scope.class))
           .computeIfAbsent(v.scope(), scope -> new ArrayList<>())
@@ -394,6 +395,20 @@ public final class Resolver {
     d.values = new ArrayList<>(d.values.size());
     new TreeMap<>(parts).values().forEach(byScope -> byScope.values().forEach(d.values::addAll));
     d.close();
+  }
+
+  /** "TS-2, back-buttered" beside what TS-2 stands for says nothing more. */
+  private static boolean calls(Value v, List<Value> all) {
+    if (!(v.content() instanceof Content.Words words)) return false;
+    Set<String> tags = Tags.inOpening(words.text());
+    return !tags.isEmpty()
+        && words.text().startsWith(tags.iterator().next())
+        && all.stream()
+            .anyMatch(
+                o ->
+                    o.attribute().equals(v.attribute())
+                        && o.scope() == Scope.ENTRY
+                        && !(o.content() instanceof Content.Words));
   }
 
   private static Entry entry(Draft d, List<Value> values) {

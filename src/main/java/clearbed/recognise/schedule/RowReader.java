@@ -268,7 +268,8 @@ public final class RowReader {
     out.removeIf(
         s ->
             s.content() instanceof Content.Words
-                && column.attribute().kind() != Attribute.Kind.WORDS);
+                && column.attribute().kind() != Attribute.Kind.WORDS
+                && !column.attribute().id().equals("substrate.type"));
     return out;
   }
 

@@ -83,6 +83,15 @@ public final class OutlineParser {
 
   private static final int LONGEST_VALUE = 60;
 
+  /** "Place: penthouse balconies, planter wall. Exterior, wet, freezing and sun." */
+  private static final Set<String> TOLD_AT_LENGTH = Set.of("location", "substrate");
+
+  /** "Goes on: cast concrete wall" speaks of no cast tile, nor of mortar. */
+  private static final Pattern OF_NO_SUBSTRATE =
+      Pattern.compile("mortar\\.(?!membraneUse)|tile\\.kind|tile\\.backing");
+
+  private static final int LONGEST_TOLD = 400;
+
   private static final Pattern FIRST_ITEM = Pattern.compile("(?s)(?:;|\\.\\s).*$");
 
   private final Vocabulary vocabulary;
@@ -538,7 +547,7 @@ public final class OutlineParser {
       if (property == null) return;
       // "Set on: cement mortar bed" speaks of no mortar.
       boolean substrate = property.column().attribute().family().equals("substrate");
-      if (substrate) out.removeIf(s -> s.attribute().startsWith("mortar."));
+      if (substrate) out.removeIf(s -> OF_NO_SUBSTRATE.matcher(s.attribute()).lookingAt());
       for (Statement s : rowReader.property(property.column().with(mark), property.value(), at)) {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
@@ -637,7 +646,9 @@ public final class OutlineParser {
       value = FIRST_ITEM.matcher(value).replaceFirst("");
       column = HeadingWords.byValue(vocabulary, lead, value);
     }
-    if (column == null || value.length() > LONGEST_VALUE) return null;
+    if (column == null) return null;
+    boolean told = TOLD_AT_LENGTH.contains(column.attribute().family());
+    if (value.length() > (told ? LONGEST_TOLD : LONGEST_VALUE)) return null;
     return new Property(column, value.replaceFirst("\\.$", ""));
   }
 

@@ -50,7 +50,7 @@ public final class Citations {
               Citations::international, 4),
           // National ones: DIN 18157-1, AS 3958.1, AS/NZS 4586. "AS 1200 mm" is none.
           new Form(
-              "\\b(?-i:(DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|SANS))\\s*(\\d{4,5}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
+              "\\b(?-i:(DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|UNE|NEN|NBN|SANS|SASO|GSO|PN|SFS|NS|JIS A|GB/T|GB|JGJ|[O\u00d6]NORM(?: [A-Z])?))\\s*(\\d{3,6}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
                   + "(?!\\d|[.,]\\d|\\s*(?:x|by|mm|m|cm|psi|lbs?|ft|in|sq|hours?|days?)\\b)",
               Citations::national, 4),
           // The ramp tests, whose classes outlived them.
@@ -200,7 +200,10 @@ public final class Citations {
 
   private static String national(Matcher m) {
     // Australia and New Zealand publish one text under either name.
-    return m.group(1).toUpperCase(Locale.ROOT).replace("AS/NZS", "AS")
+    return m.group(1)
+            .toUpperCase(Locale.ROOT)
+            .replace("AS/NZS", "AS")
+            .replace("ONORM", "\u00d6NORM")
         + " "
         + m.group(2)
         + (m.group(3) == null ? "" : "-" + m.group(3));

@@ -8,9 +8,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /** The standards that a text requires, by the attribute they state. */
 final class StandardStatements {
+  private static final String FACE_MOUNTED = "process.faceMounted";
+  private static final Pattern MOSAIC = Pattern.compile("\\bmosaics?\\b", Pattern.CASE_INSENSITIVE);
+
   private final Vocabulary vocabulary;
 
   StandardStatements(Vocabulary vocabulary) {
@@ -59,6 +63,17 @@ final class StandardStatements {
     }
   }
 
+  /**
+   * "Movement joints to BS 5385-4" says nothing of how mosaic sheets are set, nor does a code of
+   * tile work that is named without them.
+   */
+  private boolean spoken(Passage p, String attribute, String family) {
+    if (!attribute.equals(FACE_MOUNTED)) return true;
+    String words = p.title() + " " + p.text;
+    return !family.equals("movement")
+        && (vocabulary.list("clause.onMounting").in(words) || MOSAIC.matcher(words).find());
+  }
+
   /** With parts of the work the one that is spoken of, else all. */
   private List<String> statedBy(Passage p, Citations.Found found) {
     StandardInfo info = vocabulary.standardOf(found.standard().designation()).orElse(null);
@@ -66,8 +81,10 @@ final class StandardStatements {
       boolean column = p.context.attribute().endsWith(".standard");
       return column ? List.of(p.context.attribute()) : List.of();
     }
-    if (info.states().size() < 2 || info.families().isEmpty()) return info.states();
+    if (info.states().size() < 2) return info.states();
     String family = p.familyNear(found.start(), found.end());
+    if (info.families().isEmpty())
+      return info.states().stream().filter(id -> spoken(p, id, family)).toList();
     return List.of(info.states().get(Math.max(0, info.families().indexOf(family))));
   }
 }

@@ -26,7 +26,7 @@ public final class Sentences {
   /** "GT-2, 1/2 in" and "GT-2 and GT-3: 8 ft" behind "1/4 in." begin anew. */
   private static final Pattern ITEM =
       Pattern.compile(
-          "[A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])(?:(?:,| and| &|, and) [A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])){0,8}(?:, ?\\d|: ?\\S)");
+          "[A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])(?:(?:,| and| &|, and) [A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])){0,8}(?: \\([^()]{1,40}\\))?(?:, ?\\d|: ?\\S)");
 
   private static final int LONGEST = 100_000;
 
