@@ -9,6 +9,7 @@ import clearbed.recognise.statement.GlassWords;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,9 @@ final class SpecifiedProducts {
 
   /** A title over fewer statements on the tile itself opens no product of its own. */
   private static final int PRODUCT = 2;
+
+  /** Marks of so many glass tiles share their letters before another one is told by them. */
+  private static final int ALIKE = 2;
 
   private static final Pattern ELSEWHERE =
       Pattern.compile(
@@ -69,6 +73,8 @@ final class SpecifiedProducts {
     eachClause(this::specified);
     eachClause((section, clause) -> mentioned(clause));
     facts.forEach(this::titled);
+    Set<String> glass = glassPrefixes();
+    eachClause((section, clause) -> alike(section, clause, glass));
     eachClause((section, clause) -> about(clause));
     if (drafts.values().stream().noneMatch(d -> d.glass)) untagged();
   }
@@ -188,6 +194,44 @@ final class SpecifiedProducts {
         continue;
       draft.glass = true;
       draft.evidence = title;
+    }
+  }
+
+  /** Letters of marks of which several are glass tile and none is anything else. */
+  private Set<String> glassPrefixes() {
+    Map<String, Integer> glass = new HashMap<>();
+    Set<String> others = new TreeSet<>();
+    for (Draft d : drafts.values()) {
+      String prefix = Tags.prefix(d.key);
+      if (d.glass) glass.merge(prefix, 1, Integer::sum);
+      else if (!isUndecided(d)) others.add(prefix);
+    }
+    glass.keySet().removeAll(others);
+    glass.values().removeIf(count -> count < ALIKE);
+    glass.keySet().removeIf(prefix -> prefix.length() < 2);
+    return glass.keySet();
+  }
+
+  /**
+   * "GT-6: 300 x 75 mm, silver foil back" among GT-1 to GT-5 of glass is glass as well, though its
+   * own words would be a mirror's.
+   */
+  private void alike(Section section, Clause clause, Set<String> glass) {
+    Subject subject = clause.subject();
+    boolean tile =
+        subject.specified()
+            && subject.other().isEmpty()
+            && (section.article() || section.notes())
+            && !isElsewhere(clause)
+            && clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
+    if (!tile) return;
+    for (String tag : subject.tags()) {
+      String key = Tags.key(tag);
+      Draft draft = drafts.get(key);
+      if (!glass.contains(Tags.prefix(key)) || components.contains(key)) continue;
+      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+      else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
+        add(tag, clause);
     }
   }
 

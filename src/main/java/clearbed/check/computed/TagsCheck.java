@@ -63,8 +63,10 @@ public final class TagsCheck implements SetComputation {
     // Issue after issue says the same words.
     Memo<String, Boolean> speaking = Memo.ofTexts();
     Memo<String, Set<String>> opening = Memo.ofTexts();
-    for (RoomUse use : scene.project().rooms())
-      stranger(strangers, rows, prefixes, use.tag(), use.origin());
+    // Where clauses specify the tiles by tag, what a room alone uses is one that they pass over.
+    if (!specifiedByTag(scene, specifying(scene)))
+      for (RoomUse use : scene.project().rooms())
+        stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         String text = clause.text();
@@ -88,25 +90,55 @@ public final class TagsCheck implements SetComputation {
         .removeIf(tag -> scene.documents().stream().anyMatch(d -> d.path().contains(tag)));
     List<Finding> out = new ArrayList<>();
     strangers.forEach(
-        (tag, origin) ->
-            out.add(
-                scene
-                    .writer()
-                    .write(
-                        rule,
-                        new FindingWriter.Case(
-                            Tags.key(tag),
-                            "",
-                            Kind.MISSING,
-                            rule.level(),
-                            List.of(tag),
-                            origin,
-                            List.of(),
-                            "{tag} is used but stands in no tile schedule.",
-                            tag,
-                            "a row in the schedule",
-                            List.of()))));
+        (tag, origin) -> {
+          String said = "{tag} is used but stands in no tile schedule.";
+          out.add(missing(rule, scene, tag, origin, List.of(), said, "a row in the schedule"));
+        });
+    unused(rule, scene, out);
     return out;
+  }
+
+  /** A tile that is specified, where the rooms use the others and nothing schedules this one. */
+  private static void unused(Rule rule, Scene scene, List<Finding> out) {
+    Set<String> used = new TreeSet<>();
+    for (RoomUse use : scene.project().rooms()) used.add(Tags.key(use.tag()));
+    Set<String> rows = new TreeSet<>();
+    for (Facts f : scene.project().facts()) f.rows().forEach(row -> rows.add(Tags.key(row.tag())));
+    List<Entry> glass = scene.project().glass();
+    long placed = glass.stream().filter(e -> used.contains(Tags.key(e.tag()))).count();
+    if (placed < 2 || placed * 2 < glass.size()) return;
+    for (Entry e : glass) {
+      String key = Tags.key(e.tag());
+      if (used.contains(key) || rows.contains(key) || Tags.prefix(key).isEmpty()) continue;
+      String said = "{tag} is specified, and the room schedule uses it nowhere.";
+      out.add(missing(rule, scene, e.tag(), e.origin(), List.of(), said, "a room that uses it"));
+    }
+  }
+
+  private static Finding missing(
+      Rule rule,
+      Scene scene,
+      String tag,
+      Origin origin,
+      List<Origin> also,
+      String said,
+      String expected) {
+    return scene
+        .writer()
+        .write(
+            rule,
+            new FindingWriter.Case(
+                Tags.key(tag),
+                "",
+                Kind.MISSING,
+                rule.level(),
+                List.of(tag),
+                origin,
+                also,
+                said,
+                tag,
+                expected,
+                List.of()));
   }
 
   private static void stranger(
@@ -167,54 +199,75 @@ public final class TagsCheck implements SetComputation {
     Section section = specifying(scene);
     if (section == null) return out;
     Set<String> named = new TreeSet<>();
-    boolean atLarge = false;
+    for (Clause clause : section.clauses()) {
+      clause.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
+      for (Statement s : clause.statements())
+        s.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
+    }
+    if (!specifiedByTag(scene, section)) return out;
+    List<Entry> entries = tagged(scene);
+    Set<String> elsewhere = elsewhere(scene, section);
+    for (Entry e : entries) {
+      if (named.contains(Tags.key(e.tag())) || elsewhere.contains(Tags.key(e.tag()))) continue;
+      String said =
+          "{tag} is scheduled, and "
+              + section.name()
+              + " specifies other glass tile by tag but not this one.";
+      Origin where = section.origin();
+      out.add(missing(rule, scene, e.tag(), e.origin(), List.of(where), said, "a product clause"));
+    }
+    passedOver(rule, scene, section, out);
+    return out;
+  }
+
+  /** Tags of the same letters that rooms use and nothing specifies or schedules. */
+  private static void passedOver(Rule rule, Scene scene, Section section, List<Finding> out) {
+    Set<String> known = new TreeSet<>(scene.project().glassKeys());
+    known.addAll(scene.project().components());
+    Set<String> prefixes =
+        scene.project().glassKeys().stream()
+            .map(Tags::prefix)
+            .filter(p -> !p.isEmpty())
+            .collect(Collectors.toSet());
+    for (Facts f : scene.project().facts())
+      f.rows().stream().filter(ScheduleRow::decided).forEach(r -> known.add(Tags.key(r.tag())));
+    Map<String, Origin> strangers = new LinkedHashMap<>();
+    for (RoomUse use : scene.project().rooms())
+      stranger(strangers, known, prefixes, use.tag(), use.origin());
+    String said =
+        "{tag} is used in a room, and "
+            + section.name()
+            + " specifies other glass tile by tag but not this one.";
+    Origin where = section.origin();
+    strangers.forEach(
+        (tag, origin) ->
+            out.add(missing(rule, scene, tag, origin, List.of(where), said, "a product clause")));
+  }
+
+  private static List<Entry> tagged(Scene scene) {
+    return scene.project().glass().stream()
+        .filter(e -> !Tags.prefix(Tags.key(e.tag())).isEmpty())
+        .toList();
+  }
+
+  /** True where a section specifies half of the glass tiles or more by their tags. */
+  private static boolean specifiedByTag(Scene scene, Section section) {
+    if (section == null) return false;
     Set<String> products = new TreeSet<>();
     for (Clause clause : section.clauses()) {
-      named.addAll(clause.limits().tags().stream().map(Tags::key).toList());
-      clause
-          .statements()
-          .forEach(s -> named.addAll(s.limits().tags().stream().map(Tags::key).toList()));
       products.addAll(products(clause));
-      boolean tile =
+      boolean atLarge =
           clause.statements().stream()
               .anyMatch(
                   s ->
                       s.attribute().equals("tile.standard")
                           && s.limits().glass()
                           && s.limits().tags().isEmpty());
-      atLarge |= tile;
+      if (atLarge) return false;
     }
-    List<Entry> entries =
-        scene.project().glass().stream()
-            .filter(e -> !Tags.prefix(Tags.key(e.tag())).isEmpty())
-            .toList();
-    boolean byTag =
-        entries.stream().filter(e -> products.contains(Tags.key(e.tag()))).count() * 2
+    List<Entry> entries = tagged(scene);
+    return !entries.isEmpty()
+        && entries.stream().filter(e -> products.contains(Tags.key(e.tag()))).count() * 2
             >= entries.size();
-    if (!byTag || atLarge || entries.isEmpty()) return out;
-    Set<String> elsewhere = elsewhere(scene, section);
-    for (Entry e : entries) {
-      if (named.contains(Tags.key(e.tag())) || elsewhere.contains(Tags.key(e.tag()))) continue;
-      out.add(
-          scene
-              .writer()
-              .write(
-                  rule,
-                  new FindingWriter.Case(
-                      Tags.key(e.tag()),
-                      "",
-                      Kind.MISSING,
-                      rule.level(),
-                      List.of(e.tag()),
-                      e.origin(),
-                      List.of(section.origin()),
-                      "{tag} is scheduled, and "
-                          + section.name()
-                          + " specifies other glass tile by tag but not this one.",
-                      e.tag(),
-                      "a product clause",
-                      List.of())));
-    }
-    return out;
   }
 }

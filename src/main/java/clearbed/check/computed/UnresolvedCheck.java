@@ -85,13 +85,13 @@ public final class UnresolvedCheck implements SetComputation {
     for (Clause clause : section.clauses()) {
       for (Statement s : clause.statements()) {
         if (!(s.content() instanceof Content.Open)) continue;
-        boolean tile =
-            section.article()
-                || s.limits().glass()
-                || s.limits().tags().stream().map(Tags::key).anyMatch(glass::contains);
+        Set<String> named = new LinkedHashSet<>();
+        for (String tag : s.limits().tags()) if (glass.contains(Tags.key(tag))) named.add(tag);
+        boolean tile = section.article() || s.limits().glass();
+        boolean bears = !named.isEmpty() || tile && !s.limits().otherTileOnly();
         String key = key(s.origin(), s.content().text());
         Open known = ofEntries.remove(key);
-        if (known == null && (!tile || s.limits().otherTileOnly() || !foundBare(s))) continue;
+        if (known == null && (!bears || !foundBare(s))) continue;
         if (!seen.add(key)) continue;
         open.add(
             new Open(
@@ -99,7 +99,7 @@ public final class UnresolvedCheck implements SetComputation {
                 s.content().text(),
                 s.origin(),
                 clause.heading(),
-                known == null ? Set.of() : known.tags()));
+                known == null ? named : known.tags()));
       }
     }
     return open;

@@ -16,6 +16,9 @@ import java.util.function.Consumer;
  * of glass entries.
  */
 public final class SetText {
+  /** So many clauses that state something, and half of all, make a section one on tile work. */
+  private static final int GOVERNING = 8;
+
   /**
    * Some words and where they stand.
    *
@@ -49,9 +52,10 @@ public final class SetText {
     if (project.glass().isEmpty()) return;
     Set<String> glass = project.glassKeys();
     for (Section section : project.sections()) {
+      boolean governs = section.article() || governs(section);
       for (Clause clause : section.clauses()) {
         boolean bears =
-            (section.article() || !clause.statements().isEmpty() || names(clause, glass))
+            (governs || !clause.statements().isEmpty() || names(clause, glass))
                 && !clause.limits().otherTileOnly()
                 && !otherOnly(clause);
         if (bears
@@ -66,6 +70,12 @@ public final class SetText {
         if (seen.isNew(v.origin())) taker.accept(new Piece(v.origin().text(), v.origin(), tag));
       }
     }
+  }
+
+  /** Remarks that state much of tile work bear on it where they state nothing as well. */
+  private static boolean governs(Section section) {
+    long stating = section.clauses().stream().filter(c -> !c.statements().isEmpty()).count();
+    return stating >= GOVERNING && stating * 2 >= section.clauses().size();
   }
 
   /** "GT-3: a suitable membrane" states nothing and bears on glass all the same. */

@@ -224,7 +224,9 @@ final class AmountStatements {
             .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
             .findFirst()
             .orElse(null);
-    if (alone != null || !bare.stands(p, start, end)) return alone;
+    // Little else in the work is an area: "Work in bays of 1 m2".
+    boolean area = amount.low().unit().dimension() == Dimension.AREA;
+    if (alone != null || !area && !bare.stands(p, start, end)) return alone;
     return ofTheWork(p, amount, p.familyNear(start, end));
   }
 

@@ -39,6 +39,9 @@ public final class StatementFinder {
 
   private static final int LONGEST_TITLE = 60;
 
+  /** "24.00.09 Z: Jointing." */
+  private static final Pattern LABEL = Pattern.compile("^[\\d.]+(?: ?[A-Z])?: ");
+
   private static final String ON_MEMBRANE = "mortar.membraneUse";
   private static final Set<String> OF_MORTAR =
       Set.of("mortar.standard", "mortar.isoClass", "mortar.chemistry");
@@ -126,7 +129,8 @@ public final class StatementFinder {
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       if (part.text().endsWith("?")) continue;
-      if (!part.sentence() && out.isEmpty() && isTitle(part.text())) carried.title = part.text();
+      String opening = LABEL.matcher(part.text()).replaceFirst("");
+      if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))

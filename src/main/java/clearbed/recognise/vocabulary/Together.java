@@ -1,12 +1,17 @@
 package clearbed.recognise.vocabulary;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Words that mean something only when they stand together in one sentence, in any order: who,
  * agrees, to what.
  */
 final class Together {
+  private static final Pattern ITEM = Pattern.compile("[,;] (?:and |or )?");
+
+  /** So many items are a list. */
+  private static final int LIST = 3;
 
   /**
    * @param groups one word of each must be there
@@ -14,7 +19,15 @@ final class Together {
    */
   record Set(List<Phrases> groups, Phrases without) {
     boolean in(String sentence) {
-      return groups.stream().allMatch(g -> g.in(sentence)) && !without.in(sentence);
+      if (!groups.stream().allMatch(g -> g.in(sentence))) return false;
+      if (!without.in(sentence)) return true;
+      // "Data sheets, samples, and the maker's letter accepting ..." asks for each by itself.
+      String[] items = ITEM.split(sentence);
+      if (items.length < LIST) return false;
+      for (String item : items) {
+        if (!without.in(item) && groups.stream().allMatch(g -> g.in(item))) return true;
+      }
+      return false;
     }
   }
 
