@@ -34,6 +34,7 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 
@@ -127,9 +128,11 @@ public final class Recogniser {
     Collected c = new Collected(document, accounting);
     MarkEvidence marks = MarkEvidence.of(document);
     List<Paragraph> running = new ArrayList<>();
+    // Of "C1 Glass tile" over a table it is to be known that C1 counts articles.
+    Iterator<Paragraph> counted = countedNotes.of(paragraphs(document)).iterator();
     for (Block block : document.blocks()) {
-      if (block instanceof Paragraph p) {
-        running.add(p);
+      if (block instanceof Paragraph) {
+        running.add(counted.next());
       } else if (block instanceof Table t) {
         table(c, t, running, marks);
       }
@@ -153,6 +156,12 @@ public final class Recogniser {
         citations(document, c.sections),
         mentions.in(document, c.sections),
         c.accounting.account());
+  }
+
+  private static List<Paragraph> paragraphs(Document document) {
+    List<Paragraph> out = new ArrayList<>();
+    for (Block block : document.blocks()) if (block instanceof Paragraph p) out.add(p);
+    return out;
   }
 
   /** The document without its text, with all that was passed over in it. */

@@ -98,7 +98,11 @@ final class Places {
     for (Clause clause : draft.about) {
       Set<String> more = new LinkedHashSet<>(labelled(EXPOSURE, clause.text()));
       if (clause.subject().own() && clause.subject().tags().size() == 1)
-        placing(clause.text()).forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
+        placing(clause.text()).stream()
+            .filter(
+                words ->
+                    LimitFinder.tags(words).stream().map(Tags::key).allMatch(draft.key::equals))
+            .forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
       more.addAll(terms.in(EXPOSURE, place(draft, clause)));
       more.retainAll(HARSHER);
       // A pool hall that is called damp is damp.

@@ -40,6 +40,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     OpenReferences open = null;
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
+      CountedLabels notes = CountedLabels.of(section);
       for (Clause clause : section.clauses()) {
         if (!bears(section, clause)) continue;
         String text = clause.text();
@@ -71,6 +72,8 @@ public final class DanglingReferenceCheck implements SetComputation {
             out.putIfAbsent(
                 other.getKey(), finding(rule, scene, "", section, other.getKey(), clause.origin()));
         }
+        for (String note : notes.missedIn(clause))
+          out.putIfAbsent(note, finding(rule, scene, "", section, "note " + note, clause.origin()));
         for (String article : references.articles()) {
           if (articles == null) articles = articles(section);
           if (!articles.contains(article) && articles.size() > 3)

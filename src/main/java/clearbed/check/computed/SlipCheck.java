@@ -65,6 +65,11 @@ public final class SlipCheck implements Computation {
         : judgement;
   }
 
+  /** ASTM C1028 measures how tile holds what stands, not what walks; it is withdrawn. */
+  private static boolean isStatic(Content test) {
+    return test instanceof Content.Standard standard && standard.designation().equals("ASTM C1028");
+  }
+
   private static Floor floor(Underfoot foot) {
     if (foot.outside()) return Floor.EXTERIOR_WET;
     return foot.steam() || foot.muchWater() ? Floor.WET_PLUS : Floor.INTERIOR_WET;
@@ -76,6 +81,9 @@ public final class SlipCheck implements Computation {
             .filter(v -> floor.uses.contains(v.content().text()))
             .toList();
     if (!declared.isEmpty()) return Judge.satisfied(declared);
+    List<Value> tests = entry.governing("tile.slipTest");
+    boolean still = !tests.isEmpty() && tests.stream().allMatch(v -> isStatic(v.content()));
+    if (still) return failed(Kind.INADEQUATE, tests, floor.expected(), "", "");
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     if (!all(values, floor)) return failed(Kind.INADEQUATE, values, floor.expected(), "", "");

@@ -21,21 +21,30 @@ final class GroupRows {
   /** A floor of a building is no surface. */
   private static final Pattern STOREY =
       Pattern.compile(
-          "\\b(?:ground|first|second|third|fourth|upper|lower|main|top|\\d+(?:st|nd|rd|th)?)\\s+floor\\b|\\bfloor\\s+\\d",
+          "\\b(?:ground|first|second|third|fourth|upper|lower|main|top|\\d+(?:st|nd|rd|th)?)\\s+floor\\b|\\bfloor\\s+\\d|\\b(?:guest|office|typical|hotel|residential|apartment|patient|ward|parking|podium|tower|amenity|retail)\\s+floors?\\b",
           Pattern.CASE_INSENSITIVE);
+
+  private static final List<String> OF_PLACES = List.of("location.exposure", "location.surface");
 
   /**
    * @param statements for rows that do not say so themselves
    * @param former true when the rows below are no longer in force
+   * @param terms tells places that rows name
    */
-  record Group(List<Statement> statements, boolean former) {
-    static final Group NOTHING = new Group(List.of(), false);
+  record Group(List<Statement> statements, boolean former, TermReader terms) {
+    static final Group NOTHING = new Group(List.of(), false, null);
 
     /** The statements of a row and what it does not say itself. */
     List<Statement> with(List<Statement> row) {
       if (statements.isEmpty()) return row;
       Set<String> said = new HashSet<>();
       row.forEach(s -> said.add(s.attribute()));
+      // What its own place says stands against the group: "Guest bath, shower walls".
+      for (Statement s : row) {
+        boolean place = s.attribute().startsWith("location.");
+        for (String attribute : place ? OF_PLACES : List.<String>of())
+          if (!terms.in(attribute, s.asWritten()).isEmpty()) said.add(attribute);
+      }
       List<Statement> out = new ArrayList<>(row);
       for (Statement s : statements) if (!said.contains(s.attribute())) out.add(s);
       return out;
@@ -58,13 +67,13 @@ final class GroupRows {
     boolean former = isFormer(plain);
     List<Statement> out = new ArrayList<>();
     String places = STOREY.matcher(plain).replaceAll(" ");
-    for (String attribute : List.of("location.exposure", "location.surface")) {
+    for (String attribute : OF_PLACES) {
       for (String term : terms.in(attribute, places))
         out.add(statement(attribute, new Content.Term(term), plain, origin));
     }
     if (!out.isEmpty())
       out.add(statement("location.room", new Content.Words(plain), plain, origin));
-    return new Group(List.copyOf(out), former);
+    return new Group(List.copyOf(out), former, terms);
   }
 
   /** True for words that put what they stand over or beside out of force. */

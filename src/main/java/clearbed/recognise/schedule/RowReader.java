@@ -312,9 +312,8 @@ public final class RowReader {
 
   /** A row is about its own tile: places and kinds named in its cells limit nothing. */
   private List<Statement> find(Origin origin, String text, Header.Column column, Context context) {
-    return finder.find(text, origin, context.with(column.mark())).stream()
-        .map(s -> s.withLimits(Limits.NONE))
-        .toList();
+    Context own = context.with(column.mark()).under(column.text());
+    return finder.find(text, origin, own).stream().map(s -> s.withLimits(Limits.NONE)).toList();
   }
 
   private boolean empty(Attribute attribute, String text) {
@@ -402,9 +401,19 @@ public final class RowReader {
     boolean other =
         isMeasured(attribute) && CellFigures.mayBeTwo(text)
             || values.unread(attribute, read, found);
+    if (attribute.kind() == Attribute.Kind.STANDARD && saysHowToSet(text)) return found;
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;
+  }
+
+  /** "Setting: by ANSI A108.5" names no mortar and misses none. */
+  private boolean saysHowToSet(String text) {
+    List<Citations.Found> cited = Citations.find(text);
+    return !cited.isEmpty()
+        && cited.stream()
+            .map(f -> vocabulary.standardOf(f.standard().designation()))
+            .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
   }
 
   /** "50" under "Class" is "Class 50". */

@@ -22,6 +22,13 @@ public final class CountedNotes {
   /** Fewer might be a legend of tiles. */
   private static final int FEWEST = 5;
 
+  private static final int FEWEST_HEADED = 3;
+
+  /** So many in a row, each with a stop behind its number, are notes whatever they open with. */
+  private static final int MANY = 8;
+
+  private static final Pattern STOPPED = Pattern.compile("^[A-Z]\\d{1,2}[.:]\\s");
+
   private static final Pattern MARKED =
       Pattern.compile("^([A-Z]{1,3}[-.]?)(\\d{1,2})[.:]?\\s+(\\S.*)$", Pattern.DOTALL);
 
@@ -42,6 +49,8 @@ public final class CountedNotes {
 
   private static final int COUNTS_TO = 3;
 
+  private static final int OPENING = 40;
+
   private final Vocabulary vocabulary;
 
   public CountedNotes(Vocabulary vocabulary) {
@@ -60,7 +69,9 @@ public final class CountedNotes {
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
     for (List<Note> series : series(paragraphs)) {
-      if (series.size() < FEWEST || !areNotes(series)) continue;
+      boolean notes = series.size() >= FEWEST && areNotes(series);
+      boolean stopped = series.size() >= MANY && areStopped(paragraphs, series);
+      if (!notes && !stopped && !areArticles(paragraphs, series)) continue;
       for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
     letter(out);
@@ -140,6 +151,30 @@ public final class CountedNotes {
       if (isProduct(title.group())) products++;
     }
     return titled * 3 >= series.size() * 2 && products * 4 <= series.size();
+  }
+
+  /** {@code N1. ...}, {@code N2. ...}: one letter, and hardly one says what a tile is. */
+  private boolean areStopped(List<Paragraph> paragraphs, List<Note> series) {
+    int products = 0;
+    for (Note note : series) {
+      if (!STOPPED.matcher(paragraphs.get(note.at()).text()).lookingAt()) return false;
+      String opening = note.rest().substring(0, Math.min(note.rest().length(), OPENING));
+      if (vocabulary.describesGlassTile(opening) || vocabulary.list("otherFinish").in(opening))
+        products++;
+    }
+    return products * 3 <= series.size();
+  }
+
+  /** Headings "C1 Glass tile", "C2 Backing", "C3 Grouting" that count up number the articles. */
+  private boolean areArticles(List<Paragraph> paragraphs, List<Note> series) {
+    if (series.size() < FEWEST_HEADED) return false;
+    int titled = 0;
+    for (Note note : series) {
+      if (paragraphs.get(note.at()).headingLevel() == 0) return false;
+      String family = vocabulary.family(note.rest());
+      if (!family.isEmpty() && !family.equals("tile")) titled++;
+    }
+    return titled * 2 >= series.size();
   }
 
   private boolean isProduct(String title) {

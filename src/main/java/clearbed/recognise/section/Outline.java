@@ -64,7 +64,8 @@ public final class Outline {
     m = LETTERED.matcher(whole);
     if (m.matches() && isArticle(p, m.group(1), m.group(2)))
       return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
-    if (COUNTED.matcher(auto).matches()) return new Label(3, auto, text.trim());
+    if (COUNTED.matcher(auto).matches())
+      return new Label(p.headingLevel() > 0 ? 1 : 3, auto, text.trim());
     m = CODED.matcher(whole);
     if (m.matches()) return new Label(1, m.group(1), m.group(2).trim());
     Object[][] forms = {
@@ -72,7 +73,9 @@ public final class Outline {
     };
     for (Object[] form : forms) {
       m = ((Pattern) form[0]).matcher(whole);
-      if (m.matches()) return new Label((int) form[1], m.group(1), m.group(2).trim());
+      // "2. STANDARDS" over 2.1 and 2.2 is above articles.
+      boolean over = form[0] == NUMBER && p.headingLevel() > 0;
+      if (m.matches()) return new Label(over ? 0 : (int) form[1], m.group(1), m.group(2).trim());
     }
     m = BULLET.matcher(whole);
     if (m.matches()) return new Label(80, "", m.group(1).trim());

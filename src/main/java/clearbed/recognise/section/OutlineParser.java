@@ -92,6 +92,10 @@ public final class OutlineParser {
 
   private static final int LONGEST_TOLD = 400;
 
+  private static final Pattern STANDARDS =
+      Pattern.compile(
+          "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern FIRST_ITEM = Pattern.compile("(?s)(?:;|\\.\\s).*$");
 
   private final Vocabulary vocabulary;
@@ -458,6 +462,7 @@ public final class OutlineParser {
               .withText(p.text());
       boolean references =
           listed
+              || isOnStandards(p) && publications.lists(p.text())
               || p.path().stream().filter(Node::heading).anyMatch(n -> isReferences(n.text()))
                   && !asks(p.text());
       List<Statement> statements = new ArrayList<>();
@@ -618,6 +623,14 @@ public final class OutlineParser {
       return vocabulary.list("clause.asked").endsAt(before, before.length());
     }
 
+    /** "2. STANDARDS NAMED", "Publications". */
+    private static boolean isOnStandards(Pending p) {
+      return p.path().stream()
+          .filter(Node::heading)
+          .anyMatch(
+              n -> n.text().length() < LONGEST_LINE * 3 && STANDARDS.matcher(n.text()).find());
+    }
+
     private boolean isReferences(String heading) {
       return vocabulary.list("references").matches(heading.trim().replaceAll("[.:]+$", ""));
     }
@@ -643,6 +656,7 @@ public final class OutlineParser {
     if (value.isEmpty()) return null;
     Header.Column column = HeadingWords.named(vocabulary, lead);
     if (column == null) {
+      if (namesTags(lead)) return null;
       value = FIRST_ITEM.matcher(value).replaceFirst("");
       column = HeadingWords.byValue(vocabulary, lead, value);
     }
@@ -650,6 +664,12 @@ public final class OutlineParser {
     boolean told = TOLD_AT_LENGTH.contains(column.attribute().family());
     if (value.length() > (told ? LONGEST_TOLD : LONGEST_VALUE)) return null;
     return new Property(column, value.replaceFirst("\\.$", ""));
+  }
+
+  /** "GT-4: epoxy, ANSI A118.3" under "Grout" is no property by the name of GT-4. */
+  private static boolean namesTags(String lead) {
+    LimitFinder.TagsAt tags = LimitFinder.firstTags(lead);
+    return tags != null && tags.start() == 0 && tags.end() == lead.length();
   }
 
   /** In a section on sealants, joints in ceramic tile are joints in tile. */

@@ -15,6 +15,9 @@ final class PublicationLists {
   /** So many lines of one form are a list. */
   private static final int LIST = 3;
 
+  /** Between a designation and its title, as some set it: "ASTM C484, thermal shock". */
+  private static final Pattern BEHIND_A_COMMA = Pattern.compile("[,.]\\s*\\p{L}");
+
   private static final Pattern TITLED = Pattern.compile("[-:\u2013\u2014]\\s*\\p{Lu}?");
 
   /** A word that is no article or preposition. */
@@ -48,6 +51,14 @@ final class PublicationLists {
       from = i + 1;
     }
     return out;
+  }
+
+  /** Whether a line below a heading on standards is one of them by its title. */
+  boolean lists(String line) {
+    String rest = behindDesignation(line);
+    return rest != null
+        && isTitle(rest)
+        && (TITLED.matcher(rest).lookingAt() || BEHIND_A_COMMA.matcher(rest).lookingAt());
   }
 
   /** "Ceramic Tile Installed with Chemical Resistant Epoxy" asks for nothing: it is a name. */

@@ -68,6 +68,9 @@ final class Wordings {
 
   private static final int LONGEST_TITLE = 70;
 
+  /** "L/480", the only thing that is said of structures alone. */
+  private static final Pattern DEFLECTION = Pattern.compile("\\bL ?/ ?\\d{3}\\b");
+
   /** Over bullets alone. */
   static final int LEAD_IN_RANK = 79;
 
@@ -140,7 +143,13 @@ final class Wordings {
   /** Of "GT-1: 8 ft. GT-2: 16 ft. All: at perimeters" no lead limits the whole. */
   private Limits limits(String lead, String words) {
     Limits limits = limitFinder.of(lead, true);
-    if (limits.tags().isEmpty() || words.equals(lead)) return limits;
+    if (words.equals(lead)) return limits;
+    if (DEFLECTION.matcher(words).find() && LimitFinder.listsStructures(lead))
+      return limits.anywhere();
+    // "Walls: silicone ... Floors: polyurethane ...": each lead limits what follows it.
+    boolean placed = !limits.surfaces().isEmpty() || !limits.exposures().isEmpty();
+    if (limits.tags().isEmpty() && placed && placesAgain(limits, lead, words)) return Limits.NONE;
+    if (limits.tags().isEmpty()) return limits;
     boolean all =
         Sentences.of(words).stream()
             .map(sentence -> Parts.lead(sentence.text()))
@@ -148,6 +157,19 @@ final class Wordings {
                 other ->
                     vocabulary.list("clause.everyOne").matches(other.toLowerCase(Locale.ROOT)));
     return all ? Limits.NONE : limits;
+  }
+
+  private boolean placesAgain(Limits first, String lead, String words) {
+    for (Sentences.Sentence sentence : Sentences.of(words)) {
+      String other = Parts.lead(sentence.text());
+      if (other.isEmpty() || other.equals(lead)) continue;
+      Limits its = limitFinder.of(other, true);
+      boolean placed = !its.surfaces().isEmpty() || !its.exposures().isEmpty();
+      boolean differs =
+          !its.surfaces().equals(first.surfaces()) || !its.exposures().equals(first.exposures());
+      if (placed && differs) return true;
+    }
+    return false;
   }
 
   private static int part(String text) {

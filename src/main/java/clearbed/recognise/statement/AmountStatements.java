@@ -35,6 +35,8 @@ final class AmountStatements {
       Pattern.compile(
           "^[A-Z]{1,5}-?(?:\\d{1,3}[A-Z]?|[A-Z])(?: (?!to|at|in|on|from|with|behind)[a-z]+){0,3},? ?$");
 
+  private static final Pattern WHOLE = Pattern.compile("\\d");
+
   private static final int NEAR = 90;
 
   /** A word of the title that runs in is so far off, in characters. */
@@ -107,6 +109,8 @@ final class AmountStatements {
   private void bareNumber(Passage p) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.dimension() != Dimension.RATIO) return;
+    // "1" under "Bed" is a mark of something, and no share of all.
+    if (WHOLE.matcher(p.text.strip()).matches()) return;
     Quantities.parse(p.text, Dimension.RATIO, p.context.mark())
         .filter(column::accepts)
         .ifPresent(a -> p.add(column, a, false));
@@ -221,6 +225,7 @@ final class AmountStatements {
     Attribute alone =
         vocabulary.attributes().stream()
             .filter(a -> limits && a.alone() && p.context.mayStateFamily(a.family()))
+            .filter(a -> a.dimension() != Dimension.RATIO || amount.low().unit() == Unit.PERCENT)
             .filter(a -> !a.words().not().in(p.whole) && fits(a, amount))
             .findFirst()
             .orElse(null);
@@ -296,8 +301,12 @@ final class AmountStatements {
   void addSize(Passage p, List<int[]> taken) {
     Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
     if (attribute == null) return;
-    boolean ofTile = p.context.describesTile() || sizeOfATag(p);
     boolean column = p.context.attribute().equals(attribute.id());
+    // "Sheet: 12 in by 12 in" is no size of a tile.
+    String title = p.context.title();
+    boolean headed = attribute.words().headers().in(title);
+    if (!column && !headed && attribute.words().not().in(title)) return;
+    boolean ofTile = p.context.describesTile() || sizeOfATag(p);
     String family = p.context.family();
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (!isSize(found) || inside(taken, found)) continue;

@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Gives each value of a part of a text the limits that stand beside it: "8 ft at exterior work and
@@ -15,6 +16,11 @@ import java.util.Set;
  * gives every attribute one value is limited as a whole.
  */
 final class Apportionment {
+  private static final Pattern ALL =
+      Pattern.compile("[,;] (?:and )?(?:all|each|both)(?: of them)?(?: joints?)?(?: at| to)? $");
+
+  private static final int ALL_REACH = 30;
+
   private final Passage p;
   private final Vocabulary vocabulary;
   private final List<Said> values;
@@ -112,6 +118,7 @@ final class Apportionment {
     for (int i = 0; i < groups.size(); i++) right[i] = standsBefore(groups.get(i), trailing);
     for (int i = 0; i < groups.size(); i++) if (!right[i]) claimLeft(i);
     for (int i = 0; i < groups.size(); i++) if (right[i]) claimRight(i, right);
+    for (Said s : values) if (ofAll(s)) spread(s);
   }
 
   /** Whether what is named limits the values behind it rather than those before. */
@@ -181,6 +188,17 @@ final class Apportionment {
       had.add(s);
       last = s;
     }
+  }
+
+  /** "GT-1 every 20 ft, GT-2 every 12 ft, all 1/4 in wide". */
+  private boolean ofAll(Said s) {
+    String before = p.text.substring(Math.max(0, s.start() - ALL_REACH), s.start());
+    return ALL.matcher(before).find();
+  }
+
+  private void spread(Said s) {
+    List<Named> before = groups.stream().filter(g -> g.end() <= s.start()).toList();
+    if (before.size() > 1) own.put(s, new ArrayList<>(before));
   }
 
   private void take(Said s, Named g) {

@@ -49,6 +49,11 @@ public final class LimitFinder {
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
 
+  private static final Pattern STRUCTURES =
+      Pattern.compile(
+          "\\b(?:studs?|slabs?|framing|frames?|floors?|walls?|shells?|joists?|basins?|structure)\\b",
+          Pattern.CASE_INSENSITIVE);
+
   /** A class code is no longer, in characters. */
   private static final int CODE = 12;
 
@@ -84,6 +89,11 @@ public final class LimitFinder {
             places.surfaces(text, heading),
             Map.of())
         .sparing();
+  }
+
+  /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
+  public static boolean listsStructures(String text) {
+    return STRUCTURES.matcher(text).results().limit(2).count() > 1;
   }
 
   /**

@@ -43,6 +43,7 @@ public final class StatementFinder {
   private static final Pattern LABEL = Pattern.compile("^[\\d.]+(?: ?[A-Z])?: ");
 
   private static final String ON_MEMBRANE = "mortar.membraneUse";
+  private static final String ALLOWS_MEMBRANE = "membrane.confirmation";
   private static final Set<String> OF_MORTAR =
       Set.of("mortar.standard", "mortar.isoClass", "mortar.chemistry");
 
@@ -210,6 +211,9 @@ public final class StatementFinder {
     boolean asks = vocabulary.list("clause.imperative").in(passage.text);
     if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
       passage.said().removeIf(s -> OF_MORTAR.contains(s.attribute()));
+    // "The tile makers allow a membrane to ANSI A118.10 behind their tile" asks for none.
+    if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ALLOWS_MEMBRANE)))
+      passage.said().removeIf(s -> s.attribute().equals("membrane.standard"));
   }
 
   /** Gives each value its limits; returns what the words of the part as a whole limit it to. */
@@ -222,12 +226,18 @@ public final class StatementFinder {
     for (Said value : p.said()) {
       if (p.isWhole(value) && beside != whole) own.put(value, around.settle(beside));
       own.compute(value, (v, l) -> LaterWords.ofItsOwn(v.attribute(), l, around.within(beside)));
+      if (ofStructures(value, p)) own.computeIfPresent(value, (v, l) -> l.anywhere());
       p.state(out, value, own.get(value));
       p.carried.note(value.attribute(), own.get(value));
     }
     boolean aside = !whole.tags().isEmpty() && ASIDE.matcher(p.whole).find();
     if (aside) return limitFinder.of(ASIDE.matcher(p.whole).replaceAll(" "), false);
     return whole;
+  }
+
+  /** "Studs, slab and pool wall: L/480" lists what bends, and is of the tile on all of it. */
+  private static boolean ofStructures(Said value, Passage p) {
+    return value.attribute().equals("substrate.deflection") && LimitFinder.listsStructures(p.whole);
   }
 
   /**
@@ -243,8 +253,9 @@ public final class StatementFinder {
       LimitFinder.TagsAt tags = LimitFinder.firstTags(behind);
       boolean ownFigure =
           tags != null && tags.start() == 0 && hasFigure(behind.substring(tags.end()));
-      if (ownFigure && hasFigure(outside.substring(0, comma)))
-        outside = outside.substring(0, comma);
+      String first = outside.substring(0, comma);
+      // "Keep water off GT-1 for 7 days, and off GT-2, GT-3 for 14 days" names all.
+      if (ownFigure && hasFigure(first) && LimitFinder.tags(first).isEmpty()) outside = first;
     }
     return outside.equals(p.whole) ? whole : limitFinder.of(outside, false);
   }

@@ -9,9 +9,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The terms that a text uses of attributes that have terms. */
 final class TermStatements {
+  /** Right before what a tile stands on, but for a size or two words: "on 1/2 in. ". */
+  private static final Pattern ON =
+      Pattern.compile(
+          "(?:^|[\\s,;(])(?:on|onto|over|against|fixed to|bonded to|applied to)\\s+(?:(?:[\\w./-]+)\\s+){0,3}$",
+          Pattern.CASE_INSENSITIVE);
+
+  /** "GT-1 and GT-2 go on cement backer board", wherever that is said. */
+  private static final Pattern GOES_ON =
+      Pattern.compile(
+          "\\b(?:goe?s?|stands?|sits?) (?:on|onto|over)(?: the| a)?\\s+(?:(?:[\\w./-]+)\\s+){0,3}$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int ON_REACH = 50;
+
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
   private static final int PLACES_LISTED = 3;
 
@@ -124,12 +139,19 @@ final class TermStatements {
         .anyMatch(info -> info.states().contains("sealant.standard"));
   }
 
+  /** "On cement backer board over steel studs", of a tile. */
+  private static boolean standsOn(Passage p, Phrases.Hit hit) {
+    String before = p.text.substring(Math.max(0, hit.start() - ON_REACH), hit.start());
+    return p.context.describesTile() && ON.matcher(before).find() || GOES_ON.matcher(before).find();
+  }
+
   private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
     if (family.equals("tile")) return true;
     // ASTM C920 and ISO 11600 are of sealants alone, whatever the heading.
     if (family.equals("sealant") && ofSealants(p)) return true;
     String near = p.familyNear(hit.start(), hit.end());
     if (near.equals(family)) return true;
+    if (family.equals("substrate") && standsOn(p, hit)) return true;
     return near.isEmpty() && p.context.family().equals(family)
         || (family.equals("sealant") && near.equals("movement"))
             && (ofSealants(p) || vocabulary.families().get("sealant").in(p.whole))

@@ -77,7 +77,7 @@ public final class FigureSearch {
   private static final Pattern OF_INCHES =
       Pattern.compile(
           START
-              + "((?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64))(?=\\s{1,3}(?:wide|deep|thick|joints?|gaps?|short of)\\b)",
+              + "((?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64))(?=\\s{1,3}(?:wide|deep|thick|(?:grout |tile )?joints?|gaps?|at most|max|or less|short of)\\b)",
           FLAGS);
 
   /** "48 hours (7 days in the tank)" gives another figure for another case. */

@@ -152,8 +152,13 @@ public final class Quantities {
    * null.
    */
   public static Unit unitOfHeader(String header) {
-    Matcher m = HEADER_UNIT.matcher(PlainText.of(header).trim());
-    if (!m.find()) return null;
+    String text = PlainText.of(header).trim();
+    Matcher m = HEADER_UNIT.matcher(text);
+    if (!m.find()) {
+      // "Size variation, in., not over".
+      int last = text.lastIndexOf(", ");
+      return last > 0 ? unitOfHeader(text.substring(0, last)) : null;
+    }
     String unit = m.group(1) != null ? m.group(1) : m.group(2);
     return FigureSearch.unit(unit);
   }
