@@ -35,6 +35,9 @@ public final class OpenReferences {
   /** How many numbers the set counts alike, by what they have in common: "G-3-", "D", "###". */
   private final Map<String, Integer> counted = new HashMap<>();
 
+  /** Issue after issue says the same words. */
+  private final Set<String> looked = new HashSet<>();
+
   OpenReferences(Project project, List<Document> documents) {
     documents.forEach(d -> known.addAll(References.numbersIn(d.path())));
     project.tags().forEach(tag -> known.add(References.key(tag)));
@@ -79,6 +82,7 @@ public final class OpenReferences {
 
   /** A title, or the number that a note opens with. */
   private void titled(String text) {
+    if (!looked.add(text)) return;
     String opening = text.strip().split("\\s", 2)[0];
     References.numbersIn(opening.replaceAll("[.:)]+$", "")).forEach(this::number);
     if (text.length() < LONGEST_TITLE && !References.refers(text))

@@ -58,6 +58,7 @@ public final class SpanFinder {
   private final Vocabulary vocabulary;
   private final Lexicon lexicon;
   private final Memo<String, List<Span>> spans = Memo.ofTexts();
+  private final Memo<String, Map<String, Double>> pointed = Memo.ofTexts();
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -177,7 +178,8 @@ public final class SpanFinder {
    */
   public Candidates couldState(String text, String family) {
     List<Span> spans = in(text);
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(PlainText.of(text)));
+    Map<String, Double> pointed = pointedTo(text);
+    if (spans.isEmpty() && pointed.isEmpty()) return new Candidates();
     Set<String> families = new LinkedHashSet<>();
     for (Span span : spans) if (span instanceof Span.Product p) families.add(p.kind());
     if (!family.isEmpty()) families.add(family);
@@ -194,6 +196,10 @@ public final class SpanFinder {
       if (likely && !a.words().not().in(text)) out.likely().add(a.id());
     }
     return out;
+  }
+
+  private Map<String, Double> pointedTo(String text) {
+    return pointed.get(text, () -> lexicon.pointedTo(Stems.of(PlainText.of(text))));
   }
 
   /**
@@ -214,7 +220,7 @@ public final class SpanFinder {
     if (left.isEmpty()) return new Candidates();
     Set<String> stated = new LinkedHashSet<>();
     for (Statement s : said) stated.add(s.attribute());
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(PlainText.of(sentence)));
+    Map<String, Double> pointed = pointedTo(sentence);
     return couldState(sentence, family)
         .within(
             id ->
@@ -245,7 +251,8 @@ public final class SpanFinder {
   }
 
   private boolean states(Attribute a, List<Span> spans, double by) {
-    return spans.stream().anyMatch(span -> states(a, span, by));
+    for (Span span : spans) if (states(a, span, by)) return true;
+    return false;
   }
 
   private boolean states(Attribute a, Span span, double by) {
