@@ -30,6 +30,8 @@ public final class OpenReferences {
 
   private static final Pattern LAST_FIGURES = Pattern.compile("^(.*?)(\\d{1,5})$");
 
+  private static final Pattern ENDING = Pattern.compile("[.:)]+$");
+
   private final Set<String> known = new HashSet<>();
 
   /** How many numbers the set counts alike, by what they have in common: "G-3-", "D", "###". */
@@ -84,7 +86,7 @@ public final class OpenReferences {
   private void titled(String text) {
     if (!looked.add(text)) return;
     String opening = text.strip().split("\\s", 2)[0];
-    References.numbersIn(opening.replaceAll("[.:)]+$", "")).forEach(this::number);
+    References.numbersIn(ENDING.matcher(opening).replaceAll("")).forEach(this::number);
     if (text.length() < LONGEST_TITLE && !References.refers(text))
       known.addAll(References.numbersIn(text));
   }

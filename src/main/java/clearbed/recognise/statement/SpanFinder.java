@@ -132,13 +132,12 @@ public final class SpanFinder {
   private void terms(String text, List<Span> out) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.family().equals("location")) continue;
-      a.words()
-          .terms()
-          .forEach(
-              (term, phrases) -> {
-                for (Phrases.Hit hit : phrases.all(text))
-                  out.add(new Span.Term(hit.start(), hit.end(), a.id(), term, words(text, hit)));
-              });
+      for (Map.Entry<String, Phrases> term : a.words().terms().entrySet()) {
+        for (Phrases.Hit hit : term.getValue().all(text)) {
+          int words = words(text, hit);
+          out.add(new Span.Term(hit.start(), hit.end(), a.id(), term.getKey(), words));
+        }
+      }
     }
   }
 
@@ -188,7 +187,7 @@ public final class SpanFinder {
       double by = pointed.getOrDefault(a.id(), 0.0);
       boolean own = families.contains(a.family());
       boolean kin = own || families.isEmpty() || OF_ANY_PART.contains(a.family());
-      boolean named = kin && spans.stream().anyMatch(span -> saysIts(a, span));
+      boolean named = kin && saysIts(a, spans);
       boolean valued = (by >= HINTS || own) && states(a, spans, by) || named;
       if (valued || by >= POINTS && kin) out.all().add(a.id());
       boolean required = a.kind() == Attribute.Kind.REQUIRED && by >= REQUIRES && kin;
@@ -205,8 +204,11 @@ public final class SpanFinder {
   /**
    * A term of several words ("changes of backing") is of its attribute whatever stands beside it.
    */
-  private static boolean saysIts(Attribute a, Span span) {
-    return span instanceof Span.Term t && t.attribute().equals(a.id()) && t.words() > 1;
+  private static boolean saysIts(Attribute a, List<Span> spans) {
+    for (Span span : spans) {
+      if (span instanceof Span.Term t && t.attribute().equals(a.id()) && t.words() > 1) return true;
+    }
+    return false;
   }
 
   /**

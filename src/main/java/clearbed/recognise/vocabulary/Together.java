@@ -14,7 +14,8 @@ final class Together {
    */
   record Set(List<Phrases> groups, Phrases without) {
     boolean in(String sentence) {
-      return groups.stream().allMatch(g -> g.in(sentence)) && !without.in(sentence);
+      for (Phrases group : groups) if (!group.in(sentence)) return false;
+      return !without.in(sentence);
     }
   }
 
@@ -32,6 +33,7 @@ final class Together {
    * @param sentence in plain form
    */
   boolean in(String sentence) {
-    return sets.stream().anyMatch(set -> set.in(sentence));
+    for (Set set : sets) if (set.in(sentence)) return true;
+    return false;
   }
 }
