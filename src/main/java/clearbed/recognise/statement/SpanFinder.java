@@ -62,7 +62,7 @@ public final class SpanFinder {
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
-    this.lexicon = new Lexicon(vocabulary);
+    this.lexicon = vocabulary.lexicon();
   }
 
   /** In order of their beginnings; spans of different kinds may overlap. */
