@@ -58,7 +58,6 @@ public final class SpanFinder {
   private final Vocabulary vocabulary;
   private final Lexicon lexicon;
   private final Memo<String, List<Span>> spans = Memo.ofTexts();
-  private final Memo<String, Map<String, Double>> pointed = Memo.ofTexts();
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -176,8 +175,11 @@ public final class SpanFinder {
    * @param family part of the work that headings speak of; empty when unknown
    */
   public Candidates couldState(String text, String family) {
+    return couldState(text, family, pointedTo(text));
+  }
+
+  private Candidates couldState(String text, String family, Map<String, Double> pointed) {
     List<Span> spans = in(text);
-    Map<String, Double> pointed = pointedTo(text);
     if (spans.isEmpty() && pointed.isEmpty()) return new Candidates();
     Set<String> families = new LinkedHashSet<>();
     for (Span span : spans) if (span instanceof Span.Product p) families.add(p.kind());
@@ -198,7 +200,7 @@ public final class SpanFinder {
   }
 
   private Map<String, Double> pointedTo(String text) {
-    return pointed.get(text, () -> lexicon.pointedTo(Stems.of(PlainText.of(text))));
+    return lexicon.pointedTo(Stems.of(PlainText.of(text)));
   }
 
   /**
@@ -223,7 +225,7 @@ public final class SpanFinder {
     Set<String> stated = new LinkedHashSet<>();
     for (Statement s : said) stated.add(s.attribute());
     Map<String, Double> pointed = pointedTo(sentence);
-    return couldState(sentence, family)
+    return couldState(sentence, family, pointed)
         .within(
             id ->
                 !stated.contains(id)
