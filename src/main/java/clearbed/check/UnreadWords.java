@@ -90,6 +90,12 @@ final class UnreadWords {
     return out;
   }
 
+  private static boolean asks(Rule rule, List<String> attributes) {
+    if (!rule.attribute().isEmpty() && attributes.contains(rule.attribute())) return true;
+    for (String other : rule.instead()) if (attributes.contains(other)) return true;
+    return false;
+  }
+
   /** Words under the tag of some other tile are that tile's. */
   private boolean concerns(Account.Unread words) {
     return words.tags().isEmpty() || !tags(words).isEmpty() || glass.isEmpty();
@@ -112,8 +118,7 @@ final class UnreadWords {
   List<String> couldAnswer(Account.Unread words, List<Rule> rules) {
     Set<String> out = new LinkedHashSet<>();
     for (Rule rule : rules) {
-      if (attributes(rule).stream().anyMatch(words.attributes()::contains))
-        out.add(rule.reportedAs());
+      if (asks(rule, words.attributes())) out.add(rule.reportedAs());
     }
     String text = words.text() + " " + String.join(" ", words.samples());
     boolean single =

@@ -30,10 +30,15 @@ public final class OpenReferences {
 
   private static final Pattern LAST_FIGURES = Pattern.compile("^(.*?)(\\d{1,5})$");
 
+  private static final Pattern ENDING = Pattern.compile("[.:)]+$");
+
   private final Set<String> known = new HashSet<>();
 
   /** How many numbers the set counts alike, by what they have in common: "G-3-", "D", "###". */
   private final Map<String, Integer> counted = new HashMap<>();
+
+  /** Issue after issue says the same words. */
+  private final Set<String> looked = new HashSet<>();
 
   OpenReferences(Project project, List<Document> documents) {
     documents.forEach(d -> known.addAll(References.numbersIn(d.path())));
@@ -79,8 +84,9 @@ public final class OpenReferences {
 
   /** A title, or the number that a note opens with. */
   private void titled(String text) {
+    if (!looked.add(text)) return;
     String opening = text.strip().split("\\s", 2)[0];
-    References.numbersIn(opening.replaceAll("[.:)]+$", "")).forEach(this::number);
+    References.numbersIn(ENDING.matcher(opening).replaceAll("")).forEach(this::number);
     if (text.length() < LONGEST_TITLE && !References.refers(text))
       known.addAll(References.numbersIn(text));
   }

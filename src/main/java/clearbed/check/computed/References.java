@@ -48,6 +48,9 @@ record References(
               + NUMBER);
   private static final Pattern ANY = Pattern.compile("(?<![\\w./-])" + NUMBER);
 
+  /** What stands between the parts of a number, in whatever form. */
+  private static final Pattern BETWEEN = Pattern.compile("[\\s.-]+");
+
   /** So near to a standard a table or a note is one of that standard. */
   private static final int OF_A_STANDARD = 30;
 
@@ -117,6 +120,10 @@ record References(
 
   /** One way of writing a number. */
   static String key(String number) {
-    return number.toUpperCase(Locale.ROOT).replaceAll("[\\s.-]+", "-").replaceAll("^-|-$", "");
+    String joined = BETWEEN.matcher(number.toUpperCase(Locale.ROOT)).replaceAll("-");
+    int from = joined.startsWith("-") ? 1 : 0;
+    int end =
+        joined.length() > from && joined.endsWith("-") ? joined.length() - 1 : joined.length();
+    return joined.substring(from, end);
   }
 }

@@ -10,6 +10,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -41,16 +42,43 @@ final class CellReader {
   private final Vocabulary vocabulary;
   private final SpanFinder spans;
   private final ShortTerms shorts;
+
+  /** Attributes with terms that begin with their name. */
+  private final List<Attribute> namedTerms;
+
   private final Memo<String, CellReading> readings = Memo.ofTexts();
 
   CellReader(Vocabulary vocabulary, SpanFinder spans, ShortTerms shorts) {
     this.vocabulary = vocabulary;
     this.spans = spans;
     this.shorts = shorts;
+    this.namedTerms =
+        vocabulary.attributes().stream()
+            .filter(a -> a.kind() == Attribute.Kind.TERM && a.mayBeginTerm(name(a)))
+            .toList();
   }
 
   CellReading reading(String cell) {
     return readings.get(cell, () -> read(PlainText.line(cell).trim()));
+  }
+
+  /**
+   * True of a figure, a size, a standard or a tag. Nearly all are known by their looks: to read
+   * each cell of a table takes long.
+   */
+  boolean isValue(String cell) {
+    String text = PlainText.line(cell).trim();
+    return BARE.matcher(text).matches()
+        || SIDES.matcher(text).matches()
+        || STANDARD.matcher(text).matches()
+        || looksLikeTags(text)
+        || vocabulary.taught().isTag(text)
+        || !Quantities.find(text).isEmpty()
+        || spans.in(text).stream().anyMatch(span -> span instanceof Span.Standard);
+  }
+
+  private static boolean looksLikeTags(String text) {
+    return ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text));
   }
 
   /** The classes of adhesives, grouts and sealants are as good as their standards. */
@@ -67,11 +95,13 @@ final class CellReader {
   private Set<String> named(String text) {
     Set<String> out = new LinkedHashSet<>();
     if (text.length() > CellReading.LONGEST_CLASS) return out;
-    for (Attribute a : vocabulary.attributes()) {
-      String name = a.id().substring(a.id().indexOf('.') + 1);
-      if (a.kind() == Attribute.Kind.TERM && a.isTerm(name + " " + text)) out.add(a.id());
-    }
+    for (Attribute a : namedTerms) if (a.isTerm(name(a) + text)) out.add(a.id());
     return out;
+  }
+
+  /** "class " of "mortar.class". */
+  private static String name(Attribute a) {
+    return a.id().substring(a.id().indexOf('.') + 1) + " ";
   }
 
   private Set<String> required(String text) {
@@ -109,8 +139,7 @@ final class CellReader {
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     return new CellReading(
         text,
-        !standard && ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text))
-            || vocabulary.taught().isTag(text),
+        !standard && looksLikeTags(text) || vocabulary.taught().isTag(text),
         YES_NO.matcher(text).matches(),
         Stems.of(text).size(),
         Quantities.find(text),

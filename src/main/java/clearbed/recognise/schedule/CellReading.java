@@ -74,7 +74,17 @@ record CellReading(
   }
 
   boolean digits() {
-    return text.chars().anyMatch(Character::isDigit);
+    return digits(text);
+  }
+
+  static boolean digits(String text) {
+    for (int i = 0; i < text.length(); i++) if (Character.isDigit(text.charAt(i))) return true;
+    return false;
+  }
+
+  private boolean mostlyTerm() {
+    for (double share : terms.values()) if (share >= WHOLE) return true;
+    return false;
   }
 
   /** True when it is plainly of a kind: a figure, a size, a standard or a tag. */
@@ -137,7 +147,7 @@ record CellReading(
       return MAYBE;
     if (standard) return -0.7;
     if (typed()) return -1;
-    return yesNo ? -0.7 : terms.values().stream().anyMatch(o -> o >= WHOLE) ? -0.9 : 0;
+    return yesNo ? -0.7 : mostlyTerm() ? -0.9 : 0;
   }
 
   private double amount(Attribute a, Measured in) {

@@ -10,6 +10,7 @@ import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,10 +67,19 @@ final class ColumnScores {
 
   private final Memo<String, Set<String>> begun = Memo.ofTexts();
 
+  /** The unit is that of the column, or null. */
+  private record InColumn(String cell, Unit unit) {}
+
+  private final Memo<InColumn, double[]> values = new Memo<>(InColumn::cell);
+
+  /** Where an attribute stands among all, by its id. */
+  private final Map<String, Integer> order = new HashMap<>();
+
   ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
     this.vocabulary = vocabulary;
     this.headings = headings;
     this.cells = cells;
+    for (Attribute a : vocabulary.attributes()) order.put(a.id(), order.size());
   }
 
   /** What the office says that the column holds, or null. */
@@ -149,17 +159,28 @@ final class ColumnScores {
     double[][] out = new double[asked.size()][cells.size()];
     String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom()) + " ";
     Set<String> begun = last.isEmpty() ? Set.of() : begun(last);
-    List<CellReading.Measured> measured = cells.stream().map(c -> c.under(w.unit())).toList();
+    List<double[]> values = cells.stream().map(cell -> values(cell, w.unit())).toList();
     for (int i = 0; i < out.length; i++) {
       Attribute a = asked.get(i);
       Heard by = heard.get(a.id());
       double heading = by == null ? 0 : by.strength();
       boolean classes = begun.contains(a.id());
+      int at = order.get(a.id());
       for (int c = 0; c < out[i].length; c++) {
-        out[i][c] = fits(measured.get(c), a, heading, last, classes);
+        out[i][c] = fits(cells.get(c), values.get(c)[at], a, heading, last, classes);
       }
     }
     return out;
+  }
+
+  /** How well a cell is a value of each attribute, whatever its heading says. */
+  private double[] values(CellReading cell, Unit unit) {
+    return values.get(
+        new InColumn(cell.text(), unit),
+        () -> {
+          CellReading.Measured measured = cell.under(unit);
+          return vocabulary.attributes().stream().mapToDouble(measured::fits).toArray();
+        });
   }
 
   /** The attributes of which a term may begin so. */
@@ -176,20 +197,19 @@ final class ColumnScores {
   /**
    * "50" under "Class" is "Class 50".
    *
+   * @param fits how well the cell is a value of the attribute by itself
    * @param last word of the heading with a blank behind it, or empty
    * @param classes true where a term of the attribute may begin so
    */
   private static double fits(
-      CellReading.Measured cell, Attribute a, double heading, String last, boolean classes) {
-    double fits = cell.fits(a);
+      CellReading cell, double fits, Attribute a, double heading, String last, boolean classes) {
     // Any words might be a colour, where the heading says that they are.
     if (fits == CellReading.MAYBE && a.id().endsWith(".colour") && heading < HINT_OF_COLOUR)
       return 0;
-    CellReading reading = cell.reading();
     boolean letters =
-        a.kind() == Attribute.Kind.TERM && reading.text().length() <= CellReading.LONGEST_CLASS;
+        a.kind() == Attribute.Kind.TERM && cell.text().length() <= CellReading.LONGEST_CLASS;
     if (fits > 0 || !letters || last.isEmpty()) return fits;
-    boolean is = reading.named().contains(a.id()) || classes && a.isTerm(last + reading.text());
+    boolean is = cell.named().contains(a.id()) || classes && a.isTerm(last + cell.text());
     return is ? CLASS : fits;
   }
 

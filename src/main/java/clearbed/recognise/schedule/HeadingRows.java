@@ -135,18 +135,7 @@ final class HeadingRows {
   }
 
   private boolean isValue(String text) {
-    if (!hasDigit(text)) return false;
-    return values.get(
-        text,
-        () -> {
-          CellReading r = evidence.reading(text);
-          return r.tag() || r.bare() || r.sides() || r.standard() || !r.figures().isEmpty();
-        });
-  }
-
-  private static boolean hasDigit(String text) {
-    for (int i = 0; i < text.length(); i++) if (Character.isDigit(text.charAt(i))) return true;
-    return false;
+    return CellReading.digits(text) && values.get(text, () -> evidence.isValue(text));
   }
 
   /** One heading over some columns, beside nothing. */

@@ -66,6 +66,10 @@ final class JointEvidence {
     return cells.reading(cell);
   }
 
+  boolean isValue(String cell) {
+    return cells.isValue(cell);
+  }
+
   /**
    * The columns with what they hold, by their numbers.
    *

@@ -72,7 +72,8 @@ public final class MarkEvidence {
     for (Block block : document.blocks()) {
       if (block instanceof Paragraph p) {
         evidence.measured(p.text());
-        for (String sentence : STOP.split(p.text())) evidence.units.note(sentence.strip());
+        if (NotedUnits.mayNote(p.text()))
+          for (String sentence : STOP.split(p.text())) evidence.units.note(sentence.strip());
       }
       if (block instanceof Table t) {
         for (Table.Row row : t.rows()) {
@@ -84,7 +85,7 @@ public final class MarkEvidence {
   }
 
   private void measured(String text) {
-    if (!hasMark(text)) return;
+    if (!hasMark(text) || isBare(text)) return;
     String s = PlainText.of(text);
     Matcher m = NUMBER.matcher(s);
     while (m.find()) {
@@ -157,6 +158,15 @@ public final class MarkEvidence {
       if (mark && isDigit(text.charAt(i - 1)) && isDigit(text.charAt(i + 1))) return true;
     }
     return false;
+  }
+
+  /** Figures without a unit, as most cells of a bill of quantities. */
+  private static boolean isBare(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!isDigit(c) && c != '.' && c != ',' && c != ' ') return false;
+    }
+    return true;
   }
 
   private static boolean isDigit(char c) {

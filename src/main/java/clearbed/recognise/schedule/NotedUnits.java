@@ -2,6 +2,7 @@ package clearbed.recognise.schedule;
 
 import clearbed.model.Unit;
 import clearbed.recognise.text.PlainText;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,8 +20,19 @@ final class NotedUnits {
           "\\b(?:centres|centers|spacings?)\\b[^.;]{0,20}\\b(?:in|are)\\s+(metres|meters|feet|foot)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  /** One of them is in every note. */
+  private static final List<String> MEASURES =
+      List.of("mm", "metres", "meters", "inches", "feet", "foot");
+
   private Unit lengths;
   private Unit centres;
+
+  /** False where no sentence of a text notes a unit: to look for one takes long. */
+  static boolean mayNote(String text) {
+    String lower = PlainText.of(text).toLowerCase(Locale.ROOT);
+    for (String measure : MEASURES) if (lower.contains(measure)) return true;
+    return false;
+  }
 
   void note(String words) {
     String text = PlainText.of(words);

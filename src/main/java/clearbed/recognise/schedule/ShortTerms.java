@@ -5,6 +5,7 @@ import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.ShortForms;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -53,28 +54,29 @@ final class ShortTerms {
     Map<String, Double> out = new LinkedHashMap<>();
     long letters = text.chars().filter(Character::isLetterOrDigit).count();
     if (letters == 0) return out;
-    for (Map.Entry<String, List<Phrase>> entry : byAttribute.entrySet()) {
-      String id = entry.getKey();
+    List<String> words = split(text);
+    for (String id : byAttribute.keySet()) {
       double share = (double) said(vocabulary.attribute(id).orElseThrow(), text) / letters;
-      if (share == 0 && of(id, text).isPresent()) share = 0.8;
+      if (share == 0 && of(id, words).isPresent()) share = 0.8;
       if (share > 0) out.put(id, share);
     }
     return out;
   }
 
   private static long said(Attribute a, String text) {
-    StringBuilder rest = new StringBuilder(text);
+    BitSet said = new BitSet();
     for (Phrases phrases : a.words().terms().values()) {
-      for (Phrases.Hit hit : phrases.all(text))
-        for (int i = hit.start(); i < hit.end(); i++) rest.setCharAt(i, ' ');
+      for (Phrases.Hit hit : phrases.all(text)) said.set(hit.start(), hit.end());
     }
-    return text.chars().filter(Character::isLetterOrDigit).count()
-        - rest.chars().filter(Character::isLetterOrDigit).count();
+    return said.stream().filter(at -> Character.isLetterOrDigit(text.charAt(at))).count();
   }
 
   /** The one term of an attribute that a text has in a short form. */
   Optional<String> of(String attribute, String text) {
-    List<String> words = split(text);
+    return of(attribute, split(text));
+  }
+
+  private Optional<String> of(String attribute, List<String> words) {
     if (words.isEmpty() || words.size() > MOST_WORDS) return Optional.empty();
     Set<String> terms = new LinkedHashSet<>();
     double best = 0;

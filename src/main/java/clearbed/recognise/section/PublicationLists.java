@@ -1,5 +1,6 @@
 package clearbed.recognise.section;
 
+import clearbed.base.Memo;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -31,6 +32,9 @@ final class PublicationLists {
 
   private final Vocabulary vocabulary;
 
+  /** By whole lines, as issue after issue lists the same; empty for no title. */
+  private final Memo<String, String> behind = Memo.ofTexts();
+
   PublicationLists(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
@@ -43,8 +47,8 @@ final class PublicationLists {
     boolean[] out = new boolean[lines.size()];
     int from = 0;
     for (int i = 0; i <= lines.size(); i++) {
-      String rest = i < lines.size() ? behindDesignation(lines.get(i)) : null;
-      boolean title = rest != null && isTitle(rest);
+      String rest = i < lines.size() ? behindDesignation(lines.get(i)) : "";
+      boolean title = !rest.isEmpty() && isTitle(rest);
       if (title) out[i] = vocabulary.list("publication").in(rest);
       if (title && (out[i] || TITLED.matcher(rest).lookingAt())) continue;
       for (int k = from; k < i && i - from >= LIST; k++) out[k] = true;
@@ -56,7 +60,7 @@ final class PublicationLists {
   /** Whether a line below a heading on standards is one of them by its title. */
   boolean lists(String line) {
     String rest = behindDesignation(line);
-    return rest != null
+    return !rest.isEmpty()
         && isTitle(rest)
         && (TITLED.matcher(rest).lookingAt() || BEHIND_A_COMMA.matcher(rest).lookingAt());
   }
@@ -69,16 +73,20 @@ final class PublicationLists {
     return capital * 3 >= all.size() * 2L;
   }
 
-  /** The words behind the standard that a line opens with, or null where it is no title. */
+  /** The words behind the standard that a line opens with; empty where it is no title. */
   private String behindDesignation(String line) {
-    if (line.length() > LONGEST) return null;
+    boolean may = line.length() <= LONGEST && Citations.mayCite(line);
+    return may ? behind.get(line, () -> searched(line)) : "";
+  }
+
+  private static String searched(String line) {
     List<Citations.Found> found = Citations.find(line);
-    if (found.isEmpty() || found.get(0).start() > 0) return null;
+    if (found.isEmpty() || found.get(0).start() > 0) return "";
     int end = found.get(0).end();
     for (Citations.Found f : found) {
       if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());
     }
     String rest = USED_FOR.matcher(line.substring(end).strip()).replaceFirst("");
-    return rest.length() > 3 && LimitFinder.tags(rest).isEmpty() ? rest : null;
+    return rest.length() > 3 && LimitFinder.tags(rest).isEmpty() ? rest : "";
   }
 }

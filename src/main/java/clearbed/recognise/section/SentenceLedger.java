@@ -77,8 +77,9 @@ public final class SentenceLedger {
     for (Paragraph p : paragraphs) {
       InSection in = clauses.get(Place.of(p.origin()));
       String text = PlainText.of(p.text());
+      Outline.Label label = in == null ? null : Outline.label(p, text.trim());
       for (Sentences.Sentence sentence : Sentences.of(text)) {
-        Ending ending = ending(p, in, sentence.text(), text, onGlass);
+        Ending ending = ending(p, in, sentence.text(), label, onGlass);
         accounting.sentence(p.origin(), sentence.text(), ending.fate(), ending.why());
         if (ending.fate() == Fate.SET_ASIDE) {
           String under = in == null ? "" : in.section().name();
@@ -96,7 +97,7 @@ public final class SentenceLedger {
   }
 
   private Ending ending(
-      Paragraph p, InSection in, String sentence, String paragraph, Set<Section> onGlass) {
+      Paragraph p, InSection in, String sentence, Outline.Label label, Set<Section> onGlass) {
     if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER)
       return Ending.aside("page header or footer");
     if (in == null) return Ending.of(Fate.CONTEXT);
@@ -104,12 +105,12 @@ public final class SentenceLedger {
     if (clause.amendment().changes()) return Ending.of(Fate.READ);
     List<Statement> said = said(clause, sentence);
     if (!said.isEmpty()) return readButFor(in, sentence, said);
-    Outline.Label label = Outline.label(p, paragraph.trim());
     if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
     if (clause.listsReferences()) return Ending.aside("list of references or related work");
     if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
     if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
-    if (sentence.endsWith("?") && !affirmed(paragraph, sentence)) return Ending.aside("a question");
+    if (sentence.endsWith("?") && !affirmed(label.rest(), sentence))
+      return Ending.aside("a question");
     if (title(sentence) || isRunIn(label.rest(), sentence)) return Ending.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans

@@ -61,7 +61,7 @@ public final class SpanFinder {
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
-    this.lexicon = new Lexicon(vocabulary);
+    this.lexicon = vocabulary.lexicon();
   }
 
   /** In order of their beginnings; spans of different kinds may overlap. */
@@ -131,13 +131,12 @@ public final class SpanFinder {
   private void terms(String text, List<Span> out) {
     for (Attribute a : vocabulary.attributes()) {
       if (a.family().equals("location")) continue;
-      a.words()
-          .terms()
-          .forEach(
-              (term, phrases) -> {
-                for (Phrases.Hit hit : phrases.all(text))
-                  out.add(new Span.Term(hit.start(), hit.end(), a.id(), term, words(text, hit)));
-              });
+      for (Map.Entry<String, Phrases> term : a.words().terms().entrySet()) {
+        for (Phrases.Hit hit : term.getValue().all(text)) {
+          int words = words(text, hit);
+          out.add(new Span.Term(hit.start(), hit.end(), a.id(), term.getKey(), words));
+        }
+      }
     }
   }
 
@@ -176,8 +175,12 @@ public final class SpanFinder {
    * @param family part of the work that headings speak of; empty when unknown
    */
   public Candidates couldState(String text, String family) {
+    return couldState(text, family, pointedTo(text));
+  }
+
+  private Candidates couldState(String text, String family, Map<String, Double> pointed) {
     List<Span> spans = in(text);
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(PlainText.of(text)));
+    if (spans.isEmpty() && pointed.isEmpty()) return new Candidates();
     Set<String> families = new LinkedHashSet<>();
     for (Span span : spans) if (span instanceof Span.Product p) families.add(p.kind());
     if (!family.isEmpty()) families.add(family);
@@ -186,7 +189,7 @@ public final class SpanFinder {
       double by = pointed.getOrDefault(a.id(), 0.0);
       boolean own = families.contains(a.family());
       boolean kin = own || families.isEmpty() || OF_ANY_PART.contains(a.family());
-      boolean named = kin && spans.stream().anyMatch(span -> saysIts(a, span));
+      boolean named = kin && saysIts(a, spans);
       boolean valued = (by >= HINTS || own) && states(a, spans, by) || named;
       if (valued || by >= POINTS && kin) out.all().add(a.id());
       boolean required = a.kind() == Attribute.Kind.REQUIRED && by >= REQUIRES && kin;
@@ -196,11 +199,18 @@ public final class SpanFinder {
     return out;
   }
 
+  private Map<String, Double> pointedTo(String text) {
+    return lexicon.pointedTo(Stems.of(PlainText.of(text)));
+  }
+
   /**
    * A term of several words ("changes of backing") is of its attribute whatever stands beside it.
    */
-  private static boolean saysIts(Attribute a, Span span) {
-    return span instanceof Span.Term t && t.attribute().equals(a.id()) && t.words() > 1;
+  private static boolean saysIts(Attribute a, List<Span> spans) {
+    for (Span span : spans) {
+      if (span instanceof Span.Term t && t.attribute().equals(a.id()) && t.words() > 1) return true;
+    }
+    return false;
   }
 
   /**
@@ -214,8 +224,8 @@ public final class SpanFinder {
     if (left.isEmpty()) return new Candidates();
     Set<String> stated = new LinkedHashSet<>();
     for (Statement s : said) stated.add(s.attribute());
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(PlainText.of(sentence)));
-    return couldState(sentence, family)
+    Map<String, Double> pointed = pointedTo(sentence);
+    return couldState(sentence, family, pointed)
         .within(
             id ->
                 !stated.contains(id)
@@ -245,7 +255,8 @@ public final class SpanFinder {
   }
 
   private boolean states(Attribute a, List<Span> spans, double by) {
-    return spans.stream().anyMatch(span -> states(a, span, by));
+    for (Span span : spans) if (states(a, span, by)) return true;
+    return false;
   }
 
   private boolean states(Attribute a, Span span, double by) {

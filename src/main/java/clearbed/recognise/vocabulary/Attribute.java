@@ -72,7 +72,8 @@ public record Attribute(
 
   /** True when a text is one of its terms and no more. */
   public boolean isTerm(String text) {
-    return words.terms().values().stream().anyMatch(phrases -> phrases.matches(text));
+    for (Phrases term : words.terms().values()) if (term.matches(text)) return true;
+    return false;
   }
 
   /** False where no term of it begins so. */

@@ -126,6 +126,10 @@ public final class HeadingEvidence {
     families.remove("tile");
   }
 
+  Lexicon lexicon() {
+    return lexicon;
+  }
+
   private void add(String role, String phrase, double strength) {
     List<Word> words = words(phrase);
     if (words.isEmpty()) return;

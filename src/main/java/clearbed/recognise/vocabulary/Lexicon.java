@@ -114,7 +114,7 @@ public final class Lexicon {
   private final Map<Character, Map<String, String>> words = new HashMap<>();
   private final double attributes;
 
-  public Lexicon(Vocabulary vocabulary) {
+  Lexicon(Vocabulary vocabulary) {
     EnglishStemmer stemmer = new EnglishStemmer();
     attributes = Math.log(Math.max(2, vocabulary.attributes().size()));
     for (Attribute a : vocabulary.attributes()) {

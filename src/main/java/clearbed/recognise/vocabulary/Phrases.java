@@ -38,12 +38,31 @@ public final class Phrases {
    * @param start of every text that is the phrase, in any case
    */
   private record Phrase(
-      Pattern pattern, int[] needed, String start, int length, List<String> named) {
+      Expression expression, int[] needed, String start, int length, List<String> named) {
+    Pattern pattern() {
+      return expression.pattern();
+    }
+
     boolean mayBeIn(WordsHeld.Text text) {
       for (int word : needed) {
         if (text.holds(word)) return true;
       }
       return needed.length == 0;
+    }
+  }
+
+  /** Compiled when it is first asked for: of thousands of words a run asks for a few. */
+  private static final class Expression {
+    private final String written;
+    private volatile Pattern pattern;
+
+    Expression(String written) {
+      this.written = written;
+    }
+
+    Pattern pattern() {
+      if (pattern == null) pattern = Pattern.compile(written, Pattern.CASE_INSENSITIVE);
+      return pattern;
     }
   }
 
@@ -244,10 +263,12 @@ public final class Phrases {
   private static Phrase compile(String phrase, WordsHeld held) {
     if (phrase.length() > 2 && phrase.startsWith("/") && phrase.endsWith("/")) {
       String body = phrase.substring(1, phrase.length() - 1).replace(WITHIN_SENTENCE, NO_STOP);
-      Pattern pattern = Pattern.compile(body, Pattern.CASE_INSENSITIVE);
+      Expression expression = new Expression(body);
+      // What is wrong with it is to be said when it is read.
+      expression.pattern();
       List<String> named = Needed.by(body);
       int[] needed = named.stream().mapToInt(held::number).toArray();
-      return new Phrase(pattern, needed, "", 40, named);
+      return new Phrase(expression, needed, "", 40, named);
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
@@ -264,7 +285,7 @@ public final class Phrases {
     if (stem) regex.append("\\w*");
     else if (word) regex.append("(?:s|es)?(?![A-Za-z0-9])");
     return new Phrase(
-        Pattern.compile(regex.toString(), Pattern.CASE_INSENSITIVE),
+        new Expression(regex.toString()),
         new int[] {held.number(longest)},
         words.length == 0 ? "" : words[0],
         phrase.length(),

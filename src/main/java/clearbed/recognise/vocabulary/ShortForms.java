@@ -2,6 +2,7 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.recognise.text.Stems;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * How well a short form stands for a word. Offices cut words off ({@code ADH}, {@code SUBSTR}),
@@ -16,6 +17,8 @@ public final class ShortForms {
 
   private static final String VOWELS = "aeiou";
 
+  private static final Pattern NO_LETTER = Pattern.compile("[^\\p{L}]");
+
   private ShortForms() {}
 
   /**
@@ -27,7 +30,7 @@ public final class ShortForms {
     if (!beginsLike(shortForm, word)) return 0;
     int mark = shortForm.indexOf('\'');
     if (mark > 0 && mark < shortForm.length() - 2 && elided(shortForm, mark, word)) return LETTERS;
-    String s = shortForm.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
+    String s = NO_LETTER.matcher(shortForm.toLowerCase(Locale.ROOT)).replaceAll("");
     if (s.equals(word)) return 1;
     if (s.length() < 2 || s.length() >= word.length() || !Stems.abbreviates(s, word)) return 0;
     int kept = 0;

@@ -19,15 +19,20 @@ final class Together {
    */
   record Set(List<Phrases> groups, Phrases without) {
     boolean in(String sentence) {
-      if (!groups.stream().allMatch(g -> g.in(sentence))) return false;
+      if (!all(sentence)) return false;
       if (!without.in(sentence)) return true;
       // "Data sheets, samples, and the maker's letter accepting ..." asks for each by itself.
       String[] items = ITEM.split(sentence);
       if (items.length < LIST) return false;
       for (String item : items) {
-        if (!without.in(item) && groups.stream().allMatch(g -> g.in(item))) return true;
+        if (!without.in(item) && all(item)) return true;
       }
       return false;
+    }
+
+    private boolean all(String words) {
+      for (Phrases group : groups) if (!group.in(words)) return false;
+      return true;
     }
   }
 
@@ -45,6 +50,7 @@ final class Together {
    * @param sentence in plain form
    */
   boolean in(String sentence) {
-    return sets.stream().anyMatch(set -> set.in(sentence));
+    for (Set set : sets) if (set.in(sentence)) return true;
+    return false;
   }
 }

@@ -186,6 +186,11 @@ public final class Vocabulary {
     return attributes;
   }
 
+  /** What the words of a text point to. */
+  public Lexicon lexicon() {
+    return headings.lexicon();
+  }
+
   /** The attribute of that name, or empty. */
   public Optional<Attribute> attribute(String id) {
     return Optional.ofNullable(byId.get(id));

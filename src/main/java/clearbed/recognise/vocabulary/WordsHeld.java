@@ -19,10 +19,11 @@ import java.util.stream.IntStream;
 final class WordsHeld {
   private static final int RUN = 3;
   private static final int FILES = 8192;
+  private static final int SMALL = 128;
   private static final int[] NONE = {};
 
   /** Texts kept for each thread; a power of two. */
-  private static final int KEPT = 64;
+  private static final int KEPT = 256;
 
   /** In characters; of longer texts one is kept. */
   private static final int LONG = 2_000;
@@ -30,8 +31,11 @@ final class WordsHeld {
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<String> words = new ArrayList<>();
 
-  /** Too short to have a run. */
-  private final List<String> small = new ArrayList<>();
+  /** Numbers of words too short to have a run, by their first characters. */
+  private final int[][] small = new int[SMALL][];
+
+  /** Number of the word of no characters, which every text holds; -1 where there is none. */
+  private int empty = -1;
 
   /** By the hash of a run: numbers of words and, beside each, where in the word the run stands. */
   private final int[][] files = new int[FILES][];
@@ -50,9 +54,17 @@ final class WordsHeld {
     int number = words.size();
     numbers.put(word, number);
     words.add(word);
-    if (word.length() < RUN) small.add(word);
+    if (word.isEmpty()) empty = number;
+    else if (word.length() < RUN) fileSmall(word, number);
     else file(word, number);
     return number;
+  }
+
+  private void fileSmall(String word, int number) {
+    int first = word.charAt(0) & SMALL - 1;
+    int[] there = small[first] == null ? NONE : small[first];
+    small[first] = Arrays.copyOf(there, there.length + 1);
+    small[first][there.length] = number;
   }
 
   /** Under the run that fewest words are filed under yet. */
@@ -103,9 +115,13 @@ final class WordsHeld {
         if (lower.startsWith(words.get(word), at - there[i + 1])) held[word >> 6] |= 1L << word;
       }
     }
-    for (String word : small) {
-      int number = numbers.get(word);
-      if (lower.contains(word)) held[number >> 6] |= 1L << number;
+    if (empty >= 0) held[empty >> 6] |= 1L << empty;
+    for (int at = letters.length - 1; at >= 0; at--) {
+      int[] there = small[letters[at] & SMALL - 1];
+      if (there == null) continue;
+      for (int word : there) {
+        if (lower.startsWith(words.get(word), at)) held[word >> 6] |= 1L << word;
+      }
     }
     return held;
   }

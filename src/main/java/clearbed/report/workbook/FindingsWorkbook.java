@@ -62,7 +62,7 @@ public final class FindingsWorkbook {
   }
 
   private static XSSFWorkbook open(QuestionLog log, Earlier earlier) throws IOException {
-    if (!log.carries()) return new XSSFWorkbook();
+    if (!log.carries()) return new XSSFWorkbook(KnownTexts.factory());
     return EarlierWorkbook.open(log.workbook(), earlier.typed().unknown());
   }
 }

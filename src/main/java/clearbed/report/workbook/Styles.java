@@ -57,7 +57,8 @@ public final class Styles {
   }
 
   XSSFCellStyle get(Look look) {
-    return looks.computeIfAbsent(look, this::make);
+    XSSFCellStyle known = looks.get(look);
+    return known == null ? looks.computeIfAbsent(look, this::make) : known;
   }
 
   /** A look that came with the workbook, by its number. */
