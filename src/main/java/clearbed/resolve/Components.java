@@ -38,6 +38,9 @@ final class Components {
   /** "Membrane WPM-1": so many characters may stand before the mark. */
   private static final int BEFORE = 30;
 
+  private static final Pattern FOR_ALL =
+      Pattern.compile("\\b(?:all|every|each)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern STANDS_FOR =
       Pattern.compile(
           "^[\\s,\"']*(?:for [^:.;]{2,60}:|[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
@@ -218,7 +221,9 @@ final class Components {
       Set<String> others = called.getOrDefault(works.get(mark), Set.of());
       meant(clause).stream().filter(tile -> !others.contains(tile)).forEach(tiles::add);
     }
-    if (tiles.isEmpty() && marks.stream().noneMatch(users::containsKey)) tiles = uncalled(marks);
+    boolean forAll = FOR_ALL.matcher(clause.text()).find();
+    if (tiles.isEmpty() && forAll && marks.stream().noneMatch(users::containsKey))
+      tiles = uncalled(marks);
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
     return called.containsKey(work) ? null : s;
   }

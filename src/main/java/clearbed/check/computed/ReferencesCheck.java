@@ -5,6 +5,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
+import clearbed.model.Level;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citation;
@@ -76,6 +77,15 @@ public final class ReferencesCheck implements SetComputation {
     return out;
   }
 
+  /** Of a standard that a check asks for; those of granite and boards bear on no glass. */
+  private static boolean bears(Scene scene, Citation c) {
+    return scene
+        .vocabulary()
+        .standardOf(c.standard().designation())
+        .filter(info -> !info.states().isEmpty())
+        .isPresent();
+  }
+
   private Finding finding(Rule rule, Scene scene, Section section, Citation c) {
     String designation = c.standard().designation();
     String message =
@@ -90,7 +100,7 @@ public final class ReferencesCheck implements SetComputation {
                 section.name() + " " + designation,
                 "",
                 unused ? Kind.UNRESOLVED : Kind.MISSING,
-                rule.level(),
+                unused || bears(scene, c) ? rule.level() : Level.NOTE,
                 List.of(),
                 c.origin(),
                 List.of(),
