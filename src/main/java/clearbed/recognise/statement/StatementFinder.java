@@ -128,7 +128,7 @@ public final class StatementFinder {
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
-      if (part.text().endsWith("?")) continue;
+      if (part.text().endsWith("?") || tellsWhere(part.text())) continue;
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
@@ -180,6 +180,13 @@ public final class StatementFinder {
       named.addAll(said.tags());
     }
     return out;
+  }
+
+  /** "The schedule gives size, see-through grade and back" names columns and fills none. */
+  private boolean tellsWhere(String text) {
+    return vocabulary.list("clause.tellsWhere").in(text)
+        && Quantities.find(text).isEmpty()
+        && Citations.find(text).isEmpty();
   }
 
   /** "Mortar to ANSI A118.15. White for GT-1, gray for GT-2.": words without a verb go on. */
