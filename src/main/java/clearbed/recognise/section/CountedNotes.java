@@ -56,6 +56,15 @@ public final class CountedNotes {
    */
   private record Note(int at, String label, String mark, int number, String rest) {}
 
+  /** {@code A1}, {@code B1}: letters from A on that count so many paragraphs in all. */
+  private static final Pattern OF_PARTS =
+      Pattern.compile(
+          "^([A-Z])(\\d{1,2})[.:]?(?:\\t|\\s{1,4})\\s*(\\p{Lu}\\S*\\s.*)$", Pattern.DOTALL);
+
+  private static final int FEWEST_OF_PARTS = 8;
+
+  private static final int OPENING = 50;
+
   /** The paragraphs, with the marks that number them as labels and no words. */
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
@@ -64,8 +73,37 @@ public final class CountedNotes {
       for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
     letter(out);
+    part(out);
     entitle(out);
     return out;
+  }
+
+  /** "Part A: A1, A2 ...; Part B: B1, B2 ..." number clauses and mark no tiles. */
+  private void part(List<Paragraph> paragraphs) {
+    List<Note> found = new ArrayList<>();
+    char letter = 'A' - 1;
+    int last = 0;
+    int products = 0;
+    for (int i = 0; i < paragraphs.size(); i++) {
+      if (!paragraphs.get(i).label().isBlank()) continue;
+      Matcher m = OF_PARTS.matcher(paragraphs.get(i).text());
+      if (!m.matches()) continue;
+      char now = m.group(1).charAt(0);
+      int number = Integer.parseInt(m.group(2));
+      boolean next = now == letter ? number > last && number <= last + 2 : number == 1;
+      if (!next || now < letter || now > letter + 1) return;
+      letter = now;
+      last = number;
+      String opening = m.group(3).substring(0, Math.min(OPENING, m.group(3).length()));
+      if (isProduct(opening)) products++;
+      found.add(new Note(i, m.group(1) + number, m.group(1), number, m.group(3)));
+    }
+    boolean counts =
+        letter >= 'A' + LETTERS - 1
+            && found.size() >= FEWEST_OF_PARTS
+            && products * 3 <= found.size();
+    if (!counts) return;
+    for (Note note : found) paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
   }
 
   /** Labels what is counted under letters, where that counts articles. */

@@ -34,7 +34,8 @@ final class Carried {
 
   /** Behind the pronoun the sentence goes on or ends. */
   private static final Pattern ON_IT =
-      Pattern.compile("(?i)\\b(on|over|to|with|onto) (?:it|them|this|these)(?= |[.,;]|$)");
+      Pattern.compile(
+          "(?i)\\b(on|over|to|with|onto|accepts?|approves?|allows?|permits?|endorses?|for) (?:it|them|this|these)(?= |[.,;]|$)(?! tiles?\\b)");
 
   private final Set<String> membranes = new TreeSet<>();
   private boolean onMembrane;
