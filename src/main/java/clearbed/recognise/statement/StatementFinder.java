@@ -199,7 +199,14 @@ public final class StatementFinder {
   /** "For GT-2." and "Used at GT-2"; not "In GT-2 the sealant is rated for immersion". */
   private boolean saysWhatFor(String text) {
     return USES.matcher(text).find()
+        && !opensWithFigure(text)
         && (USED.matcher(text).find() || IS_USED.matcher(text).find() || isFragment(text));
+  }
+
+  /** "7 days for GT-3" behind "48 hours" takes nothing from the other tiles. */
+  private static boolean opensWithFigure(String text) {
+    List<Quantities.Found> figures = Quantities.find(text);
+    return !figures.isEmpty() && figures.get(0).start() == 0;
   }
 
   /** "Spacing and width." runs in before what it is about. */
