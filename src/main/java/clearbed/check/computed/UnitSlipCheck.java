@@ -121,7 +121,7 @@ public final class UnitSlipCheck implements SetComputation {
                 "",
                 Kind.CONFLICTING,
                 rule.level(),
-                List.of(),
+                piece.tags(),
                 piece.origin(),
                 List.of(),
                 message,

@@ -93,7 +93,7 @@ public final class VagueCheck implements SetComputation {
                 "",
                 Kind.INADEQUATE,
                 rule.level(),
-                List.of(),
+                piece.tags(),
                 piece.origin(),
                 List.of(),
                 "\"" + words + "\" stands where a requirement belongs.",

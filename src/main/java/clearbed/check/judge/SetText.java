@@ -8,6 +8,7 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Tags;
 import clearbed.resolve.Project;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -23,8 +24,9 @@ public final class SetText {
    * Some words and where they stand.
    *
    * @param tag of the entry in whose row they stand; empty for a clause
+   * @param tags of the entries that they speak of, as the documents write them; empty for all
    */
-  public record Piece(String text, Origin origin, String tag) {
+  public record Piece(String text, Origin origin, String tag, List<String> tags) {
 
     /** What the words belong to, for an id. */
     public String subject() {
@@ -61,15 +63,26 @@ public final class SetText {
         if (bears
             && sieve.passes(clause.text(), clause.origin().cell() != null)
             && seen.isNew(clause.origin()))
-          taker.accept(new Piece(clause.text(), clause.origin(), ""));
+          taker.accept(new Piece(clause.text(), clause.origin(), "", limited(clause)));
       }
     }
     for (Entry entry : project.glass()) {
       String tag = Tags.key(entry.tag());
       for (Value v : entry.valuesInCells(v -> passes(sieve, v.origin().text()))) {
-        if (seen.isNew(v.origin())) taker.accept(new Piece(v.origin().text(), v.origin(), tag));
+        if (seen.isNew(v.origin()))
+          taker.accept(new Piece(v.origin().text(), v.origin(), tag, List.of(entry.tag())));
       }
     }
+  }
+
+  /** The glass entries that a clause is limited to. */
+  private List<String> limited(Clause clause) {
+    Set<String> tags = clause.limits().tags();
+    if (tags.isEmpty()) return List.of();
+    return project.glass().stream()
+        .map(Entry::tag)
+        .filter(tag -> tags.contains(Tags.key(tag)))
+        .toList();
   }
 
   /** Remarks that state much of tile work bear on it where they state nothing as well. */

@@ -141,6 +141,8 @@ record CellReading(
     // What a standard or a class implies is not what the column is for.
     if (share > 0 && !isClass && (standard || !stated.isEmpty())) return 0.4;
     if (share > 0 && a.id().equals("location.exposure") && !condition) return digits() ? 0.3 : 0.6;
+    // "Glass mosaic for walls" under "Surface" is what a surface is made of.
+    if (a.id().equals("location.surface") && product) return -1;
     if (share > 0 && a.id().equals("location.surface") && digits()) return 0.3;
     if (share > 0) return share >= 0.5 || isClass ? 1 : 0.6;
     if (a.id().endsWith(".colour") && !typed() && !yesNo && words > 0 && words < SENTENCE)

@@ -65,6 +65,19 @@ public final class CountedNotes {
    */
   private record Note(int at, String label, String mark, int number, String rest) {}
 
+  /** {@code A1}, {@code B1}: letters from A on that count so many paragraphs in all. */
+  private static final Pattern OF_PARTS =
+      Pattern.compile(
+          "^([A-Z])(\\d{1,2})[.:]?(?:\\t|\\s{1,4})\\s*(\\p{Lu}\\S*\\s.*)$", Pattern.DOTALL);
+
+  private static final int FEWEST_OF_PARTS = 8;
+
+  /** Clauses that were struck out leave gaps in the count. */
+  private static final int MOST_LEFT_OUT = 4;
+
+  /** What a tile is called stands in so many characters. */
+  private static final int CALLED = 20;
+
   /** The paragraphs, with the marks that number them as labels and no words. */
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
@@ -75,8 +88,36 @@ public final class CountedNotes {
       for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
     letter(out);
+    part(out);
     entitle(out);
     return out;
+  }
+
+  /** "Part A: A1, A2 ...; Part B: B1, B2 ..." number clauses and mark no tiles. */
+  private void part(List<Paragraph> paragraphs) {
+    List<Note> found = new ArrayList<>();
+    char letter = 'A' - 1;
+    int last = 0;
+    int sentences = 0;
+    for (int i = 0; i < paragraphs.size(); i++) {
+      if (!paragraphs.get(i).label().isBlank()) continue;
+      Matcher m = OF_PARTS.matcher(paragraphs.get(i).text());
+      if (!m.matches()) continue;
+      char now = m.group(1).charAt(0);
+      int number = Integer.parseInt(m.group(2));
+      boolean next = now == letter ? number > last && number <= last + MOST_LEFT_OUT : number == 1;
+      if (!next || now < letter || now > letter + 1) return;
+      letter = now;
+      last = number;
+      if (isSentence(m.group(3))) sentences++;
+      found.add(new Note(i, m.group(1) + number, m.group(1), number, m.group(3)));
+    }
+    boolean counts =
+        letter >= 'A' + LETTERS - 1
+            && found.size() >= FEWEST_OF_PARTS
+            && sentences * 2 >= found.size();
+    if (!counts) return;
+    for (Note note : found) paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
   }
 
   /** Labels what is counted under letters, where that counts articles. */
@@ -150,7 +191,23 @@ public final class CountedNotes {
       titled++;
       if (isProduct(title.group())) products++;
     }
-    return titled * 3 >= series.size() * 2 && products * 4 <= series.size();
+    if (titled * 3 >= series.size() * 2 && products * 4 <= series.size()) return true;
+    return series.get(0).mark().length() == 1 && saySomething(series);
+  }
+
+  /** "N4 Surfaces that receive tile shall be flat." is a note, "T4 Cast glass tile" no. */
+  private boolean saySomething(List<Note> series) {
+    long sentences = series.stream().filter(note -> isSentence(note.rest())).count();
+    long products =
+        series.stream()
+            .map(note -> note.rest().substring(0, Math.min(CALLED, note.rest().length())))
+            .filter(this::isProduct)
+            .count();
+    return sentences * 3 >= series.size() * 2 && products * 4 <= series.size();
+  }
+
+  private static boolean isSentence(String text) {
+    return text.endsWith(".") || text.endsWith(":");
   }
 
   /** {@code N1. ...}, {@code N2. ...}: one letter, and hardly one says what a tile is. */

@@ -23,6 +23,12 @@ public final class Outline {
   private static final Pattern ARTICLE =
       Pattern.compile("^(\\d{1,2}(?:\\.\\d{1,2}){1,4})\\.?(?:\\s+|$)(.*)$", Pattern.DOTALL);
 
+  /** {@code 23.02.0010}, {@code 4.110.20}: positions of a bill of works, and no date. */
+  private static final Pattern POSITION =
+      Pattern.compile(
+          "^(?!\\d{1,2}\\.\\d{1,2}\\.(?:19|20)\\d\\d\\b)(\\d{1,3}(?:\\.\\d{1,4}){2,4})\\.?\\s+(?=\\p{L})(.*)$",
+          Pattern.DOTALL);
+
   /** {@code G.2.1 Glass tile}: articles that count below the letter of their section. */
   private static final Pattern LETTERED =
       Pattern.compile("^([A-Z]{1,2}(?:\\.\\d{1,2}){1,4})\\.?\\s+(.*)$", Pattern.DOTALL);
@@ -60,6 +66,8 @@ public final class Outline {
     String whole = auto.isEmpty() ? text : auto + " " + text;
     if (auto.isEmpty() && QUANTITY_START.matcher(text).matches()) return new Label(-1, "", text);
     Matcher m = ARTICLE.matcher(whole);
+    if (m.matches()) return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
+    m = POSITION.matcher(whole);
     if (m.matches()) return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
     m = LETTERED.matcher(whole);
     if (m.matches() && isArticle(p, m.group(1), m.group(2)))

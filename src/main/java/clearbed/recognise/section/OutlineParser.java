@@ -18,6 +18,7 @@ import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
@@ -107,6 +108,11 @@ public final class OutlineParser {
   private final AmendmentFinder amendments;
   private final PublicationLists publications;
   private final Wordings wordings;
+  private final PlaceSentences places;
+
+  /** As a column of a schedule is headed that says where each tile is. */
+  private final Header.Column exposure;
+
   private final Memo<String, Optional<Property>> properties = Memo.ofTexts();
 
   public OutlineParser(Vocabulary vocabulary, StatementFinder finder) {
@@ -119,6 +125,8 @@ public final class OutlineParser {
     this.amendments = new AmendmentFinder(vocabulary);
     this.publications = new PublicationLists(vocabulary);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
+    this.places = new PlaceSentences(vocabulary);
+    this.exposure = HeadingWords.named(vocabulary, "exposure");
   }
 
   /**
@@ -540,6 +548,7 @@ public final class OutlineParser {
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(text, at, context)) out.add(s.within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
+      if (!own.limits().tags().isEmpty() && describesTile(p)) placed(text, own, at, out);
       headed(p, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));
@@ -556,6 +565,22 @@ public final class OutlineParser {
       for (Statement s : rowReader.property(property.column().with(mark), property.value(), at)) {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
+      }
+    }
+
+    /** "Permanently under water." and "Outside, open to frost: ..." say of a tile where it is. */
+    private void placed(String text, Node own, Origin at, List<Statement> out) {
+      for (Sentences.Sentence sentence : Sentences.of(PlainText.of(text))) {
+        String lead = Parts.lead(sentence.text());
+        String where = lead.isEmpty() ? sentence.text() : lead;
+        if (exposure == null || !places.isOne(where)) continue;
+        for (Statement s : rowReader.property(exposure, where, at)) {
+          boolean said =
+              out.stream()
+                  .anyMatch(
+                      o -> o.attribute().equals(s.attribute()) && o.content().equals(s.content()));
+          if (!said) out.add(s.within(own.limits()));
+        }
       }
     }
 

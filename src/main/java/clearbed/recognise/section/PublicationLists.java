@@ -5,6 +5,7 @@ import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
@@ -20,6 +21,14 @@ final class PublicationLists {
   private static final Pattern BEHIND_A_COMMA = Pattern.compile("[,.]\\s*\\p{L}");
 
   private static final Pattern TITLED = Pattern.compile("[-:\u2013\u2014]\\s*\\p{Lu}?");
+
+  /** "ISO 11600 Jointing products, sealants": nothing stands between name and title. */
+  private static final Pattern CAPITAL = Pattern.compile("\\p{Lu}\\p{Ll}[^\\d%]*");
+
+  /** So many lines of that form are a list. */
+  private static final int LIST_OF_BARE = 5;
+
+  private static final Pattern JOINTS = Pattern.compile("[\\s,;.&/:()]|\\band\\b|\\bParts?\\b");
 
   /** A word that is no article or preposition. */
   private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
@@ -45,23 +54,50 @@ final class PublicationLists {
    */
   boolean[] in(List<String> lines) {
     boolean[] out = new boolean[lines.size()];
+    List<String> titles = lines.stream().map(this::title).toList();
+    for (int i = 0; i < out.length; i++) {
+      boolean named = !titles.get(i).isEmpty() && isNamed(titles.get(i));
+      out[i] = named || isBareList(lines.get(i));
+    }
+    runs(titles, LIST, title -> isNamed(title) || TITLED.matcher(title).lookingAt(), out);
+    runs(titles, LIST_OF_BARE, title -> isNamed(title) || CAPITAL.matcher(title).matches(), out);
+    return out;
+  }
+
+  /** Marks the lines of each run that is long enough. */
+  private static void runs(List<String> titles, int least, Predicate<String> isOne, boolean[] out) {
     int from = 0;
-    for (int i = 0; i <= lines.size(); i++) {
-      String rest = i < lines.size() ? behindDesignation(lines.get(i)) : "";
-      boolean title = !rest.isEmpty() && isTitle(rest);
-      if (title) out[i] = vocabulary.list("publication").in(rest);
-      if (title && (out[i] || TITLED.matcher(rest).lookingAt())) continue;
-      for (int k = from; k < i && i - from >= LIST; k++) out[k] = true;
+    for (int i = 0; i <= titles.size(); i++) {
+      if (i < titles.size() && !titles.get(i).isEmpty() && isOne.test(titles.get(i))) continue;
+      for (int k = from; k < i && i - from >= least; k++) out[k] = true;
       from = i + 1;
     }
-    return out;
+  }
+
+  private boolean isNamed(String title) {
+    return vocabulary.list("publication").in(title);
+  }
+
+  private String title(String line) {
+    String rest = behindDesignation(line);
+    return !rest.isEmpty() && isTitle(rest) ? rest : "";
+  }
+
+  /** "EN 12004-1; EN 13888-1; EN 14891; ISO 11600": designations and nothing else. */
+  private static boolean isBareList(String line) {
+    if (!Citations.mayCite(line)) return false;
+    List<Citations.Found> found = Citations.find(line);
+    if (found.size() < LIST) return false;
+    StringBuilder rest = new StringBuilder(line);
+    for (Citations.Found f : found)
+      rest.replace(f.start(), f.end(), " ".repeat(f.end() - f.start()));
+    return JOINTS.matcher(rest).replaceAll("").isEmpty();
   }
 
   /** Whether a line below a heading on standards is one of them by its title. */
   boolean lists(String line) {
-    String rest = behindDesignation(line);
+    String rest = title(line);
     return !rest.isEmpty()
-        && isTitle(rest)
         && (TITLED.matcher(rest).lookingAt() || BEHIND_A_COMMA.matcher(rest).lookingAt());
   }
 

@@ -11,6 +11,7 @@ import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -150,9 +151,16 @@ final class Wordings {
     boolean placed = !limits.surfaces().isEmpty() || !limits.exposures().isEmpty();
     if (limits.tags().isEmpty() && placed && placesAgain(limits, lead, words)) return Limits.NONE;
     if (limits.tags().isEmpty()) return limits;
+    List<String> leads =
+        Sentences.of(words).stream().map(sentence -> Parts.lead(sentence.text())).toList();
+    // "Evenness of GT-1 and GT-2: ... For GT-3: ... Deflection: ..."
+    boolean others =
+        leads.stream()
+            .map(other -> limitFinder.of(other, true).tags())
+            .anyMatch(tags -> !tags.isEmpty() && Collections.disjoint(tags, limits.tags()));
+    if (others && !vocabulary.family(lead).isEmpty()) return Limits.NONE;
     boolean all =
-        Sentences.of(words).stream()
-            .map(sentence -> Parts.lead(sentence.text()))
+        leads.stream()
             .anyMatch(
                 other ->
                     vocabulary.list("clause.everyOne").matches(other.toLowerCase(Locale.ROOT)));

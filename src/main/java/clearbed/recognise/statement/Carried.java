@@ -34,7 +34,8 @@ final class Carried {
 
   /** Behind the pronoun the sentence goes on or ends. */
   private static final Pattern ON_IT =
-      Pattern.compile("(?i)\\b(on|over|to|with|onto) (?:it|them|this|these)(?= |[.,;]|$)");
+      Pattern.compile(
+          "(?i)\\b(on|over|to|with|onto|accepts?|approves?|allows?|permits?|endorses?|for) (?:it|them|this|these)(?= |[.,;]|$)(?! tiles?\\b)");
 
   private final Set<String> membranes = new TreeSet<>();
   private boolean onMembrane;
@@ -45,7 +46,9 @@ final class Carried {
   void heard(String part, Phrases membrane) {
     Matcher m = MARKED.matcher(part);
     while (m.find()) membranes.add(m.group(1));
-    onMembrane = membrane.in(part) || membranes.stream().anyMatch(part::contains);
+    // "Membrane ... The tile maker accepts it. The adhesive maker accepts his adhesive on it."
+    boolean stillOfIt = onMembrane && ON_IT.matcher(part).find();
+    onMembrane = stillOfIt || membrane.in(part) || membranes.stream().anyMatch(part::contains);
   }
 
   /** The words, with what marks and pronouns stand for: "set over WB-1", "used on it". */

@@ -50,7 +50,7 @@ public final class Citations {
               Citations::international, 4),
           // National ones: DIN 18157-1, AS 3958.1, AS/NZS 4586. "AS 1200 mm" is none.
           new Form(
-              "\\b(?-i:(DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|UNE|NEN|NBN|SANS|SASO|GSO|PN|SFS|NS|JIS A|GB/T|GB|JGJ|[O\u00d6]NORM(?: [A-Z])?))\\s*(\\d{3,6}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
+              "\\b(?-i:(CEN/T[RS]|DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|UNE|NEN|NBN|SANS|SASO|GSO|PN|SFS|NS|JIS A|GB/T|GB|JGJ|[O\u00d6]NORM(?: [A-Z])?))\\s*(\\d{3,6}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
                   + "(?!\\d|[.,]\\d|\\s*(?:x|by|mm|m|cm|psi|lbs?|ft|in|sq|hours?|days?)\\b)",
               Citations::national, 4),
           // The ramp tests, whose classes outlived them.

@@ -18,7 +18,9 @@ public final class LimitFinder {
   private static final Pattern TAG_PARTS = Pattern.compile("([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Z]?)");
   private static final Pattern TAG =
       Pattern.compile(
-          "(?<![A-Za-z0-9.-])(?:([A-Z]{1,5})[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
+          "(?<![A-Za-z0-9.-])(?:("
+              + Tags.LETTERS
+              + ")[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN-|BS-|TCNA|UL-)[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
   // "GT-5-8" is a range, and no tag by itself.
   private static final Pattern FIGURES_APART =
       Pattern.compile(
@@ -247,7 +249,8 @@ public final class LimitFinder {
       char c = text.charAt(at);
       if (c < 'A' || c > 'Z') continue;
       char next = text.charAt(at + 1);
-      if (next < 'a' || next > 'z') return true;
+      boolean within = at > 0 && Character.isLetter(text.charAt(at - 1));
+      if (next < 'a' || next > 'z' || within) return true;
     }
     return false;
   }

@@ -13,6 +13,8 @@ final class Requirements {
   private static final Set<String> ON_MEMBRANES =
       Set.of("membrane.confirmation", "mortar.membraneUse");
 
+  private static final String MOUNTING = "Mounting";
+
   private final Vocabulary vocabulary;
 
   Requirements(Vocabulary vocabulary) {
@@ -20,6 +22,8 @@ final class Requirements {
   }
 
   void addTo(Passage p) {
+    // Under "Delivered as": "sheets with edge dots; compatible with the adhesive".
+    boolean ofMounting = p.context.attribute().equals("tile.mounting");
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
@@ -30,7 +34,8 @@ final class Requirements {
       boolean required =
           a.words().requiredIn(p.text)
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
-              || requiredUnder(p.title(), p.text, a);
+              || requiredUnder(p.title(), p.text, a)
+              || ofMounting && requiredUnder(MOUNTING, p.text, a);
       if (required) {
         p.add(
             a,

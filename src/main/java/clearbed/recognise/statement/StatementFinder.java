@@ -129,7 +129,7 @@ public final class StatementFinder {
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
-      if (part.text().endsWith("?")) continue;
+      if (part.text().endsWith("?") || tellsWhere(part.text())) continue;
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
@@ -183,6 +183,13 @@ public final class StatementFinder {
     return out;
   }
 
+  /** "The schedule gives size, see-through grade and back" names columns and fills none. */
+  private boolean tellsWhere(String text) {
+    return vocabulary.list("clause.tellsWhere").in(text)
+        && Quantities.find(text).isEmpty()
+        && Citations.find(text).isEmpty();
+  }
+
   /** "Mortar to ANSI A118.15. White for GT-1, gray for GT-2.": words without a verb go on. */
   private boolean isFragment(String text) {
     return text.length() <= LONGEST_FRAGMENT
@@ -193,7 +200,14 @@ public final class StatementFinder {
   /** "For GT-2." and "Used at GT-2"; not "In GT-2 the sealant is rated for immersion". */
   private boolean saysWhatFor(String text) {
     return USES.matcher(text).find()
+        && !opensWithFigure(text)
         && (USED.matcher(text).find() || IS_USED.matcher(text).find() || isFragment(text));
+  }
+
+  /** "7 days for GT-3" behind "48 hours" takes nothing from the other tiles. */
+  private static boolean opensWithFigure(String text) {
+    List<Quantities.Found> figures = Quantities.find(text);
+    return !figures.isEmpty() && figures.get(0).start() == 0;
   }
 
   /** "Spacing and width." runs in before what it is about. */

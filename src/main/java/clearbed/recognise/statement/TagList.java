@@ -95,7 +95,9 @@ public final class TagList {
   private static Pattern tag(String between) {
     return Pattern.compile(
         // "GT-A 3 mm" is a tag and a figure.
-        "([A-Z]{1,5}|[A-Z]{1,4}-[A-Z]{1,3}(?! ))("
+        "("
+            + Tags.LETTERS
+            + "|[A-Z]{1,4}-[A-Z]{1,3}(?! ))("
             + between
             + ")(\\d{1,4})([A-Za-z]?)(?![A-Za-z0-9]|\\.\\d)|([A-Z]{2,4})(-)([A-Z])(?![A-Za-z0-9])");
   }

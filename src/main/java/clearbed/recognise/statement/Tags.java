@@ -6,18 +6,22 @@ import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
 public final class Tags {
+  /** Letters of a mark, some of them small in {@code GMo-01} and {@code GlTi-2}. */
+  static final String LETTERS = "(?:[A-Z]{1,5}|[A-Z][A-Za-z]?[A-Z][a-z]{1,2}(?=-\\d))";
+
   /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code GLS-A}. */
   public static final String MARK =
-      "(?:[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
+      "(?:" + LETTERS + "[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
 
   /** A mark by itself, in a cell. */
   private static final Pattern ALONE =
       Pattern.compile(
-          "[A-Z]{1,5}[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+          LETTERS
+              + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
 
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
-  private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Z].*$");
+  private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Za-z].*$");
 
   // An addendum says "Add tile GT-9: ..."
   private static final Pattern ADDS =

@@ -53,7 +53,10 @@ final class TermStatements {
       boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
       if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
       boolean listed =
-          a.id().equals("movement.places") && Set.copyOf(hits.values()).size() >= PLACES_LISTED;
+          a.id().equals("movement.places")
+              && (Set.copyOf(hits.values()).size() >= PLACES_LISTED
+                  // "At every perimeter; where one backing meets another; over structural joints."
+                  || !p.carried.of(a.id()).isEmpty());
       for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
         boolean needs = !column && a.needsFamily() && !listed;
         if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;

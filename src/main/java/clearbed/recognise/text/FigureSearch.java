@@ -85,6 +85,16 @@ public final class FigureSearch {
       Pattern.compile(
           "\\s?(?i:in|at|for|under|behind|outside|inside|where|when|if|with)\\s(?:the |all )?\\p{L}");
 
+  /** "To Table J and 0.11 in all tiled surfaces" counts clauses, not inches. */
+  private static final Pattern OF_A_CLAUSE =
+      Pattern.compile(
+          "\\b(?:table|clauses?|sections?|articles?|items?|positions?|paragraphs?|notes?|details?)"
+              + "(?: [\\w.]{1,12}(?:,| and| or|, and))? $",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int LONGEST_CLAUSE = 40;
+  private static final Pattern GOES_ON = Pattern.compile("\\s+(?:all|the|any|each|every|this)\\b");
+
   private static final Pattern JOINED =
       Pattern.compile(
           "\\s*(?:[\\[(]\\s*|,?\\s*/\\s*)(?:approx\\.?\\s*|about\\s*)?"
@@ -223,7 +233,7 @@ public final class FigureSearch {
     Matcher m = SINGLE.matcher(s);
     while (m.find()) {
       Unit unit = unit(m.group(3));
-      if (unit == null) continue;
+      if (unit == null || isOfClause(m)) continue;
       double number = signed(m.group(1), unit);
       if (!Double.isFinite(number)) {
         if (!Numbers.isLabel(m.group(1))) unclear(m.start(), m.end(), unit);
@@ -234,6 +244,13 @@ public final class FigureSearch {
         take(m.start(), m.end(), exact(number, unit), unit);
       }
     }
+  }
+
+  private boolean isOfClause(Matcher m) {
+    if (!m.group(3).equals("in")) return false;
+    if (!GOES_ON.matcher(s).region(m.end(), s.length()).lookingAt()) return false;
+    int from = Math.max(0, m.start() - LONGEST_CLAUSE);
+    return OF_A_CLAUSE.matcher(s.substring(from, m.start())).find();
   }
 
   private void inches() {
