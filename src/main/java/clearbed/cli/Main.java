@@ -47,6 +47,11 @@ public final class Main {
     Runtime.getRuntime().halt(code);
   }
 
+  /** Ends the program from another thread, as when somebody stops it. */
+  static void end(int code) {
+    System.exit(code);
+  }
+
   /** Exit code 1 speaks of findings; Java's own way to end on an error would give it, too. */
   private static int runOrSayWhy(String[] args) {
     try {

@@ -17,8 +17,8 @@ import java.util.logging.LogManager;
  * folder to work in and, to try a part, the start of the kinds or names.
  */
 public final class Attempts {
-  /** Seconds after which a process that tries is taken for hung. */
-  private static final int HUNG_SECONDS = 90;
+  /** On the clock, after which a process that tries is taken for hung. */
+  private static final int HUNG_SECONDS = 200;
 
   private Attempts() {}
 

@@ -180,9 +180,9 @@ final class HostileWorkbooks {
         book -> {
           try (XSSFWorkbook other = new XSSFWorkbook()) {
             other.createSheet("Rates").createRow(0).createCell(0).setCellValue(1);
-            book.linkExternalWorkbook("\\\\x.invalid\\rates.xlsx", other);
+            book.linkExternalWorkbook("http://x.invalid/rates.xlsx", other);
             Row row = book.getSheet("Questions").getRow(1);
-            row.createCell(7).setCellFormula("'[\\\\x.invalid\\rates.xlsx]Rates'!A1");
+            row.createCell(7).setCellFormula("'[http://x.invalid/rates.xlsx]Rates'!A1");
           } catch (IOException e) {
             throw new IllegalStateException(e);
           }

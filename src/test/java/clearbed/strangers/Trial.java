@@ -5,9 +5,11 @@ import clearbed.strangers.Attempt.Wanted;
 import clearbed.strangers.Verdict.End;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.sun.management.OperatingSystemMXBean;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +29,9 @@ final class Trial {
 
   /** Seconds beyond them by which there is an answer. */
   static final int GRACE_SECONDS = 10;
+
+  private static final OperatingSystemMXBean PROCESS =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
 
   private static final int LONGEST_LINE = 1_000;
 
@@ -63,9 +68,13 @@ final class Trial {
 
   private static Path goodNeighbours(Path work) throws IOException {
     Path good = Files.createDirectories(work.resolve("good"));
-    try (Stream<Path> files = Files.list(Path.of("sample-specs/draft"))) {
-      for (Path file : files.toList()) Files.copy(file, good.resolve(file.getFileName()));
-    }
+    Path sealants = Path.of("sample-specs/draft/07-92-00-joint-sealants.txt");
+    Files.copy(sealants, good.resolve(sealants.getFileName()));
+    Files.writeString(
+        good.resolve("schedule.csv"),
+        "Tag,Material,Size,Mortar,Grout,Location\n"
+            + "GT-1,Glass mosaic,1 x 1 in,ANSI A118.15,white epoxy,Pool\n"
+            + "GT-2,Fused glass tile,4 x 4 in,ANSI A118.1,TBD,Lobby\n");
     return good;
   }
 
@@ -82,6 +91,8 @@ final class Trial {
       return verdict(attempt, words, folder, ran);
     } catch (IOException | RuntimeException e) {
       return new Verdict(End.FAILED, 0, "the attempt itself: " + e);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      return new Verdict(End.FAILED, 0, "the whole run ended: " + e);
     }
   }
 
@@ -113,10 +124,11 @@ final class Trial {
     PrintStream to = new PrintStream(printed, true, StandardCharsets.UTF_8);
     System.setOut(to);
     System.setErr(to);
-    long start = System.nanoTime();
+    // On a machine that others use, too, the clock says little.
+    long start = PROCESS.getProcessCpuTime();
     try {
       int code = Main.run(words.toArray(String[]::new));
-      long millis = (System.nanoTime() - start) / 1_000_000;
+      long millis = (PROCESS.getProcessCpuTime() - start) / 1_000_000;
       return new Ran(code, printed.toString(StandardCharsets.UTF_8), millis);
     } finally {
       System.setOut(out);
@@ -132,6 +144,7 @@ final class Trial {
     if (!wrong.isEmpty())
       return new Verdict(End.FAILED, ran.millis, wrong + ": " + brief(ran.printed));
     if (!Files.exists(folder.resolve("findings.json"))) return refused(attempt, ran);
+    if (!Files.exists(folder.resolve("findings.xlsx"))) return refused(attempt, ran);
     wrong = linksOut(folder);
     if (!wrong.isEmpty()) return new Verdict(End.FAILED, ran.millis, wrong);
     JsonNode after = json(folder);
@@ -143,7 +156,7 @@ final class Trial {
   /** Nothing was done, for a reason that is said. */
   private static Verdict refused(Attempt attempt, Ran ran) {
     if (ran.code == 0) return answered(attempt, End.HANDLED, ran, ran.printed);
-    if (ran.code != 2 || ran.printed.isBlank())
+    if (ran.code < 2 || ran.printed.isBlank())
       return new Verdict(
           End.FAILED, ran.millis, "exit code " + ran.code + ": " + brief(ran.printed));
     return answered(
@@ -178,9 +191,18 @@ final class Trial {
     if (!values(after).containsAll(values(before)))
       return "other values are read of good neighbours";
     if (attempt.wanted() != Wanted.ANSWER_ALONE || ruled) return "";
-    return after.get("findings").equals(before.get("findings"))
-        ? ""
-        : "other findings in good neighbours";
+    return findings(after).equals(findings(before)) ? "" : "other findings in good neighbours";
+  }
+
+  /** Those that are of tiles and no more than that: the set as a whole has one document more. */
+  private List<JsonNode> findings(JsonNode report) {
+    List<JsonNode> findings = new ArrayList<>();
+    for (JsonNode finding : report.get("findings")) {
+      String document = finding.path("origin").path("document").asText();
+      boolean ofTiles = !finding.path("tags").isEmpty();
+      if (ofTiles && Files.exists(good.resolve(document))) findings.add(finding);
+    }
+    return findings;
   }
 
   private Set<String> values(JsonNode report) {

@@ -35,6 +35,7 @@ public final class PdfReader implements FormatReader {
       PdfBlocks blocks = new PdfBlocks(source.path());
       blocks.add(read);
       blocks.addForms(pdf);
+      blocks.addAttachments(PdfAttachments.count(pdf));
       return document(source, blocks, read);
     }
   }
