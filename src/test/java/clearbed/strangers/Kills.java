@@ -28,7 +28,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class Kills {
   private static final List<String> COMMANDS = List.of("check", "carry", "annotate", "cache");
   private static final List<String> DATES = List.of("2026-03-02", "2026-04-06");
-  private static final int RUNS_BETWEEN = 10;
+  private static final int RUNS_BETWEEN = 25;
   private static final int CHILD_SECONDS = 20;
 
   private final Path folder;
@@ -36,7 +36,7 @@ public final class Kills {
   private final Path temporary;
   private final Path outputs;
   private final Path earlier;
-  private final Random random = new Random(26);
+  private final Random random = new Random();
 
   /** Contents that a whole run writes, by file. */
   private final Map<String, Set<Integer>> whole = new HashMap<>();

@@ -55,7 +55,8 @@ public final class XlsReader implements FormatReader {
     List<Block> blocks = new ArrayList<>();
     List<Gap> gaps = new ArrayList<>();
     if (Files.size(source.file()) % SECTOR != 0)
-      gaps.add(new Gap(Origin.ofDocument(source.path()), "cut short: its end is missing; get it again"));
+      gaps.add(
+          new Gap(Origin.ofDocument(source.path()), "cut short: its end is missing; get it again"));
     try (POIFSFileSystem files = new POIFSFileSystem(source.file().toFile(), true);
         HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), false)) {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {

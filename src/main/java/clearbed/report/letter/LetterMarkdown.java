@@ -65,7 +65,7 @@ public final class LetterMarkdown {
   }
 
   /** Words that stay words: no marks, no line ends. */
-  private static String plain(String text) {
+  static String plain(String text) {
     String line =
         SafeText.xml(text)
             .strip()
