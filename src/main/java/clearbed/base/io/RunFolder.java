@@ -34,12 +34,12 @@ public final class RunFolder implements AutoCloseable {
   }
 
   /**
-   * Makes it and has all temporary files of this process go there; to be called before the first of
-   * them, as Java looks up the place once. Where no folder can be made, nothing changes, and what
-   * needs a temporary file says so.
+   * Makes it and has temporary files of this process go there, our own by {@link TemporaryFolder}
+   * and those of the libraries that ask for the place; to be called before the first of them. Where
+   * no folder can be made, nothing changes, and what needs a temporary file says so.
    */
   public static RunFolder begin() {
-    Path around = Path.of(System.getProperty(TEMPORARY));
+    Path around = place();
     for (int i = 0; i < TRIES; i++) {
       try {
         RunFolder run = begin(around);
@@ -53,6 +53,11 @@ public final class RunFolder implements AutoCloseable {
       }
     }
     return new RunFolder(null, null);
+  }
+
+  /** Where temporary files go. */
+  static Path place() {
+    return Path.of(System.getProperty(TEMPORARY));
   }
 
   /** A new folder, or null when another run took it for one that was left. */

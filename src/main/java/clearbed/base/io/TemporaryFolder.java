@@ -10,7 +10,8 @@ public final class TemporaryFolder implements AutoCloseable {
 
   /** The folder itself; only its owner can enter it. */
   public Path path() throws IOException {
-    if (folder == null) folder = Files.createTempDirectory("clearbed");
+    // Java itself would take the place that it was started with, not that of the run.
+    if (folder == null) folder = Files.createTempDirectory(RunFolder.place(), "clearbed");
     return folder;
   }
 

@@ -40,6 +40,7 @@ class RunFolderTest {
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(own)))
             .isEqualTo("rwx------");
       Files.createDirectories(own.resolve("library/deep"));
+      assertThat(new TemporaryFolder().newFile("txt")).startsWith(own);
       Files.writeString(own.resolve("library/deep/rows.xml"), "x");
     } finally {
       run.close();
