@@ -81,7 +81,7 @@ final class DamagedDocuments {
     for (int n = 1 << i % 10; n > 0; n--)
       copy[random.nextInt(copy.length)] ^= (byte) (1 << random.nextInt(8));
     return Attempt.document(
-        "bits flipped", "flip-%02d.%s".formatted(i, format), Wanted.ANSWER_ALONE, () -> copy);
+        "bits flipped", "flip-%02d.%s".formatted(i, format), alone(format), () -> copy);
   }
 
   private static Attempt cut(String format, int i, byte[] bytes) {
@@ -94,6 +94,14 @@ final class DamagedDocuments {
         () -> copy);
   }
 
+  /**
+   * The .doc file bears the title of a section of tile, and a text may come to bear any: what the
+   * good documents lack as a set is then asked of that section.
+   */
+  private static Wanted alone(String format) {
+    return format.equals("doc") || format.equals("txt") ? Wanted.ANSWER : Wanted.ANSWER_ALONE;
+  }
+
   /** A stretch of the file comes again elsewhere in it. */
   private static Attempt spliced(String format, int i, byte[] bytes, Random random) {
     byte[] copy = bytes.clone();
@@ -102,7 +110,7 @@ final class DamagedDocuments {
     int to = random.nextInt(copy.length - length + 1);
     System.arraycopy(bytes, from, copy, to, length);
     return Attempt.document(
-        "spliced", "splice-%02d.%s".formatted(i, format), Wanted.ANSWER_ALONE, () -> copy);
+        "spliced", "splice-%02d.%s".formatted(i, format), alone(format), () -> copy);
   }
 
   /** Other words in a part, whose checksum stays what it was. */
