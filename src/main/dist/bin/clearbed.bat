@@ -11,5 +11,5 @@ set "MADE_FOR="
 set ARCHIVE=
 if exist "%CLEARBED_HOME%\lib\clearbed-windows.for" set /p MADE_FOR=<"%CLEARBED_HOME%\lib\clearbed-windows.for"
 if "%MADE_FOR%"=="%CLEARBED_HOME% %JAVA%" set ARCHIVE="-XX:SharedArchiveFile=%CLEARBED_HOME%\lib\clearbed-windows.jsa"
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:MetaspaceSize=128m -XX:MaxTenuringThreshold=2 -Xshare:auto %ARCHIVE% -Dsun.reflect.inflationThreshold=10000 -Djava.awt.headless=true "-Dclearbed.home=%CLEARBED_HOME%" %CLEARBED_JAVA_OPTS% -cp "%CLEARBED_HOME%\lib\clearbed.jar" clearbed.cli.Main %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:MetaspaceSize=128m -XX:MaxTenuringThreshold=2 -XX:-UsePerfData -Xshare:auto %ARCHIVE% -Dsun.reflect.inflationThreshold=10000 -Djava.awt.headless=true "-Dclearbed.home=%CLEARBED_HOME%" %CLEARBED_JAVA_OPTS% -cp "%CLEARBED_HOME%\lib\clearbed.jar" clearbed.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -4,6 +4,7 @@ import clearbed.cache.FactStore;
 import clearbed.model.Document;
 import clearbed.read.DocumentReader;
 import clearbed.read.guard.OwnThread;
+import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
@@ -113,7 +114,7 @@ public final class Batch implements Iterator<Facts>, AutoCloseable {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("reading was interrupted", e);
     } catch (ExecutionException e) {
-      throw new IllegalStateException(e.getCause());
+      reason = Reasons.ofWords(e.getCause());
     }
     return known.facts(Document.unreadable(document.path(), document.format(), reason));
   }

@@ -3,8 +3,10 @@ package clearbed.cache;
 import clearbed.base.codec.DamagedRecord;
 import clearbed.base.codec.RecordInput;
 import clearbed.base.codec.RecordOutput;
+import clearbed.base.io.OwnFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -32,7 +34,7 @@ final class CacheFolder {
   static final Duration LONGEST_UNUSED = Duration.ofDays(60);
 
   /** A part that is older was left by a run that was ended. */
-  private static final Duration STALE_PART = Duration.ofDays(1);
+  private static final Duration STALE_PART = Duration.ofMinutes(10);
 
   private static final Pattern PROGRAM = Pattern.compile("clearbed-[0-9a-f]{16}");
   private static final Pattern DRAWER = Pattern.compile("[0-9a-f]{2}");
@@ -115,6 +117,8 @@ final class CacheFolder {
   private void place(String key, byte[] bytes) throws IOException {
     Path place = entry(key);
     if (!Files.isDirectory(place.getParent())) {
+      Files.createDirectories(root);
+      makeOwn();
       Files.createDirectories(place.getParent());
       Path tag = root.resolve(TAG);
       if (!Files.exists(tag)) Files.writeString(tag, SIGNATURE);
@@ -125,6 +129,15 @@ final class CacheFolder {
       Files.move(part, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
+    }
+  }
+
+  /** What documents say is for nobody but who runs the program. */
+  private void makeOwn() throws IOException {
+    try {
+      if (!Files.isDirectory(own)) OwnFolder.make(own);
+    } catch (FileAlreadyExistsException besideAnother) {
+      // Another thread or run has made it.
     }
   }
 

@@ -21,13 +21,14 @@ import clearbed.track.RefusedWorkbook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
@@ -111,14 +112,6 @@ final class CheckCommand implements Callable<Integer> {
   Integer jobs;
 
   @Option(
-      names = "--document-timeout",
-      paramLabel = "SECONDS",
-      defaultValue = "60",
-      description =
-          "A document that takes longer is given up as unreadable (default: ${DEFAULT-VALUE}).")
-  int timeout;
-
-  @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
       description = "Date of this issue, shown in the workbook (default: today).")
@@ -142,14 +135,19 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin NameOptions nameOptions;
 
+  @Mixin LimitOptions limits;
+
   @Override
   public Integer call() {
     requireSense();
     Outputs outputs = outputs();
     outputs.requireFree();
+    Thread watch = limits.watch();
     try (Stopped stopped = new Stopped(err(), output, json, sarif, annotate, view);
         Progress progress = Progress.on(!quiet)) {
       return run(outputs, stopped, progress);
+    } finally {
+      watch.interrupt();
     }
   }
 
@@ -158,7 +156,8 @@ final class CheckCommand implements Callable<Integer> {
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     EarlierLog earlier = earlier();
     Cache cache = cacheOption.open(rulebook);
-    Project project = new Documents(paths, options(), cache).project(rulebook, progress);
+    ReadOptions options = options();
+    Project project = new Documents(paths, options, cache).project(rulebook, progress);
     progress.now("checking");
     Report found = Result.of(project, rulebook.get(), day(), started, nameOptions.names());
     Carry carried = earlier == null ? null : earlier.into(found);
@@ -167,7 +166,8 @@ final class CheckCommand implements Callable<Integer> {
     progress.now("writing");
     boolean written = write(report, log, outputs, stopped);
     if (view != null)
-      written &= attempt(outputs, stopped, view, () -> view(report, rulebook.get().vocabulary()));
+      written &=
+          attempt(outputs, stopped, view, () -> view(report, options, rulebook.get().vocabulary()));
     progress.close();
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
@@ -185,8 +185,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private void requireSense() {
     if (jobs != null && jobs < 1) throw new UsageFailure("--jobs " + jobs + ": give 1 or more");
-    if (timeout < 1)
-      throw new UsageFailure("--document-timeout " + timeout + ": give 1 second or more");
+    limits.requireSense();
     if (!List.of("auto", "always", "never").contains(color))
       throw new UsageFailure("--color " + color + ": give auto, always or never");
     if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx"))
@@ -219,10 +218,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private ReadOptions options() {
-    ReadOptions options =
-        ReadOptions.defaults()
-            .withOwnOutputs(cacheOption.written())
-            .withDocumentTimeout(Duration.ofSeconds(timeout));
+    ReadOptions options = limits.in(ReadOptions.defaults().withOwnOutputs(cacheOption.written()));
     return jobs == null ? options : options.withJobs(jobs);
   }
 
@@ -245,18 +241,26 @@ final class CheckCommand implements Callable<Integer> {
     return all;
   }
 
-  private void view(Report report, Vocabulary vocabulary) throws IOException {
+  private void view(Report report, ReadOptions given, Vocabulary vocabulary) throws IOException {
     Set<Path> own = new HashSet<>(cacheOption.written());
     // What this run has written is none of its documents, wherever it lies.
     for (Path file : Arrays.asList(output, json, sarif, annotate, view))
       if (file != null) own.add(file.toAbsolutePath().normalize());
-    ReadOptions options = options().withOwnOutputs(own);
-    View.write(report, new ViewedDocuments(paths, options, vocabulary), vocabulary::label, view);
+    ReadOptions options = given.withOwnOutputs(own);
+    Map<String, String> unreadable = new HashMap<>();
+    for (Report.DocumentSummary d : report.documents())
+      if (d.status() == Document.Status.UNREADABLE) unreadable.put(d.path(), d.reason());
+    View.write(
+        report,
+        new ViewedDocuments(paths, options, vocabulary, unreadable),
+        vocabulary::label,
+        view);
   }
 
   private boolean annotated(Report report, Sources sources) {
     AnnotatedCopies.Result result =
-        AnnotatedCopies.write(report, sources::of, annotate, overwriteOption.overwrite);
+        AnnotatedCopies.write(
+            report, sources::of, annotate, overwriteOption.overwrite, limits.ofOne());
     result.failures().forEach(f -> err().println("clearbed: " + DisplayText.of(f)));
     return result.failures().isEmpty();
   }

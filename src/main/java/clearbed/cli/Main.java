@@ -1,5 +1,6 @@
 package clearbed.cli;
 
+import clearbed.base.io.RunFolder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.logging.LogManager;
@@ -38,10 +39,17 @@ public final class Main {
     // PDFBox and POI log through java.util.logging when nothing else takes it; the tool says itself
     // what matters.
     LogManager.getLogManager().reset();
+    RunFolder temporary = RunFolder.begin();
     int code = runOrSayWhy(args);
     System.out.flush();
+    temporary.close();
     // Parser threads given up after the time limit must not keep the program alive.
     Runtime.getRuntime().halt(code);
+  }
+
+  /** Ends the program from another thread, as when somebody stops it. */
+  static void end(int code) {
+    System.exit(code);
   }
 
   /** Exit code 1 speaks of findings; Java's own way to end on an error would give it, too. */

@@ -54,6 +54,8 @@ final class ReadCommand implements Callable<Integer> {
 
   @Mixin CacheOption cacheOption;
 
+  @Mixin LimitOptions limits;
+
   @Override
   public Integer call() {
     Outputs outputs =
@@ -61,10 +63,11 @@ final class ReadCommand implements Callable<Integer> {
             .documents(paths)
             .fills("--cache", cacheOption.folder)
             .addsTo("--teach", teach);
+    limits.requireSense();
     outputs.requireFree();
     Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
     Cache cache = cacheOption.open(rulebook);
-    ReadOptions options = ReadOptions.defaults().withOwnOutputs(cacheOption.written());
+    ReadOptions options = limits.in(ReadOptions.defaults().withOwnOutputs(cacheOption.written()));
     Project project = new Documents(paths, options, cache).project(rulebook, Progress.on(false));
     List<Report.DocumentSummary> documents = Summaries.of(project);
     cacheOption.close(cache, spec.commandLine().getErr());

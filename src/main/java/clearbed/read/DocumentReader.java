@@ -33,7 +33,7 @@ public final class DocumentReader implements AutoCloseable {
       ArchiveLimits archiveLimits,
       IsolatingReader.Means means) {
     ParserLimits.apply();
-    inputs = new Inputs(paths, options.ownOutputs(), archiveLimits);
+    inputs = new Inputs(paths, options, archiveLimits);
     limits = ReadingLimits.of(options.documentTimeout());
     expected = inputs.expected();
     reader = new IsolatingReader(options, means, expected);

@@ -1,11 +1,13 @@
 package clearbed.read;
 
+import clearbed.base.Deadline;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import clearbed.read.detect.ZipKind;
 import clearbed.read.source.ArchiveEntries;
 import clearbed.read.source.ArchiveLimits;
 import clearbed.read.source.FileWalk;
+import clearbed.read.source.ReadOptions;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
 import java.io.IOException;
@@ -15,19 +17,20 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Set;
 
 /** Every input under the arguments in order; archives are opened when their turn comes. */
 final class Inputs implements Iterator<Source>, AutoCloseable {
   private final List<Source> found;
   private final Iterator<Source> files;
   private final ArchiveLimits limits;
+  private final Deadline deadline;
   private final Deque<ArchiveEntries> open = new ArrayDeque<>();
   private final TemporaryFolder folder = new TemporaryFolder();
   private Source next;
 
-  Inputs(List<Path> paths, Set<Path> ownOutputs, ArchiveLimits limits) {
-    this.found = new FileWalk(ownOutputs).walk(paths);
+  Inputs(List<Path> paths, ReadOptions options, ArchiveLimits limits) {
+    this.found = new FileWalk(options.ownOutputs()).walk(paths);
+    this.deadline = options.deadline();
     this.files = found.iterator();
     this.limits = limits;
   }
@@ -65,7 +68,7 @@ final class Inputs implements Iterator<Source>, AutoCloseable {
     try {
       if (ZipKind.of(source.file()) != ZipKind.PLAIN) return source;
       if (open.size() >= limits.depth()) return tooDeep(source);
-      open.push(new ArchiveEntries(source, limits, folder));
+      open.push(new ArchiveEntries(source, limits, deadline, folder));
       return null;
     } catch (IOException | RuntimeException e) {
       return Source.of(Document.unreadable(source.path(), "zip", Reasons.of(e, null)));

@@ -8,6 +8,7 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
+import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PropertySheet;
@@ -93,9 +94,8 @@ public final class Recogniser {
     try {
       return recognise(document);
     } catch (StackOverflowError | RuntimeException e) {
-      String what = e.getClass().getSimpleName();
-      String reason = "its text could not be analysed (" + what + "); report this file";
-      return Facts.none(Document.unreadable(document.path(), document.format(), reason));
+      return Facts.none(
+          Document.unreadable(document.path(), document.format(), Reasons.ofWords(e)));
     }
   }
 

@@ -80,6 +80,9 @@ public final class EarlierLog {
     /** Rows named one by one; of more, only the number is said. */
     private static final int MOST_NAMED = 20;
 
+    /** Rows that belong to no finding; each is moved by itself. */
+    private static final int MOST_STRAYS = 5_000;
+
     private final XSSFWorkbook book;
     private final List<String> remarks = new ArrayList<>();
 
@@ -87,7 +90,7 @@ public final class EarlierLog {
       this.book = book;
     }
 
-    QuestionLog log(String name, byte[] bytes, Earlier earlier) {
+    QuestionLog log(String name, byte[] bytes, Earlier earlier) throws IOException {
       Map<String, QuestionLog.Line> lines = earlier.lines();
       if (lines.isEmpty() && !earlier.isThere()) {
         lines = new VisibleRows(book).lines();
@@ -101,7 +104,8 @@ public final class EarlierLog {
           name, earlier.date(), bytes, earlier.documents(), replied, remarks, earlier.names());
     }
 
-    private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines) {
+    private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines)
+        throws IOException {
       SheetLayout layout = oddities(Headers.QUESTIONS, asking(lines));
       Map<String, QuestionLog.Line> replied = new LinkedHashMap<>(lines);
       if (layout == null) return replied;
@@ -127,7 +131,8 @@ public final class EarlierLog {
     }
 
     /** Says what people did to a sheet that it was not made for. */
-    private SheetLayout oddities(String name, Map<String, QuestionLog.Line> lines) {
+    private SheetLayout oddities(String name, Map<String, QuestionLog.Line> lines)
+        throws IOException {
       Set<String> ids = lines.keySet();
       Sheet sheet = SheetLayout.find(book, name);
       SheetLayout layout =
@@ -166,8 +171,15 @@ public final class EarlierLog {
       return book.getSheet(name) == null ? "was gone" : "had lost its header row and was set aside";
     }
 
-    private void oddRows(String name, SheetLayout layout) {
+    private void oddRows(String name, SheetLayout layout) throws IOException {
       int strays = layout.strays().size();
+      if (strays > MOST_STRAYS)
+        throw new IOException(
+            "its sheet "
+                + name
+                + " has more than "
+                + MOST_STRAYS
+                + " rows that belong to no finding; take them out");
       for (SheetLayout.Stray stray : layout.strays().subList(0, Math.min(strays, MOST_NAMED))) {
         remarks.add(
             "Sheet %s, row %d was moved to the sheet Set aside: %s."

@@ -1,6 +1,8 @@
 package clearbed.track;
 
 import clearbed.mark.OpenElsewhere;
+import clearbed.read.source.Checksums;
+import clearbed.read.source.Unreadable;
 import clearbed.report.workbook.EarlierWorkbook;
 import clearbed.report.workbook.FindingsWorkbook;
 import clearbed.report.workbook.Ledger;
@@ -24,6 +26,15 @@ final class WorkbookFile {
    */
   private static final long MEMORY_PER_BYTE = 23;
 
+  /** Bytes of any part, unpacked. */
+  private static final long LARGEST_PART = 1L << 30;
+
+  /** Times that a part is in memory while it is opened. */
+  private static final int COPIES_OF_PART = 6;
+
+  private static final String DAMAGED =
+      "it is damaged; open it in a spreadsheet program, repair it and save it";
+
   private WorkbookFile() {}
 
   static byte[] bytes(Path file) throws RefusedWorkbook {
@@ -43,6 +54,7 @@ final class WorkbookFile {
   static XSSFWorkbook openAny(Path file) throws RefusedWorkbook {
     byte[] bytes = bytes(file);
     refuseOtherFormats(file, bytes);
+    refuseDamaged(file, bytes);
     refuseTooLarge(file, bytes, true, Runtime.getRuntime().maxMemory());
     return parse(file, bytes, all -> new XSSFWorkbook(new ByteArrayInputStream(all)));
   }
@@ -54,6 +66,7 @@ final class WorkbookFile {
 
   static XSSFWorkbook openLedger(Path file, byte[] bytes) throws RefusedWorkbook {
     refuseOtherFormats(file, bytes);
+    refuseDamaged(file, bytes);
     long memory = Runtime.getRuntime().maxMemory();
     refuseTooLarge(file, bytes, false, memory);
     XSSFWorkbook book = parse(file, bytes, EarlierWorkbook::openLedger);
@@ -66,6 +79,20 @@ final class WorkbookFile {
     }
     if (!Ledger.hasSnapshots(book)) refuseTooLarge(file, bytes, true, memory);
     return book;
+  }
+
+  /** A part that is cut or changed would be carried on as what people typed. */
+  private static void refuseDamaged(Path file, byte[] bytes) throws RefusedWorkbook {
+    try {
+      long most = Math.min(LARGEST_PART, Runtime.getRuntime().maxMemory() / COPIES_OF_PART);
+      if (EarlierWorkbook.hasPartOver(most, bytes))
+        throw refused(
+            file,
+            "a part of it unpacks to more than " + (most >> 20) + " MiB for the memory given");
+      Checksums.require(file);
+    } catch (IOException | Unreadable damaged) {
+      throw new RefusedWorkbook(text(file, DAMAGED), damaged);
+    }
   }
 
   /**
@@ -104,9 +131,10 @@ final class WorkbookFile {
     try {
       return opening.of(bytes);
     } catch (IOException | RuntimeException damaged) {
+      throw new RefusedWorkbook(text(file, DAMAGED), damaged);
+    } catch (OutOfMemoryError tooLarge) {
       throw new RefusedWorkbook(
-          text(file, "it is damaged; open it in a spreadsheet program, repair it and save it"),
-          damaged);
+          text(file, "it holds too much for the memory given; give Java more (-Xmx)"), tooLarge);
     }
   }
 

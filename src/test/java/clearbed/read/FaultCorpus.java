@@ -20,7 +20,7 @@ import org.apache.poi.hwpf.HWPFDocument;
  * Damaged and hostile files of every format, made anew for each run from a seed. What can still be
  * read of them speaks of drains, so that it states nothing of tile.
  */
-final class FaultCorpus {
+public final class FaultCorpus {
   private static final long SEED = 20_260_101;
   private static final int CUTS = 16;
   private static final int FLIPPED_COPIES = 24;
@@ -61,7 +61,7 @@ final class FaultCorpus {
   private FaultCorpus() {}
 
   /** A sound file of each format, by extension. */
-  static Map<String, byte[]> sound() throws IOException {
+  public static Map<String, byte[]> sound() throws IOException {
     Outline section = Outline.parse(SECTION);
     Schedule schedule = Schedule.parse(SCHEDULE);
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -77,7 +77,7 @@ final class FaultCorpus {
   }
 
   /** Every bad file by its name. */
-  static Map<String, byte[]> bad() throws IOException {
+  public static Map<String, byte[]> bad() throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (Map.Entry<String, byte[]> sound : sound().entrySet()) {
       addCut(files, sound.getKey(), sound.getValue());
@@ -106,7 +106,7 @@ final class FaultCorpus {
     }
   }
 
-  static void write(Map<String, byte[]> files, Path folder) throws IOException {
+  public static void write(Map<String, byte[]> files, Path folder) throws IOException {
     Files.createDirectories(folder);
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       Files.write(folder.resolve(file.getKey()), file.getValue());
@@ -126,7 +126,7 @@ final class FaultCorpus {
   }
 
   /** A Word 97 file is only to be had by changing one. */
-  static byte[] changed(byte[] doc, String text) throws IOException {
+  public static byte[] changed(byte[] doc, String text) throws IOException {
     try (HWPFDocument document = new HWPFDocument(new ByteArrayInputStream(doc))) {
       document.getRange().replaceText(text, false);
       var out = new java.io.ByteArrayOutputStream();

@@ -28,14 +28,14 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Files made to do harm: bombs, entities, absurd dimensions, and files under lock. */
-final class HostileFiles {
-  static final String WORD =
+public final class HostileFiles {
+  public static final String WORD =
       "<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\">"
           + "<w:body>%s</w:body></w:document>";
-  static final String SHEET =
+  public static final String SHEET =
       "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
           + "%s</worksheet>";
-  static final String ODF =
+  public static final String ODF =
       "<office:document-content"
           + " xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
           + " xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\""
@@ -45,7 +45,7 @@ final class HostileFiles {
   private HostileFiles() {}
 
   /** Every one of them by its name; none may be read as if nothing were amiss. */
-  static Map<String, byte[]> all() throws IOException {
+  public static Map<String, byte[]> all() throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();
     Map<String, byte[]> sound = FaultCorpus.sound();
     addEntities(files, sound, "entities", laughs());
@@ -64,7 +64,7 @@ final class HostileFiles {
     return files;
   }
 
-  static String laughs() {
+  public static String laughs() {
     StringBuilder declared = new StringBuilder("<!DOCTYPE d [<!ENTITY e0 \"haha\">");
     for (int i = 1; i < 30; i++) {
       String before = "&e" + (i - 1) + ";";
@@ -199,14 +199,14 @@ final class HostileFiles {
         .getBytes(ISO_8859_1);
   }
 
-  static byte[] doc(String text) throws IOException {
+  public static byte[] doc(String text) throws IOException {
     try (InputStream in =
         HostileFiles.class.getResourceAsStream("/corpus/frozen/mossbridge-library/09300.doc")) {
       return FaultCorpus.changed(in.readAllBytes(), text);
     }
   }
 
-  static byte[] zip(String name, byte[] content) throws IOException {
+  public static byte[] zip(String name, byte[] content) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
       out.putNextEntry(new ZipEntry(name));
@@ -216,7 +216,8 @@ final class HostileFiles {
   }
 
   /** The archive with one part changed, or added when it is not there. */
-  static byte[] part(byte[] zip, String name, UnaryOperator<String> change) throws IOException {
+  public static byte[] part(byte[] zip, String name, UnaryOperator<String> change)
+      throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
         ZipOutputStream out = new ZipOutputStream(bytes)) {

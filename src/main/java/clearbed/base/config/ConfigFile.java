@@ -10,10 +10,14 @@ public final class ConfigFile {
   private final byte[] bytes;
   private final JsonNode tree;
 
-  private ConfigFile(String name, byte[] bytes, JsonNode tree) {
+  /** Null for a file as it was shipped: it is parsed when somebody asks for a line. */
+  private final YamlTree yaml;
+
+  private ConfigFile(String name, byte[] bytes, JsonNode tree, YamlTree yaml) {
     this.name = name;
     this.bytes = bytes;
     this.tree = tree;
+    this.yaml = yaml;
   }
 
   /**
@@ -24,11 +28,11 @@ public final class ConfigFile {
    */
   public static ConfigFile read(StandardFiles.Source source, String kind) throws IOException {
     JsonNode shipped = PreparedTree.of(source);
-    if (shipped != null) return new ConfigFile(source.name(), source.bytes(), shipped);
+    if (shipped != null) return new ConfigFile(source.name(), source.bytes(), shipped, null);
     YamlTree yaml = YamlTree.parse(source.name(), source.bytes());
     JsonNode tree = yaml.json();
     SchemaCheck.of(source.name(), yaml, tree, kind);
-    return new ConfigFile(source.name(), source.bytes(), tree);
+    return new ConfigFile(source.name(), source.bytes(), tree, yaml);
   }
 
   /** The file as people know it. */
@@ -47,7 +51,7 @@ public final class ConfigFile {
 
   /** The line of what a path leads to, from 1. */
   int line(List<String> path) throws ConfigException {
-    return YamlTree.parse(name, bytes).line(path);
+    return (yaml == null ? YamlTree.parse(name, bytes) : yaml).line(path);
   }
 
   ConfigException fault(List<String> path, String reason) {

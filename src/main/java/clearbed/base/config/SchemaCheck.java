@@ -150,7 +150,8 @@ final class SchemaCheck {
       case "pattern", "not" -> found + " is not " + around(e).path("description").asText();
       case "minLength", "minItems", "minProperties" -> "there is nothing in it";
       case "maxLength" -> "longer than " + rule + " characters";
-      case "maxProperties" -> "more than " + rule + " in it; give one";
+      case "maxProperties", "maxItems" ->
+          "more than " + rule + " in it; give " + (rule.asInt() == 1 ? "one" : "fewer");
       default -> String.valueOf(e.getMessage());
     };
   }

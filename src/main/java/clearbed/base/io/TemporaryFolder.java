@@ -1,11 +1,8 @@
 package clearbed.base.io;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 
 /** A private folder, made on first use and removed at the end with all that is in it. */
 public final class TemporaryFolder implements AutoCloseable {
@@ -13,7 +10,8 @@ public final class TemporaryFolder implements AutoCloseable {
 
   /** The folder itself; only its owner can enter it. */
   public Path path() throws IOException {
-    if (folder == null) folder = Files.createTempDirectory("clearbed");
+    // Java itself would take the place that it was started with, not that of the run.
+    if (folder == null) folder = Files.createTempDirectory(RunFolder.place(), "clearbed");
     return folder;
   }
 
@@ -26,11 +24,10 @@ public final class TemporaryFolder implements AutoCloseable {
   @Override
   public void close() {
     if (folder == null) return;
-    try (Stream<Path> files = Files.walk(folder)) {
-      // The deepest first; links are removed, never followed.
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) Files.delete(file);
-    } catch (IOException | UncheckedIOException e) {
-      // Left to the operating system's clearing of temporary files.
+    try {
+      OwnFolder.remove(folder);
+    } catch (IOException e) {
+      // It goes with the folder of the run.
     }
   }
 }

@@ -1,11 +1,13 @@
 package clearbed.read.guard;
 
+import clearbed.base.Deadline;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
+import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
 import java.io.IOException;
 import java.util.function.Function;
@@ -35,6 +37,7 @@ public final class IsolatingReader implements AutoCloseable {
 
   private final int jobs;
   private final ReadingLimits limits;
+  private final Deadline deadline;
   private final Means means;
   private final GuardedReader here;
   private final TemporaryFolder folder = new TemporaryFolder();
@@ -50,6 +53,7 @@ public final class IsolatingReader implements AutoCloseable {
   public IsolatingReader(ReadOptions options, Means means, int batch) {
     this.jobs = options.jobs();
     this.limits = ReadingLimits.of(options.documentTimeout());
+    this.deadline = options.deadline();
     this.means = means;
     this.here = new GuardedReader(limits, means.readers());
     this.noWorker = !means.worker().isThere();
@@ -58,6 +62,8 @@ public final class IsolatingReader implements AutoCloseable {
 
   public Document read(Source source) {
     if (source.known() != null) return source.known();
+    if (deadline.isPast())
+      return Document.unreadable(source.path(), source.extension(), Reasons.overdue(deadline));
     try {
       Outcome first = beside(source);
       return first.ending().isSettled() ? first.document() : alone(source, first).document();

@@ -3,11 +3,11 @@ package clearbed.read.guard;
 import clearbed.read.source.ReadingLimits;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.function.Supplier;
 
 /** Work on one document, on a thread of its own and within the document's limits. */
 public final class OwnThread {
@@ -26,7 +26,7 @@ public final class OwnThread {
    * @throws InterruptedException when the caller is interrupted, which ends the work, too
    * @throws ExecutionException what the work has thrown
    */
-  public <T> T run(String name, Supplier<T> work, T noMemory)
+  public <T> T run(String name, Callable<T> work, T noMemory)
       throws TimeoutException, InterruptedException, ExecutionException {
     CompletableFuture<T> result = new CompletableFuture<>();
     Thread thread = new Thread(null, () -> work(work, result, noMemory), name, limits.stackBytes());
@@ -47,12 +47,12 @@ public final class OwnThread {
     return limits.timeout().toMillis() < 1000 ? "1" : "" + limits.timeout().toSeconds();
   }
 
-  private static <T> void work(Supplier<T> work, CompletableFuture<T> result, T noMemory) {
+  private static <T> void work(Callable<T> work, CompletableFuture<T> result, T noMemory) {
     try {
-      result.complete(work.get());
+      result.complete(work.call());
     } catch (OutOfMemoryError e) {
       result.complete(noMemory);
-    } catch (RuntimeException | Error e) {
+    } catch (Exception | Error e) {
       result.completeExceptionally(e);
     } finally {
       // A second lack of memory, while the first is put into words, must leave nobody waiting.

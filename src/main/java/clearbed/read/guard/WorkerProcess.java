@@ -22,6 +22,9 @@ final class WorkerProcess implements AutoCloseable {
   /** Beyond the worker's own limit, for its start and for a document on its way. */
   private static final long GRACE_MILLIS = 20_000;
 
+  /** A process that is ended by force is gone within moments. */
+  private static final int END_SECONDS = 5;
+
   private final Process process;
   private final WorkerChannel channel;
   private final long patienceMillis;
@@ -114,9 +117,16 @@ final class WorkerProcess implements AutoCloseable {
     }
   }
 
+  /** Ends it; it writes nothing more then. */
   @Override
-  public synchronized void close() {
-    retired = true;
-    process.destroyForcibly();
+  public void close() {
+    synchronized (this) {
+      retired = true;
+    }
+    try {
+      process.destroyForcibly().waitFor(END_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

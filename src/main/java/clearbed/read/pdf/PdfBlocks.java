@@ -90,6 +90,11 @@ final class PdfBlocks {
     }
   }
 
+  void addAttachments(int count) {
+    if (count > 0)
+      gaps.add(new Gap(Origin.ofDocument(document), "embedded files (" + count + ") are not read"));
+  }
+
   private void gap(PdfPage page, String reason) {
     Origin origin = new Origin(document, null, null, page.number(), null, null, null);
     gaps.add(new Gap(origin, reason));

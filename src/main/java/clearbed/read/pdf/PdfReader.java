@@ -28,14 +28,25 @@ public final class PdfReader implements FormatReader {
     if (!hasEnd(source.file())) {
       throw new Unreadable("damaged or truncated PDF: its end is missing; save it again");
     }
-    try (PDDocument pdf = Loader.loadPDF(source.file().toFile())) {
+    try (PDDocument pdf = open(source.file())) {
       PdfPages pages = new PdfPages();
       List<PdfPage> read = pages.of(pdf);
       if (read.isEmpty()) throw new Unreadable("a PDF without pages; save it again");
       PdfBlocks blocks = new PdfBlocks(source.path());
       blocks.add(read);
       blocks.addForms(pdf);
+      blocks.addAttachments(PdfAttachments.count(pdf));
       return document(source, blocks, read);
+    }
+  }
+
+  /** What opens certificates is left out of the program; it could not be given one. */
+  private static PDDocument open(Path file) throws IOException, Unreadable {
+    try {
+      return Loader.loadPDF(file.toFile());
+    } catch (NoClassDefFoundError e) {
+      if (!String.valueOf(e.getMessage()).startsWith("org/bouncycastle")) throw e;
+      throw new Unreadable("locked by a certificate; save a copy without");
     }
   }
 

@@ -49,6 +49,8 @@ public final class OdsReader implements FormatReader {
     if (part == null) return;
     try (InputStream in = new Bounded(zip.getInputStream(part))) {
       XMLReader reader = XMLHelper.newXMLReader();
+      // An entity would be passed over in silence, and what it stands for be missed.
+      reader.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
       reader.setContentHandler(handler);
       reader.setErrorHandler(handler);
       reader.parse(new InputSource(in));

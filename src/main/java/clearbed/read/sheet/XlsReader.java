@@ -13,6 +13,7 @@ import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,6 +39,9 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 /** Excel 97 to 2003 workbooks: every sheet, hidden ones too, is one table. */
 public final class XlsReader implements FormatReader {
+  /** Bytes that the length of a compound file is a multiple of (MS-CFB 2.2). */
+  private static final int SECTOR = 512;
+
   private static final int COLUMNS = 256;
 
   private final DataFormatter formatter = new DataFormatter(Locale.US);
@@ -50,6 +54,9 @@ public final class XlsReader implements FormatReader {
   public Document read(Source source) throws IOException {
     List<Block> blocks = new ArrayList<>();
     List<Gap> gaps = new ArrayList<>();
+    if (Files.size(source.file()) % SECTOR != 0)
+      gaps.add(
+          new Gap(Origin.ofDocument(source.path()), "cut short: its end is missing; get it again"));
     try (POIFSFileSystem files = new POIFSFileSystem(source.file().toFile(), true);
         HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), false)) {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {

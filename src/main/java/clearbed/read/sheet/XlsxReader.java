@@ -52,7 +52,10 @@ public final class XlsxReader implements FormatReader {
           blocks.add(grid.table());
           gaps.addAll(grid.gaps());
         }
-        if (part != null) addDrawings(source, sheet, parts, part, blocks);
+        if (part == null) continue;
+        addDrawings(source, sheet, parts, part, blocks);
+        int objects = parts.linked(part, "oleObject").size() + parts.linked(part, "package").size();
+        if (objects > 0) gaps.add(new Gap(origin, "embedded files (" + objects + ") are not read"));
       }
     }
     return Document.read(source.path(), Format.XLSX.shortName(), blocks, gaps);

@@ -1,5 +1,6 @@
 package clearbed.read.source;
 
+import clearbed.base.Deadline;
 import clearbed.base.DisplayText;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.model.Document;
@@ -32,6 +33,7 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
 
   private final Source archive;
   private final ArchiveLimits limits;
+  private final Deadline deadline;
   private final TemporaryFolder folder;
   private final ZipFile zip;
   private final Iterator<Entry> entries;
@@ -39,10 +41,12 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
 
   private record Entry(String name, ZipEntry zipEntry, String refusal) {}
 
-  public ArchiveEntries(Source archive, ArchiveLimits limits, TemporaryFolder folder)
+  public ArchiveEntries(
+      Source archive, ArchiveLimits limits, Deadline deadline, TemporaryFolder folder)
       throws IOException {
     this.archive = archive;
     this.limits = limits;
+    this.deadline = deadline;
     this.folder = folder;
     this.zip = open(archive.file());
     this.entries = list().iterator();
@@ -61,6 +65,10 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
 
   private List<Entry> list() {
     List<Entry> found = new ArrayList<>();
+    if (overlaps()) {
+      found.add(new Entry("", null, "its files share their bytes; not read for safety"));
+      return found;
+    }
     Set<String> names = new HashSet<>();
     zip.stream()
         .filter(e -> !e.isDirectory())
@@ -72,6 +80,12 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     }
     if (found.isEmpty()) found.add(new Entry("", null, "an archive without files"));
     return found;
+  }
+
+  /** Small archives unpack to any size when many names stand for the same bytes. */
+  private boolean overlaps() {
+    long packed = zip.stream().mapToLong(e -> Math.max(0, e.getCompressedSize())).sum();
+    return packed > archive.file().toFile().length();
   }
 
   private static Entry entry(ZipEntry entry, Set<String> names) {
@@ -111,6 +125,7 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     String passedOver =
         entry.name().startsWith("__MACOSX/") ? "hidden file" : PassedOver.reason(name, false);
     if (passedOver != null) return ignored(path, passedOver);
+    if (deadline.isPast()) return unreadable(path, Reasons.overdue(deadline));
     try {
       return new Source(path, unpack(entry.zipEntry(), name), false, true);
     } catch (Unreadable e) {
@@ -153,10 +168,19 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
       unpacked += n;
       check(size, entry);
       sum.update(buffer, 0, n);
-      out.write(buffer, 0, n);
+      write(out, buffer, n);
     }
     if (Checksums.isDamaged(entry, sum))
       throw new Unreadable("damaged in the archive (checksum); pack it again");
+  }
+
+  /** A full disk is no damage of the archive. */
+  private static void write(OutputStream out, byte[] buffer, int n) throws FileSystemException {
+    try {
+      out.write(buffer, 0, n);
+    } catch (IOException e) {
+      throw new FileSystemException(null, null, e.getMessage());
+    }
   }
 
   private void check(long size, ZipEntry entry) throws Unreadable {

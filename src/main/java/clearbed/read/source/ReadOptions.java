@@ -1,5 +1,6 @@
 package clearbed.read.source;
 
+import clearbed.base.Deadline;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Set;
@@ -12,8 +13,11 @@ import java.util.Set;
  * @param jobs documents read at a time, 1 or more; the result is the same for every number
  * @param documentTimeout after which a document is given up as unreadable: processor time of its
  *     own, or three times that on the clock
+ * @param deadline after which no document is begun; those left are unreadable
  */
-public record ReadOptions(Set<Path> ownOutputs, int jobs, Duration documentTimeout) {
+public record ReadOptions(
+    Set<Path> ownOutputs, int jobs, Duration documentTimeout, Deadline deadline) {
+  private static final Duration LONGEST = Duration.ofHours(1);
 
   public ReadOptions {
     ownOutputs = Set.copyOf(ownOutputs);
@@ -23,21 +27,25 @@ public record ReadOptions(Set<Path> ownOutputs, int jobs, Duration documentTimeo
     }
   }
 
-  /** No outputs to leave out, one job per processor, 60 seconds a document. */
+  /** No outputs to leave out, one job per processor, 60 seconds a document, an hour from now. */
   public static ReadOptions defaults() {
     int processors = Runtime.getRuntime().availableProcessors();
-    return new ReadOptions(Set.of(), processors, Duration.ofSeconds(60));
+    return new ReadOptions(Set.of(), processors, Duration.ofSeconds(60), Deadline.in(LONGEST));
   }
 
   public ReadOptions withOwnOutputs(Set<Path> outputs) {
-    return new ReadOptions(outputs, jobs, documentTimeout);
+    return new ReadOptions(outputs, jobs, documentTimeout, deadline);
   }
 
   public ReadOptions withJobs(int number) {
-    return new ReadOptions(ownOutputs, number, documentTimeout);
+    return new ReadOptions(ownOutputs, number, documentTimeout, deadline);
   }
 
   public ReadOptions withDocumentTimeout(Duration limit) {
-    return new ReadOptions(ownOutputs, jobs, limit);
+    return new ReadOptions(ownOutputs, jobs, limit, deadline);
+  }
+
+  public ReadOptions withDeadline(Deadline end) {
+    return new ReadOptions(ownOutputs, jobs, documentTimeout, end);
   }
 }

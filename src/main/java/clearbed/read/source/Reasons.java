@@ -1,5 +1,6 @@
 package clearbed.read.source;
 
+import clearbed.base.Deadline;
 import clearbed.read.layout.CleanText;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
@@ -10,10 +11,18 @@ public final class Reasons {
   public static final String ENDED =
       "its reading ended the program that read it; open and save it again";
   public static final String PASSWORD = "password-protected; save a copy without a password";
+  public static final String DEEP = "nested too deeply; open and save it again";
   public static final String BOMB = "expands out of all proportion; not read for safety";
   private static final int LONGEST = 160;
 
   private Reasons() {}
+
+  /** Of a document that the run had no time for. */
+  public static String overdue(Deadline deadline) {
+    return "not read: the run has used its "
+        + deadline.limit().toSeconds()
+        + " s; give it more by --timeout, or fewer documents";
+  }
 
   public static String of(Throwable failure, Format format) {
     for (Throwable t = failure; t != null && t != t.getCause(); t = t.getCause()) {
@@ -24,6 +33,15 @@ public final class Reasons {
     return "damaged or truncated " + what + detail(failure) + "; open and save it again";
   }
 
+  /** Why the words of a document could not be made out, when it could be read. */
+  public static String ofWords(Throwable failure) {
+    return failure instanceof StackOverflowError
+        ? "its words are nested too deeply to be made out; split it"
+        : "its words could not be made out ("
+            + failure.getClass().getSimpleName()
+            + "); split it, and report it";
+  }
+
   public static String outOfMemory() {
     long mebibytes = Runtime.getRuntime().maxMemory() >> 20;
     return "too large for the memory given (" + mebibytes + " MiB); split it or give more (-Xmx)";
@@ -32,7 +50,7 @@ public final class Reasons {
   private static String known(Throwable t) {
     if (t instanceof Unreadable) return t.getMessage();
     if (t instanceof OutOfMemoryError) return outOfMemory();
-    if (t instanceof StackOverflowError) return "nested too deeply; open and save it again";
+    if (t instanceof StackOverflowError) return DEEP;
     if (t instanceof AccessDeniedException) return "no permission to read it";
     if (t instanceof NoSuchFileException) return "no such file or folder";
     String name = t.getClass().getSimpleName();
@@ -48,8 +66,7 @@ public final class Reasons {
 
   private static String detail(Throwable failure) {
     String message = failure.getMessage();
-    if (message == null || message.isBlank())
-      return " (" + failure.getClass().getSimpleName() + ")";
+    if (message == null || message.isBlank()) return "";
     String line = CleanText.line(message);
     if (line.length() > LONGEST) line = line.substring(0, LONGEST) + "...";
     return " (" + line + ")";

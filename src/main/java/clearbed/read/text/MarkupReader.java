@@ -16,8 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import org.apache.tika.exception.TikaException;
 import org.apache.tika.extractor.EmbeddedDocumentExtractor;
 import org.apache.tika.io.TikaInputStream;
@@ -40,7 +38,6 @@ import org.xml.sax.SAXException;
  * that they refer to.
  */
 public final class MarkupReader implements FormatReader {
-  private static final int PROLOG = 1 << 16;
   private static final Pattern DECLARES =
       Pattern.compile("<!ENTITY|<!DOCTYPE[^>\\[]{0,200}\\bSYSTEM\\b", Pattern.CASE_INSENSITIVE);
 
@@ -70,6 +67,8 @@ public final class MarkupReader implements FormatReader {
     try (TikaInputStream in = open(source)) {
       parser().parse(in, kind.equals("rtf") ? new RtfHandler(blocks) : blocks, metadata, context);
     }
+    if (kind.equals("rtf") && RtfEnd.isMissing(Files.readAllBytes(source.file())))
+      blocks.gap("cut short: its end is missing; get the file again");
     if (embedded.count > 0) blocks.gap("embedded files (" + embedded.count + ") are not read");
     if (kind.equals("doc")) return withMarks(source, blocks);
     String format = kind.endsWith("-xml") ? "xml" : kind;
@@ -101,15 +100,10 @@ public final class MarkupReader implements FormatReader {
 
   /** The parser passes entities over in silence; what stood there would be missed. */
   private static void requireNoEntities(InputStream in) throws IOException, Unreadable {
-    String head = new String(in.readNBytes(PROLOG), StandardCharsets.ISO_8859_1);
-    if (DECLARES.matcher(head).find())
+    // What declares them may stand behind any length of remarks, in two bytes a character.
+    String text = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1).replace("\0", "");
+    if (DECLARES.matcher(text).find())
       throw new Unreadable("declares its own entities; not read for safety");
-  }
-
-  static void requireNoEntities(ZipFile zip, ZipEntry part) throws IOException, Unreadable {
-    try (InputStream in = zip.getInputStream(part)) {
-      requireNoEntities(in);
-    }
   }
 
   private Parser parser() {

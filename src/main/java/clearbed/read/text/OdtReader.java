@@ -24,7 +24,6 @@ public final class OdtReader implements FormatReader {
       OdsReader.requireSound(zip);
       ZipEntry content = zip.getEntry("content.xml");
       if (content == null) throw new Unreadable("a text without content; save it again");
-      MarkupReader.requireNoEntities(zip, content);
       MarkupBlocks blocks = new MarkupBlocks(source.path(), false, Set.of());
       OdtContent handler = new OdtContent(blocks, new OdfStyles());
       OdsReader.parse(zip, zip.getEntry("styles.xml"), handler);

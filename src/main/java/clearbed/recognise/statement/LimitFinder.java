@@ -159,11 +159,12 @@ public final class LimitFinder {
   public static TagsAt firstTags(String text) {
     if (!mayHaveTags(text)) return null;
     List<Citations.Found> cited = Citations.mayCite(text) ? Citations.find(text) : List.of();
+    Classes classes = new Classes(text);
     Matcher m = TAG.matcher(text);
     while (m.find()) {
       int at = m.start();
       boolean standard = cited.stream().anyMatch(c -> c.start() <= at && at < c.end());
-      if (standard || !isTag(m, text)) continue;
+      if (standard || !isTag(m, text, classes)) continue;
       TagList.Found list = TagList.inText(text, m.start());
       return list == null
           ? new TagsAt(List.of(m.group()), m.start(), m.end())
@@ -192,9 +193,10 @@ public final class LimitFinder {
   private static List<At> lists(String text) {
     List<At> lists = new ArrayList<>();
     int covered = 0;
+    Classes classes = new Classes(text);
     Matcher m = TAG.matcher(text);
     while (m.find()) {
-      if (!isTag(m, text)) continue;
+      if (!isTag(m, text, classes)) continue;
       boolean within = m.start() < covered;
       TagList.Found list = within ? null : TagList.inText(text, m.start());
       if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
@@ -209,12 +211,32 @@ public final class LimitFinder {
     return lists;
   }
 
-  private static boolean isTag(Matcher m, String text) {
+  /** Whether a text speaks of classes that look like tags: looked for once, and when asked. */
+  private static final class Classes {
+    private final String text;
+    private Boolean iso;
+    private Boolean slip;
+
+    Classes(String text) {
+      this.text = text;
+    }
+
+    boolean ofIso() {
+      if (iso == null) iso = ISO_CLASSES.matcher(text).find();
+      return iso;
+    }
+
+    boolean ofSlip() {
+      if (slip == null) slip = SLIP.matcher(text).find();
+      return slip;
+    }
+  }
+
+  private static boolean isTag(Matcher m, String text, Classes classes) {
     // "S1: neutral silicone, ISO 11600 ..." is the mark of a sealant, however it looks.
     boolean label = m.start() == 0 && m.end() < text.length() && text.charAt(m.end()) == ':';
-    boolean isoClass =
-        !label && ISO_CLASS.matcher(m.group()).matches() && ISO_CLASSES.matcher(text).find();
-    boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && SLIP.matcher(text).find();
+    boolean isoClass = !label && ISO_CLASS.matcher(m.group()).matches() && classes.ofIso();
+    boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && classes.ofSlip();
     String before = text.substring(Math.max(0, m.start() - 6), m.start());
     // "Build a 4 ft panel", in capitals.
     boolean measured =

@@ -36,6 +36,9 @@ public final class Sentences {
    */
   private static final int LONGEST_SENTENCE = 1_000;
 
+  /** Of a shortened word before a stop; the rest of a longer run of letters tells nothing more. */
+  private static final int LONGEST_WORD = 40;
+
   /** A line that long was broken by the page rather than by its writer, in characters. */
   private static final int FULL_LINE = 36;
 
@@ -176,8 +179,9 @@ public final class Sentences {
 
   private static String wordBefore(String line, int stop) {
     int from = stop;
-    while (from > 0 && (Character.isLetter(line.charAt(from - 1)) || line.charAt(from - 1) == '.'))
-      from--;
+    int least = Math.max(0, stop - LONGEST_WORD);
+    while (from > least
+        && (Character.isLetter(line.charAt(from - 1)) || line.charAt(from - 1) == '.')) from--;
     return line.substring(from, stop).toLowerCase(Locale.ROOT);
   }
 
@@ -187,8 +191,10 @@ public final class Sentences {
     while (from < to && Character.isWhitespace(line.charAt(from))) from++;
     while (to > from && Character.isWhitespace(line.charAt(to - 1))) to--;
     while (to - from > LONGEST_SENTENCE) {
-      int cut = line.lastIndexOf(' ', from + LONGEST_SENTENCE);
-      if (cut <= from + LONGEST_SENTENCE / 2) cut = from + LONGEST_SENTENCE;
+      int least = from + LONGEST_SENTENCE / 2;
+      int cut = from + LONGEST_SENTENCE;
+      while (cut > least && line.charAt(cut) != ' ') cut--;
+      if (cut == least) cut = from + LONGEST_SENTENCE;
       out.add(new Sentence(offset + from, offset + cut, line.substring(from, cut)));
       from = cut;
       while (from < to && Character.isWhitespace(line.charAt(from))) from++;

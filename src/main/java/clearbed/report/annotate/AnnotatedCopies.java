@@ -6,7 +6,11 @@ import clearbed.model.Finding;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.read.guard.OwnThread;
+import clearbed.read.source.ReadOptions;
+import clearbed.read.source.ReadingLimits;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -18,6 +22,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 
 /** Copies of the source documents with the findings written at their places. */
@@ -48,6 +54,7 @@ public final class AnnotatedCopies {
    */
   public record Shortfall(String finding, Origin place, boolean marked, String reason) {}
 
+  private final OwnThread ownThread;
   private final Report report;
   private final Function<String, Path> sourceOf;
   private final CopyFolder folder;
@@ -56,7 +63,12 @@ public final class AnnotatedCopies {
   private final List<String> failures = new ArrayList<>();
 
   private AnnotatedCopies(
-      Report report, Function<String, Path> sourceOf, Path folder, boolean overwrite) {
+      Report report,
+      Function<String, Path> sourceOf,
+      Path folder,
+      boolean overwrite,
+      ReadingLimits limits) {
+    this.ownThread = new OwnThread(limits);
     this.report = report;
     this.sourceOf = sourceOf;
     this.folder = new CopyFolder(folder, overwrite);
@@ -73,7 +85,9 @@ public final class AnnotatedCopies {
    * @param folder for the copies, made when missing
    */
   public static Result write(Report report, Function<String, Path> sourceOf, Path folder) {
-    return write(report, sourceOf, folder, false);
+    ReadOptions standard = ReadOptions.defaults();
+    ReadingLimits limits = ReadingLimits.of(standard.documentTimeout());
+    return write(report, sourceOf, folder, false, limits);
   }
 
   /**
@@ -81,10 +95,15 @@ public final class AnnotatedCopies {
    *
    * @param overwrite true when files in the folder may be replaced that are no copies of ours, or
    *     were changed since
+   * @param limits of the work on one document
    */
   public static Result write(
-      Report report, Function<String, Path> sourceOf, Path folder, boolean overwrite) {
-    return new AnnotatedCopies(report, sourceOf, folder, overwrite).run();
+      Report report,
+      Function<String, Path> sourceOf,
+      Path folder,
+      boolean overwrite,
+      ReadingLimits limits) {
+    return new AnnotatedCopies(report, sourceOf, folder, overwrite, limits).run();
   }
 
   private Result run() {
@@ -135,28 +154,52 @@ public final class AnnotatedCopies {
       for (Note note : notes) shortfalls.add(Job.shortfall(note, false, reason));
       return;
     }
-    Job job = new Job(document, source, notes, date(), surroundings, shortfalls::add, List.of());
+    List<Shortfall> found = new ArrayList<>();
+    Job job = new Job(document, source, notes, date(), surroundings, found::add, List.of());
     MarkedCopy marks = marks(format.isEmpty() ? extension(document) : format);
-    List<Note> listed = marks == null ? notes : marked(job, marks);
+    List<Note> listed = marks == null ? notes : marked(job, marks, found);
     if (!listed.isEmpty()) list(document, listed);
   }
 
   /** The notes that are left for the list. */
-  private List<Note> marked(Job job, MarkedCopy marks) {
-    int before = shortfalls.size();
+  private List<Note> marked(Job job, MarkedCopy marks, List<Shortfall> found) {
     try {
       Path target = folder.file(job.document());
-      AtomicFile.write(target, out -> marks.write(job, out));
+      AtomicFile.write(target, out -> withinLimits(job, marks, out));
       files.add(target);
+      shortfalls.addAll(found);
       return job.listed();
     } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError e) {
       String reason = Reason.of(e);
       failures.add(job.document() + ": no marked copy: " + reason);
-      shortfalls.subList(before, shortfalls.size()).clear();
       for (Note note : job.notes()) {
         shortfalls.add(Job.shortfall(note, false, "no marked copy: " + reason));
       }
       return job.notes();
+    }
+  }
+
+  private void withinLimits(Job job, MarkedCopy marks, OutputStream out) throws IOException {
+    try {
+      Boolean done =
+          ownThread.run(
+              "mark " + job.document(),
+              () -> {
+                marks.write(job, out);
+                return true;
+              },
+              false);
+      if (!done) throw new OutOfMemoryError(job.document());
+    } catch (TimeoutException e) {
+      throw new IOException(
+          "not marked within " + ownThread.seconds() + " s; give more by --document-timeout");
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("marking was interrupted");
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) throw io;
+      if (e.getCause() instanceof RuntimeException wrong) throw wrong;
+      throw (Error) e.getCause();
     }
   }
 

@@ -1,5 +1,6 @@
 package clearbed.report.annotate;
 
+import clearbed.base.DisplayText;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
@@ -19,7 +20,7 @@ final class FindingsList {
 
   static void write(String document, Report.Run run, List<Note> notes, OutputStream out)
       throws IOException {
-    StringBuilder text = new StringBuilder(ListWords.TITLE + document + "\n");
+    StringBuilder text = new StringBuilder(ListWords.TITLE + DisplayText.path(document) + "\n");
     text.append(ListWords.RULES).append(run.ruleSet()).append(", ").append(run.date()).append('\n');
     int number = 0;
     for (Note note : notes) {

@@ -1,6 +1,7 @@
 package clearbed.report.annotate;
 
 import clearbed.base.io.FixedZip;
+import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
 import java.io.IOException;
@@ -17,14 +18,12 @@ final class OfficeFile {
   /** Writes the document with the mark of a copy; same content, same bytes. */
   static void write(POIXMLDocument document, OutputStream out) throws IOException {
     PackageMark.announce(document.getProperties().getCustomProperties(), OutputKind.COPY);
-    Path raw = Files.createTempFile("clearbed", ".copy");
-    try {
+    try (TemporaryFolder folder = new TemporaryFolder()) {
+      Path raw = folder.newFile("copy");
       try (OutputStream to = Files.newOutputStream(raw)) {
         document.write(to);
       }
       FixedZip.copy(raw, out, new PackageMark());
-    } finally {
-      Files.deleteIfExists(raw);
     }
   }
 

@@ -2,6 +2,7 @@ package clearbed.report.letter;
 
 import clearbed.base.io.AtomicFile;
 import clearbed.base.io.FixedZip;
+import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.LetterWords;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
@@ -61,15 +62,14 @@ public final class LetterDocx {
   }
 
   private static void write(Letter letter, OutputStream out) throws IOException {
-    Path raw = Files.createTempFile("clearbed", ".docx");
-    try (XWPFDocument word = new XWPFDocument()) {
+    try (TemporaryFolder folder = new TemporaryFolder();
+        XWPFDocument word = new XWPFDocument()) {
       new LetterDocx(word).fill(letter);
+      Path raw = folder.newFile("docx");
       try (OutputStream to = Files.newOutputStream(raw)) {
         word.write(to);
       }
       FixedZip.copy(raw, out, new PackageMark());
-    } finally {
-      Files.deleteIfExists(raw);
     }
   }
 

@@ -5,6 +5,7 @@ import clearbed.mark.ClosingLine;
 import clearbed.mark.LetterWords;
 import clearbed.mark.OutputKind;
 import clearbed.report.wording.Deferral;
+import clearbed.report.wording.SafeText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -14,13 +15,17 @@ import java.util.regex.Pattern;
 
 /** Questions as Markdown (CommonMark 0.31.2), for mail and trackers. */
 public final class LetterMarkdown {
-  /** Characters that begin a mark of their own in running text (CommonMark 2.4). */
-  private static final Pattern MARKS = Pattern.compile("[\\\\`*_\\[\\]<>#|~&]");
+  /**
+   * Characters that begin a mark of their own in running text (CommonMark 2.4), or that trackers
+   * make a link of.
+   */
+  private static final Pattern MARKS =
+      Pattern.compile("[\\\\`*_\\[\\]<>#|~&@]|:(?=//)|(?<=\\bwww)\\.", Pattern.CASE_INSENSITIVE);
 
   /** What makes a list of a line. */
   private static final Pattern LIST = Pattern.compile("^(\\s*)([-+]|\\d+[.)])(?=\\s)");
 
-  private static final Pattern ESCAPED = Pattern.compile("\\\\([\\\\`*_\\[\\]<>#|~&+.)0-9-])");
+  private static final Pattern ESCAPED = Pattern.compile("\\\\([\\\\`*_\\[\\]<>#|~&@:+.)0-9-])");
 
   private LetterMarkdown() {}
 
@@ -60,8 +65,12 @@ public final class LetterMarkdown {
   }
 
   /** Words that stay words: no marks, no line ends. */
-  private static String plain(String text) {
-    String line = text.strip().replaceAll("\\s*\\R\\s*", " ").replaceAll("\\p{Cntrl}", "\uFFFD");
+  static String plain(String text) {
+    String line =
+        SafeText.xml(text)
+            .strip()
+            .replaceAll("\\s*\\R\\s*", " ")
+            .replaceAll("\\p{Cntrl}", "\uFFFD");
     String escaped = MARKS.matcher(line).replaceAll(mark -> "\\\\" + escape(mark.group()));
     return LIST.matcher(escaped).replaceFirst("$1\\\\$2");
   }

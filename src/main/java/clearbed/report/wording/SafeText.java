@@ -1,5 +1,6 @@
 package clearbed.report.wording;
 
+import clearbed.base.DisplayText;
 import java.util.regex.Pattern;
 
 /** Text made fit for a spreadsheet cell, nothing lost without a word. */
@@ -32,13 +33,20 @@ public final class SafeText {
     return text.substring(0, end) + remark;
   }
 
-  /** Line ends become one character; what XML 1.0 section 2.2 forbids becomes U+FFFD. */
+  /**
+   * Line ends become one character; what XML 1.0 section 2.2 forbids, a program would obey or turns
+   * the reading direction becomes U+FFFD.
+   */
   public static String xml(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.replace("\r\n", "\n")
         .codePoints()
-        .forEach(c -> out.appendCodePoint(c == '\r' ? '\n' : isXml(c) ? c : 0xFFFD));
+        .forEach(c -> out.appendCodePoint(c == '\r' ? '\n' : isPlain(c) ? c : 0xFFFD));
     return out.toString();
+  }
+
+  private static boolean isPlain(int c) {
+    return isXml(c) && !DisplayText.isUnsafe(c);
   }
 
   static boolean isXml(int c) {

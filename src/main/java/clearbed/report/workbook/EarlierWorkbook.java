@@ -61,6 +61,34 @@ public final class EarlierWorkbook {
   }
 
   /**
+   * The workbook with all its rows, without what leads out of it.
+   *
+   * @throws IOException when it cannot be opened
+   */
+  static XSSFWorkbook openWhole(byte[] bytes) throws IOException {
+    return open(bytes, sheet -> true);
+  }
+
+  /**
+   * True when a part of it unpacks to more bytes than that.
+   *
+   * @throws IOException when it is damaged
+   */
+  public static boolean hasPartOver(long most, byte[] bytes) throws IOException {
+    byte[] buffer = new byte[1 << 16];
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
+        long size = 0;
+        for (int n = zip.read(buffer); n >= 0; n = zip.read(buffer)) {
+          size += n;
+          if (size > most) return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /**
    * The greatest number of bytes of rows, unpacked, that either part has; 0 for no workbook.
    *
    * @param whole true when the sheets that are written anew have to be opened, too, as it is not
@@ -92,12 +120,18 @@ public final class EarlierWorkbook {
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes));
         ZipOutputStream out = new ZipOutputStream(lean)) {
       for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
+        if (LinksOut.isPart(e.getName())) continue;
         out.putNextEntry(new ZipEntry(e.getName()));
-        if (emptied.contains(e.getName())) out.write(withoutRows(in.readAllBytes()));
+        if (emptied.contains(e.getName()))
+          out.write(LinksOut.cut(e.getName(), withoutRows(in.readAllBytes())));
+        else if (e.getName().endsWith(".xml") || e.getName().endsWith(".rels"))
+          out.write(LinksOut.cut(e.getName(), in.readAllBytes()));
         else in.transferTo(out);
       }
     }
-    return new XSSFWorkbook(new ByteArrayInputStream(lean.toByteArray()));
+    XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(lean.toByteArray()));
+    LinksOut.requireNone(book);
+    return book;
   }
 
   /** A sheet that is written in an unforeseen way stays as it is. */

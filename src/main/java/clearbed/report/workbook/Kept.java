@@ -75,6 +75,20 @@ final class Kept {
     }
   }
 
+  /** Keeps what was taken from a cell, or from the workbook itself when the sheet is empty. */
+  void takeOut(String sheet, String cell, String what, String text, String reason) {
+    add(sheet, cell, what, text, reason, "", "");
+  }
+
+  /**
+   * Names a formula whose cell keeps its text.
+   *
+   * @param result what people saw there
+   */
+  void takeFormula(Cell cell, String formula, String reason, String result) {
+    add(name(cell.getSheet()), address(cell), "formula", formula, reason, "", result);
+  }
+
   /** Keeps words of a letter that came back and that belong to no answer. */
   void takeReply(String file, String place, String text, String why) {
     add(file, "", place, text, why, "", "");

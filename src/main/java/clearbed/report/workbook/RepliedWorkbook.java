@@ -4,7 +4,6 @@ import clearbed.base.io.AtomicFile;
 import clearbed.base.io.FixedZip;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.PackageMark;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -63,12 +62,15 @@ public final class RepliedWorkbook {
       OutputStream out)
       throws IOException {
     try (TemporaryFolder folder = new TemporaryFolder();
-        XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook))) {
+        XSSFWorkbook book = EarlierWorkbook.openWhole(workbook)) {
       RepliedWorkbook replied = new RepliedWorkbook(book, today);
       XSSFSheet sheet = (XSSFSheet) SheetLayout.find(book, Headers.QUESTIONS);
       if (sheet != null) replied.fill(sheet, entries);
       for (Loose words : loose)
         replied.kept.takeReply(from, words.place(), words.text(), words.why());
+      Strangers strangers = new Strangers(book, replied.pen, replied.kept);
+      strangers.noteLinks(LinksOut.of(workbook));
+      strangers.stillFormulas();
       Path raw = folder.newFile("xlsx");
       try (OutputStream to = Files.newOutputStream(raw)) {
         book.write(to);

@@ -16,6 +16,9 @@ import java.util.function.Function;
  * been sorted, moved, put in or taken out since.
  */
 final class SheetComparison {
+  /** Cells; each is looked for among those of ours and kept by itself. */
+  private static final int MOST_TYPED = 20_000;
+
   private final String sheet;
   private final Set<String> headings = new HashSet<>();
   private final Set<String> keys = new HashSet<>();
@@ -37,6 +40,15 @@ final class SheetComparison {
    * @param key null when other rows have it, too
    */
   private record Pair(SheetRow now, SheetRow ours, String key) {}
+
+  /** More was typed than is carried on; the message says where. */
+  static final class TooMuchTyped extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    TooMuchTyped(String message) {
+      super(message);
+    }
+  }
 
   /** Opens the rows that were noted; they are read twice. */
   interface Snapshot {
@@ -63,6 +75,10 @@ final class SheetComparison {
     boolean moved = pairs.stream().anyMatch(pair -> pair.ours().at() != pair.now().at());
     for (Pair pair : pairs) compare(pair, moved);
     for (Keyed added : changed) compare(new Pair(added.row(), null, null), moved);
+    if (typed.size() > MOST_TYPED)
+      throw new TooMuchTyped(
+          "more than %,d cells were typed on its sheet %s; take out what is not of the log"
+              .formatted(MOST_TYPED, sheet));
     return typed;
   }
 

@@ -71,6 +71,8 @@ final class TypedCells {
     try {
       List<TypedCell> found = comparison.find(() -> SheetSnapshot.rows(snapshot), rows);
       sheets.put(name, new TypedSheet(found, comparison.width()));
+    } catch (SheetComparison.TooMuchTyped tooMuch) {
+      throw tooMuch;
     } catch (IOException notWhole) {
       unknown.add(name);
     }

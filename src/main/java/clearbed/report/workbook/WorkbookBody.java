@@ -81,8 +81,11 @@ final class WorkbookBody {
     properties();
     LogColumns columns = new LogColumns(places, report.run().date());
     if (log.carries()) {
+      Strangers strangers = new Strangers(book, pen, kept);
+      strangers.noteLinks(LinksOut.of(log.workbook()));
       update(Headers.FINDINGS, columns, kept);
       update(Headers.QUESTIONS, columns, kept);
+      strangers.stillFormulas();
     }
     write(columns, kept, raw, out);
   }

@@ -1,0 +1,70 @@
+package clearbed.cli;
+
+import clearbed.base.Deadline;
+import clearbed.read.source.ReadOptions;
+import clearbed.read.source.ReadingLimits;
+import java.time.Duration;
+import picocli.CommandLine.Option;
+
+/** How long one document and the run as a whole may take. */
+final class LimitOptions {
+  @Option(
+      names = "--document-timeout",
+      paramLabel = "SECONDS",
+      defaultValue = "60",
+      description =
+          "A document that takes longer is given up as unreadable (default: ${DEFAULT-VALUE}).")
+  int document;
+
+  @Option(
+      names = "--timeout",
+      paramLabel = "SECONDS",
+      defaultValue = "3600",
+      description =
+          "After so long no further document is read; the rest may take as long again (default: ${DEFAULT-VALUE}).")
+  int run;
+
+  void requireSense() {
+    require("--document-timeout", document);
+    require("--timeout", run);
+  }
+
+  private static void require(String option, int seconds) {
+    if (seconds < 1) throw new UsageFailure(option + " " + seconds + ": give 1 second or more");
+  }
+
+  ReadOptions in(ReadOptions options) {
+    return options
+        .withDocumentTimeout(Duration.ofSeconds(document))
+        .withDeadline(Deadline.in(Duration.ofSeconds(run)));
+  }
+
+  /** Of the work on one document after it was read. */
+  ReadingLimits ofOne() {
+    return ReadingLimits.of(Duration.ofSeconds(document));
+  }
+
+  /**
+   * Ends the program when what comes after the reading takes as long again as the reading may. What
+   * was and was not written is said as when somebody stops it. To be interrupted at the end.
+   */
+  Thread watch() {
+    Thread watch = new Thread(this::end, "time limit");
+    watch.setDaemon(true);
+    watch.start();
+    return watch;
+  }
+
+  private void end() {
+    try {
+      Thread.sleep(Duration.ofSeconds(run).multipliedBy(2).toMillis());
+    } catch (InterruptedException stopped) {
+      return;
+    }
+    System.err.println(
+        "clearbed: the run took twice its "
+            + run
+            + " s; give it more by --timeout, or fewer documents");
+    Main.end(ExitCode.FAULT);
+  }
+}
