@@ -17,6 +17,12 @@ final class RowText {
   private static final Pattern FOR =
       Pattern.compile("\\b(?:for|used?|tiles?|applies|where)\\b", Pattern.CASE_INSENSITIVE);
 
+  /** {@code 645.611}, {@code 24.31.01 A}. */
+  private static final Pattern POSITION =
+      Pattern.compile("\\d{1,4}(?:\\.\\d{1,4}){1,3}(?: ?[A-Z])?");
+
+  private static final Pattern MARKED = Pattern.compile("^(?:" + Tags.MARK + ")[ ,:]");
+
   private final Table table;
   private final Table.Row names;
 
@@ -32,6 +38,27 @@ final class RowText {
   /** True when most of its rows name by tag the tiles that they are for. */
   boolean callsTiles() {
     return tiles >= 0;
+  }
+
+  /** "645.611 | GT-1 Glass mosaic ...": the number counts the work, and the mark is in the text. */
+  boolean hasPositions() {
+    List<Table.Row> rows = table.rows();
+    long positions = rows.stream().filter(row -> position(row) != null).count();
+    long marked =
+        rows.stream()
+            .filter(row -> position(row) != null)
+            .filter(
+                row ->
+                    row.cells().stream()
+                        .anyMatch(c -> c.column() > 0 && MARKED.matcher(c.text().strip()).find()))
+            .count();
+    return positions > 0 && positions * 2 >= rows.size() && marked * 2 >= positions;
+  }
+
+  private static Table.Cell position(Table.Row row) {
+    Table.Cell first =
+        row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElse(null);
+    return first != null && POSITION.matcher(first.text().strip()).matches() ? first : null;
   }
 
   void into(List<Paragraph> running) {
@@ -79,6 +106,21 @@ final class RowText {
     List<Table.Cell> filled =
         row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
     if (filled.isEmpty()) return;
+    if (position(row) != null && filled.size() > 1) {
+      String words =
+          filled.stream().skip(1).map(c -> c.text().trim()).reduce((a, b) -> a + "; " + b).get();
+      String number = filled.get(0).text().strip();
+      running.add(
+          new Paragraph(
+              table.origin(filled.get(0)).withText(words),
+              number,
+              0,
+              -1,
+              words,
+              Paragraph.Region.BODY));
+      for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(running::add);
+      return;
+    }
     boolean called = heads != null && callsTiles() && calls(row, tiles);
     Table.Cell lead = called ? row.at(tiles) : filled.get(0);
     List<String> rest =

@@ -43,8 +43,11 @@ final class Components {
 
   private static final Pattern STANDS_FOR =
       Pattern.compile(
-          "^[\\s,\"']*(?:for [^:.;]{2,60}:|[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
+          "^[\\s,\"']*(?:for [^:.;]{2,60}:|(?<=,\\s)(?=[a-z])|[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
           Pattern.DOTALL);
+
+  /** "WM-1, liquid membrane, ANSI A118.10". */
+  private static final Pattern COMMA = Pattern.compile("^,\\s+(?=[a-z])");
 
   private static final Pattern FIRST_STOP =
       Pattern.compile("(?:[,;]|\\.(?=\\s|$)).*$", Pattern.DOTALL);
@@ -125,7 +128,7 @@ final class Components {
     if (RELATED.matcher(before).find() || TileWords.tile(before)) return;
     String behind = sentence.substring(at.end(), Math.min(sentence.length(), at.end() + SAID));
     if (!STANDS_FOR.matcher(behind).matches()) return;
-    String said = FIRST_STOP.matcher(behind).replaceFirst("");
+    String said = FIRST_STOP.matcher(COMMA.matcher(behind).replaceFirst("")).replaceFirst("");
     String work = vocabulary.family(before);
     if (!WORKS.contains(work)) work = TileWords.tile(said) ? "" : vocabulary.family(said);
     if (!WORKS.contains(work) && before.isBlank() && !TileWords.tile(said)) {

@@ -20,6 +20,9 @@ import java.util.TreeSet;
 
 /** The references article of the tile section and its requirements name the same standards. */
 public final class ReferencesCheck implements SetComputation {
+  /** So many standards that are missed together are no slip of the writer. */
+  private static final int LOST = 4;
+
   private final boolean unused;
 
   /**
@@ -57,6 +60,7 @@ public final class ReferencesCheck implements SetComputation {
       elsewhere.addAll(required);
       Map<String, Citation> from = unused ? listed : used;
       Set<String> known = unused ? elsewhere : listed.keySet();
+      List<Citation> missed = new ArrayList<>();
       from.forEach(
           (designation, citation) -> {
             boolean family =
@@ -70,9 +74,11 @@ public final class ReferencesCheck implements SetComputation {
             boolean handbook =
                 designation.startsWith("TCNA")
                     && known.stream().anyMatch(k -> k.startsWith("TCNA"));
-            if (!known.contains(designation) && !family && !handbook)
-              out.add(finding(rule, scene, section, citation));
+            if (!known.contains(designation) && !family && !handbook) missed.add(citation);
           });
+      // Where most are missed, the list or its use stands somewhere that was not read as such.
+      boolean lost = missed.size() >= LOST && missed.size() * 3 > from.size();
+      for (Citation c : missed) out.add(finding(rule, lost, scene, section, c));
     }
     return out;
   }
@@ -86,7 +92,7 @@ public final class ReferencesCheck implements SetComputation {
         .isPresent();
   }
 
-  private Finding finding(Rule rule, Scene scene, Section section, Citation c) {
+  private Finding finding(Rule rule, boolean lost, Scene scene, Section section, Citation c) {
     String designation = c.standard().designation();
     String message =
         unused
@@ -100,7 +106,7 @@ public final class ReferencesCheck implements SetComputation {
                 section.name() + " " + designation,
                 "",
                 unused ? Kind.UNRESOLVED : Kind.MISSING,
-                unused || bears(scene, c) ? rule.level() : Level.NOTE,
+                !lost && (unused || bears(scene, c)) ? rule.level() : Level.NOTE,
                 List.of(),
                 c.origin(),
                 List.of(),

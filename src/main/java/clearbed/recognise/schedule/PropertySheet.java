@@ -84,10 +84,10 @@ public final class PropertySheet {
       Table.Cell tag = tag(row, names);
       if (tag != null && !tag.text().strip().equals(last)) {
         last = tag.text().strip();
-        title(out, table, tag, last);
+        title(out, table, tag, tag.column() == names ? card(row, names) : last);
         rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
-      property(out, table, row, names);
+      if (tag == null || tag.column() < names) property(out, table, row, names);
     }
     return new Sheet(out, rows);
   }
@@ -135,9 +135,19 @@ public final class PropertySheet {
     out.add(Paragraph.body(table.origin(at).withText(text), text));
   }
 
+  /** "GT-1 | Glass mosaic, showers" over its properties, and GT-2 below them. */
+  private static String card(Table.Row row, int names) {
+    StringBuilder out = new StringBuilder();
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() >= names && !cell.continued() && !cell.text().isBlank())
+        out.append(out.isEmpty() ? "" : " ").append(cell.text().strip());
+    }
+    return out.toString();
+  }
+
   private static Table.Cell tag(Table.Row row, int names) {
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() < names && Tags.isMark(cell.text().strip())) return cell;
+      if (cell.column() <= names && Tags.isMark(cell.text().strip())) return cell;
     }
     return null;
   }

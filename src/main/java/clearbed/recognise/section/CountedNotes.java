@@ -44,6 +44,10 @@ public final class CountedNotes {
   private static final Pattern NUMBERED =
       Pattern.compile("^(\\d{1,2})(?:\\.0?)?\\s+\\p{Lu}.{2,70}$");
 
+  /** {@code TC-6 Grouting} over {@code TC-6.1}. */
+  private static final Pattern HYPHENED =
+      Pattern.compile("^([A-Z]{1,4}-\\d{1,2})\\.?\\s+(\\S.{2,70})$");
+
   /** Letters that each count so far make articles of what they count. */
   private static final int LETTERS = 2;
 
@@ -146,8 +150,15 @@ public final class CountedNotes {
     for (int i = 0; i + 1 < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
       if (p.headingLevel() > 0 || !p.label().isBlank()) continue;
-      Matcher m = NUMBERED.matcher(p.text());
       Paragraph next = paragraphs.get(i + 1);
+      Matcher hyphened = HYPHENED.matcher(p.text());
+      if (hyphened.matches() && next.text().startsWith(hyphened.group(1) + ".1")) {
+        String title = hyphened.group(2);
+        paragraphs.set(
+            i, new Paragraph(p.origin(), hyphened.group(1), 1, p.listLevel(), title, p.region()));
+        continue;
+      }
+      Matcher m = NUMBERED.matcher(p.text());
       if (!m.matches()) continue;
       String first = m.group(1) + ".1";
       boolean opens = (next.label() + " " + next.text()).strip().startsWith(first + " ");

@@ -33,6 +33,10 @@ public final class Outline {
   private static final Pattern LETTERED =
       Pattern.compile("^([A-Z]{1,2}(?:\\.\\d{1,2}){1,4})\\.?\\s+(.*)$", Pattern.DOTALL);
 
+  /** {@code TC-3.1}: clauses that count below the mark of their article. */
+  private static final Pattern HYPHENED =
+      Pattern.compile("^([A-Z]{1,4}-\\d{1,2}(?:\\.\\d{1,2}){1,3})\\.?\\s+(.*)$", Pattern.DOTALL);
+
   /** {@code T-09}, as {@link CountedNotes} gives it. */
   private static final Pattern COUNTED = Pattern.compile("[A-Z]{1,3}[-.]?\\d{1,2}");
 
@@ -72,6 +76,8 @@ public final class Outline {
     m = LETTERED.matcher(whole);
     if (m.matches() && isArticle(p, m.group(1), m.group(2)))
       return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
+    m = HYPHENED.matcher(whole);
+    if (m.matches()) return new Label(1 + dots(m.group(1)), m.group(1), m.group(2).trim());
     if (COUNTED.matcher(auto).matches())
       return new Label(p.headingLevel() > 0 ? 1 : 3, auto, text.trim());
     m = CODED.matcher(whole);

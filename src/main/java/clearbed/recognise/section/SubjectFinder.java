@@ -31,7 +31,7 @@ final class SubjectFinder {
   /** Behind these words stands something else than what the tile is. */
   private static final Pattern RELATED =
       Pattern.compile(
-          "\\b(?:of|to|for|with|from|behind|beside|between|under|over|where|when|against|near|by|like)\\b",
+          "\\b(?:of|to|for|with|from|behind|beneath|beside|below|above|between|under|over|upon|onto|where|when|against|near|by|like)\\b",
           Pattern.CASE_INSENSITIVE);
 
   private static final Set<String> TILE = Set.of("", "tile");

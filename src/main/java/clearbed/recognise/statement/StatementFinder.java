@@ -39,6 +39,9 @@ public final class StatementFinder {
 
   private static final int LONGEST_TITLE = 60;
 
+  /** Behind a comma a tile stands this close to a figure of its own: "72 hours at GT-2". */
+  private static final int OWN_FIGURE = 24;
+
   /** "24.00.09 Z: Jointing." */
   private static final Pattern LABEL = Pattern.compile("^[\\d.]+(?: ?[A-Z])?: ");
 
@@ -265,8 +268,7 @@ public final class StatementFinder {
     if (comma > 0) {
       String behind = outside.substring(comma + 2);
       LimitFinder.TagsAt tags = LimitFinder.firstTags(behind);
-      boolean ownFigure =
-          tags != null && tags.start() == 0 && hasFigure(behind.substring(tags.end()));
+      boolean ownFigure = tags != null && tags.start() <= OWN_FIGURE && hasFigure(behind);
       String first = outside.substring(0, comma);
       // "Keep water off GT-1 for 7 days, and off GT-2, GT-3 for 14 days" names all.
       if (ownFigure && hasFigure(first) && LimitFinder.tags(first).isEmpty()) outside = first;

@@ -140,6 +140,9 @@ public final class Quantities {
         || SHEET_BEFORE.matcher(text.substring(Math.max(0, start - 20), start)).find();
   }
 
+  /** A heading with a unit amid its words is no longer, in characters. */
+  private static final int LONGEST_HEADER = 80;
+
   private static final Pattern HEADER_UNIT =
       Pattern.compile(
           "[\\[(,/]\\s*("
@@ -156,8 +159,10 @@ public final class Quantities {
     Matcher m = HEADER_UNIT.matcher(text);
     if (!m.find()) {
       // "Size variation, in., not over".
-      int last = text.lastIndexOf(", ");
-      return last > 0 ? unitOfHeader(text.substring(0, last)) : null;
+      int last = text.length() > LONGEST_HEADER ? -1 : text.lastIndexOf(", ");
+      if (last < 0) return null;
+      m = HEADER_UNIT.matcher(text.substring(0, last));
+      if (!m.find()) return null;
     }
     String unit = m.group(1) != null ? m.group(1) : m.group(2);
     return FigureSearch.unit(unit);
