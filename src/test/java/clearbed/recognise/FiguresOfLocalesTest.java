@@ -88,8 +88,11 @@ class FiguresOfLocalesTest {
   private static void neverAnother(
       List<String> cells, List<BigDecimal> numbers, String format, String heading, Unit unit) {
     Facts facts = FigureCellsTest.read(format, heading, cells);
+    // A column of nothing but "1.000" may be thousands or thousandths: it is not understood whole.
+    boolean whole = facts.account().cells().notUnderstood() == cells.size();
     for (int i = 0; i < cells.size(); i++) {
       List<Content> figures = FigureCellsTest.figures(facts, i + 2);
+      if (whole && figures.isEmpty()) continue;
       assertThat(figures).as("%s of %s", cells.get(i), cells).hasSize(1);
       if (figures.get(0) instanceof Content.NotUnderstood) continue;
       Quantity expected = Quantity.of(numbers.get(i).doubleValue(), unit);
