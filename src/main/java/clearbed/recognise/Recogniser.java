@@ -225,7 +225,7 @@ public final class Recogniser {
    */
   private boolean products(ScheduleFinder.Result found, Table t, List<Paragraph> running) {
     if (running.isEmpty() || t.rows().isEmpty() || t.rows().get(0).cells().isEmpty()) return false;
-    if (new RowText(t).hasPositions()) return true;
+    if (RowText.hasPositions(t)) return true;
     if (!found.rooms().isEmpty() || found.rows().stream().anyMatch(ScheduleRow::glass))
       return false;
     boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);

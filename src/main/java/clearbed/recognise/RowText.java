@@ -41,18 +41,18 @@ final class RowText {
   }
 
   /** "645.611 | GT-1 Glass mosaic ...": the number counts the work, and the mark is in the text. */
-  boolean hasPositions() {
-    List<Table.Row> rows = table.rows();
-    long positions = rows.stream().filter(row -> position(row) != null).count();
-    long marked =
-        rows.stream()
-            .filter(row -> position(row) != null)
-            .filter(
-                row ->
-                    row.cells().stream()
-                        .anyMatch(c -> c.column() > 0 && MARKED.matcher(c.text().strip()).find()))
-            .count();
-    return positions > 0 && positions * 2 >= rows.size() && marked * 2 >= positions;
+  static boolean hasPositions(Table table) {
+    int positions = 0;
+    int marked = 0;
+    for (Table.Row row : table.rows()) {
+      if (position(row) == null) continue;
+      positions++;
+      boolean mark =
+          row.cells().stream()
+              .anyMatch(c -> c.column() > 0 && MARKED.matcher(c.text().strip()).find());
+      if (mark) marked++;
+    }
+    return positions > 0 && positions * 2 >= table.rows().size() && marked * 2 >= positions;
   }
 
   private static Table.Cell position(Table.Row row) {

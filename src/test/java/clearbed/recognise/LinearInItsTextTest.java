@@ -3,13 +3,6 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -85,14 +78,6 @@ class LinearInItsTextTest {
   /** Of processor time. */
   private static double seconds(String piece, int length) {
     String text = "A. GT-1: cast glass tile, " + piece.repeat(length / piece.length());
-    List<Block> blocks = new ArrayList<>();
-    for (String line : List.of("SECTION 09 30 00 GLASS TILING", "2.1 GLASS TILE", text))
-      blocks.add(
-          Paragraph.body(
-              new Origin("a.docx", null, null, null, blocks.size() + 1, null, line), line));
-    Document document = Document.read("a.docx", "docx", blocks, List.of());
-    long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    assertThat(RECOGNISER.facts(document).sections()).isNotEmpty();
-    return (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e9;
+    return TimeOfText.seconds(RECOGNISER, text);
   }
 }

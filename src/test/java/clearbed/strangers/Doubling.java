@@ -1,14 +1,9 @@
 package clearbed.strangers;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.TimeOfText;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -55,14 +50,6 @@ public final class Doubling {
   /** Of processor time. */
   private double seconds(String piece, int length) {
     String text = "A. GT-1: cast glass tile, " + piece.repeat(1 + length / piece.length());
-    List<Block> blocks = new ArrayList<>();
-    for (String line : List.of("SECTION 09 30 00 GLASS TILING", "2.1 GLASS TILE", text))
-      blocks.add(
-          Paragraph.body(
-              new Origin("a.docx", null, null, null, blocks.size() + 1, null, line), line));
-    Document document = Document.read("a.docx", "docx", blocks, List.of());
-    long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    if (recogniser.facts(document).sections().isEmpty()) throw new IllegalStateException(piece);
-    return (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e9;
+    return TimeOfText.seconds(recogniser, text);
   }
 }

@@ -57,14 +57,13 @@ public final class TagsCheck implements SetComputation {
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
     rows.addAll(glass);
     rows.addAll(scene.project().components());
-    Set<String> prefixes =
-        glass.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
+    Set<String> prefixes = prefixes(glass);
     Map<String, Origin> strangers = new LinkedHashMap<>();
     // Issue after issue says the same words.
     Memo<String, Boolean> speaking = Memo.ofTexts();
     Memo<String, Set<String>> opening = Memo.ofTexts();
     // Where clauses specify the tiles by tag, what a room alone uses is one that they pass over.
-    if (!specifiedByTag(scene, specifying(scene)))
+    if (!scene.project().rooms().isEmpty() && !specifiedByTag(scene, specifying(scene)))
       for (RoomUse use : scene.project().rooms())
         stranger(strangers, rows, prefixes, use.tag(), use.origin());
     for (Section section : scene.project().sections()) {
@@ -224,11 +223,7 @@ public final class TagsCheck implements SetComputation {
   private static void passedOver(Rule rule, Scene scene, Section section, List<Finding> out) {
     Set<String> known = new TreeSet<>(scene.project().glassKeys());
     known.addAll(scene.project().components());
-    Set<String> prefixes =
-        scene.project().glassKeys().stream()
-            .map(Tags::prefix)
-            .filter(p -> !p.isEmpty())
-            .collect(Collectors.toSet());
+    Set<String> prefixes = prefixes(scene.project().glassKeys());
     for (Facts f : scene.project().facts())
       f.rows().stream().filter(ScheduleRow::decided).forEach(r -> known.add(Tags.key(r.tag())));
     Map<String, Origin> strangers = new LinkedHashMap<>();
@@ -242,6 +237,10 @@ public final class TagsCheck implements SetComputation {
     strangers.forEach(
         (tag, origin) ->
             out.add(missing(rule, scene, tag, origin, List.of(where), said, "a product clause")));
+  }
+
+  private static Set<String> prefixes(Set<String> keys) {
+    return keys.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
   }
 
   private static List<Entry> tagged(Scene scene) {

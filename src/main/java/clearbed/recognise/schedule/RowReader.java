@@ -401,19 +401,12 @@ public final class RowReader {
     boolean other =
         isMeasured(attribute) && CellFigures.mayBeTwo(text)
             || values.unread(attribute, read, found);
-    if (attribute.kind() == Attribute.Kind.STANDARD && saysHowToSet(text)) return found;
+    // "Setting: by ANSI A108.5" names no mortar and misses none.
+    if (attribute.kind() == Attribute.Kind.STANDARD && Citations.sayHowToSet(text, vocabulary))
+      return found;
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;
-  }
-
-  /** "Setting: by ANSI A108.5" names no mortar and misses none. */
-  private boolean saysHowToSet(String text) {
-    List<Citations.Found> cited = Citations.find(text);
-    return !cited.isEmpty()
-        && cited.stream()
-            .map(f -> vocabulary.standardOf(f.standard().designation()))
-            .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
   }
 
   /** "50" under "Class" is "Class 50". */

@@ -2,6 +2,7 @@ package clearbed.recognise.statement;
 
 import clearbed.model.Content;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -125,6 +126,15 @@ public final class Citations {
         found.add(new Found(start, m.end(), standard, m.group()));
       }
     }
+  }
+
+  /** True where a text cites standards and all of them say how work is done, and none with what. */
+  public static boolean sayHowToSet(String text, Vocabulary vocabulary) {
+    List<Found> cited = find(text);
+    return !cited.isEmpty()
+        && cited.stream()
+            .map(f -> vocabulary.standardOf(f.standard().designation()))
+            .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
   }
 
   /** True when it is cited with others as one book, of which nobody can say which part is meant. */

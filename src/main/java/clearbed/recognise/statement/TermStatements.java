@@ -86,12 +86,7 @@ final class TermStatements {
 
   /** "Cement mortar by ANSI A108.5, epoxy by ANSI A108.6" gives no tile either of them. */
   private boolean saysHowToSet(Passage p) {
-    List<Citations.Found> cited = Citations.find(p.whole);
-    return !cited.isEmpty()
-        && LimitFinder.tags(p.whole).isEmpty()
-        && cited.stream()
-            .map(f -> vocabulary.standardOf(f.standard().designation()))
-            .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
+    return LimitFinder.tags(p.whole).isEmpty() && Citations.sayHowToSet(p.whole, vocabulary);
   }
 
   private boolean termsAllowed(Passage p, Attribute a) {
