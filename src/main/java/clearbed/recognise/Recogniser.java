@@ -186,6 +186,12 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
+    List<Paragraph> notes = NumberedTable.notes(t, countedNotes);
+    if (!notes.isEmpty()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      running.addAll(notes);
+      return;
+    }
     PropertySheet.Sheet properties = propertySheet.read(t, c.headingOver(running));
     if (!properties.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
@@ -214,8 +220,8 @@ public final class Recogniser {
       new RowText(t).into(running);
     } else if (!found.notes().isEmpty()) {
       c.paragraphs.addAll(found.notes());
-      Section notes = outlineParser.notes(found.notes(), t.origin(), marks.mark());
-      if (notes != null) c.sections.add(notes);
+      Section noted = outlineParser.notes(found.notes(), t.origin(), marks.mark());
+      if (noted != null) c.sections.add(noted);
     }
   }
 

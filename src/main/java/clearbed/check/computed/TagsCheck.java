@@ -13,6 +13,7 @@ import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
@@ -43,13 +44,19 @@ public final class TagsCheck implements SetComputation {
 
   private static List<Finding> unscheduled(Rule rule, Scene scene) {
     Set<String> rows = new TreeSet<>();
+    Set<String> schedules = new TreeSet<>();
     Map<String, Origin> undecided = new LinkedHashMap<>();
     for (Facts f : scene.project().facts()) {
       for (ScheduleRow row : f.rows()) {
         if (row.decided()) rows.add(Tags.key(row.tag()));
         else undecided.putIfAbsent(row.tag(), row.origin());
+        if (row.decided()) schedules.add(table(row.origin()));
       }
     }
+    // "F-03 oak flooring" among rows that say what they are is a row, too.
+    undecided
+        .entrySet()
+        .removeIf(e -> schedules.contains(table(e.getValue())) && rows.add(Tags.key(e.getKey())));
     // Without a schedule the tiles are those that clauses specify by tag. A table of joints or of
     // mortars that says nothing of what a tile is schedules none.
     Set<String> glass = scene.project().glassKeys();
@@ -112,6 +119,10 @@ public final class TagsCheck implements SetComputation {
       String said = "{tag} is specified, and the room schedule uses it nowhere.";
       out.add(missing(rule, scene, e.tag(), e.origin(), List.of(), said, "a room that uses it"));
     }
+  }
+
+  private static String table(Origin origin) {
+    return origin.document() + "\n" + origin.sheet();
   }
 
   private static Finding missing(
@@ -200,6 +211,8 @@ public final class TagsCheck implements SetComputation {
     Set<String> named = new TreeSet<>();
     for (Clause clause : section.clauses()) {
       clause.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
+      // "These notes apply to F-04, W-07 and W-08."
+      LimitFinder.tags(clause.text()).forEach(tag -> named.add(Tags.key(tag)));
       for (Statement s : clause.statements())
         s.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
     }

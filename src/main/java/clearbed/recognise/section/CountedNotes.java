@@ -44,6 +44,9 @@ public final class CountedNotes {
   private static final Pattern NUMBERED =
       Pattern.compile("^(\\d{1,2})(?:\\.0?)?\\s+\\p{Lu}.{2,70}$");
 
+  /** {@code A General} over {@code A1}. */
+  private static final Pattern PARTED = Pattern.compile("^([A-Z])[.:]?\\s+(\\p{Lu}.{2,70})$");
+
   /** {@code TC-6 Grouting} over {@code TC-6.1}. */
   private static final Pattern HYPHENED =
       Pattern.compile("^([A-Z]{1,4}-\\d{1,2})\\.?\\s+(\\S.{2,70})$");
@@ -85,14 +88,14 @@ public final class CountedNotes {
   /** The paragraphs, with the marks that number them as labels and no words. */
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
-    for (List<Note> series : series(paragraphs)) {
+    part(out);
+    for (List<Note> series : series(out)) {
       boolean notes = series.size() >= FEWEST && areNotes(series);
-      boolean stopped = series.size() >= MANY && areStopped(paragraphs, series);
-      if (!notes && !stopped && !areArticles(paragraphs, series)) continue;
+      boolean stopped = series.size() >= MANY && areStopped(out, series);
+      if (!notes && !stopped && !areArticles(out, series)) continue;
       for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
     }
     letter(out);
-    part(out);
     entitle(out);
     return out;
   }
@@ -156,6 +159,13 @@ public final class CountedNotes {
         String title = hyphened.group(2);
         paragraphs.set(
             i, new Paragraph(p.origin(), hyphened.group(1), 1, p.listLevel(), title, p.region()));
+        continue;
+      }
+      Matcher parted = PARTED.matcher(p.text());
+      if (parted.matches() && next.label().equals(parted.group(1) + "1")) {
+        String title = parted.group(2);
+        paragraphs.set(
+            i, new Paragraph(p.origin(), parted.group(1), 1, p.listLevel(), title, p.region()));
         continue;
       }
       Matcher m = NUMBERED.matcher(p.text());

@@ -230,7 +230,15 @@ public final class StatementFinder {
       passage.said().removeIf(s -> OF_MORTAR.contains(s.attribute()));
     // "The tile makers allow a membrane to ANSI A118.10 behind their tile" asks for none.
     if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ALLOWS_MEMBRANE)))
-      passage.said().removeIf(s -> s.attribute().equals("membrane.standard"));
+      passage
+          .said()
+          .removeIf(s -> s.attribute().equals("membrane.standard") && allowed(passage, s));
+  }
+
+  /** Not so "a membrane to ANSI A118.10, which the tile makers allow". */
+  private boolean allowed(Passage passage, Said value) {
+    String before = passage.text.substring(0, value.start());
+    return vocabulary.list("clause.maker").in(before);
   }
 
   /** Gives each value its limits; returns what the words of the part as a whole limit it to. */

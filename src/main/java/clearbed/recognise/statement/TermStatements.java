@@ -149,6 +149,9 @@ final class TermStatements {
     if (family.equals("sealant") && ofSealants(p)) return true;
     String near = p.familyNear(hit.start(), hit.end());
     if (near.equals(family)) return true;
+    // "In white ANSI A118.3 epoxy": what the standard was taken for, its colour is of.
+    if (near.isEmpty()
+        && p.said().stream().anyMatch(s -> s.attribute().equals(family + ".standard"))) return true;
     if (family.equals("substrate") && standsOn(p, hit)) return true;
     return near.isEmpty() && p.context.family().equals(family)
         || (family.equals("sealant") && near.equals("movement"))
