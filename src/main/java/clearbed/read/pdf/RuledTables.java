@@ -67,10 +67,23 @@ final class RuledTables {
     List<List<Piece>> rows = words.rows();
     if (grid.columns() >= 2 && isTable(rows)) {
       tables.add(new PdfTable(grid.top(), grid.bottom(), grid.lefts(), grid.right(), rows));
+    } else if (isInFlow(grid, words, lines)) {
+      return;
     } else {
       boxes.addAll(words.boxes());
     }
     taken.addAll(words.segments());
+  }
+
+  /** A line or a note with a frame around it and nothing beside it is read where it stands. */
+  private static boolean isInFlow(RuledGrid grid, RuledWords words, List<Line> lines) {
+    List<List<Line>> boxes = words.boxes();
+    if (boxes.size() > 1 && boxes.stream().anyMatch(box -> box.size() > 1)) return false;
+    Set<Segment> own = Collections.newSetFromMap(new IdentityHashMap<>());
+    own.addAll(words.segments());
+    return lines.stream()
+        .filter(line -> line.middle() > grid.top() && line.middle() < grid.bottom())
+        .allMatch(line -> own.containsAll(line.segments()));
   }
 
   /** Boxes drawn around notes or pictures have lines too, but no two rows of values. */

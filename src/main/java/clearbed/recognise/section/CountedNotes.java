@@ -58,6 +58,8 @@ public final class CountedNotes {
 
   private static final int OPENING = 40;
 
+  private static final int LONGEST_TITLE = 60;
+
   private final Vocabulary vocabulary;
 
   public CountedNotes(Vocabulary vocabulary) {
@@ -92,8 +94,9 @@ public final class CountedNotes {
     for (List<Note> series : series(out)) {
       boolean notes = series.size() >= FEWEST && areNotes(series);
       boolean stopped = series.size() >= MANY && areStopped(out, series);
-      if (!notes && !stopped && !areArticles(out, series)) continue;
-      for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note));
+      boolean titles = series.size() >= FEWEST && areTitles(out, series);
+      if (!notes && !stopped && !titles && !areArticles(out, series)) continue;
+      for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note, titles));
     }
     letter(out);
     entitle(out);
@@ -231,6 +234,20 @@ public final class CountedNotes {
     return text.endsWith(".") || text.endsWith(":");
   }
 
+  /** "V9 Movement joints" over sentences, and hardly one says what a tile is. */
+  private boolean areTitles(List<Paragraph> paragraphs, List<Note> series) {
+    int titles = 0;
+    int products = 0;
+    for (Note note : series) {
+      boolean over =
+          note.at() + 1 < paragraphs.size() && isSentence(paragraphs.get(note.at() + 1).text());
+      boolean title = note.rest().length() <= LONGEST_TITLE && !isSentence(note.rest());
+      if (over && title) titles++;
+      if (isProduct(note.rest())) products++;
+    }
+    return titles * 3 >= series.size() * 2 && products * 4 <= series.size();
+  }
+
   /** {@code N1. ...}, {@code N2. ...}: one letter, and hardly one says what a tile is. */
   private boolean areStopped(List<Paragraph> paragraphs, List<Note> series) {
     int products = 0;
@@ -262,7 +279,11 @@ public final class CountedNotes {
   }
 
   private static Paragraph labelled(Paragraph p, Note note) {
-    return new Paragraph(
-        p.origin(), note.label(), p.headingLevel(), p.listLevel(), note.rest(), p.region());
+    return labelled(p, note, false);
+  }
+
+  private static Paragraph labelled(Paragraph p, Note note, boolean title) {
+    int level = title ? Math.max(1, p.headingLevel()) : p.headingLevel();
+    return new Paragraph(p.origin(), note.label(), level, p.listLevel(), note.rest(), p.region());
   }
 }

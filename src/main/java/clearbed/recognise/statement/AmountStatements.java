@@ -42,6 +42,9 @@ final class AmountStatements {
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
 
+  private static final String MOVEMENT_WIDTH = "movement.width";
+  private static final String GROUT_WIDTH = "grout.width";
+
   private static final Set<String> OF_JOINTS = Set.of("movement", "sealant");
 
   /** How much farther a word behind a comma is, in characters: "width 10 mm, sealant depth ...". */
@@ -152,8 +155,35 @@ final class AmountStatements {
   }
 
   private Attribute named(Passage p, Content.Amount amount, int start, int end) {
-    return nearest(
-        p, start, end, a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    Attribute best =
+        nearest(
+            p,
+            start,
+            end,
+            a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    if (best == null) return null;
+    if (best.id().equals(GROUT_WIDTH) && goesOnAboutMovement(p))
+      return vocabulary.attribute(MOVEMENT_WIDTH).filter(a -> fits(a, amount)).orElse(best);
+    if (!best.id().equals(MOVEMENT_WIDTH) || !ofGrout(p, start, end)) return best;
+    return ofTheWork(p, amount, "grout");
+  }
+
+  /** "Field length 3 m; joint width 10 mm; sealant depth 5 mm." */
+  private boolean goesOnAboutMovement(Passage p) {
+    return p.goesOn
+        && p.carried.amount != null
+        && OF_JOINTS.contains(p.carried.amount.family())
+        && !vocabulary.families().get("grout").in(p.whole)
+        && !vocabulary.families().get("tile").in(p.whole);
+  }
+
+  /** "Joint mortar CG2 WA, width 2 mm": no joint is spoken of but those that are grouted. */
+  private boolean ofGrout(Passage p, int start, int end) {
+    return vocabulary.families().get("grout").in(p.whole)
+        && p.familyNear(start, end).equals("grout")
+        && !OF_JOINTS.contains(p.context.family())
+        && OF_JOINTS.stream().noneMatch(f -> vocabulary.families().get(f).in(p.whole))
+        && !vocabulary.families().get("movement").in(p.title());
   }
 
   private void amount(Passage p, Content.Amount amount, int start, int end) {
