@@ -6,6 +6,7 @@ import clearbed.recognise.schedule.RowReader;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
@@ -31,6 +32,9 @@ import java.util.stream.Collectors;
 final class Components {
   private static final Set<String> WORKS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane", "substrate");
+
+  /** What is stated of a product itself, behind the part of the work. */
+  private static final Set<String> PRODUCTS = Set.of(".standard", ".isoClass");
 
   /** What a mark stands for is said this close behind it, in characters. */
   private static final int SAID = 80;
@@ -84,6 +88,27 @@ final class Components {
     for (Facts f : facts) {
       for (Section section : f.sections()) section.clauses().forEach(this::define);
     }
+    for (Facts f : facts) {
+      for (Section section : f.sections()) section.clauses().forEach(this::number);
+    }
+  }
+
+  /** "W41/340 ADHESIVE: RAPID": a clause on a product is called by its number. */
+  private void number(Clause clause) {
+    String key = numberOf(clause);
+    if (key.isEmpty() || clause.listsReferences() || !clause.limits().tags().isEmpty()) return;
+    String work = vocabulary.family(clause.heading());
+    if (!WORKS.contains(work)) return;
+    boolean product =
+        clause.statements().stream()
+            .anyMatch(s -> PRODUCTS.stream().anyMatch(of -> s.attribute().equals(work + of)));
+    if (product) works.putIfAbsent(key, work);
+  }
+
+  /** The key of the number that people call the clause by; empty where it has none. */
+  private static String numberOf(Clause clause) {
+    String first = clause.number().split(" ", 2)[0];
+    return ClauseNumbers.isOne(first) ? Tags.key(first) : "";
   }
 
   private void tiles(Clause clause) {
@@ -172,17 +197,20 @@ final class Components {
 
   /** "GT-1: fused glass, set in MB-1". */
   private void named(Clause clause) {
-    if (!clause.subject().specified()) return;
+    Set<String> numbers = keys(ClauseNumbers.in(clause.text()));
+    if (!clause.subject().specified() && numbers.isEmpty()) return;
     Set<String> tiles = glass(clause.subject().tags());
-    if (tiles.isEmpty()) return;
+    if (tiles.isEmpty() && numbers.isEmpty()) return;
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text()))) {
       Set<String> all = keys(LimitFinder.tags(sentence.text()));
+      all.addAll(keys(ClauseNumbers.in(sentence.text())));
       if (all.stream().noneMatch(works::containsKey)) continue;
       Set<String> own = new HashSet<>(all);
       own.retainAll(drafts.keySet());
       own.removeAll(works.keySet());
       // "GT-1: MB-1. GT-2: MB-2" is of one tile in each sentence.
-      for (String mark : all) uses(own.isEmpty() ? tiles : own, mark);
+      Set<String> callers = own.isEmpty() ? tiles : own;
+      if (!callers.isEmpty()) for (String mark : all) uses(callers, mark);
     }
   }
 
@@ -198,7 +226,7 @@ final class Components {
    * calls for them but for others of their kind.
    */
   Statement followed(Clause clause, Statement s) {
-    if (s.limits().tags().isEmpty()) return s;
+    if (s.limits().tags().isEmpty()) return numbered(clause, s);
     Set<String> named = keys(s.limits().tags());
     boolean stray = named.stream().noneMatch(k -> drafts.containsKey(k) || works.containsKey(k));
     // "Screed CT-C25" below the title of a tile is a class of screed: the title still limits it.
@@ -227,6 +255,16 @@ final class Components {
     boolean forAll = FOR_ALL.matcher(clause.text()).find();
     if (tiles.isEmpty() && forAll && marks.stream().noneMatch(users::containsKey))
       tiles = uncalled(marks);
+    if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
+    return called.containsKey(work) ? null : s;
+  }
+
+  /** What a clause states that tiles call by its number; null where they call for others. */
+  private Statement numbered(Clause clause, Statement s) {
+    String number = numberOf(clause);
+    String work = works.getOrDefault(number, "");
+    if (work.isEmpty() || !s.attribute().startsWith(work + ".")) return s;
+    Set<String> tiles = users.getOrDefault(number, Set.of());
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
     return called.containsKey(work) ? null : s;
   }

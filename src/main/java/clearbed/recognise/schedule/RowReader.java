@@ -7,6 +7,7 @@ import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.FigureGaps;
 import clearbed.recognise.statement.LimitFinder;
@@ -26,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /** Reads the cells of one row of a schedule under its header. */
@@ -294,7 +296,9 @@ public final class RowReader {
 
   private static void marks(List<Statement> out, Origin origin, String text) {
     if (text.length() > LONGEST_CALL) return;
-    for (String mark : LimitFinder.tags(text))
+    Set<String> called = new TreeSet<>(LimitFinder.tags(text));
+    called.addAll(ClauseNumbers.in(text));
+    for (String mark : called)
       out.add(new Statement(MARK, new Content.Words(mark), false, text, origin, Limits.NONE));
   }
 

@@ -1,6 +1,7 @@
 package clearbed.recognise.section;
 
 import clearbed.model.Paragraph;
+import clearbed.recognise.statement.ClauseNumbers;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -43,7 +44,7 @@ public final class Outline {
   /** {@code T20/350 TANKING}, {@code 310 GLASS TILES}: clauses of systems that number by work. */
   private static final Pattern CODED =
       Pattern.compile(
-          "^([A-Z]\\d{2}/\\d{3}[A-Z]?|\\d{3}[A-Z]?(?=\\s+[A-Z][^a-z]{3,}$))\\s+(.*)$",
+          "^(" + ClauseNumbers.CODED + "|\\d{3}[A-Z]?(?=\\s+[A-Z][^a-z]{3,}$))\\s+(.*)$",
           Pattern.DOTALL);
 
   private static final Pattern UPPER =
@@ -81,7 +82,9 @@ public final class Outline {
     if (COUNTED.matcher(auto).matches())
       return new Label(p.headingLevel() > 0 ? 1 : 3, auto, text.trim());
     m = CODED.matcher(whole);
-    if (m.matches()) return new Label(1, m.group(1), m.group(2).trim());
+    // "W41/500 Movement joints" is over W41/510 and W41/520.
+    boolean group = m.matches() && p.headingLevel() > 0 && m.group(1).endsWith("00");
+    if (m.matches()) return new Label(group ? 0 : 1, m.group(1), m.group(2).trim());
     Object[][] forms = {
       {UPPER, 2}, {NUMBER, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
     };
@@ -130,7 +133,7 @@ public final class Outline {
     StringBuilder out = new StringBuilder();
     for (String number : numbers) {
       if (number.isEmpty()) continue;
-      boolean article = number.contains(".");
+      boolean article = number.contains(".") || number.contains("/");
       if (article) out.setLength(0);
       else if (out.length() > 0)
         out.append(out.indexOf(" ") < 0 && out.indexOf(".") >= 0 ? " " : ".");

@@ -138,7 +138,8 @@ public final class OutlineParser {
   public List<Section> parse(
       List<Paragraph> paragraphs, String fileName, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, fileName, mark);
+    SectionCodes codes = SectionCodes.of(paragraphs);
+    Builder builder = new Builder(origin, fileName, mark, codes);
     boolean ended = false;
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
@@ -152,7 +153,8 @@ public final class OutlineParser {
         continue;
       }
       Matcher m = SECTION.matcher(BLANKS.matcher(text).replaceAll(" "));
-      boolean bare = builder.isEmpty() && BARE_SECTION.matcher(text).matches();
+      boolean bare =
+          (builder.isEmpty() || codes.entitle(text)) && BARE_SECTION.matcher(text).matches();
       boolean opens =
           m.matches() && (builder.isEmpty() || ended || opensSection(paragraphs, i, text));
       ended = END.matcher(text).matches() || ended && text.isEmpty();
@@ -165,7 +167,7 @@ public final class OutlineParser {
         String title = m.group(2);
         if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
           title = PlainText.of(paragraphs.get(++i).text()).trim();
-        builder = new Builder(p.origin().withText(p.text()), fileName, mark);
+        builder = new Builder(p.origin().withText(p.text()), fileName, mark, codes);
         builder.section(m.group(1), title);
       } else if (!END.matcher(text).matches() && !text.isEmpty()) {
         builder.add(p, text);
@@ -198,7 +200,7 @@ public final class OutlineParser {
   /** Notes around a schedule, or beside it on the same document. */
   public Section notes(List<Paragraph> paragraphs, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, "", mark);
+    Builder builder = new Builder(origin, "", mark, SectionCodes.of(paragraphs));
     builder.scheduleNotes = true;
     for (Paragraph p : paragraphs) {
       String text = PlainText.of(p.text()).trim();
@@ -239,6 +241,7 @@ public final class OutlineParser {
     private final Origin origin;
     private final String fileName;
     private final DecimalMark mark;
+    private final SectionCodes codes;
 
     /** Part of the work that the last paragraph spoke of, or empty. */
     private String lastWork = "";
@@ -269,8 +272,9 @@ public final class OutlineParser {
       }
     }
 
-    Builder(Origin origin, String fileName, DecimalMark mark) {
+    Builder(Origin origin, String fileName, DecimalMark mark, SectionCodes codes) {
       this.origin = origin;
+      this.codes = codes;
       this.fileName = fileName;
       this.mark = mark;
     }
@@ -292,7 +296,7 @@ public final class OutlineParser {
     }
 
     void add(Paragraph p, String text) {
-      Wording wording = wordings.of(p, text);
+      Wording wording = codes.outOf(wordings.of(p, text));
       if (wording.part() > 0) {
         part = wording.part();
         section = true;
@@ -519,7 +523,8 @@ public final class OutlineParser {
       String words = p.text();
       List<String> own = p.own().wording().subjects();
       boolean names = own.isEmpty() && p.own().wording().tagged();
-      List<String> mentioned = names ? List.copyOf(LimitFinder.tags(words)) : List.of();
+      List<String> mentioned =
+          names ? codes.outOf(List.copyOf(LimitFinder.tags(words))) : List.of();
       return subjectFinder.of(words, own, above, mentioned);
     }
 
@@ -546,7 +551,8 @@ public final class OutlineParser {
       Context context =
           Context.running(own.family(), families, describesTile(p)).with(mark).under(headingOf(p));
       List<Statement> out = new ArrayList<>();
-      for (Statement s : finder.find(text, at, context)) out.add(s.within(own.limits()));
+      for (Statement s : finder.find(text, at, context))
+        out.add(codes.outOf(s).within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       if (!own.limits().tags().isEmpty() && describesTile(p)) placed(text, own, at, out);
       headed(p, at, out);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What a statement is limited to; an empty set limits nothing.
@@ -24,6 +25,8 @@ public record Limits(
     Set<String> except,
     Set<String> surfaces,
     Map<String, Set<String>> with) {
+
+  private static final String ANOTHER_MARK = "another mark";
 
   public static final Limits NONE =
       new Limits(Set.of(), false, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
@@ -82,7 +85,16 @@ public record Limits(
 
   /** About what these marks stand for and nothing else, should no schedule know them. */
   Limits ofMarksAlone() {
-    return alsoOfTile("another mark");
+    return alsoOfTile(ANOTHER_MARK);
+  }
+
+  /** Where what was taken for marks is none. */
+  public Limits ofNoMark() {
+    Set<String> other =
+        otherTile.stream()
+            .filter(kind -> !kind.equals(ANOTHER_MARK))
+            .collect(Collectors.toUnmodifiableSet());
+    return new Limits(Set.of(), glass, other, exposures, except, surfaces, with);
   }
 
   /** About tile that is not of glass. */

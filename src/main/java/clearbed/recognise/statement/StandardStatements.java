@@ -25,6 +25,8 @@ final class StandardStatements {
     Set<String> stated = new HashSet<>();
     for (Citations.Found found : Citations.find(p.text)) {
       if (Citations.ofASeries(p.text, found)) continue;
+      // "W41/340" under "Adhesive" calls a clause.
+      if (ClauseNumbers.isOne(found.asWritten())) continue;
       for (String id : statedBy(p, found)) {
         stated.add(id);
         state(p, vocabulary.attribute(id).orElseThrow(), found);
