@@ -10,6 +10,7 @@ import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,6 +39,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     // Issue after issue says the same words.
     Memo<String, References> known = Memo.ofTexts();
     OpenReferences open = null;
+    Set<String> coded = null;
     for (Section section : scene.project().sections()) {
       Set<String> articles = null;
       CountedLabels notes = CountedLabels.of(section);
@@ -72,6 +74,12 @@ public final class DanglingReferenceCheck implements SetComputation {
             out.putIfAbsent(
                 other.getKey(), finding(rule, scene, "", section, other.getKey(), clause.origin()));
         }
+        for (String number : ClauseNumbers.in(text)) {
+          if (coded == null) coded = coded(scene);
+          if (!coded.contains(number) && coded.stream().anyMatch(c -> isBeside(c, number)))
+            out.putIfAbsent(
+                number, finding(rule, scene, "", section, "clause " + number, clause.origin()));
+        }
         for (String note : notes.missedIn(clause))
           out.putIfAbsent(note, finding(rule, scene, "", section, "note " + note, clause.origin()));
         for (String article : references.articles()) {
@@ -92,6 +100,21 @@ public final class DanglingReferenceCheck implements SetComputation {
     return section.article()
         || clause.limits().glass()
         || section.notes() && TileWords.tile(clause.text());
+  }
+
+  /** Numbers of clauses below the codes of work sections, of the whole set. */
+  private static Set<String> coded(Scene scene) {
+    return scene.project().sections().stream()
+        .flatMap(s -> s.clauses().stream())
+        .map(c -> c.number().split(" ")[0])
+        .filter(ClauseNumbers::isOne)
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isBeside(String clause, String number) {
+    return clause
+        .substring(0, clause.indexOf('/'))
+        .equals(number.substring(0, number.indexOf('/')));
   }
 
   private static Set<String> articles(Section section) {

@@ -5,6 +5,7 @@ import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.recognise.statement.Accounting;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
@@ -147,8 +148,11 @@ public final class TableLedger {
     };
   }
 
-  void cell(Table.Cell cell, Header.Column column, Fate fate) {
+  void cell(Table.Cell cell, Header.Column column, Fate ending) {
     if (!counts(cell)) return;
+    // "M41/340" under "Adhesive" says where to read on.
+    boolean call = ending == Fate.NOT_UNDERSTOOD && ClauseNumbers.isOne(cell.text());
+    Fate fate = call ? Fate.CONTEXT : ending;
     tally = tally.plus(fate);
     boolean former = column.role() == Header.Role.FORMER;
     String why =

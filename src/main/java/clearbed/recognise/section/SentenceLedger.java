@@ -6,12 +6,15 @@ import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.recognise.statement.Accounting;
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.GlassWords;
 import clearbed.recognise.statement.Span;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
@@ -111,6 +114,7 @@ public final class SentenceLedger {
     if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
     if (sentence.endsWith("?") && !affirmed(label.rest(), sentence))
       return Ending.aside("a question");
+    if (!ClauseNumbers.in(sentence).isEmpty() && isCall(sentence)) return Ending.of(Fate.CONTEXT);
     if (title(sentence) || isRunIn(label.rest(), sentence)) return Ending.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans
@@ -151,6 +155,13 @@ public final class SentenceLedger {
             .attribute(attribute)
             .map(a -> section.families().contains(a.family()))
             .orElse(false);
+  }
+
+  /** "Adhesive: As M41/340." says where to read on, and nothing else. */
+  private static boolean isCall(String sentence) {
+    return sentence.length() < LONGEST_LEAD
+        && Quantities.find(sentence).isEmpty()
+        && Citations.find(sentence).stream().allMatch(c -> ClauseNumbers.isOne(c.asWritten()));
   }
 
   /** "May it be used outdoors? Yes." */
