@@ -216,7 +216,8 @@ public final class CountedNotes {
       if (isProduct(title.group())) products++;
     }
     if (titled * 3 >= series.size() * 2 && products * 4 <= series.size()) return true;
-    return series.get(0).mark().length() == 1 && saySomething(series);
+    boolean plain = series.get(0).mark().length() == 1 || series.size() >= MANY;
+    return plain && saySomething(series);
   }
 
   /** "N4 Surfaces that receive tile shall be flat." is a note, "T4 Cast glass tile" no. */

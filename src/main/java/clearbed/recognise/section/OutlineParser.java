@@ -138,8 +138,8 @@ public final class OutlineParser {
   public List<Section> parse(
       List<Paragraph> paragraphs, String fileName, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    SectionCodes codes = SectionCodes.of(paragraphs);
-    Builder builder = new Builder(origin, fileName, mark, codes);
+    OtherMarks others = OtherMarks.of(paragraphs);
+    Builder builder = new Builder(origin, fileName, mark, others);
     boolean ended = false;
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
@@ -154,7 +154,7 @@ public final class OutlineParser {
       }
       Matcher m = SECTION.matcher(BLANKS.matcher(text).replaceAll(" "));
       boolean bare =
-          (builder.isEmpty() || codes.entitle(text)) && BARE_SECTION.matcher(text).matches();
+          (builder.isEmpty() || others.entitle(text)) && BARE_SECTION.matcher(text).matches();
       boolean opens =
           m.matches() && (builder.isEmpty() || ended || opensSection(paragraphs, i, text));
       ended = END.matcher(text).matches() || ended && text.isEmpty();
@@ -167,7 +167,7 @@ public final class OutlineParser {
         String title = m.group(2);
         if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
           title = PlainText.of(paragraphs.get(++i).text()).trim();
-        builder = new Builder(p.origin().withText(p.text()), fileName, mark, codes);
+        builder = new Builder(p.origin().withText(p.text()), fileName, mark, others);
         builder.section(m.group(1), title);
       } else if (!END.matcher(text).matches() && !text.isEmpty()) {
         builder.add(p, text);
@@ -200,7 +200,7 @@ public final class OutlineParser {
   /** Notes around a schedule, or beside it on the same document. */
   public Section notes(List<Paragraph> paragraphs, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, "", mark, SectionCodes.of(paragraphs));
+    Builder builder = new Builder(origin, "", mark, OtherMarks.of(paragraphs));
     builder.scheduleNotes = true;
     for (Paragraph p : paragraphs) {
       String text = PlainText.of(p.text()).trim();
@@ -241,7 +241,7 @@ public final class OutlineParser {
     private final Origin origin;
     private final String fileName;
     private final DecimalMark mark;
-    private final SectionCodes codes;
+    private final OtherMarks others;
 
     /** Part of the work that the last paragraph spoke of, or empty. */
     private String lastWork = "";
@@ -272,9 +272,9 @@ public final class OutlineParser {
       }
     }
 
-    Builder(Origin origin, String fileName, DecimalMark mark, SectionCodes codes) {
+    Builder(Origin origin, String fileName, DecimalMark mark, OtherMarks others) {
       this.origin = origin;
-      this.codes = codes;
+      this.others = others;
       this.fileName = fileName;
       this.mark = mark;
     }
@@ -296,7 +296,7 @@ public final class OutlineParser {
     }
 
     void add(Paragraph p, String text) {
-      Wording wording = codes.outOf(wordings.of(p, text));
+      Wording wording = others.outOf(wordings.of(p, text));
       if (wording.part() > 0) {
         part = wording.part();
         section = true;
@@ -524,7 +524,7 @@ public final class OutlineParser {
       List<String> own = p.own().wording().subjects();
       boolean names = own.isEmpty() && p.own().wording().tagged();
       List<String> mentioned =
-          names ? codes.outOf(List.copyOf(LimitFinder.tags(words))) : List.of();
+          names ? others.outOf(List.copyOf(LimitFinder.tags(words))) : List.of();
       return subjectFinder.of(words, own, above, mentioned);
     }
 
@@ -552,7 +552,7 @@ public final class OutlineParser {
           Context.running(own.family(), families, describesTile(p)).with(mark).under(headingOf(p));
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(text, at, context))
-        out.add(codes.outOf(s).within(own.limits()));
+        out.add(others.outOf(s).within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       if (!own.limits().tags().isEmpty() && describesTile(p)) placed(text, own, at, out);
       headed(p, at, out);
@@ -569,6 +569,8 @@ public final class OutlineParser {
       boolean substrate = property.column().attribute().family().equals("substrate");
       if (substrate) out.removeIf(s -> OF_NO_SUBSTRATE.matcher(s.attribute()).lookingAt());
       for (Statement s : rowReader.property(property.column().with(mark), property.value(), at)) {
+        // "Bed: at least 95 % contact" is no substrate that nobody knows.
+        if (s.content() instanceof Content.Words && !out.isEmpty()) continue;
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }

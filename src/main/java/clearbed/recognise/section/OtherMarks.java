@@ -5,37 +5,55 @@ import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Codes of work sections, such as {@code M41}, known by the clauses that are numbered below them
- * ({@code M41/110}): they mark no tile.
+ * What looks like the mark of a tile and is none: codes of work sections, such as {@code M41},
+ * known by the clauses that are numbered below them ({@code M41/110}), and numbers of cards or
+ * sheets, known by titles that have the mark of a tile behind them ({@code Card C-1 GT-1 Mosaic}).
  *
  * @param codes as written
+ * @param papers letters that cards are numbered under
  */
-record SectionCodes(SortedSet<String> codes) {
+record OtherMarks(SortedSet<String> codes, Set<String> papers) {
   private static final Pattern CLAUSE = Pattern.compile("^([A-Z]\\d{2})/\\d{3}[A-Z]?(?:\\s|$)");
 
   private static final Pattern TITLE = Pattern.compile("^([A-Z]\\d{2})[\\s:.-]+\\p{Lu}.{2,70}");
 
+  private static final Pattern CARD =
+      Pattern.compile(
+          "^(?:\\p{Lu}\\p{L}+ ){1,2}([A-Z]{1,3}-?)\\d{1,2}[A-Z]?[\\s,:-]+(?!(?:and|to|or)\\b)([A-Z]{1,4}-?)\\d{1,3}[A-Z]?\\b.{0,80}$");
+
+  /** So many titles of cards count. */
+  private static final int FEWEST_CARDS = 2;
+
   /** Fewer clauses below a code might be anything. */
   private static final int FEWEST = 3;
 
-  static SectionCodes of(List<Paragraph> paragraphs) {
+  static OtherMarks of(List<Paragraph> paragraphs) {
     SortedSet<String> codes = new TreeSet<>();
     int clauses = 0;
+    Map<String, Set<String>> cards = new TreeMap<>();
     for (Paragraph p : paragraphs) {
+      Matcher card = CARD.matcher(p.text().strip());
+      if (card.matches() && !card.group(1).equals(card.group(2)))
+        cards.computeIfAbsent(card.group(1), any -> new TreeSet<>()).add(p.text());
       Matcher m = CLAUSE.matcher((p.label() + " " + p.text()).strip());
       if (!m.lookingAt()) continue;
       codes.add(m.group(1));
       clauses++;
     }
-    return new SectionCodes(clauses < FEWEST ? new TreeSet<>() : codes);
+    cards.values().removeIf(titles -> titles.size() < FEWEST_CARDS);
+    Set<String> papers =
+        cards.keySet().stream().map(p -> p.replace("-", "")).collect(Collectors.toSet());
+    return new OtherMarks(clauses < FEWEST ? new TreeSet<>() : codes, papers);
   }
 
   /** "W41 GLASS TILING". */
@@ -46,12 +64,17 @@ record SectionCodes(SortedSet<String> codes) {
 
   /** True for a code, and for those between the first and the last of them. */
   private boolean has(String key) {
+    if (papers.contains(Tags.prefix(key))) return true;
     if (codes.isEmpty()) return false;
     String code = key.replace("-", "");
     return code.length() == codes.first().length()
         && code.charAt(0) == codes.first().charAt(0)
         && code.compareTo(codes.first()) >= 0
         && code.compareTo(codes.last()) <= 0;
+  }
+
+  private boolean areNone() {
+    return codes.isEmpty() && papers.isEmpty();
   }
 
   Limits outOf(Limits limits) {
@@ -66,7 +89,7 @@ record SectionCodes(SortedSet<String> codes) {
   }
 
   Set<String> outOf(Set<String> tags) {
-    if (codes.isEmpty() || tags.isEmpty()) return tags;
+    if (areNone() || tags.isEmpty()) return tags;
     return tags.stream().filter(tag -> !has(Tags.key(tag))).collect(Collectors.toSet());
   }
 
@@ -75,7 +98,7 @@ record SectionCodes(SortedSet<String> codes) {
   }
 
   Wordings.Wording outOf(Wordings.Wording w) {
-    if (codes.isEmpty()) return w;
+    if (areNone()) return w;
     Limits limits = outOf(w.limits());
     List<String> subjects = outOf(w.subjects());
     boolean same = limits == w.limits() && subjects.size() == w.subjects().size();
