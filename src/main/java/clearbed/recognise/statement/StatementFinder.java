@@ -2,6 +2,7 @@ package clearbed.recognise.statement;
 
 import clearbed.base.Cancellation;
 import clearbed.base.Memo;
+import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
@@ -135,6 +136,7 @@ public final class StatementFinder {
       if (part.text().endsWith("?") || tellsWhere(part.text())) continue;
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
+      else if (!carried.title.isEmpty() && isDenial(opening)) deny(out, carried.title);
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
@@ -184,6 +186,21 @@ public final class StatementFinder {
       named.addAll(said.tags());
     }
     return out;
+  }
+
+  /** "Not used." and "None required." behind a title. */
+  private boolean isDenial(String text) {
+    return text.length() <= LONGEST_TITLE && vocabulary.list("negation.notRequired").in(text);
+  }
+
+  /** What the title alone required. */
+  private static void deny(List<Statement> out, String title) {
+    out.replaceAll(
+        s ->
+            s.content() instanceof Content.Required && s.asWritten().equals(title)
+                ? new Statement(
+                    s.attribute(), s.content(), true, s.asWritten(), s.origin(), s.limits())
+                : s);
   }
 
   /** "The schedule gives size, see-through grade and back" names columns and fills none. */
