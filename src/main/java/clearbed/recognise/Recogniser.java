@@ -31,13 +31,17 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.TagList;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
@@ -137,10 +141,17 @@ public final class Recogniser {
         table(c, t, running, marks);
       }
     }
-    running = countedNotes.of(running);
+    List<Paragraph> numbered = countedNotes.of(running);
+    Map<Paragraph, Set<String>> scopes = new IdentityHashMap<>();
+    Map<Paragraph, Set<String>> onSheets = c.scopes.of(running);
+    for (int i = 0; i < running.size(); i++) {
+      Set<String> glass = onSheets.get(running.get(i));
+      if (glass != null) scopes.put(numbered.get(i), glass);
+    }
+    running = numbered;
     Origin origin = Origin.ofDocument(document.path());
     String fileName = document.path().replaceAll(".*/", "");
-    c.sections.addAll(outlineParser.parse(running, fileName, origin, marks.mark()));
+    c.sections.addAll(outlineParser.parse(running, scopes, fileName, origin, marks.mark()));
     for (Section section : c.sections) {
       unspelt(section, c.gaps);
       for (Clause clause : section.clauses())
@@ -202,6 +213,12 @@ public final class Recogniser {
     ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running), marks);
     boolean products = products(found, t, running);
     if (!products) {
+      c.scopes.table(
+          running.size(),
+          found.rows().stream()
+              .filter(row -> row.glass() && row.tagged())
+              .map(row -> Tags.key(row.tag()))
+              .collect(Collectors.toSet()));
       c.rows.addAll(found.rows());
       c.rooms.addAll(found.rooms());
       c.gaps.addAll(found.gaps());
@@ -270,13 +287,14 @@ public final class Recogniser {
     return cited.get(text, () -> List.copyOf(Citations.find(text)));
   }
 
-  private static final class Collected {
+  private final class Collected {
     final List<ScheduleRow> rows = new ArrayList<>();
     final List<RoomUse> rooms = new ArrayList<>();
     final List<Section> sections = new ArrayList<>();
     final List<Paragraph> paragraphs = new ArrayList<>();
     final Accounting accounting;
     final List<Document.Gap> gaps;
+    final SheetScopes scopes = new SheetScopes();
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */
     private String heading = "";
@@ -301,7 +319,9 @@ public final class Recogniser {
         if (Outline.heading(p, label)) heading = label.rest();
       }
       if (running.isEmpty()) return "";
-      return last.length() < LONGEST_TITLE && !last.endsWith(".") ? last : heading;
+      if (last.length() < LONGEST_TITLE && !last.endsWith(".")) return last;
+      String title = outlineParser.runIn(last);
+      return title.isEmpty() ? heading : title;
     }
   }
 }

@@ -41,11 +41,12 @@ final class ColumnNeighbours {
    */
   void among(
       List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
-    boolean ofOne = isOfOne(words, family);
+    String of = PARTS.contains(family) ? family : ofJoints(words);
+    boolean ofOne = isOfOne(words, of);
     for (ColumnWords w : words) {
       Map<String, ColumnScore> own = scores.get(w.index());
       if (own != null && ofOne && families(w.text()).isEmpty())
-        own.replaceAll((meaning, s) -> under(family, meaning, s));
+        own.replaceAll((meaning, s) -> under(of, meaning, s));
     }
     onlyRooms(scores);
     onlyTags(scores, words);
@@ -209,6 +210,14 @@ final class ColumnNeighbours {
 
   private Set<String> families(String words) {
     return headings.families(words);
+  }
+
+  /** "Greatest distance | Joint width | Depth of sealant" is of movement joints. */
+  private String ofJoints(List<ColumnWords> words) {
+    Set<String> parts = new LinkedHashSet<>();
+    for (ColumnWords w : words) parts.addAll(families(w.text()));
+    parts.retainAll(PARTS);
+    return !parts.isEmpty() && KIN.containsAll(parts) ? "movement" : "";
   }
 
   /** True of a table on one part of the work, none of whose headings names another. */

@@ -27,6 +27,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -93,6 +94,8 @@ public final class OutlineParser {
 
   private static final int LONGEST_TOLD = 400;
 
+  private static final String ROOM = "location.room";
+
   private static final Pattern STANDARDS =
       Pattern.compile(
           "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
@@ -108,6 +111,7 @@ public final class OutlineParser {
   private final AmendmentFinder amendments;
   private final PublicationLists publications;
   private final Wordings wordings;
+  private final Leads leads;
   private final PlaceSentences places;
 
   /** As a column of a schedule is headed that says where each tile is. */
@@ -125,21 +129,32 @@ public final class OutlineParser {
     this.amendments = new AmendmentFinder(vocabulary);
     this.publications = new PublicationLists(vocabulary);
     this.wordings = new Wordings(vocabulary, finder, limitFinder);
+    this.leads = new Leads(vocabulary);
     this.places = new PlaceSentences(vocabulary);
     this.exposure = HeadingWords.named(vocabulary, "exposure");
+  }
+
+  /** The title that runs in before the words of a paragraph; or empty. */
+  public String runIn(String words) {
+    return leads.runIn(words);
   }
 
   /**
    * The sections of a document; text before the first one, or of a document without any, is notes.
    *
+   * @param scopes the tiles of paragraphs that stand on a sheet of their own; by identity
    * @param fileName gives the section number where the text does not
    * @param mark that figures have before their decimals
    */
   public List<Section> parse(
-      List<Paragraph> paragraphs, String fileName, Origin origin, DecimalMark mark) {
+      List<Paragraph> paragraphs,
+      Map<Paragraph, Set<String>> scopes,
+      String fileName,
+      Origin origin,
+      DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
     OtherMarks others = OtherMarks.of(paragraphs);
-    Builder builder = new Builder(origin, fileName, mark, others);
+    Builder builder = new Builder(origin, fileName, mark, others, scopes);
     boolean ended = false;
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
@@ -167,7 +182,7 @@ public final class OutlineParser {
         String title = m.group(2);
         if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
           title = PlainText.of(paragraphs.get(++i).text()).trim();
-        builder = new Builder(p.origin().withText(p.text()), fileName, mark, others);
+        builder = new Builder(p.origin().withText(p.text()), fileName, mark, others, scopes);
         builder.section(m.group(1), title);
       } else if (!END.matcher(text).matches() && !text.isEmpty()) {
         builder.add(p, text);
@@ -200,7 +215,7 @@ public final class OutlineParser {
   /** Notes around a schedule, or beside it on the same document. */
   public Section notes(List<Paragraph> paragraphs, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, "", mark, OtherMarks.of(paragraphs));
+    Builder builder = new Builder(origin, "", mark, OtherMarks.of(paragraphs), Map.of());
     builder.scheduleNotes = true;
     for (Paragraph p : paragraphs) {
       String text = PlainText.of(p.text()).trim();
@@ -242,6 +257,10 @@ public final class OutlineParser {
     private final String fileName;
     private final DecimalMark mark;
     private final OtherMarks others;
+    private final Map<Paragraph, Set<String>> scopes;
+
+    /** The tiles of the sheet that the last paragraph stands on. */
+    private Set<String> sheet = Set.of();
 
     /** Part of the work that the last paragraph spoke of, or empty. */
     private String lastWork = "";
@@ -272,7 +291,13 @@ public final class OutlineParser {
       }
     }
 
-    Builder(Origin origin, String fileName, DecimalMark mark, OtherMarks others) {
+    Builder(
+        Origin origin,
+        String fileName,
+        DecimalMark mark,
+        OtherMarks others,
+        Map<Paragraph, Set<String>> scopes) {
+      this.scopes = scopes;
       this.origin = origin;
       this.others = others;
       this.fileName = fileName;
@@ -303,6 +328,9 @@ public final class OutlineParser {
         path.clear();
         return;
       }
+      Set<String> on = scopes.getOrDefault(p, Set.of());
+      if (!on.equals(sheet)) path.clear();
+      sheet = on;
       while (!path.isEmpty() && (leaves(p) || isBehind(wording, path.peekLast().wording())))
         path.removeLast();
       path.addLast(node(wording, p));
@@ -333,6 +361,7 @@ public final class OutlineParser {
 
     private Node node(Wording wording, Paragraph p) {
       Limits limits = inTitleBlock(wording) ? Limits.NONE : otherThanGlass(wording);
+      if (!sheet.isEmpty() && limits.tags().isEmpty()) limits = limits.withTags(sheet);
       if (!path.isEmpty()) limits = own(limits, wording).within(path.peekLast().limits());
       return new Node(wording, family(wording), limits, p.origin());
     }
@@ -396,7 +425,7 @@ public final class OutlineParser {
       boolean unknown = role == null && !notes;
       List<Clause> clauses = new ArrayList<>();
       boolean tileDocument =
-          scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tile(p.text()));
+          scheduleNotes || !notes || pending.stream().anyMatch(p -> TileWords.tileWork(p.text()));
       boolean[] listed = publications.in(pending.stream().map(Pending::text).toList());
       for (int i = 0; i < pending.size(); i++)
         clauses.add(clause(pending.get(i), role, notes && !tileDocument, unknown, listed[i]));
@@ -574,6 +603,10 @@ public final class OutlineParser {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }
+      // "Room: 0.12 Showers" says how wet it is there.
+      if (exposure == null || !property.column().attribute().id().equals(ROOM)) return;
+      for (Statement s : rowReader.property(exposure, property.value(), at))
+        if (s.attribute().startsWith("location.")) out.add(s.within(own.limits()));
     }
 
     /** "Permanently under water." and "Outside, open to frost: ..." say of a tile where it is. */

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /**
  * The classes of ISO 13007-1 and -3 (EN 12004, EN 13888), EN 14891, EN 15651, ISO 11600, EN 16165,
- * AS 4586 and ASTM C920, by the way they are put together.
+ * AS 4586, ASTM C920 and DIN 18534, by the way they are put together.
  */
 final class ClassCodes {
   static final Pattern ANY =
@@ -17,7 +17,7 @@ final class ClassCodes {
   /** Such as no mark of a tile looks like. */
   private static final Pattern UNMISTAKABLE =
       Pattern.compile(
-          "(?<![\\w-])(?:[CDR][12][TEF][TEFPS]{0,2}(?: ?S[12])?|C[12] ?S[12]|CG[12](?: ?[WA]{1,2})?|O[12]P|XS[1-3]|[FG]-? ?\\d{1,2}(?:[.,]\\d)?(?:LM|HM|E|P))(?![\\w-])");
+          "(?<![\\w-])(?:[CDR][12][TEF][TEFPS]{0,2}(?: ?S[12])?|C[12] ?S[12]|CG[12](?: ?[WA]{1,2})?|O[12]P|XS[1-3]|W ?[0-3] ?- ?[IB]|[FG]-? ?\\d{1,2}(?:[.,]\\d)?(?:LM|HM|E|P))(?![\\w-])");
 
   private ClassCodes() {}
 

@@ -56,6 +56,8 @@ public final class LimitFinder {
           "\\b(?:studs?|slabs?|framing|frames?|floors?|walls?|shells?|joists?|basins?|structure)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
+
   /** A class code is no longer, in characters. */
   private static final int CODE = 12;
 
@@ -242,6 +244,10 @@ public final class LimitFinder {
     boolean measured =
         m.group().indexOf(' ') > 0
             && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
+    // "DCOF 0,36" is a figure with a comma before its decimals.
+    boolean decimal =
+        m.group().indexOf(' ') > 0
+            && DECIMALS.matcher(text).region(m.end(), text.length()).lookingAt();
     // "T20/110" is the number of a clause.
     boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
     // "JOINT 1/16 IN." is a figure.
@@ -258,6 +264,7 @@ public final class LimitFinder {
     return !isoClass
         && !slipClass
         && !measured
+        && !decimal
         && !clause
         && !code
         && !fraction

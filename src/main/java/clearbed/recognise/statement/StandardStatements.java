@@ -8,12 +8,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The standards that a text requires, by the attribute they state. */
 final class StandardStatements {
   private static final String FACE_MOUNTED = "process.faceMounted";
   private static final Pattern MOSAIC = Pattern.compile("\\bmosaics?\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern NEEDS_NONE =
+      Pattern.compile(
+          "\\bno ([\\w-]+(?: [\\w-]+){0,2}?) (?:is |are )?(?:needed|required|necessary|called for)\\b",
+          Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -44,8 +50,15 @@ final class StandardStatements {
             || vocabulary.list("clause.aside").endsAt(before, before.length())
             || vocabulary.list("clause.criteria").startsAt(p.text, found.end());
     if (about) return;
-    boolean negated = p.negated(found.start(), found.end());
+    boolean negated =
+        p.negated(found.start(), found.end()) || needsNone(p, attribute.family(), found.end());
     p.add(attribute, found.standard(), negated, found.start(), found.end());
+  }
+
+  /** "DIN 18534-1 class W0-I, no sealing layer needed". */
+  private boolean needsNone(Passage p, String family, int end) {
+    Matcher m = NEEDS_NONE.matcher(p.text).region(end, p.text.length());
+    return m.find() && vocabulary.family(m.group(1)).equals(family);
   }
 
   /** A class names the standard that it is of: {@code CG2WA}, {@code F-25LM}. */
