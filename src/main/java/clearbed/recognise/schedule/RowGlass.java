@@ -46,9 +46,17 @@ final class RowGlass {
     if (!kind.isEmpty()) return new Result(true, true, kind);
     for (String around : over) {
       GlassTest.Result said = means.known(around).result();
-      if (said.decided()) return new Result(said.glass(), true, around, false);
+      // "Glass take-off" is no title of what is not glass tile.
+      boolean says = said.glass() || namesAnother(around);
+      if (said.decided() && says) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  private boolean namesAnother(String title) {
+    return means.vocabulary.list("notTile").in(title)
+        || means.vocabulary.list("otherFinish").in(title)
+        || means.vocabulary.otherTile().values().stream().anyMatch(other -> other.in(title));
   }
 
   /** True of standards of which one is that of glass tile. */

@@ -27,6 +27,16 @@ public final class TermReader {
 
   private static final String SURFACE = "location.surface";
 
+  private static final Pattern NEVER =
+      Pattern.compile(
+          "(?i)\\s+(?:never|(?:does|do|will|is|are|need) not (?:be )?(?:occur|expected|reach|arise|happen|known|considered|present))");
+
+  private static final String DRY = "dry";
+
+  private static final Pattern BESIDE =
+      Pattern.compile(
+          "(?i)\\b(?:beside|next to|adjacent to|adjoining|near|facing|overlooking|opposite)(?: (?:the|a|an))? $");
+
   /** The wall of a pool is a wall and of a pool. */
   private static final String POOL = "pool";
 
@@ -70,6 +80,12 @@ public final class TermReader {
         .terms()
         .forEach((term, phrases) -> phrases.all(plain).forEach(h -> hits.add(Map.entry(h, term))));
     hits.removeIf(hit -> DENIED.matcher(before(plain, hit.getKey())).find());
+    // "Frost does not occur at this site."
+    hits.removeIf(
+        hit -> NEVER.matcher(plain).region(hit.getKey().end(), plain.length()).lookingAt());
+    // "Rest room beside the sauna garden; interior, dry".
+    if (hits.stream().anyMatch(hit -> hit.getValue().equals(DRY)))
+      hits.removeIf(hit -> BESIDE.matcher(before(plain, hit.getKey())).find());
     hits.sort(
         (a, b) ->
             (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));
