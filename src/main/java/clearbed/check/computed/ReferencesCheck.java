@@ -44,7 +44,7 @@ public final class ReferencesCheck implements SetComputation {
       if (!c.listed()) required.add(c.standard().designation());
     }
     for (Section section : scene.project().sections()) {
-      if (!section.article()) continue;
+      if (!section.article() && !section.notes()) continue;
       Map<String, Citation> listed = new LinkedHashMap<>();
       Map<String, Citation> used = new LinkedHashMap<>();
       for (Clause clause : section.clauses()) {

@@ -21,7 +21,8 @@ final class Leads {
 
   private static final Pattern EXCEPT = Pattern.compile("(?i)^except[^,]*,\\s*");
   private static final Pattern HUNG =
-      Pattern.compile("\\.?\\s+(?=[A-Z][a-z]|\\d)|\\s+[-\u2013\u2014]\\s+(?=\\p{L}|\\d)");
+      Pattern.compile(
+          "\\.?\\s+(?=[A-Z][a-z]|\\d|[A-Z]{2,5} [A-Z]?\\d)|\\s+[-\u2013\u2014]\\s+(?=\\p{L}|\\d)");
 
   /** Behind the tags: ", servery back wall", " at the bar", " (lobby)". */
   private static final Pattern PLACED = Pattern.compile(",? (?=[a-z(])");
