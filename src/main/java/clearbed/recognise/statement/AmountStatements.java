@@ -39,6 +39,8 @@ final class AmountStatements {
 
   private static final int NEAR = 90;
 
+  private static final int ADJACENT = 2;
+
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
 
@@ -316,7 +318,18 @@ final class AmountStatements {
     for (Phrases.Hit hit : not) {
       if (distance(p, hit, start, end) <= best) return Integer.MAX_VALUE;
     }
-    return best + p.familyPenalty(a, start, end);
+    // "3 mm joints (tile size variation 0.8 mm)": its own full name stands right before it.
+    boolean named = best <= ADJACENT && namedInFull(p, a, start);
+    return named ? best : best + p.familyPenalty(a, start, end);
+  }
+
+  private static boolean namedInFull(Passage p, Attribute a, int start) {
+    return a.words().cues().all(p.whole).stream()
+        .anyMatch(
+            hit ->
+                hit.end() <= start
+                    && start - hit.end() <= ADJACENT
+                    && p.whole.substring(hit.start(), hit.end()).indexOf(' ') > 0);
   }
 
   private static int distance(Passage p, Phrases.Hit hit, int start, int end) {
