@@ -32,7 +32,7 @@ record References(
   // "Detail 9/A-990", "3 on sheet A-402"
   private static final Pattern DETAIL =
       Pattern.compile(
-          "\\b[Dd](?:etail|ETAIL)s?\\s+(\\d{1,3}[A-Z]?)\\s*(?:/|on (?:sheet |drawing )?)\\s*([A-Z]{1,2}[-.]?\\d{1,4}(?:\\.\\d{1,3})?)\\b");
+          "\\b[Dd](?:etail|ETAIL)s?\\s+([A-Z]?\\d{1,3}[A-Z]?)\\s*(?:/|on (?:sheet |drawing )?)\\s*([A-Z]{1,2}[-.]?\\d{1,4}(?:\\.\\d{1,3})?)\\b");
 
   /** Letters and figures as sheets, details and clauses are numbered. */
   private static final String NUMBER =

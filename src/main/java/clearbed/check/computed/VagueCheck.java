@@ -21,7 +21,7 @@ public final class VagueCheck implements SetComputation {
   private static final String WORDS =
       "suitable|appropriate|approved|adequate|proper|acceptable|good[- ]quality|high[- ]quality|sufficient";
   private static final String THINGS =
-      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|setting bed|grout|sealant|membrane|waterproofing|tanking|substrate|background|primer|equipment|tools?|cleaners?|patching compound|levell?ing compound|filler|underlay|backer board|screed|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|time|period|interval|joint width|temperatures?|weather|spacings?|depth|thickness|width|tolerances?|flatness|strength)";
+      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|setting bed|grout|sealant|membrane|waterproofing|tanking|substrate|background|primer|equipment|tools?|cleaners?|patching compound|levell?ing compound|filler|underlay|backing|backer board|screed|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|time|period|interval|joint width|temperatures?|weather|spacings?|depth|thickness|width|tolerances?|flatness|strength)";
   private static final Pattern IN_A_CLAUSE =
       Pattern.compile(
           "\\b(?:(?:"

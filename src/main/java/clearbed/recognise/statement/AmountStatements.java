@@ -44,6 +44,11 @@ final class AmountStatements {
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
 
+  private static final String DEPTH = "sealant.depth";
+
+  private static final Pattern DEEP =
+      Pattern.compile("\\.?\\s+(?:deep|in depth)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final String MOVEMENT_WIDTH = "movement.width";
   private static final String GROUT_WIDTH = "grout.width";
 
@@ -126,6 +131,7 @@ final class AmountStatements {
     List<Attribute> named = new ArrayList<>();
     for (Quantities.Found f : plain)
       named.add(named(p, (Content.Amount) f.content(), f.start(), f.end()));
+    depthApart(p, plain, named);
     List<Attribute> before = p.goesOn ? p.carried.row : List.of();
     boolean same = repeats(plain, named, before);
     List<Attribute> row = new ArrayList<>();
@@ -136,6 +142,34 @@ final class AmountStatements {
       if (of != null) row.add(of);
     }
     p.carried.row = row.size() == plain.size() ? row : List.of();
+  }
+
+  /** "1/4 in with sealant 1/8 in deep": one of them is the depth, the other something else. */
+  private void depthApart(Passage p, List<Quantities.Found> plain, List<Attribute> named) {
+    for (int i = 0; i < plain.size(); i++) {
+      Attribute a = named.get(i);
+      if (a == null || !a.id().equals(DEPTH) || isDeep(p, plain.get(i))) continue;
+      boolean other = false;
+      for (int k = 0; k < plain.size(); k++)
+        other |= k != i && named.get(k) == a && isDeep(p, plain.get(k));
+      if (!other) continue;
+      Quantities.Found f = plain.get(i);
+      Attribute next =
+          nearest(
+              p,
+              f.start(),
+              f.end(),
+              b ->
+                  b != a
+                      && Quantities.as((Content.Amount) f.content(), b.dimension())
+                          .filter(b::accepts)
+                          .isPresent());
+      if (next != null) named.set(i, next);
+    }
+  }
+
+  private static boolean isDeep(Passage p, Quantities.Found f) {
+    return DEEP.matcher(p.whole).region(f.end(), p.whole.length()).lookingAt();
   }
 
   /**

@@ -26,6 +26,10 @@ final class PlaceFinder {
   private static final Pattern LIST_OF_PLACES =
       Pattern.compile(
           "\\b\\p{L}{3,15}(?:, (?:the )?\\p{L}{3,15}){0,4},? (?:and|or|&) (?:the )?\\p{L}{3,15}\\b");
+
+  /** "Shower floor and pool": no word of a room. */
+  private static final Pattern SURFACE = Pattern.compile("(?:floor|wall|ceiling)s?");
+
   private static final Pattern BETWEEN_PLACES =
       Pattern.compile("\\s*,\\s*(?:and |or )?|\\s+(?:and|or|&)\\s+");
   private static final int LIST_GAP = 30;
@@ -61,7 +65,11 @@ final class PlaceFinder {
           words.stream()
               .anyMatch(
                   w -> vocabulary.exposurePlaces().values().stream().anyMatch(p -> p.matches(w)));
-      if (place) words.stream().map(w -> w.replaceFirst("^the ", "")).forEach(places::add);
+      if (place)
+        words.stream()
+            .map(w -> w.replaceFirst("^the ", ""))
+            .filter(w -> !SURFACE.matcher(w).matches())
+            .forEach(places::add);
     }
     return places;
   }

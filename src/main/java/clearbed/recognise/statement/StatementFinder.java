@@ -20,6 +20,9 @@ import java.util.regex.Pattern;
 
 /** Finds what a text says of the attributes of the vocabulary. */
 public final class StatementFinder {
+  /** "Use NT on GT-1": a class of the sealant. */
+  private static final Pattern USE_CLASS = Pattern.compile("Uses? (?:NT|[TIMGAO]\\d?)\\b");
+
   private static final Pattern USES =
       Pattern.compile(
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
@@ -220,6 +223,7 @@ public final class StatementFinder {
   /** "For GT-2." and "Used at GT-2"; not "In GT-2 the sealant is rated for immersion". */
   private boolean saysWhatFor(String text) {
     return USES.matcher(text).find()
+        && !USE_CLASS.matcher(text).lookingAt()
         && !opensWithFigure(text)
         && (USED.matcher(text).find() || IS_USED.matcher(text).find() || isFragment(text));
   }
