@@ -164,8 +164,18 @@ final class AmountStatements {
                       && Quantities.as((Content.Amount) f.content(), b.dimension())
                           .filter(b::accepts)
                           .isPresent());
+      if (next == null) next = widthByLead(p, (Content.Amount) f.content());
       if (next != null) named.set(i, next);
     }
+  }
+
+  /** "Widths: GT-1 and GT-2, 1/4 in with sealant 1/8 in deep". */
+  private Attribute widthByLead(Passage p, Content.Amount amount) {
+    String lead = p.whole.substring(0, p.leadEnd);
+    return vocabulary
+        .attribute(MOVEMENT_WIDTH)
+        .filter(a -> a.words().cues().in(lead) && fits(a, amount))
+        .orElse(null);
   }
 
   private static boolean isDeep(Passage p, Quantities.Found f) {
