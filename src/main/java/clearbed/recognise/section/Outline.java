@@ -105,6 +105,8 @@ public final class Outline {
 
   /** "G.2.1" counts articles; "G.2" may be the mark of a tile unless it heads something. */
   private static boolean isArticle(Paragraph p, String number, String rest) {
+    // "V.01" counts tiles: articles have no nought before their number.
+    if (dots(number) == 1 && number.indexOf(".0") > 0 && !p.label().equals(number)) return false;
     boolean capitals = rest.matches("(?s)[^a-z]*[A-Z]{3}[^a-z]*");
     return dots(number) > 1 || p.headingLevel() > 0 || capitals || p.label().equals(number);
   }

@@ -97,7 +97,7 @@ public final class TagList {
         // "GT-A 3 mm" is a tag and a figure.
         "("
             + Tags.LETTERS
-            + "|[A-Z]{1,4}-[A-Z]{1,3}(?! ))("
+            + "|[A-Z]{1,4}[-.][A-Z]{1,3}(?! ))("
             + between
             + ")(\\d{1,4})([A-Za-z]?)(?![A-Za-z0-9]|\\.\\d)|([A-Z]{2,4})(-)([A-Z])(?![A-Za-z0-9])");
   }

@@ -9,15 +9,15 @@ public final class Tags {
   /** Letters of a mark, some of them small in {@code GMo-01} and {@code GlTi-2}. */
   static final String LETTERS = "(?:[A-Z]{1,5}|[A-Z][A-Za-z]?[A-Z][a-z]{1,2}(?=-\\d))";
 
-  /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code GLS-A}. */
+  /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code LH.G1}, {@code GLS-A}. */
   public static final String MARK =
-      "(?:" + LETTERS + "[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}-[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
+      "(?:" + LETTERS + "[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}[-.][A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
 
   /** A mark by itself, in a cell. */
   private static final Pattern ALONE =
       Pattern.compile(
           LETTERS
-              + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+              + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{1,4}\\.[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
 
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
