@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -35,6 +36,9 @@ public final class PropertySheet {
 
   /** Before the mark in "2.3 GT-1 Washbasin wall". */
   private static final Pattern NUMBERED = Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+)?");
+
+  private static final Pattern NAMED =
+      Pattern.compile("\\p{L}{3,14} (?:(?i:no)\\.? ?)?(\\S{2,10})");
 
   /**
    * What a property sheet says.
@@ -82,8 +86,8 @@ public final class PropertySheet {
     String last = "";
     for (Table.Row row : table.rows()) {
       Table.Cell tag = tag(row, names);
-      if (tag != null && !tag.text().strip().equals(last)) {
-        last = tag.text().strip();
+      if (tag != null && !mark(tag).equals(last)) {
+        last = mark(tag);
         title(out, table, tag, tag.column() == names ? card(row, names) : last);
         rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
@@ -104,7 +108,7 @@ public final class PropertySheet {
     String last = "";
     for (Table.Row row : table.rows()) {
       Table.Cell tag = tag(row, names);
-      if (tag != null) last = tag.text().strip();
+      if (tag != null) last = mark(tag);
       Table.Cell value = row.at(names + 1);
       if (value == null || value.text().isBlank()) continue;
       List<String> said = first.computeIfAbsent(last, any -> new ArrayList<>());
@@ -140,16 +144,25 @@ public final class PropertySheet {
     StringBuilder out = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
       if (cell.column() >= names && !cell.continued() && !cell.text().isBlank())
-        out.append(out.isEmpty() ? "" : " ").append(cell.text().strip());
+        out.append(out.isEmpty() ? "" : " ")
+            .append(mark(cell).isEmpty() ? cell.text().strip() : mark(cell));
     }
     return out.toString();
   }
 
   private static Table.Cell tag(Table.Row row, int names) {
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() <= names && Tags.isMark(cell.text().strip())) return cell;
+      if (cell.column() <= names && !mark(cell).isEmpty()) return cell;
     }
     return null;
+  }
+
+  /** "GT-1" of a cell, also of "Card GT-1" and "FICHE V.01"; empty where it is none. */
+  private static String mark(Table.Cell cell) {
+    String text = cell.text().strip();
+    if (Tags.isMark(text)) return text;
+    Matcher m = NAMED.matcher(text);
+    return m.matches() && Tags.isMark(m.group(1)) ? m.group(1) : "";
   }
 
   /** The column of names of attributes, of few others; -1 when there is none. */
