@@ -29,7 +29,8 @@ final class Effects {
   private static final String ELSEWHERE = "(?i)[a-z][a-z0-9+.-]*:.*|[/\\\\].*";
 
   /** Of Markdown, in a message of SARIF; what an escape stands before is none. */
-  private static final Pattern MESSAGE_LINK = Pattern.compile("(?<!\\\\)\\[[^\\]]*(?<!\\\\)\\]\\(");
+  private static final Pattern MESSAGE_LINK =
+      Pattern.compile("(?<!\\\\)(?:\\\\\\\\)*\\[(?:[^\\]\\\\]|\\\\.)*\\]\\(");
 
   private static final Pattern OBEYED =
       Pattern.compile("[\\p{Cc}&&[^\\n\\t]]|[\\u061c\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]");
