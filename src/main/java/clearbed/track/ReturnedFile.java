@@ -5,6 +5,7 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
@@ -34,6 +35,7 @@ final class ReturnedFile {
    */
   static List<Piece> word(Path file) throws IOException {
     try {
+      Checksums.require(file);
       Source source = new Source(file.getFileName().toString(), file, true, false);
       return pieces(new WordReader().read(source));
     } catch (Unreadable wrong) {

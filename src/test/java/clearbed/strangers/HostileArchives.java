@@ -275,7 +275,7 @@ final class HostileArchives {
     Item item = Item.of(name.toString(), "Lay pipe to falls " + random.nextInt(4));
     return switch (random.nextInt(8)) {
       case 0 -> item.mode(random.nextInt(0x10000));
-      case 1 -> item.flags(random.nextInt(0x10000));
+      case 1 -> item.flags(random.nextInt(0x10000) & ~1);
       case 2 -> item.central(".." + name);
       case 3 -> item.extra(random.nextInt(300));
       default -> item;

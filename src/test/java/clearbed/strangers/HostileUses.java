@@ -57,6 +57,8 @@ final class HostileUses {
    */
   static List<Attempt> all(byte[] log, Map<String, byte[]> letters) throws IOException {
     List<Attempt> out = new ArrayList<>();
+    byte[] changed = DamagedDocuments.changed(letters.get("docx"), "Grout", "Graut");
+    out.add(reply("damaged letters", Wanted.NAMED, "changed.docx", log, changed));
     letters.forEach((extension, letter) -> addReplies(out, log, extension, letter));
     addAnswers(out, log, new String(letters.get("md"), UTF_8));
     addLayers(out);
@@ -112,10 +114,14 @@ final class HostileUses {
   }
 
   private static Attempt reply(String kind, String name, byte[] log, byte[] letter) {
+    return reply(kind, Wanted.ANSWER, name, log, letter);
+  }
+
+  private static Attempt reply(String kind, Wanted wanted, String name, byte[] log, byte[] letter) {
     return new Attempt(
         kind,
         name,
-        Wanted.ANSWER,
+        wanted,
         (good, folder) -> {
           Path book = Files.write(folder.resolve("log.xlsx"), log);
           Path back = Files.write(folder.resolve("back." + name.replaceAll(".*\\.", "")), letter);
