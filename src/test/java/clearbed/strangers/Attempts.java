@@ -37,7 +37,9 @@ public final class Attempts {
     all.addAll(HostilePdf.all());
     all.addAll(HostileTexts.all());
     all.addAll(HostileArchives.all());
-    all.addAll(HostileUses.all(log, letters));
+    all.addAll(HostileTables.all());
+    all.addAll(HostileUses.all());
+    all.addAll(HostileLetters.all(log, letters));
     return all;
   }
 
