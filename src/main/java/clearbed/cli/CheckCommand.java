@@ -159,7 +159,8 @@ final class CheckCommand implements Callable<Integer> {
     ReadOptions options = options();
     Project project = new Documents(paths, options, cache).project(rulebook, progress);
     progress.now("checking");
-    Report found = Result.of(project, rulebook.get(), day(), started, nameOptions.names());
+    Report found =
+        Result.of(project, rulebook.get(), day(), started, nameOptions.names(), limits.waited());
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
@@ -178,7 +179,7 @@ final class CheckCommand implements Callable<Integer> {
             err()
                 .println(
                     "clearbed: " + DisplayText.path(d.path()) + ": " + DisplayText.of(d.reason())));
-    err().flush();
+    limits.tellWaits(err());
     if (!written || !unreadable.isEmpty()) return ExitCode.FAULT;
     return fails(report) ? ExitCode.FINDINGS : ExitCode.CLEAN;
   }

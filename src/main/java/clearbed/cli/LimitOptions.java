@@ -1,8 +1,12 @@
 package clearbed.cli;
 
 import clearbed.base.Deadline;
+import clearbed.base.Waits;
+import clearbed.model.Report;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
+import clearbed.report.wording.Words;
+import java.io.PrintWriter;
 import java.time.Duration;
 import picocli.CommandLine.Option;
 
@@ -24,6 +28,8 @@ final class LimitOptions {
           "After so long no further document is read; the rest may take as long again (default: ${DEFAULT-VALUE}).")
   int run;
 
+  private final Waits waits = new Waits();
+
   void requireSense() {
     require("--document-timeout", document);
     require("--timeout", run);
@@ -36,12 +42,31 @@ final class LimitOptions {
   ReadOptions in(ReadOptions options) {
     return options
         .withDocumentTimeout(Duration.ofSeconds(document))
-        .withDeadline(Deadline.in(Duration.ofSeconds(run)));
+        .withDeadline(Deadline.in(Duration.ofSeconds(run)))
+        .withWaits(waits);
   }
 
   /** Of the work on one document after it was read. */
   ReadingLimits ofOne() {
-    return ReadingLimits.of(Duration.ofSeconds(document));
+    return ReadingLimits.of(Duration.ofSeconds(document), waits);
+  }
+
+  /** What the run has waited so far for documents that met their limit. */
+  Report.Waited waited() {
+    return new Report.Waited(waits.times(), waits.seconds());
+  }
+
+  /** The same in a line, where any met it. */
+  void tellWaits(PrintWriter err) {
+    if (waits.times() > 0)
+      err.println(
+          "clearbed: waited "
+              + waits.seconds()
+              + " s in all for documents that met their limit of "
+              + document
+              + " s (--document-timeout), "
+              + Words.count(waits.times(), "time"));
+    err.flush();
   }
 
   /**

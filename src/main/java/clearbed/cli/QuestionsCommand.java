@@ -43,6 +43,9 @@ import picocli.CommandLine.Spec;
 public final class QuestionsCommand implements Callable<Integer> {
   private static final int FAILED = 3;
 
+  /** Of a text that could not be placed, as the terminal shows it; in characters. */
+  private static final int LONGEST = 300;
+
   /** How the list is written. */
   enum Format {
     DOCX,
@@ -182,7 +185,8 @@ public final class QuestionsCommand implements Callable<Integer> {
               + " could not be placed, and "
               + (unplaced.size() == 1 ? "is" : "are")
               + " on the sheet Set aside:");
-      for (String each : unplaced) out.println("  " + DisplayText.of(each));
+      for (String each : unplaced)
+        out.println("  " + DisplayText.shortened(DisplayText.of(each), LONGEST));
     }
     out.println(
         "New workbook: " + output + "; set Status to \"answered\" where an answer settles it.");

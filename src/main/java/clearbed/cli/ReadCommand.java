@@ -87,6 +87,7 @@ final class ReadCommand implements Callable<Integer> {
     read.printNotUnderstood(out, tag);
     boolean taught = teach == null || teach(outputs, project, vocabulary);
     out.flush();
+    limits.tellWaits(spec.commandLine().getErr());
     boolean unreadable = documents.stream().anyMatch(d -> d.status() == Document.Status.UNREADABLE);
     return unreadable || !taught ? ExitCode.FAULT : ExitCode.CLEAN;
   }

@@ -18,14 +18,20 @@ final class Result {
 
   /**
    * @param names of the project and its people that the command line gives
+   * @param waited while the documents were read
    */
   static Report of(
-      Project project, Rulebook rulebook, LocalDate day, Instant started, ProjectNames names) {
+      Project project,
+      Rulebook rulebook,
+      LocalDate day,
+      Instant started,
+      ProjectNames names,
+      Report.Waited waited) {
     Checker.Outcome outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook, day, started, names, outcome.findings()),
+        run(rulebook, day, started, names, outcome.findings(), waited),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -40,7 +46,8 @@ final class Result {
       LocalDate day,
       Instant started,
       ProjectNames names,
-      List<Finding> findings) {
+      List<Finding> findings,
+      Report.Waited waited) {
     RuleSet rules = rulebook.rules();
     return new Report.Run(
         "clearbed",
@@ -57,7 +64,8 @@ final class Result {
         rules.suppressions().stream()
             .filter(s -> findings.stream().noneMatch(s::hits))
             .map(RuleSet.Suppression::aim)
-            .toList());
+            .toList(),
+        waited);
   }
 
   private static List<Report.CheckInfo> checks(RuleSet rules) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * By what a findings workbook is known when its mark is gone or broken, as after it was saved by
@@ -31,6 +32,7 @@ public final class FindingsSheets {
   /** Rows further down are not looked at for headings. */
   public static final int DEEPEST_HEADING = 50;
 
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final int LONGEST_HEADING = 40;
 
   /**
@@ -99,7 +101,7 @@ public final class FindingsSheets {
     Set<String> words = new HashSet<>();
     for (String cell : cells) {
       if (cell.length() > LONGEST_HEADING) continue;
-      words.add(cell.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
+      words.add(BLANKS.matcher(cell.strip()).replaceAll(" ").toLowerCase(Locale.ROOT));
     }
     return SHEETS.stream().anyMatch(sheet -> sheet.areAmong(words));
   }

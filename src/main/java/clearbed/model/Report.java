@@ -45,6 +45,7 @@ public record Report(
    * @param names of the project and of who writes to whom
    * @param changes what those layers change of the checks, in words
    * @param idle suppressions that hit no finding, in words
+   * @param waited for documents that met their limit of time
    */
   public record Run(
       String tool,
@@ -58,7 +59,8 @@ public record Report(
       String chosen,
       ProjectNames names,
       List<String> changes,
-      List<String> idle) {
+      List<String> idle,
+      Waited waited) {
     public Run {
       layers = List.copyOf(layers);
       facts = List.copyOf(facts);
@@ -84,8 +86,17 @@ public record Report(
           chosen,
           now,
           changes,
-          idle);
+          idle,
+          waited);
     }
+  }
+
+  /**
+   * @param times that the limit was met
+   * @param seconds on the clock, of all jobs together
+   */
+  public record Waited(int times, long seconds) {
+    public static final Waited NEVER = new Waited(0, 0);
   }
 
   /**

@@ -34,7 +34,7 @@ public final class DocumentReader implements AutoCloseable {
       IsolatingReader.Means means) {
     ParserLimits.apply();
     inputs = new Inputs(paths, options, archiveLimits);
-    limits = ReadingLimits.of(options.documentTimeout());
+    limits = options.limits();
     expected = inputs.expected();
     reader = new IsolatingReader(options, means, expected);
   }

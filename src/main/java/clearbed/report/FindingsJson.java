@@ -111,6 +111,12 @@ public final class FindingsJson {
     text("date", run.date());
     texts("layers", run.layers());
     texts("facts", run.facts());
+    if (run.waited().times() > 0) {
+      json.writeObjectFieldStart("waited");
+      json.writeNumberField("times", run.waited().times());
+      json.writeNumberField("seconds", run.waited().seconds());
+      json.writeEndObject();
+    }
     promised("deferral", Deferral.LINE);
     json.writeEndObject();
   }

@@ -11,6 +11,7 @@ import clearbed.model.Report;
 import clearbed.model.State;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
+import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.Places;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -274,11 +275,13 @@ public final class FindingsSarif {
   }
 
   /**
-   * Words of a document as a message shows them: braces are no placeholders (3.11.5), and brackets
-   * before a parenthesis no link (3.11.6).
+   * Words of a document as a message shows them: braces are no placeholders (3.11.5), brackets
+   * before a parenthesis no link, whatever backslashes stand before them (3.11.6), and what turns
+   * the reading direction is a sign.
    */
   private static String literal(String text) {
-    String plain = text.replace("{", "{{").replace("}", "}}");
-    return plain.contains("](") ? plain.replace("[", "\\[").replace("]", "\\]") : plain;
+    String plain = SafeText.xml(text).replace("{", "{{").replace("}", "}}");
+    if (!plain.contains("](")) return plain;
+    return plain.replace("\\", "\\\\").replace("[", "\\[").replace("]", "\\]");
   }
 }

@@ -156,12 +156,13 @@ final class Amendments {
     Map<String, Integer> latest = new HashMap<>();
     for (Value v : values) {
       int issue = issue(v.origin().document());
+      boolean own = v.scope() == Scope.ENTRY && !v.attribute().startsWith("location.");
+      if (!own || issue <= FIRST_ISSUE) continue;
       // An answer that says otherwise is a contradiction until it says that it changes something.
       if (ANSWERS.matcher(v.origin().document()).find()) continue;
-      boolean own = v.scope() == Scope.ENTRY && !v.attribute().startsWith("location.");
       // "TS-2, back-buttered" calls for what TS-2 stands for, wherever that is said.
       boolean calls = v.content() instanceof Content.Words words && names(words.text());
-      if (own && issue > FIRST_ISSUE && !calls) latest.merge(v.attribute(), issue, Math::max);
+      if (!calls) latest.merge(v.attribute(), issue, Math::max);
     }
     if (latest.isEmpty()) return;
     for (Value v : values) {

@@ -5,6 +5,7 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
@@ -24,9 +25,8 @@ import java.util.regex.Pattern;
 /** The paragraphs of a letter that came back as a Word file or as text. */
 final class ReturnedFile {
   private static final Pattern HEADING = Pattern.compile("(#{1,6})\\s+(.*)");
-  private static final Pattern QUOTED = Pattern.compile("^(?:>\\s?)+");
+  private static final Pattern QUOTED = Pattern.compile("^>[>\\s]*");
   private static final Pattern BULLET = Pattern.compile("^[-*+] (?=\\S)");
-  private static final Pattern REMARK = Pattern.compile("<!--.*-->");
 
   private ReturnedFile() {}
 
@@ -35,6 +35,7 @@ final class ReturnedFile {
    */
   static List<Piece> word(Path file) throws IOException {
     try {
+      Checksums.require(file);
       Source source = new Source(file.getFileName().toString(), file, true, false);
       return pieces(new WordReader().read(source));
     } catch (Unreadable wrong) {
@@ -86,11 +87,18 @@ final class ReturnedFile {
     List<String> lines = new ArrayList<>();
     for (String line : all.replace("\uFEFF", "").split("\\R")) {
       String bare = QUOTED.matcher(line.strip()).replaceFirst("");
-      lines.add(REMARK.matcher(bare).replaceAll("").strip());
+      lines.add(withoutRemark(bare).strip());
     }
     if (lines.stream().anyMatch(line -> HEADING.matcher(line).matches())) return headed(lines);
     lines.forEach(line -> pieces.add(piece(line, 0)));
     return pieces;
+  }
+
+  /** From the first beginning of a remark to the last end of one. */
+  private static String withoutRemark(String line) {
+    int from = line.indexOf("<!--");
+    int to = line.lastIndexOf("-->");
+    return from < 0 || to < from + 4 ? line : line.substring(0, from) + line.substring(to + 3);
   }
 
   private static List<Piece> headed(List<String> lines) {

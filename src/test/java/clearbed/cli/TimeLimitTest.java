@@ -7,6 +7,8 @@ import clearbed.model.Document;
 import clearbed.read.HostileFiles;
 import clearbed.read.ReadAll;
 import clearbed.read.source.ReadOptions;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -68,6 +70,31 @@ class TimeLimitTest {
         .contains("clearbed: stopped; nothing was written: ");
     assertThat(folder.resolve("findings.xlsx")).doesNotExist();
     assertThat(temporary).isEmptyDirectory();
+  }
+
+  @Test
+  void a_run_says_how_long_it_has_waited_for_documents_that_met_their_limit() throws IOException {
+    String wide = "Tag" + ",Grout".repeat(100_000) + "\n";
+    Files.writeString(folder.resolve("wide.csv"), wide.repeat(40));
+    Path json = folder.resolve("findings.json");
+    Shell run =
+        Shell.run(
+            "check",
+            folder.resolve("wide.csv"),
+            "--document-timeout",
+            1,
+            "-o",
+            folder.resolve("findings.xlsx"),
+            "--json",
+            json);
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err())
+        .containsPattern(
+            "clearbed: waited \\d+ s in all for documents that met their limit of 1 s"
+                + " \\(--document-timeout\\), 1 time\\R");
+    JsonNode waited = new ObjectMapper().readTree(json.toFile()).get("run").get("waited");
+    assertThat(waited.get("times").asInt()).isEqualTo(1);
+    assertThat(waited.get("seconds").asInt()).isPositive();
   }
 
   @Test

@@ -56,6 +56,28 @@ class TextFormatsTest {
   }
 
   @Test
+  void aFewBrokenBytesAreNamedAndSpoilNoOtherLetter() throws IOException {
+    String text = "Tag,Temperature,Note\nGT-1,\u2013 10 \u00B0C,caf\u00E9\n";
+    byte[] bytes = (text + "GT-2,5 \u00B0C,wh#te\n").getBytes(UTF_8);
+    for (int i = 0; i < bytes.length; i++) if (bytes[i] == '#') bytes[i] = (byte) 0xE4;
+    for (String name : List.of("t.csv", "t.txt")) {
+      Files.write(folder.resolve(name), bytes);
+      Document document = ReadAll.of(folder.resolve(name)).get(0);
+      assertThat(rows(table(document)))
+          .containsExactly(
+              "Tag/Temperature/Note",
+              "GT-1/\u2013 10 \u00B0C/caf\u00E9",
+              "GT-2/5 \u00B0C/wh\uFFFDte");
+      assertThat(document.status()).isEqualTo(Status.PARTLY);
+      assertThat(document.gaps())
+          .extracting(Document.Gap::reason)
+          .containsExactly(
+              "1 of its letters cannot be made out and show as \uFFFD; open and save it again as"
+                  + " UTF-8");
+    }
+  }
+
+  @Test
   void aStrayInchMarkDoesNotSwallowTheRestOfTheFile() throws IOException {
     Document document = read("t.csv", "Tag,Size\nGT-1,\"4 in\nGT-2,2 in\n", UTF_8);
 

@@ -99,7 +99,8 @@ public final class DemoReport {
         "",
         ProjectNames.NONE,
         List.of(),
-        List.of());
+        List.of(),
+        Report.Waited.NEVER);
   }
 
   private static List<Report.DocumentSummary> documents() {

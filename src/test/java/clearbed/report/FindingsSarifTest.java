@@ -113,6 +113,8 @@ class FindingsSarifTest {
     String written = text(withUnread(State.NEW, "[open](javascript:alert) {0} [white] tile"));
     assertThat(schema().validate(written, InputFormat.JSON)).isEmpty();
     assertThat(written).contains("\\\\[open\\\\](javascript:alert) {{0}} \\\\[white\\\\] tile");
+    assertThat(text(withUnread(State.NEW, "\\[open\\](javascript:alert) \u202exe")))
+        .contains("\\\\\\\\\\\\[open\\\\\\\\\\\\](javascript:alert) \uFFFDxe");
     assertThat(text(withUnread(State.NEW, "in [white] or [grey]")))
         .contains("in [white] or [grey]");
   }

@@ -22,12 +22,24 @@ public final class Attempts {
 
   private Attempts() {}
 
-  static List<Attempt> all(byte[] log) throws IOException {
+  /**
+   * @param log a findings workbook as we write it
+   * @param letters the letters of its questions, by extension
+   */
+  static List<Attempt> all(byte[] log, Map<String, byte[]> letters) throws IOException {
     List<Attempt> all = new ArrayList<>();
     all.addAll(DamagedDocuments.all());
     all.addAll(HostileDocuments.all());
     all.addAll(HostileRules.all());
     all.addAll(HostileWorkbooks.all(log));
+    all.addAll(HostileWord.all());
+    all.addAll(HostileSheets.all());
+    all.addAll(HostilePdf.all());
+    all.addAll(HostileTexts.all());
+    all.addAll(HostileArchives.all());
+    all.addAll(HostileTables.all());
+    all.addAll(HostileUses.all());
+    all.addAll(HostileLetters.all(log, letters));
     return all;
   }
 
@@ -84,7 +96,7 @@ public final class Attempts {
   private static void tryFrom(Path work, String part, int from) throws IOException {
     LogManager.getLogManager().reset();
     Trial trial = new Trial(Files.createTempDirectory(work, "process"));
-    List<Attempt> all = new ArrayList<>(all(trial.log()));
+    List<Attempt> all = new ArrayList<>(all(trial.log(), trial.letters()));
     all.removeIf(a -> !(a.kind() + "/" + a.name()).startsWith(part));
     for (Attempt attempt : all.subList(from, all.size())) {
       String name = attempt.kind() + "\t" + attempt.name().replaceAll("\\p{C}|\\s", " ");

@@ -47,6 +47,7 @@ final class HostileDocuments {
           "\\\\x.invalid\\share",
           "](http://x.invalid)",
           "&#106;avascript:",
+          "\\[click\\](javascript:alert(1))",
           "\u0000\u0001\ufffe");
 
   private HostileDocuments() {}

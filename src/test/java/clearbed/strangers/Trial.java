@@ -15,12 +15,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 
 /** Runs attempts in this process, with all outputs, and judges what came of each. */
 final class Trial {
@@ -48,6 +48,7 @@ final class Trial {
   private final Path good;
   private final Path work;
   private final JsonNode before;
+  private final Effects effects;
 
   /**
    * @param work an empty folder
@@ -59,11 +60,31 @@ final class Trial {
     Ran ran = run(outputs(List.of("check", good.toString()), folder, true));
     if (ran.code > 1) throw new IOException(ran.printed);
     this.before = json(folder);
+    this.effects = new Effects(folder);
   }
 
   /** A workbook that a run over the good documents alone writes. */
   byte[] log() throws IOException {
     return Files.readAllBytes(work.resolve("before/findings.xlsx"));
+  }
+
+  /** The letters of its questions, by extension. */
+  Map<String, byte[]> letters() throws IOException {
+    Map<String, byte[]> letters = new TreeMap<>();
+    for (String extension : List.of("docx", "md")) {
+      Path letter = work.resolve("letter." + extension);
+      String book = work.resolve("before/findings.xlsx").toString();
+      Ran ran = run(List.of("questions", book, "--overwrite", "-o", letter.toString()));
+      if (ran.code != 0) throw new IOException(ran.printed);
+      letters.put(extension, Files.readAllBytes(letter));
+    }
+    return letters;
+  }
+
+  /** Runs words that are to run again, for what the first run leaves. */
+  static void filled(List<String> words, Path folder) throws IOException {
+    Ran ran = run(outputs(words, Files.createDirectories(folder.resolve("first")), false));
+    if (ran.code != 0) throw new IOException(ran.printed);
   }
 
   private static Path goodNeighbours(Path work) throws IOException {
@@ -87,7 +108,8 @@ final class Trial {
       Files.createDirectories(folder);
       List<String> words = attempt.files().lay(good, folder);
       boolean check = words.get(0).equals("check");
-      Ran ran = run(check ? outputs(words, folder, attempt.name().hashCode() % 3 == 0) : words);
+      boolean all = attempt.kind().contains("outputs") || attempt.name().hashCode() % 3 == 0;
+      Ran ran = run(check ? outputs(words, folder, all) : words);
       return verdict(attempt, words, folder, ran);
     } catch (IOException | RuntimeException e) {
       return new Verdict(End.FAILED, 0, "the attempt itself: " + e);
@@ -145,7 +167,7 @@ final class Trial {
       return new Verdict(End.FAILED, ran.millis, wrong + ": " + brief(ran.printed));
     if (!Files.exists(folder.resolve("findings.json"))) return refused(attempt, ran);
     if (!Files.exists(folder.resolve("findings.xlsx"))) return refused(attempt, ran);
-    wrong = linksOut(folder);
+    wrong = effects.of(folder);
     if (!wrong.isEmpty()) return new Verdict(End.FAILED, ran.millis, wrong);
     JsonNode after = json(folder);
     wrong = neighbours(attempt, after, words.contains("--carry") || words.contains("--rules"));
@@ -237,60 +259,6 @@ final class Trial {
     }
     if (end == null) return new Verdict(End.FAILED, ran.millis, "not among the documents");
     return answered(attempt, end, ran, said.toString());
-  }
-
-  /** What a program that opens an output would call for or run. */
-  private static String linksOut(Path folder) throws IOException {
-    try (ZipFile zip = new ZipFile(folder.resolve("findings.xlsx").toFile())) {
-      String book = text(zip, "xl/workbook.xml");
-      for (ZipEntry entry : java.util.Collections.list(zip.entries())) {
-        String name = entry.getName();
-        if (name.startsWith("xl/externalLinks/")) return "links to other workbooks";
-        if (name.endsWith(".rels")) {
-          java.util.regex.Matcher link =
-              Pattern.compile(
-                      "Target=\"([^\"]*)\"[^>]*TargetMode=\"External\"|TargetMode=\"External\"[^>]*Target=\"([^\"]*)\"")
-                  .matcher(text(zip, name));
-          while (link.find()) {
-            String target = link.group(1) == null ? link.group(2) : link.group(1);
-            if (target.matches("(?i)[a-z][a-z0-9+.-]*:.*|[/\\\\].*")) return "a link to " + target;
-          }
-        }
-        if (name.matches("xl/worksheets/sheet\\d+\\.xml")
-            && text(zip, name).matches("(?s).*<f[ >].*")) {
-          String sheet = sheetName(zip, book, name);
-          if (!sheet.startsWith("Calculations")) return "a live formula on " + sheet;
-        }
-      }
-    }
-    Path view = folder.resolve("look.html");
-    if (Files.exists(view)) {
-      String page = Files.readString(view);
-      java.util.regex.Matcher link =
-          Pattern.compile("(?:href|src)=\"([^\"#][^\"]*)\"").matcher(page);
-      while (link.find())
-        if (link.group(1).matches("(?i)[a-z][a-z0-9+.-]*:.*|//.*"))
-          return "the page links to " + link.group(1);
-    }
-    return "";
-  }
-
-  private static String sheetName(ZipFile zip, String book, String part) throws IOException {
-    String links = text(zip, "xl/_rels/workbook.xml.rels");
-    for (String link : links.split("<Relationship ")) {
-      if (!link.contains("Target=\"" + part.substring(3) + "\"")
-          && !link.contains("Target=\"/" + part + "\"")) continue;
-      String id = link.replaceAll("(?s).*\\bId=\"([^\"]*)\".*", "$1");
-      for (String sheet : book.split("<sheet "))
-        if (sheet.contains("\"" + id + "\""))
-          return sheet.replaceAll("(?s).*?name=\"([^\"]*)\".*", "$1");
-    }
-    return part;
-  }
-
-  private static String text(ZipFile zip, String name) throws IOException {
-    return new String(
-        zip.getInputStream(zip.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
   }
 
   private static String brief(String text) {

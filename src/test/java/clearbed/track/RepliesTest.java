@@ -124,6 +124,19 @@ class RepliesTest {
   }
 
   @Test
+  void a_mail_that_quotes_without_end_is_answered_in_short_lines() throws Exception {
+    Path first = check(1, null);
+    int number = number(first, SETTLED);
+    Path mail = folder.resolve("mail.txt");
+    Files.writeString(
+        mail, "x ".repeat(2_000) + "\n" + ">".repeat(100_000) + number + ". Sea <!--a--> green\n");
+    Path out = folder.resolve("out.xlsx");
+    String told = run(0, "questions", first, "--replies", mail, "-o", out);
+    assertThat(text(out, SETTLED, Headers.ANSWER)).isEqualTo("Sea green");
+    assertThat(told.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(400));
+  }
+
+  @Test
   void words_of_ours_that_somebody_changed_are_told_and_taken_for_no_answer() throws Exception {
     Path first = check(1, null);
     Path letter = folder.resolve("letter.md");

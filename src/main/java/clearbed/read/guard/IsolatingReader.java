@@ -52,7 +52,7 @@ public final class IsolatingReader implements AutoCloseable {
    */
   public IsolatingReader(ReadOptions options, Means means, int batch) {
     this.jobs = options.jobs();
-    this.limits = ReadingLimits.of(options.documentTimeout());
+    this.limits = options.limits();
     this.deadline = options.deadline();
     this.means = means;
     this.here = new GuardedReader(limits, means.readers());

@@ -29,12 +29,17 @@ public final class OwnThread {
   public <T> T run(String name, Callable<T> work, T noMemory)
       throws TimeoutException, InterruptedException, ExecutionException {
     CompletableFuture<T> result = new CompletableFuture<>();
+    long start = System.nanoTime();
     Thread thread = new Thread(null, () -> work(work, result, noMemory), name, limits.stackBytes());
     thread.setDaemon(true);
     try {
       thread.start();
       return awaited(result, thread);
-    } catch (TimeoutException | InterruptedException e) {
+    } catch (TimeoutException e) {
+      thread.interrupt();
+      limits.waits().addSince(start);
+      throw e;
+    } catch (InterruptedException e) {
       thread.interrupt();
       throw e;
     } catch (OutOfMemoryError e) {

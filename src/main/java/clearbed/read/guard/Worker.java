@@ -1,5 +1,6 @@
 package clearbed.read.guard;
 
+import clearbed.base.Waits;
 import clearbed.base.codec.DamagedRecord;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
@@ -45,7 +46,7 @@ public final class Worker {
     ParserLimits.apply();
     int jobs = Integer.parseInt(arguments[0]);
     Duration timeout = Duration.ofMillis(Long.parseLong(arguments[1]));
-    ReadingLimits limits = new ReadingLimits(timeout, Long.parseLong(arguments[2]));
+    ReadingLimits limits = new ReadingLimits(timeout, Long.parseLong(arguments[2]), new Waits());
     WorkerChannel channel =
         new WorkerChannel(new DataInputStream(new BufferedInputStream(System.in)), out);
     new Worker(new GuardedReader(limits, readers), channel).serve(jobs);

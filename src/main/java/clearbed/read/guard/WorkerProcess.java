@@ -27,14 +27,14 @@ final class WorkerProcess implements AutoCloseable {
 
   private final Process process;
   private final WorkerChannel channel;
-  private final long patienceMillis;
+  private final ReadingLimits limits;
   private final Map<Integer, CompletableFuture<WorkerChannel.Reply>> pending = new HashMap<>();
   private int asked;
   private boolean retired;
 
-  private WorkerProcess(Process process, long patienceMillis) {
+  private WorkerProcess(Process process, ReadingLimits limits) {
     this.process = process;
-    this.patienceMillis = patienceMillis;
+    this.limits = limits;
     DataInputStream in = new DataInputStream(new BufferedInputStream(process.getInputStream()));
     OutputStream out = process.getOutputStream();
     this.channel = new WorkerChannel(in, out);
@@ -45,8 +45,7 @@ final class WorkerProcess implements AutoCloseable {
    */
   static WorkerProcess start(WorkerCommand command, int jobs, ReadingLimits limits, Path folder)
       throws IOException {
-    long patience = ReadingLimits.PATIENCE * limits.timeout().toMillis() + GRACE_MILLIS;
-    WorkerProcess worker = new WorkerProcess(command.start(jobs, limits, folder), patience);
+    WorkerProcess worker = new WorkerProcess(command.start(jobs, limits, folder), limits);
     try {
       worker.channel.awaitGreeting();
     } catch (IOException e) {
@@ -73,12 +72,15 @@ final class WorkerProcess implements AutoCloseable {
       id = ++asked;
       pending.put(id, reply);
     }
+    long start = System.nanoTime();
     try {
       channel.ask(new WorkerChannel.Request(id, source));
-      Outcome outcome = reply.get(patienceMillis, TimeUnit.MILLISECONDS).outcome();
+      Outcome outcome = reply.get(patienceMillis(), TimeUnit.MILLISECONDS).outcome();
       if (outcome.ending().harms()) retire();
+      if (outcome.ending() == Ending.TIMED_OUT) limits.waits().addSince(start);
       return outcome;
     } catch (TimeoutException e) {
+      limits.waits().addSince(start);
       close();
       return Outcome.unreadable(Ending.ENDED, source, "not read in time; open and save it again");
     } catch (IOException | ExecutionException e) {
@@ -87,6 +89,10 @@ final class WorkerProcess implements AutoCloseable {
     } finally {
       settled(id);
     }
+  }
+
+  private long patienceMillis() {
+    return ReadingLimits.PATIENCE * limits.timeout().toMillis() + GRACE_MILLIS;
   }
 
   private synchronized void retire() {

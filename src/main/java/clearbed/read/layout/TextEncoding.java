@@ -1,5 +1,7 @@
 package clearbed.read.layout;
 
+import clearbed.model.Document.Gap;
+import clearbed.model.Origin;
 import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -13,12 +15,17 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.tika.metadata.Metadata;
 import org.apache.tika.parser.txt.UniversalEncodingDetector;
 
 /** The charset of plain text: a mark at its start, else UTF-8 if it is valid, else guessed. */
 public final class TextEncoding {
   private static final Charset FALLBACK = Charset.forName("windows-1252");
+
+  /** What stands for bytes that are no letter (Unicode's replacement character). */
+  private static final char LOST = '\uFFFD';
 
   private TextEncoding() {}
 
@@ -56,7 +63,33 @@ public final class TextEncoding {
     }
     Charset marked = mark(head) != null ? mark(head) : utf16(head);
     if (marked != null) return marked;
-    return isUtf8(file) ? StandardCharsets.UTF_8 : guess(file);
+    return isUtf8(file) || isDamagedUtf8(head) ? StandardCharsets.UTF_8 : guess(file);
+  }
+
+  /** More letters of several bytes than bytes that are none: no other encoding comes out so. */
+  private static boolean isDamagedUtf8(byte[] head) {
+    int letters = 0;
+    int lost = 0;
+    String text = new String(head, StandardCharsets.UTF_8);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == LOST) lost++;
+      else if (c > 127) letters++;
+    }
+    return letters > lost;
+  }
+
+  /** What is to be said of a text whose bytes are not all letters in its encoding. */
+  public static List<Gap> lost(String path, Stream<String> texts) {
+    long lost =
+        texts
+            .filter(text -> text.indexOf(LOST) >= 0)
+            .flatMapToInt(String::chars)
+            .filter(c -> c == LOST)
+            .count();
+    String reason =
+        " of its letters cannot be made out and show as \uFFFD; open and save it again as UTF-8";
+    return lost == 0 ? List.of() : List.of(new Gap(Origin.ofDocument(path), lost + reason));
   }
 
   private static Charset guess(Path file) throws IOException {

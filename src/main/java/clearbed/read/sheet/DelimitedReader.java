@@ -3,6 +3,8 @@ package clearbed.read.sheet;
 import clearbed.model.Document;
 import clearbed.model.Document.Gap;
 import clearbed.model.Origin;
+import clearbed.model.Table;
+import clearbed.model.Table.Cell;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Dialect;
 import clearbed.read.layout.TextEncoding;
@@ -12,7 +14,9 @@ import clearbed.read.source.Source;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
@@ -61,6 +65,10 @@ public final class DelimitedReader implements FormatReader {
       }
     }
     String format = source.extension().equals("tsv") ? "tsv" : Format.CSV.shortName();
-    return Document.read(source.path(), format, List.of(grid.table()), gaps);
+    Table table = grid.table();
+    Stream<String> cells = table.rows().stream().flatMap(r -> r.cells().stream()).map(Cell::text);
+    List<Gap> all = new ArrayList<>(gaps);
+    all.addAll(TextEncoding.lost(source.path(), cells));
+    return Document.read(source.path(), format, List.of(table), all);
   }
 }

@@ -15,12 +15,16 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** The sheets of an OpenDocument spreadsheet; repeated cells and rows are written out. */
 final class OdsContent extends DefaultHandler {
   private static final String DUBLIN_CORE = "http://purl.org/dc/elements/1.1/";
+
+  private static final Pattern ERROR =
+      Pattern.compile("#(REF|DIV/0|N/A|NAME|VALUE|NUM|NULL)[!?]?|Err:\\d+");
 
   private static final int MOST_COLUMNS = 1 << 14;
 
@@ -246,7 +250,7 @@ final class OdsContent extends DefaultHandler {
 
   /** Formula errors are stored as the words on show, and in LibreOffice's notation. */
   private static boolean isError(String words) {
-    return words.matches("#(REF|DIV/0|N/A|NAME|VALUE|NUM|NULL)[!?]?|Err:\\d+");
+    return ERROR.matcher(words).matches();
   }
 
   private void endSheet() {

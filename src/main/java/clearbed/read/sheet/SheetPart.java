@@ -4,11 +4,13 @@ import clearbed.model.Table;
 import clearbed.read.layout.CleanText;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Streams the rows of one worksheet into a grid. */
 final class SheetPart extends DefaultHandler {
+  private static final Pattern NOTHING = Pattern.compile("0+(?:\\.0*)?");
   private static final int LAST_ROW = 1 << 20;
   private static final int LAST_COLUMN = (1 << 14) - 1;
 
@@ -83,7 +85,7 @@ final class SheetPart extends DefaultHandler {
   private static boolean isHidden(Attributes attributes, String size) {
     String flag = attributes.getValue("hidden");
     String measure = attributes.getValue(size);
-    boolean none = measure != null && measure.matches("0+(?:\\.0*)?");
+    boolean none = measure != null && NOTHING.matcher(measure).matches();
     return none || "1".equals(flag) || "true".equals(flag);
   }
 

@@ -1,5 +1,6 @@
 package clearbed.read.source;
 
+import clearbed.base.Waits;
 import java.time.Duration;
 
 /**
@@ -7,8 +8,9 @@ import java.time.Duration;
  *
  * @param timeout as in {@link ReadOptions#documentTimeout()}
  * @param stackBytes of the thread that reads it
+ * @param waits told of each time that the limit is met
  */
-public record ReadingLimits(Duration timeout, long stackBytes) {
+public record ReadingLimits(Duration timeout, long stackBytes, Waits waits) {
   /** Times the limit that a document may take on the clock while it waits for a processor. */
   public static final int PATIENCE = 3;
 
@@ -16,11 +18,15 @@ public record ReadingLimits(Duration timeout, long stackBytes) {
   private static final long STACK_ALONE = 64L << 20;
 
   public static ReadingLimits of(Duration timeout) {
-    return new ReadingLimits(timeout, STACK);
+    return of(timeout, new Waits());
+  }
+
+  public static ReadingLimits of(Duration timeout, Waits waits) {
+    return new ReadingLimits(timeout, STACK, waits);
   }
 
   /** For a document that has a process to itself. */
   public ReadingLimits alone() {
-    return new ReadingLimits(timeout, STACK_ALONE);
+    return new ReadingLimits(timeout, STACK_ALONE, waits);
   }
 }

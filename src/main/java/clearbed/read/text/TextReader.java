@@ -1,6 +1,7 @@
 package clearbed.read.text;
 
 import clearbed.model.Document;
+import clearbed.model.Document.Gap;
 import clearbed.read.layout.Dialect;
 import clearbed.read.layout.TextEncoding;
 import clearbed.read.sheet.DelimitedReader;
@@ -9,6 +10,7 @@ import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,7 +31,9 @@ public final class TextReader implements FormatReader {
     TextBlocks blocks = new TextBlocks(source.path(), markdown);
     blocks.add(lines);
     String format = (markdown ? Format.MD : Format.TXT).shortName();
-    return Document.read(source.path(), format, blocks.blocks(), blocks.gaps());
+    List<Gap> gaps = new ArrayList<>(TextEncoding.lost(source.path(), lines.stream()));
+    gaps.addAll(blocks.gaps());
+    return Document.read(source.path(), format, blocks.blocks(), gaps);
   }
 
   private static boolean isDelimited(List<String> lines) {

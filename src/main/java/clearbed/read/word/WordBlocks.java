@@ -52,6 +52,9 @@ final class WordBlocks {
   /** Words left of a paragraph whose end was deleted: they run on into the next one. */
   private String carried = "";
 
+  /** Number of the paragraph from which on words are passed over as a field's code. */
+  private Integer withheldFrom;
+
   /**
    * @param anchor ordinal for paragraphs outside the body: where their note or text box hangs, or
    *     null
@@ -97,6 +100,7 @@ final class WordBlocks {
     List<Element> paragraphs = WordParagraphs.in(body);
     for (int i = 0; i < paragraphs.size(); i++) ordinals.put(paragraphs.get(i), i + 1);
     story(body);
+    endStory();
   }
 
   void looseComments() {
@@ -125,9 +129,21 @@ final class WordBlocks {
     WordText outerText = wordText;
     around = inner;
     wordText = new WordText(styles);
+    Integer outerFrom = withheldFrom;
+    withheldFrom = null;
     reading.run();
+    endStory();
+    withheldFrom = outerFrom;
     wordText = outerText;
     around = outer;
+  }
+
+  /** A field that never ends takes the words behind its start for its code. */
+  private void endStory() {
+    if (wordText.isWithholding())
+      gaps.add(
+          origin(withheldFrom, null),
+          "a field begins here and has no end; words behind its start are not read");
   }
 
   private void story(Element parent) {
@@ -156,6 +172,8 @@ final class WordBlocks {
     Integer ordinal = ordinals.getOrDefault(p, around.anchor());
     Element properties = Xml.child(p, "pPr");
     WordText.Words found = wordText.of(p, around.marks());
+    if (!wordText.isWithholding()) withheldFrom = null;
+    else if (withheldFrom == null) withheldFrom = ordinal;
     String raw = carried + found.text().raw();
     String text = CleanText.of(raw);
     carried = "";

@@ -22,6 +22,9 @@ public final class WordText {
   /** For each open field, whether its code (not yet its result) is being passed. */
   private final Deque<Boolean> inCode = new ArrayDeque<>();
 
+  /** Words were passed over as the code of a field that has not come to its result or end. */
+  private boolean withholding;
+
   private MarkedText out;
   private List<Hung> hung;
   private boolean embedded;
@@ -70,6 +73,11 @@ public final class WordText {
     style = styles.styleOf(Xml.child(paragraph, "pPr"));
     inline(paragraph, false);
     return new Words(out, hung, embedded);
+  }
+
+  /** Whether words are passed over until a field, which may have none, comes to its result. */
+  boolean isWithholding() {
+    return withholding;
   }
 
   private void marked(Mark mark, Runnable reading) {
@@ -186,6 +194,7 @@ public final class WordText {
 
   private void append(String words) {
     if (!inCode.contains(Boolean.TRUE)) out.append(words, marks);
+    else withholding |= !words.isBlank();
   }
 
   private void hang(Kind kind, Element reference) {
@@ -201,6 +210,7 @@ public final class WordText {
       case "end" -> inCode.poll();
       default -> {}
     }
+    withholding &= inCode.contains(Boolean.TRUE);
   }
 
   private void boxes(Element drawing) {

@@ -10,6 +10,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds the rows that head a table by their words and by what stands below them. */
 final class HeadingRows {
@@ -31,6 +32,8 @@ final class HeadingRows {
 
   /** One row more has to be worth so much. */
   private static final double ONE_MORE = 1.0;
+
+  private static final Pattern BRACKETS = Pattern.compile("^[(\\[]|[)\\]]$");
 
   private final Vocabulary vocabulary;
   private final JointEvidence evidence;
@@ -193,7 +196,7 @@ final class HeadingRows {
 
   /** The unit that a text is and no more, or null. */
   static Unit unit(String text) {
-    String plain = PlainText.line(text).trim().replaceAll("^[(\\[]|[)\\]]$", "");
+    String plain = BRACKETS.matcher(PlainText.line(text).trim()).replaceAll("");
     return plain.isEmpty() || plain.length() > 12
         ? null
         : Quantities.unitOfHeader("in, (" + plain + ")");

@@ -61,6 +61,7 @@ public final class OutlineParser {
   /** A part or a first article stands this close below the title of a section, in paragraphs. */
   private static final int OPENING_LINES = 4;
 
+  private static final Pattern STOPS = Pattern.compile("[.:]+$");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern GLASS = Pattern.compile("\\bglass\\b", Pattern.CASE_INSENSITIVE);
   private static final String TILE_SECTION = "09 30 00";
@@ -698,7 +699,7 @@ public final class OutlineParser {
     }
 
     private boolean isReferences(String heading) {
-      return vocabulary.list("references").matches(heading.trim().replaceAll("[.:]+$", ""));
+      return vocabulary.list("references").matches(STOPS.matcher(heading.trim()).replaceAll(""));
     }
 
     private String numberOfFile() {

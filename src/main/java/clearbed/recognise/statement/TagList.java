@@ -25,6 +25,8 @@ public final class TagList {
   private static final Pattern IN_TEXT = tag("[-. ]?");
   private static final Pattern NUMBER =
       Pattern.compile("(\\d{1,4})([A-Za-z]?)(?![A-Za-z0-9]|\\.\\d)");
+  private static final Pattern DASH =
+      Pattern.compile("(?<=\\d|\\d[A-Za-z])\\s*[\\u2013\\u2014]\\s*");
   private static final Pattern OVER = Pattern.compile("/\\d");
   private static final Pattern LETTER = Pattern.compile("([A-Za-z])(?![A-Za-z0-9])");
 
@@ -105,7 +107,7 @@ public final class TagList {
   /** The tags of a cell that holds nothing else, or null. */
   public static Found inCell(String cell) {
     // To a dash between figures, as printers set it for "to", a hyphen is part of a tag.
-    String spaced = cell.replaceAll("(?<=\\d|\\d[A-Za-z])\\s*[\\u2013\\u2014]\\s*", " - ");
+    String spaced = DASH.matcher(cell).replaceAll(" - ");
     String text = PlainText.of(spaced).trim();
     Found found = new TagList(text, true).read(0);
     return found != null && found.end() == text.length() ? found : null;

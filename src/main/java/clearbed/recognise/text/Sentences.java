@@ -28,6 +28,7 @@ public final class Sentences {
       Pattern.compile(
           "[A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])(?:(?:,| and| &|, and) [A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])){0,8}(?: \\([^()]{1,40}\\))?(?:, ?\\d|: ?\\S)");
 
+  private static final Pattern LINE_ENDS = Pattern.compile("(?<=\n)");
   private static final int LONGEST = 100_000;
 
   /**
@@ -55,7 +56,7 @@ public final class Sentences {
   public static List<Sentence> of(String text) {
     List<Sentence> out = new ArrayList<>();
     int from = 0;
-    for (String line : unwrapped(text).split("(?<=\n)")) {
+    for (String line : LINE_ENDS.split(unwrapped(text))) {
       line(line, from, out);
       from += line.length();
     }

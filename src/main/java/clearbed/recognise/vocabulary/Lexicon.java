@@ -2,8 +2,10 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.recognise.text.Stems;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -190,7 +192,7 @@ public final class Lexicon {
         longForms(word.text()).forEach(stem -> said.merge(stem, SHORT_FORM, Math::max));
     }
     Map<String, Double> out = new LinkedHashMap<>();
-    Set<Cue> seen = new HashSet<>();
+    Set<Cue> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     for (String stem : said.keySet()) {
       for (Cue cue : cuesByStem.getOrDefault(stem, List.of())) {
         if (seen.add(cue)) out.merge(cue.attribute(), strength(cue, said), Math::max);

@@ -29,7 +29,7 @@ final class WordsHeld {
   private static final int LONG = 2_000;
 
   private final Map<String, Integer> numbers = new HashMap<>();
-  private final List<String> words = new ArrayList<>();
+  private final List<char[]> words = new ArrayList<>();
 
   /** Numbers of words too short to have a run, by their first characters. */
   private final int[][] small = new int[SMALL][];
@@ -53,7 +53,7 @@ final class WordsHeld {
     if (known != null) return known;
     int number = words.size();
     numbers.put(word, number);
-    words.add(word);
+    words.add(word.toCharArray());
     if (word.isEmpty()) empty = number;
     else if (word.length() < RUN) fileSmall(word, number);
     else file(word, number);
@@ -101,18 +101,17 @@ final class WordsHeld {
     int at = (hash ^ hash >>> 16) & KEPT - 1;
     Text known = kept[at];
     if (known != null && known.text.equals(text)) return known;
-    return kept[at] = new Text(text, held(text.toLowerCase(Locale.ROOT)));
+    return kept[at] = new Text(text, held(text.toLowerCase(Locale.ROOT).toCharArray()));
   }
 
-  private long[] held(String lower) {
+  private long[] held(char[] letters) {
     long[] held = new long[(words.size() + 63) / 64];
-    char[] letters = lower.toCharArray();
     for (int at = letters.length - RUN; at >= 0; at--) {
       int[] there = files[hash(letters[at], letters[at + 1], letters[at + 2])];
       if (there == null) continue;
       for (int i = 0; i < there.length; i += 2) {
         int word = there[i];
-        if (lower.startsWith(words.get(word), at - there[i + 1])) held[word >> 6] |= 1L << word;
+        if (stands(word, letters, at - there[i + 1])) held[word >> 6] |= 1L << word;
       }
     }
     if (empty >= 0) held[empty >> 6] |= 1L << empty;
@@ -120,10 +119,18 @@ final class WordsHeld {
       int[] there = small[letters[at] & SMALL - 1];
       if (there == null) continue;
       for (int word : there) {
-        if (lower.startsWith(words.get(word), at)) held[word >> 6] |= 1L << word;
+        if (stands(word, letters, at)) held[word >> 6] |= 1L << word;
       }
     }
     return held;
+  }
+
+  private boolean stands(int number, char[] letters, int from) {
+    char[] word = words.get(number);
+    int to = from + word.length;
+    return from >= 0
+        && to <= letters.length
+        && Arrays.equals(word, 0, word.length, letters, from, to);
   }
 
   /** Several words, to be asked for at once. */

@@ -85,9 +85,7 @@ public final class AnnotatedCopies {
    * @param folder for the copies, made when missing
    */
   public static Result write(Report report, Function<String, Path> sourceOf, Path folder) {
-    ReadOptions standard = ReadOptions.defaults();
-    ReadingLimits limits = ReadingLimits.of(standard.documentTimeout());
-    return write(report, sourceOf, folder, false, limits);
+    return write(report, sourceOf, folder, false, ReadOptions.defaults().limits());
   }
 
   /**

@@ -55,6 +55,11 @@ public final class TeachingLayer {
       Pattern.compile(
           "^\\s*#?\\s*(?:- *)?(?:(\"(?:[^\"\\\\]|\\\\.)*\")|'((?:[^']|'')*)'|([^\"'#\\s][^:#]*?))\\s*(?::\\s.*|#.*)?$");
 
+  /** In characters; no word that is taught is longer. */
+  private static final int LONGEST_LINE = 2_000;
+
+  private static final Pattern OTHER_WORDS = Pattern.compile("^words:.*");
+
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Path file;
@@ -102,17 +107,17 @@ public final class TeachingLayer {
       lines.addAll(HEAD.formatted(name).lines().toList());
     }
     if (words() >= 0) return;
-    int other = find("^words:.*");
+    int other = find(OTHER_WORDS);
     if (other >= 0) throw flow(other, "words");
     lines.add("words:");
   }
 
   private int words() {
-    return find(WORDS.pattern());
+    return find(WORDS);
   }
 
-  private int find(String pattern) {
-    for (int i = 0; i < lines.size(); i++) if (lines.get(i).matches(pattern)) return i;
+  private int find(Pattern pattern) {
+    for (int i = 0; i < lines.size(); i++) if (pattern.matcher(lines.get(i)).matches()) return i;
     return -1;
   }
 
@@ -136,7 +141,8 @@ public final class TeachingLayer {
   private Map<String, Integer> sections() {
     Map<String, Integer> out = new LinkedHashMap<>();
     int depth = 0;
-    for (int i = words() + 1; i < end(); i++) {
+    int end = end();
+    for (int i = words() + 1; i < end; i++) {
       Matcher m = SECTION.matcher(lines.get(i));
       if (!m.matches() || !SECTIONS.contains(m.group(2))) continue;
       if (depth == 0) depth = m.group(1).length();
@@ -184,6 +190,7 @@ public final class TeachingLayer {
   private Set<String> known(int from, int to) {
     Set<String> out = new HashSet<>();
     for (int i = from; i < to; i++) {
+      if (lines.get(i).length() > LONGEST_LINE) continue;
       Matcher m = LINE.matcher(lines.get(i));
       if (!m.matches()) continue;
       if (m.group(1) != null) out.add(plain(unquoted(m.group(1))));
@@ -235,9 +242,10 @@ public final class TeachingLayer {
   /** What no word teaches stands behind all, as a note. */
   private void look(List<Offer> offers) {
     List<String> more = new ArrayList<>();
+    Set<String> there = new HashSet<>(lines);
     for (Offer offer : offers) {
       String line = "#   " + offer.remark();
-      if (!lines.contains(line)) more.add(line);
+      if (!there.contains(line)) more.add(line);
     }
     if (more.isEmpty()) return;
     int at = lines.indexOf(LOOK);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import clearbed.base.Cancellation;
+import clearbed.base.Waits;
 import clearbed.read.source.ReadingLimits;
 import java.time.Duration;
 import java.util.concurrent.CancellationException;
@@ -24,6 +25,21 @@ class OwnThreadTest {
         .isThrownBy(() -> SHORT.run("endless", () -> endless(end), ""));
     assertThat(end.orTimeout(10, TimeUnit.SECONDS).join())
         .isInstanceOf(CancellationException.class);
+  }
+
+  @Test
+  void whatIsWaitedForInVainIsAddedUp() throws Exception {
+    Waits waits = new Waits();
+    OwnThread own = new OwnThread(ReadingLimits.of(Duration.ofMillis(100), waits));
+    own.run("sound", () -> "read", "");
+    assertThat(waits.times()).isZero();
+    for (int i = 0; i < 2; i++) {
+      CompletableFuture<Throwable> end = new CompletableFuture<>();
+      assertThatExceptionOfType(TimeoutException.class)
+          .isThrownBy(() -> own.run("endless", () -> endless(end), ""));
+    }
+    assertThat(waits.times()).isEqualTo(2);
+    assertThat(waits.seconds()).isPositive();
   }
 
   private static String endless(CompletableFuture<Throwable> end) {

@@ -150,6 +150,25 @@ class WordReaderTest {
   }
 
   @Test
+  void wordsBehindAFieldThatNeverEndsAreNamedWithTheirPlace() throws IOException {
+    String begins = "<w:r><w:fldChar w:fldCharType=\"begin\"/></w:r>";
+    String ends = "<w:r><w:fldChar w:fldCharType=\"end\"/></w:r>";
+    Document document =
+        read(p(run("Read")) + p(run("Read, too") + begins) + p(run("Lost")) + p(run("Lost, too")));
+
+    assertThat(texts(document, Region.BODY)).containsExactly("Read", "Read, too");
+    assertThat(document.status()).isEqualTo(Status.PARTLY);
+    assertThat(document.gaps())
+        .singleElement()
+        .satisfies(
+            gap -> {
+              assertThat(gap.reason()).contains("a field begins here and has no end");
+              assertThat(gap.origin().paragraph()).isEqualTo(3);
+            });
+    assertThat(read(p(begins + run("Code") + ends) + p(run("Read"))).gaps()).isEmpty();
+  }
+
+  @Test
   void tablesKeepSpansMergedCellsAndTablesWithinCells() throws IOException {
     String inner = "<w:tbl>" + row(tc("", p(run("Inner")))) + "</w:tbl>";
     Document document =

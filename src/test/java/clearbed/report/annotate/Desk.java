@@ -52,7 +52,8 @@ record Desk(Path sources, Path copies) {
             "",
             ProjectNames.NONE,
             List.of(),
-            List.of()),
+            List.of(),
+            Report.Waited.NEVER),
         List.of(
             new Report.DocumentSummary(
                 document, format, Document.Status.READ, "", 0, 0, List.of())),
