@@ -39,6 +39,11 @@ final class LimitOptions {
         .withDeadline(Deadline.in(Duration.ofSeconds(run)));
   }
 
+  /** Of all the work on one project of many. */
+  Duration ofProject() {
+    return Duration.ofSeconds(run).multipliedBy(2);
+  }
+
   /** Of the work on one document after it was read. */
   ReadingLimits ofOne() {
     return ReadingLimits.of(Duration.ofSeconds(document));

@@ -1,4 +1,4 @@
-package clearbed.cli;
+package clearbed.project;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
@@ -13,19 +13,27 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Works out what comes of a project. */
-final class Result {
-  private Result() {}
+public final class ProjectReport {
+  private ProjectReport() {}
 
   /**
+   * What every rule finds, with what was read.
+   *
    * @param names of the project and its people that the command line gives
+   * @param version of the program
    */
-  static Report of(
-      Project project, Rulebook rulebook, LocalDate day, Instant started, ProjectNames names) {
+  public static Report of(
+      Project project,
+      Rulebook rulebook,
+      LocalDate day,
+      Instant started,
+      ProjectNames names,
+      String version) {
     Checker.Outcome outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook, day, started, names, outcome.findings()),
+        run(rulebook, day, started, names, version, outcome.findings()),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -40,11 +48,12 @@ final class Result {
       LocalDate day,
       Instant started,
       ProjectNames names,
+      String version,
       List<Finding> findings) {
     RuleSet rules = rulebook.rules();
     return new Report.Run(
         "clearbed",
-        Version.number(),
+        version,
         rules.name(),
         rules.digest(),
         started.toString(),
