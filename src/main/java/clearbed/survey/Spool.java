@@ -8,14 +8,18 @@ import java.nio.channels.FileChannel;
 import java.nio.file.StandardOpenOption;
 
 /** Projects on disk until all are there: an archive of any length takes the memory of one. */
-final class Spool implements Surveys, AutoCloseable {
+public final class Spool implements Surveys, AutoCloseable {
   private final TemporaryFolder folder = new TemporaryFolder();
   private final FileChannel file;
   private final long[] from;
   private final int[] length;
   private long end;
 
-  Spool(int size) throws IOException {
+  /**
+   * @param size number of projects
+   * @throws IOException when there is no place for it
+   */
+  public Spool(int size) throws IOException {
     file =
         FileChannel.open(
             folder.newFile("survey"), StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -28,7 +32,11 @@ final class Spool implements Surveys, AutoCloseable {
     return from.length;
   }
 
-  synchronized void put(int index, Surveyed project) throws IOException {
+  /**
+   * @param index from 0
+   * @throws IOException when it does not fit
+   */
+  public synchronized void put(int index, Surveyed project) throws IOException {
     ByteBuffer bytes = ByteBuffer.wrap(SurveyedBytes.of(project));
     from[index] = end;
     length[index] = bytes.remaining();

@@ -7,13 +7,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * Checks the projects of an archive on this machine, several at a time; one that goes wrong costs
@@ -121,7 +118,7 @@ public final class SurveyRun {
       return outcome(project).project;
     } catch (OutOfMemoryError e) {
       String why = "the memory does not suffice for it; give Java more (CLEARBED_JAVA_OPTS=-Xmx4g)";
-      return notChecked(project.name(), why);
+      return Surveyed.notChecked(project.name(), why);
     }
   }
 
@@ -130,7 +127,7 @@ public final class SurveyRun {
     String key = key(project.name(), place);
     Surveyed kept = key == null ? null : cache.get(key);
     if (kept != null && kept.name().equals(project.name())) return new Outcome(kept, true);
-    Surveyed made = within(project.name(), place);
+    Surveyed made = surveyor.checkWithin(limit, project.name(), place);
     // What changed while it was read is not what the key speaks of.
     if (key != null && made.isLasting() && key.equals(key(project.name(), place)))
       cache.put(key, made);
@@ -144,42 +141,6 @@ public final class SurveyRun {
     } catch (IOException e) {
       return null;
     }
-  }
-
-  /** On a thread of its own, so that one that never ends holds up nothing but itself. */
-  private Surveyed within(String name, Path place) {
-    CompletableFuture<Surveyed> result = new CompletableFuture<>();
-    Thread thread =
-        daemon(
-            () -> {
-              try {
-                result.complete(surveyor.check(name, place));
-              } catch (Throwable e) {
-                result.completeExceptionally(e);
-              }
-            });
-    thread.start();
-    try {
-      return result.get(limit.toSeconds(), TimeUnit.SECONDS);
-    } catch (TimeoutException e) {
-      thread.interrupt();
-      String why = "not done within " + limit.toSeconds() + " s; give more by --timeout";
-      return notChecked(name, why);
-    } catch (InterruptedException e) {
-      thread.interrupt();
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("the survey was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof OutOfMemoryError memory) throw memory;
-      String what = e.getCause().getClass().getSimpleName();
-      return notChecked(
-          name, "could not be checked (" + what + "); check it by itself, and report it");
-    }
-  }
-
-  /** A project of which there is nothing but why. */
-  public static Surveyed notChecked(String name, String why) {
-    return Surveyed.without(name, Surveyed.Status.NOT_CHECKED, why, List.of());
   }
 
   private static Step finished(Future<Step> ahead) throws IOException {
@@ -196,7 +157,7 @@ public final class SurveyRun {
   }
 
   private static Thread daemon(Runnable work) {
-    Thread thread = new Thread(work, "project");
+    Thread thread = new Thread(work, "projects");
     thread.setDaemon(true);
     return thread;
   }

@@ -109,6 +109,11 @@ public record Surveyed(
         List.of(), List.of());
   }
 
+  /** A project that could not be checked. */
+  public static Surveyed notChecked(String name, String why) {
+    return without(name, Status.NOT_CHECKED, why, List.of());
+  }
+
   /** Findings that somebody has to act on, the worst first. */
   public List<Finding> open() {
     return findings.stream().map(FindingRow::finding).filter(Finding::isOpen).toList();

@@ -21,6 +21,7 @@ import clearbed.resolve.Resolver;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,6 +29,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 
 /** Checks one project after the other, as {@code check} does; may be asked by several threads. */
@@ -98,6 +102,41 @@ public final class Surveyor {
             new ProjectNames("", "", ""),
             version);
     return SurveyedRows.of(name, report, facts);
+  }
+
+  /**
+   * The same on a thread of its own, so that one that never ends holds up nothing but itself; what
+   * goes wrong with the project is its reason. Only memory that does not suffice is thrown.
+   */
+  public Surveyed checkWithin(Duration limit, String name, Path place) {
+    CompletableFuture<Surveyed> result = new CompletableFuture<>();
+    Runnable work =
+        () -> {
+          try {
+            result.complete(check(name, place));
+          } catch (Throwable e) {
+            result.completeExceptionally(e);
+          }
+        };
+    Thread thread = new Thread(work, "project");
+    thread.setDaemon(true);
+    thread.start();
+    try {
+      return result.get(limit.toSeconds(), TimeUnit.SECONDS);
+    } catch (TimeoutException e) {
+      thread.interrupt();
+      String why = "not done within " + limit.toSeconds() + " s; give more by --timeout";
+      return Surveyed.notChecked(name, why);
+    } catch (InterruptedException e) {
+      thread.interrupt();
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the survey was interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof OutOfMemoryError memory) throw memory;
+      String what = e.getCause().getClass().getSimpleName();
+      return Surveyed.notChecked(
+          name, "could not be checked (" + what + "); check it by itself, and report it");
+    }
   }
 
   private RuleSet rules(String name) {
