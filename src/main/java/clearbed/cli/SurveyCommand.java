@@ -9,7 +9,6 @@ import clearbed.report.wording.Words;
 import clearbed.survey.Groups;
 import clearbed.survey.LocalArchive;
 import clearbed.survey.Overview;
-import clearbed.survey.Overview.Line;
 import clearbed.survey.ProjectFinder;
 import clearbed.survey.SurveyRun;
 import clearbed.survey.Surveyed;
@@ -49,8 +48,6 @@ import picocli.CommandLine.Spec;
 final class SurveyCommand implements Callable<Integer> {
   /** What a project of usual size takes while it is checked. */
   private static final long BYTES_PER_JOB = 256L << 20;
-
-  private static final int MOST_NAMED = 20;
 
   @Spec CommandSpec spec;
 
@@ -146,7 +143,9 @@ final class SurveyCommand implements Callable<Integer> {
     progress.close();
     if (!quiet) summary(overview, told, done, written);
     SurveyText.doubts(found, asked).forEach(line -> err().println("clearbed: " + line));
-    return sayWhatIsMissing(overview) && written;
+    List<String> missing = SurveyText.missing(overview);
+    missing.forEach(line -> err().println("clearbed: " + line));
+    return missing.isEmpty() && written;
   }
 
   private void requireSense() {
@@ -284,31 +283,6 @@ final class SurveyCommand implements Callable<Integer> {
       if (csv != null) out.println("Tables: " + DisplayText.path(csv.toString()));
     }
     out.flush();
-  }
-
-  /** False when a project or a document is missing from the numbers. */
-  private boolean sayWhatIsMissing(Overview overview) {
-    List<Line> broken =
-        overview.projects().stream()
-            .filter(line -> line.status() == Surveyed.Status.NOT_CHECKED)
-            .toList();
-    for (Line line : broken.subList(0, Math.min(MOST_NAMED, broken.size())))
-      err()
-          .println(
-              "clearbed: " + DisplayText.path(line.name()) + ": " + DisplayText.of(line.reason()));
-    if (broken.size() > MOST_NAMED)
-      err().println("clearbed: " + (broken.size() - MOST_NAMED) + " more; see the sheet Projects");
-    List<Line> partly = overview.projects().stream().filter(line -> line.notRead() > 0).toList();
-    int files = partly.stream().mapToInt(Line::notRead).sum();
-    if (files > 0)
-      err()
-          .println(
-              "clearbed: "
-                  + Words.count(files, "file")
-                  + " could not be read, in "
-                  + SurveyText.some(partly.stream().map(Line::name).toList())
-                  + "; check that project by itself to see why");
-    return broken.isEmpty() && partly.isEmpty();
   }
 
   private PrintWriter err() {

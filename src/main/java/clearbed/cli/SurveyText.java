@@ -13,6 +13,7 @@ import java.util.List;
 /** What a survey says on the terminal. */
 final class SurveyText {
   private static final int MOST = 5;
+  private static final int MOST_NAMED = 20;
 
   private SurveyText() {}
 
@@ -45,7 +46,26 @@ final class SurveyText {
     return out;
   }
 
-  static String some(List<String> names) {
+  /** What is missing from the numbers, a line each; empty when nothing is. */
+  static List<String> missing(Overview overview) {
+    List<String> out = new ArrayList<>();
+    List<Line> broken = of(overview, Surveyed.Status.NOT_CHECKED);
+    for (Line line : broken.subList(0, Math.min(MOST_NAMED, broken.size())))
+      out.add(DisplayText.path(line.name()) + ": " + DisplayText.of(line.reason()));
+    if (broken.size() > MOST_NAMED)
+      out.add(broken.size() - MOST_NAMED + " more; see the sheet Projects");
+    List<Line> partly = overview.projects().stream().filter(line -> line.notRead() > 0).toList();
+    int files = partly.stream().mapToInt(Line::notRead).sum();
+    if (files > 0)
+      out.add(
+          Words.count(files, "file")
+              + " could not be read, in "
+              + some(partly.stream().map(Line::name).toList())
+              + "; check that project by itself to see why");
+    return out;
+  }
+
+  private static String some(List<String> names) {
     List<String> shown = names.stream().limit(MOST).map(DisplayText::path).toList();
     String more = names.size() > MOST ? " and " + (names.size() - MOST) + " more" : "";
     return String.join(", ", shown) + more;

@@ -2,7 +2,6 @@ package clearbed.survey;
 
 import clearbed.model.Document;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.survey.Surveyed.Result;
 import java.io.IOException;
@@ -92,7 +91,8 @@ public record Overview(
   /**
    * @param level what kind of group it is
    * @param members the worst first
-   * @param failing the checks that most of its projects fail, with their number
+   * @param failing the checks that most of its projects fail with an error or a warning, and how
+   *     many do
    */
   public record GroupLine(String level, String name, List<Member> members, String failing) {
     public int withErrors() {
@@ -115,8 +115,8 @@ public record Overview(
   public static Overview of(Surveys surveys, Groups groups) throws IOException {
     List<Line> lines = new ArrayList<>();
     Map<String, Tally> checks = new TreeMap<>();
-    Map<List<String>, GroupTally> grouped = new LinkedHashMap<>();
-    Map<List<String>, GroupTally> sections = new TreeMap<>(Comparator.comparing(k -> k.get(1)));
+    GroupSums grouped = new GroupSums();
+    GroupSums sections = new GroupSums();
     Set<String> ruleSets = new TreeSet<>();
     for (int i = 0; i < surveys.size(); i++) {
       Surveyed project = surveys.get(i);
@@ -126,7 +126,7 @@ public record Overview(
       ruleSets.add(project.ruleSet() + " (" + project.digest() + ")");
       for (Surveyed.CheckRow row : project.checks())
         checks.computeIfAbsent(row.check(), check -> new Tally(row)).add(row.result(), line);
-      sections(project, line, sections);
+      sections.addSections(project, line);
     }
     lines.sort(
         Comparator.comparing((Line line) -> line.status() != Surveyed.Status.CHECKED)
@@ -134,13 +134,8 @@ public record Overview(
             .thenComparing(line -> -line.unread())
             .thenComparing(Line::name));
     for (Line line : lines)
-      if (line.status() == Surveyed.Status.CHECKED)
-        groups
-            .of(line.name())
-            .forEach(
-                (level, name) ->
-                    grouped.computeIfAbsent(List.of(level, name), k -> new GroupTally()).add(line));
-    return new Overview(lines, checks(checks, lines), groups(grouped), groups(sections), ruleSets);
+      if (line.status() == Surveyed.Status.CHECKED) grouped.add(groups.of(line.name()), line);
+    return new Overview(lines, checks(checks, lines), grouped.lines(), sections.lines(), ruleSets);
   }
 
   /** Checks for errors and warnings that some project does not satisfy. */
@@ -237,73 +232,6 @@ public record Overview(
             .thenComparing(CheckLine::level)
             .thenComparing(check -> -check.unread().size())
             .thenComparing(CheckLine::check));
-    return out;
-  }
-
-  private static final class GroupTally {
-    private final Map<String, Integer> failing = new TreeMap<>();
-    private final List<Member> members = new ArrayList<>();
-
-    void add(Line line) {
-      members.add(new Member(line, line.errors()));
-      line.checks()
-          .forEach(
-              (check, of) -> {
-                if (of.result() == Result.FAILS) failing.merge(check, 1, Integer::sum);
-              });
-    }
-
-    GroupLine line(List<String> key) {
-      return new GroupLine(key.get(0), key.get(1), members, words());
-    }
-
-    /** The five most frequent. */
-    private String words() {
-      return String.join(
-          ", ",
-          failing.entrySet().stream()
-              .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-              .limit(5)
-              .map(e -> e.getKey() + " (" + e.getValue() + ")")
-              .toList());
-    }
-  }
-
-  /** Findings count for the section of the document that they point to. */
-  private static void sections(
-      Surveyed project, Line line, Map<List<String>, GroupTally> sections) {
-    Map<String, Integer> errors = new TreeMap<>();
-    Map<String, Set<String>> failing = new TreeMap<>();
-    for (Surveyed.DocumentRow d : project.documents())
-      if (!d.section().isEmpty()) errors.putIfAbsent(d.section(), 0);
-    for (Surveyed.FindingRow row : project.findings()) {
-      if (row.section().isEmpty() || !row.finding().isOpen()) continue;
-      if (row.finding().level() == Level.ERROR) errors.merge(row.section(), 1, Integer::sum);
-      if (row.finding().kind() != Kind.UNREAD)
-        failing.computeIfAbsent(row.section(), s -> new TreeSet<>()).add(row.finding().check());
-    }
-    errors.forEach(
-        (section, open) -> {
-          GroupTally tally =
-              sections.computeIfAbsent(List.of("Section", section), k -> new GroupTally());
-          tally.members.add(new Member(line, open));
-          failing
-              .getOrDefault(section, Set.of())
-              .forEach(check -> tally.failing.merge(check, 1, Integer::sum));
-        });
-  }
-
-  private static List<GroupLine> groups(Map<List<String>, GroupTally> tallies) {
-    List<GroupLine> out = new ArrayList<>();
-    Comparator<Member> worst = Comparator.comparing(member -> -member.errors());
-    for (GroupTally tally : tallies.values())
-      tally.members.sort(worst.thenComparing(member -> member.project().name()));
-    tallies.forEach((key, tally) -> out.add(tally.line(key)));
-    out.sort(
-        Comparator.comparing(GroupLine::level)
-            .thenComparing(group -> -(double) group.withErrors() / group.members().size())
-            .thenComparing(group -> -group.members().size())
-            .thenComparing(GroupLine::name));
     return out;
   }
 }

@@ -43,6 +43,7 @@ final class CheckSheets {
           Head.text("Check", 24),
           Head.text("What it looks at", 44),
           Head.number("Projects that fail it", 12),
+          Head.text("Rules", 14),
           Head.text("Words that satisfied it", 80),
           Head.number("Projects with these words", 12),
           Head.text("One of them", 40),
@@ -126,6 +127,7 @@ final class CheckSheets {
         .strong(line.check())
         .text(line.title())
         .count(line.fails().size(), rows.fails(line))
+        .text(words.ruleSet())
         .text(words.text())
         .count(words.projects())
         .text(DisplayText.path(words.project()))

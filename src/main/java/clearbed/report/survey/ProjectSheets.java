@@ -41,7 +41,7 @@ final class ProjectSheets {
           Head.number("With open errors", 11),
           Head.number("Share", 9),
           Head.number("Open errors", 11),
-          Head.text("What most of them fail (projects)", 80));
+          Head.text("What most of them fail, errors and warnings (projects)", 80));
 
   private static final List<Head> BY_GROUP =
       List.of(

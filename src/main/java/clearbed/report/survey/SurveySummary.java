@@ -145,7 +145,8 @@ final class SurveySummary {
         "not understood",
         "satisfy it",
         "it applies to",
-        "share that fails");
+        "share of all",
+        "share of those");
     int first = -1;
     int last = -1;
     StringBuilder alt = new StringBuilder("Bar chart of projects by check. ");
