@@ -54,11 +54,15 @@ public final class Cache implements FactStore, AutoCloseable {
    */
   public static Cache open(Path folder, CompletableFuture<Recogniser> recogniser)
       throws IOException {
+    requireFolder(folder);
+    String program = Fingerprint.ofProgram();
+    return new Cache(new CacheFolder(folder, program), program, recogniser);
+  }
+
+  static void requireFolder(Path folder) throws IOException {
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw new IOException("is not a folder; name one that may be filled");
     }
-    String program = Fingerprint.ofProgram();
-    return new Cache(new CacheFolder(folder, program), program, recogniser);
   }
 
   @Override

@@ -61,6 +61,13 @@ final class Fingerprint {
     return out.hex();
   }
 
+  /** Of words alone, in order. */
+  static String of(List<String> words) {
+    Fingerprint out = new Fingerprint();
+    for (String word : words) out.add(word);
+    return out.hex();
+  }
+
   private void add(String word) {
     add(word.getBytes(StandardCharsets.UTF_8));
   }

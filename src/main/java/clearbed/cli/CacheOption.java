@@ -22,7 +22,7 @@ final class CacheOption {
   }
 
   /** The cache, or null when none is wished. */
-  Cache open(Rulebook.Coming rulebook) {
+  Cache open(ComingRulebook rulebook) {
     if (folder == null) return null;
     try {
       return Cache.open(folder, rulebook.recogniser());

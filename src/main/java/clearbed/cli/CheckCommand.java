@@ -6,6 +6,7 @@ import clearbed.model.Document;
 import clearbed.model.Level;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
+import clearbed.project.ProjectReport;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.ConsoleSummary;
@@ -153,14 +154,21 @@ final class CheckCommand implements Callable<Integer> {
 
   private int run(Outputs outputs, Stopped stopped, Progress progress) {
     Instant started = Instant.now();
-    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
+    ComingRulebook rulebook = new ComingRulebook(ruleOptions);
     EarlierLog earlier = earlier();
     Cache cache = cacheOption.open(rulebook);
     ReadOptions options = options();
     Project project = new Documents(paths, options, cache).project(rulebook, progress);
     progress.now("checking");
     Report found =
-        Result.of(project, rulebook.get(), day(), started, nameOptions.names(), limits.waited());
+        ProjectReport.of(
+            project,
+            rulebook.get(),
+            day(),
+            started,
+            nameOptions.names(),
+            Version.number(),
+            limits.waited());
     Carry carried = earlier == null ? null : earlier.into(found);
     Report report = carried == null ? found : carried.report();
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();

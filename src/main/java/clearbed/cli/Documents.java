@@ -5,6 +5,7 @@ import clearbed.batch.Batch;
 import clearbed.cache.Cache;
 import clearbed.cache.FactStore;
 import clearbed.model.Document;
+import clearbed.project.Rulebook;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
@@ -29,7 +30,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
    *
    * @param progress told of each that is read
    */
-  Project project(Rulebook.Coming rulebook, Progress progress) {
+  Project project(ComingRulebook rulebook, Progress progress) {
     requirePaths();
     List<Facts> facts = facts(rulebook, progress);
     requireDocument(facts.stream().map(Facts::document).toList());
@@ -38,7 +39,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
     return new Resolver(chosen.vocabulary()).resolve(facts, chosen.rules().facts());
   }
 
-  private List<Facts> facts(Rulebook.Coming rulebook, Progress progress) {
+  private List<Facts> facts(ComingRulebook rulebook, Progress progress) {
     FactStore store = cache == null ? FactStore.NONE : cache;
     DocumentReader reader = new DocumentReader(paths, options);
     progress.expect(reader.expected());

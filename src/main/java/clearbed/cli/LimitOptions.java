@@ -46,6 +46,11 @@ final class LimitOptions {
         .withWaits(waits);
   }
 
+  /** Of all the work on one project of many. */
+  Duration ofProject() {
+    return Duration.ofSeconds(run).multipliedBy(2);
+  }
+
   /** Of the work on one document after it was read. */
   ReadingLimits ofOne() {
     return ReadingLimits.of(Duration.ofSeconds(document), waits);

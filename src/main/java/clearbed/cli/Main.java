@@ -21,6 +21,7 @@ import picocli.CommandLine.HelpCommand;
       "  clearbed check tender/                       findings of a folder, in clearbed-findings.xlsx",
       "  clearbed check tender/ -o log.xlsx --json log.json --fail-on warning",
       "  clearbed read schedule.xlsx                  what was understood, and where it stands",
+      "  clearbed survey archive/ -o survey.xlsx      many projects: what fails again and again",
       "  clearbed explain mortar-class                one check: what, when, why, source, how to answer"
     })
 public final class Main {
@@ -31,6 +32,7 @@ public final class Main {
           ExplainCommand.class,
           JointCommand.class,
           QuestionsCommand.class,
+          SurveyCommand.class,
           RulesCommand.class);
 
   private Main() {}

@@ -14,13 +14,22 @@ final class Progress implements AutoCloseable {
 
   /** A bar on a terminal, or none. */
   static Progress on(boolean wanted) {
+    return on(wanted, "Reading", "documents");
+  }
+
+  /**
+   * The same of something else.
+   *
+   * @param unit what is counted
+   */
+  static Progress on(boolean wanted, String task, String unit) {
     if (!wanted || !Terminal.interactive()) return new Progress(null);
     return new Progress(
         new ProgressBarBuilder()
-            .setTaskName("Reading")
+            .setTaskName(task)
             .setStyle(ProgressBarStyle.ASCII)
             .setInitialMax(-1)
-            .setUnit(" documents", 1)
+            .setUnit(" " + unit, 1)
             .clearDisplayOnFinish()
             .build());
   }

@@ -7,6 +7,7 @@ import clearbed.model.Entry;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.Value;
+import clearbed.project.Summaries;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.LeftOut;
@@ -65,7 +66,7 @@ final class ReadCommand implements Callable<Integer> {
             .addsTo("--teach", teach);
     limits.requireSense();
     outputs.requireFree();
-    Rulebook.Coming rulebook = new Rulebook.Coming(ruleOptions);
+    ComingRulebook rulebook = new ComingRulebook(ruleOptions);
     Cache cache = cacheOption.open(rulebook);
     ReadOptions options = limits.in(ReadOptions.defaults().withOwnOutputs(cacheOption.written()));
     Project project = new Documents(paths, options, cache).project(rulebook, Progress.on(false));

@@ -1,8 +1,7 @@
 package clearbed.cli;
 
-import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
-import clearbed.recognise.Facts;
+import clearbed.project.RuleChoice;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -26,10 +25,14 @@ final class RuleOptions {
       description = "Rule file laid over the set; repeatable, the later over the earlier.")
   List<Path> layers = new ArrayList<>();
 
+  RuleChoice choice() {
+    return new RuleChoice(set, layers);
+  }
+
   /** The shipped words and those that the layers teach. */
   Vocabulary vocabulary() {
     try {
-      return Vocabulary.standard(layers);
+      return choice().vocabulary();
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }
@@ -37,17 +40,12 @@ final class RuleOptions {
 
   /** The set that was named, or the one that holds where nothing says which. */
   RuleSet load(Vocabulary vocabulary) {
-    return load(vocabulary, set == null ? CitedSet.NORTH_AMERICA : set);
-  }
-
-  /** The set for what was read: as named, else by what the documents cite. */
-  CitedSet forDocuments(List<Facts> facts) {
-    return set == null ? CitedSet.of(facts) : new CitedSet(set, "");
+    return load(vocabulary, choice().first());
   }
 
   RuleSet load(Vocabulary vocabulary, String name) {
     try {
-      return Checker.ruleSets(vocabulary).load(name, layers);
+      return choice().load(vocabulary, name);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

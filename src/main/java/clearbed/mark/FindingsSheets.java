@@ -91,7 +91,20 @@ public final class FindingsSheets {
           new Headings(
               Set.of("what came of it", "could answer"),
               Set.of("place", "what came of it", "heading or words", "taken for", "could answer"),
-              4));
+              4),
+          // Of a survey: its sheets, then its tables.
+          same("projects that fail it", "share of all projects", "not understood in"),
+          same("open errors", "places not understood", "files not read"),
+          same("heading or words", "could answer", "project"),
+          same("projects that fail it", "words that satisfied it", "one of them"),
+          same("what_is_wrong", "expected", "suppressed_because"),
+          same("open_errors", "places_not_understood", "rule_set_digest"),
+          same("entry_place", "attribute", "as_written"),
+          same("outcome", "could_answer", "samples"));
+
+  private static Headings same(String... words) {
+    return new Headings(Set.of(words), Set.of(words), words.length);
+  }
 
   private FindingsSheets() {}
 

@@ -15,7 +15,11 @@ public enum OutputKind {
   JSON,
   SARIF,
   /** The page of documents and findings. */
-  VIEW;
+  VIEW,
+  /** The workbook over many projects. */
+  SURVEY,
+  /** What lies beside the tables of many projects. */
+  TABLES;
 
   String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -45,9 +45,9 @@ public final class OwnMark {
       }
     }
     OutputKind json = JsonMark.kind(head);
-    return json == null
-        ? ClosingLine.of(file)
-        : new OwnOutput(json, JsonMark.isUntouched(file, json));
+    if (json != null) return new OwnOutput(json, JsonMark.isUntouched(file, json));
+    OwnOutput closed = ClosingLine.of(file);
+    return closed == null ? TablesMark.of(file) : closed;
   }
 
   private static boolean starts(byte[] head, byte[] mark) {

@@ -5,12 +5,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Digests as the marks hold them: 64 hexadecimal digits. */
-final class Sha256 {
+public final class Sha256 {
   static final int DIGITS = 64;
 
   private Sha256() {}
 
-  static MessageDigest begun() {
+  /** A digest of nothing yet. */
+  public static MessageDigest begun() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
@@ -18,7 +19,8 @@ final class Sha256 {
     }
   }
 
-  static String hex(MessageDigest digest) {
+  /** Of all that it was given, in hexadecimal. */
+  public static String hex(MessageDigest digest) {
     return HexFormat.of().formatHex(digest.digest());
   }
 

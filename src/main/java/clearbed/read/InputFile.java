@@ -22,7 +22,16 @@ public final class InputFile {
 
   /** All under the paths, those too that will be passed over. */
   public static List<InputFile> under(List<Path> paths) {
-    List<FileWalk.Found> found = new FileWalk(Set.of()).find(paths);
+    return under(paths, Set.of());
+  }
+
+  /**
+   * The same, but for what the run writes.
+   *
+   * @param ownOutputs files, and folders that are written into
+   */
+  public static List<InputFile> under(List<Path> paths, Set<Path> ownOutputs) {
+    List<FileWalk.Found> found = new FileWalk(ownOutputs).find(paths);
     List<Source> sources = DistinctPaths.of(found);
     List<InputFile> files = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
@@ -39,6 +48,11 @@ public final class InputFile {
   /** Where it lies. */
   public Path file() {
     return found.file();
+  }
+
+  /** True when it need not be opened: what is to be said of it is known. */
+  public boolean isKnown() {
+    return source.known() != null;
   }
 
   /** True when it was named itself, rather than a folder that holds it. */

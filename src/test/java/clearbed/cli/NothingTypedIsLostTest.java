@@ -234,6 +234,7 @@ class NothingTypedIsLostTest {
             "--sarif",
             "--annotate",
             "--cache",
+            "--csv",
             "--teach",
             "--view",
             "--version",

@@ -171,6 +171,11 @@ public final class FormatDetector {
     return BY_NAME.containsKey(source.extension());
   }
 
+  /** True for the name of a file that is a document, by all that its name tells. */
+  public static boolean isReadName(String name) {
+    return BY_NAME.containsKey(Source.extensionOf(name));
+  }
+
   private static boolean isUnreadName(Source source) {
     return !isReadName(source) && !source.extension().equals("zip");
   }

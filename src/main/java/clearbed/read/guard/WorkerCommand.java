@@ -3,6 +3,7 @@ package clearbed.read.guard;
 import clearbed.read.source.ReadingLimits;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,9 +32,25 @@ public record WorkerCommand(String mainClass) {
     return Path.of(System.getProperty("java.home"), "bin", windows ? "java.exe" : "java");
   }
 
+  /**
+   * Of this process; or, where another program has loaded this one beside its own classes, our jar,
+   * which names the libraries.
+   */
+  private static String classPath() {
+    if (WorkerCommand.class.getClassLoader() == ClassLoader.getSystemClassLoader())
+      return System.getProperty("java.class.path", "");
+    try {
+      return Path.of(
+              WorkerCommand.class.getProtectionDomain().getCodeSource().getLocation().toURI())
+          .toString();
+    } catch (URISyntaxException e) {
+      return "";
+    }
+  }
+
   /** False in an image without the {@code java} program. */
   boolean isThere() {
-    return Files.isExecutable(java()) && !System.getProperty("java.class.path", "").isEmpty();
+    return Files.isExecutable(java()) && !classPath().isEmpty();
   }
 
   /**
@@ -48,7 +65,7 @@ public record WorkerCommand(String mainClass) {
     words.add("-Djava.awt.headless=true");
     words.add("-Djava.io.tmpdir=" + folder);
     words.add("-cp");
-    words.add(System.getProperty("java.class.path"));
+    words.add(classPath());
     words.add(mainClass);
     words.add(Integer.toString(jobs));
     words.add(Long.toString(limits.timeout().toMillis()));

@@ -83,6 +83,11 @@ public final class FileWalk {
     return null;
   }
 
+  /** True for a file or folder, told by its name alone, that is never looked into. */
+  public static boolean isPassedOver(String name) {
+    return PassedOver.reason(name, false) != null;
+  }
+
   private boolean isOwnOutput(Path file) {
     if (ownOutputs.isEmpty()) return false;
     for (Path p = real(file); p != null; p = p.getParent()) if (ownOutputs.contains(p)) return true;

@@ -37,7 +37,8 @@ public record Source(String path, Path file, boolean named, boolean temporary, D
     return extensionOf(name());
   }
 
-  static String extensionOf(String name) {
+  /** Of the name of a file, in lower case, without the dot; empty when there is none. */
+  public static String extensionOf(String name) {
     int dot = name.lastIndexOf('.');
     return dot <= 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }

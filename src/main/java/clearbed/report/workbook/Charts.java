@@ -1,6 +1,7 @@
 package clearbed.report.workbook;
 
 import java.util.HexFormat;
+import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -60,8 +61,17 @@ final class Charts {
 
   /** Stacked bars: names in column A, errors, warnings and notes in C, D and E. */
   static void bars(XSSFSheet sheet, Rows rows, int fromRow, int toRow, String alt) {
-    XSSFChart chart = chart(sheet, 0, fromRow, SummarySheet.WIDTH, toRow, "Findings by check", alt);
-    title(chart, "Findings by check");
+    bars(sheet, rows, fromRow, toRow, new Bars("Findings by check", SheetSetup.LEVELS, alt));
+  }
+
+  /** What bars are called, and the words and colours of their parts. */
+  record Bars(String title, List<SheetSetup.Tint> parts, String alt) {}
+
+  /** Stacked bars: names in column A, three numbers in C, D and E, and all of them in F. */
+  static void bars(XSSFSheet sheet, Rows rows, int fromRow, int toRow, Bars bars) {
+    String words = bars.title();
+    XSSFChart chart = chart(sheet, 0, fromRow, SummarySheet.WIDTH, toRow, words, bars.alt());
+    title(chart, words);
     chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.LEFT);
     XDDFValueAxis counts = chart.createValueAxis(AxisPosition.BOTTOM);
@@ -77,7 +87,7 @@ final class Charts {
     data.setGapWidth(40);
     var checks = XDDFDataSourcesFactory.fromStringCellRange(sheet, range(rows, 0));
     int column = 2;
-    for (SheetSetup.Tint tint : SheetSetup.LEVELS) {
+    for (SheetSetup.Tint tint : bars.parts()) {
       var values = XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(rows, column++));
       XDDFChartData.Series series = data.addSeries(checks, values);
       series.setTitle(tint.word(), null);

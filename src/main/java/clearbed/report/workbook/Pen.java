@@ -21,6 +21,8 @@ final class Pen {
 
   private static final String NO_LINK = "see left";
 
+  private static final Styles.Look COUNT_LINK = Styles.Look.COUNT_LINK;
+
   private final XSSFWorkbook book;
   private final Styles styles;
 
@@ -53,6 +55,29 @@ final class Pen {
 
   Cell count(Row row, int column, int number) {
     return put(row, column, new Datum.Count(number), Styles.Look.COUNT);
+  }
+
+  /** Writes a number that leads to rows of this workbook, as far as there may be links. */
+  Cell jump(Row row, int column, int number, String location) {
+    boolean linked = location != null && number > 0 && links < MOST_LINKS;
+    Cell cell = put(row, column, new Datum.Count(number), linked ? COUNT_LINK : Styles.Look.COUNT);
+    if (linked) lead(cell, location);
+    return cell;
+  }
+
+  /** Writes words that lead to rows of this workbook, as far as there may be links. */
+  Cell jump(Row row, int column, String words, String location) {
+    boolean linked = location != null && links < MOST_LINKS;
+    Cell cell = text(row, column, words, linked ? Styles.Look.LINK : Styles.Look.STRONG);
+    if (linked) lead(cell, location);
+    return cell;
+  }
+
+  private void lead(Cell cell, String location) {
+    XSSFHyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress(location);
+    cell.setHyperlink(link);
+    links++;
   }
 
   /** Writes into the cell; a cell that is already there keeps the looks that people gave it. */

@@ -33,6 +33,8 @@ public final class Styles {
     LINK,
     NUMBER,
     COUNT,
+    COUNT_LINK,
+    SHARE,
     DATE,
     INPUT,
     ASSUMED,
@@ -142,6 +144,15 @@ public final class Styles {
         number(style, "0");
         style.setIndention((short) 1);
       }
+      case COUNT_LINK -> {
+        number(style, "0");
+        style.setIndention((short) 1);
+        style.setFont(underlined());
+      }
+      case SHARE -> {
+        number(style, "0%");
+        style.setIndention((short) 1);
+      }
       case DATE -> {
         box(style);
         date(style);
@@ -196,9 +207,13 @@ public final class Styles {
 
   private void link(XSSFCellStyle style) {
     box(style);
+    style.setFont(underlined());
+  }
+
+  private XSSFFont underlined() {
     XSSFFont font = font(10, false, "1D4F91");
     font.setUnderline(Font.U_SINGLE);
-    style.setFont(font);
+    return font;
   }
 
   private void number(XSSFCellStyle style, String format) {

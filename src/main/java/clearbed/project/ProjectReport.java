@@ -1,4 +1,4 @@
-package clearbed.cli;
+package clearbed.project;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
@@ -13,25 +13,29 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Works out what comes of a project. */
-final class Result {
-  private Result() {}
+public final class ProjectReport {
+  private ProjectReport() {}
 
   /**
+   * What every rule finds, with what was read.
+   *
    * @param names of the project and its people that the command line gives
+   * @param version of the program
    * @param waited while the documents were read
    */
-  static Report of(
+  public static Report of(
       Project project,
       Rulebook rulebook,
       LocalDate day,
       Instant started,
       ProjectNames names,
+      String version,
       Report.Waited waited) {
     Checker.Outcome outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
-        run(rulebook, day, started, names, outcome.findings(), waited),
+        run(rulebook, day, started, names, version, outcome.findings(), waited),
         Summaries.of(project),
         project.entries(),
         outcome.findings(),
@@ -46,12 +50,13 @@ final class Result {
       LocalDate day,
       Instant started,
       ProjectNames names,
+      String version,
       List<Finding> findings,
       Report.Waited waited) {
     RuleSet rules = rulebook.rules();
     return new Report.Run(
         "clearbed",
-        Version.number(),
+        version,
         rules.name(),
         rules.digest(),
         started.toString(),

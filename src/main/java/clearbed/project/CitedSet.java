@@ -1,4 +1,4 @@
-package clearbed.cli;
+package clearbed.project;
 
 import clearbed.recognise.Facts;
 import clearbed.recognise.statement.Citation;
@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
  *
  * @param why in words; empty where there was nothing to choose
  */
-record CitedSet(String name, String why) {
-  static final String NORTH_AMERICA = "north-america";
-  private static final String ISO_EN = "iso-en";
+public record CitedSet(String name, String why) {
+  public static final String NORTH_AMERICA = "north-america";
+  static final String ISO_EN = "iso-en";
 
   /** Standards of tile work that are needed before they tell anything. */
   private static final int FEW = 3;
@@ -26,7 +26,8 @@ record CitedSet(String name, String why) {
   private static final Pattern INTERNATIONAL =
       Pattern.compile("(?:ISO|EN|BS|DIN|AS|NZS|NF|DTU|UNI|SIA|SANS) .*");
 
-  static CitedSet of(List<Facts> facts) {
+  /** What they call for; the North American set where they cite too little to tell. */
+  public static CitedSet of(List<Facts> facts) {
     Set<String> cited =
         facts.stream()
             .flatMap(f -> f.citations().stream())

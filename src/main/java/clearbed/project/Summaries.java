@@ -1,4 +1,4 @@
-package clearbed.cli;
+package clearbed.project;
 
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -15,10 +15,11 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** What a report says of each document: how it was read, and how many entries it holds. */
-final class Summaries {
+public final class Summaries {
   private Summaries() {}
 
-  static List<Report.DocumentSummary> of(Project project) {
+  /** Of every document, in the order in which they were given. */
+  public static List<Report.DocumentSummary> of(Project project) {
     List<Report.DocumentSummary> out = new ArrayList<>();
     Set<String> glass = project.glassKeys();
     Map<String, Set<String>> origins = new HashMap<>();

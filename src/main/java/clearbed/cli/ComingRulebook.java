@@ -1,0 +1,69 @@
+package clearbed.cli;
+
+import clearbed.check.rules.RuleSet;
+import clearbed.project.CitedSet;
+import clearbed.project.Rulebook;
+import clearbed.recognise.Facts;
+import clearbed.recognise.Recogniser;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/** A rulebook that is being loaded while something else is done. */
+final class ComingRulebook {
+  private final CompletableFuture<Recogniser> recogniser = new CompletableFuture<>();
+  private final CompletableFuture<Rulebook> whole = new CompletableFuture<>();
+  private final RuleOptions options;
+  private Rulebook chosen;
+
+  ComingRulebook(RuleOptions options) {
+    this.options = options;
+    Thread thread = new Thread(() -> load(options), "rules");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /**
+   * Waits for it.
+   *
+   * @throws UsageFailure when a rule file is wrong
+   */
+  Rulebook get() {
+    if (chosen != null) return chosen;
+    try {
+      return whole.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException failure) throw failure;
+      throw e;
+    }
+  }
+
+  /** Takes the rules that the documents call for, where the command line names none. */
+  Rulebook chooseFor(List<Facts> facts) {
+    Rulebook loaded = get();
+    CitedSet set = options.choice().forDocuments(facts);
+    RuleSet rules =
+        set.name().equals(loaded.rules().name())
+            ? loaded.rules()
+            : options.load(loaded.vocabulary(), set.name());
+    chosen = new Rulebook(loaded.vocabulary(), rules, set.why());
+    return chosen;
+  }
+
+  /** Of the words only, which are there before the rules. */
+  CompletableFuture<Recogniser> recogniser() {
+    return recogniser;
+  }
+
+  private void load(RuleOptions options) {
+    try {
+      Vocabulary vocabulary = options.vocabulary();
+      recogniser.complete(new Recogniser(vocabulary));
+      whole.complete(new Rulebook(vocabulary, options.load(vocabulary), ""));
+    } catch (RuntimeException | Error e) {
+      recogniser.completeExceptionally(e);
+      whole.completeExceptionally(e);
+    }
+  }
+}

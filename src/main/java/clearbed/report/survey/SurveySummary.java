@@ -1,0 +1,180 @@
+package clearbed.report.survey;
+
+import clearbed.base.DisplayText;
+import clearbed.report.wording.Cautions;
+import clearbed.report.wording.Deferral;
+import clearbed.report.wording.Words;
+import clearbed.report.workbook.PlainPage;
+import clearbed.report.workbook.PlainPage.Number;
+import clearbed.survey.Groups;
+import clearbed.survey.Overview;
+import clearbed.survey.Overview.CheckLine;
+import clearbed.survey.Overview.Line;
+import clearbed.survey.Surveyed;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** The sheet that is read first: which projects are at risk, what fails again and again. */
+final class SurveySummary {
+  private static final int MOST_PROJECTS = 10;
+  private static final int MOST_CHECKS = 15;
+
+  private final Overview overview;
+  private final RowsOf rows;
+
+  SurveySummary(Overview overview, RowsOf rows) {
+    this.overview = overview;
+    this.rows = rows;
+  }
+
+  void fill(PlainPage page, Groups groups, SurveyWorkbook.About about) {
+    page.title(
+        SurveyWorkbook.TITLE,
+        DisplayText.path(about.archive())
+            + ": "
+            + Words.count(overview.projects().size(), "project")
+            + ". Click a number, or a name, to see the rows behind it. Clearbed "
+            + about.version()
+            + ".");
+    counts(page);
+    risk(page);
+    checks(page);
+    page.section("How it was told");
+    page.pair("Projects", about.found());
+    page.pair("Groups", groups.told() + " The sheet Groups has them.");
+    page.pair(
+        "Sections",
+        "By the section number that stands in a document, where there is one and no other;"
+            + " findings count for the section of the document that they point to.");
+    page.pair(
+        "Shares",
+        "Of all projects that were checked; and of the projects with a tile that the check applies to, those with a finding that is more"
+            + " than words not understood. A project that was not checked is in no share.");
+    for (String set : overview.ruleSets()) page.pair("Rules", set);
+    page.section("Please mind");
+    page.pair("Who decides", Deferral.LINE);
+    page.pair(
+        "Right elsewhere",
+        "The sheet of that name has words that satisfied a check in their own project. They are"
+            + " suggestions to read, not clauses to copy: another tile, backing or climate may need"
+            + " others.");
+    boolean american = overview.ruleSets().stream().anyMatch(set -> !set.startsWith("iso"));
+    for (Cautions.Caution caution : Cautions.of(american))
+      page.pair(caution.subject(), caution.text());
+  }
+
+  private void counts(PlainPage page) {
+    page.section("How many");
+    page.header("Projects", "", "number");
+    int all = overview.projects().size();
+    int checked = rows.checked();
+    int withErrors = count(line -> line.errors() > 0);
+    page.line("found", null, "", new Number(all, rows.projects(0, all)));
+    page.line("checked", null, "", new Number(checked, rows.projects(0, checked)));
+    page.line(
+        "with open errors",
+        null,
+        "settle before tile is ordered or set",
+        new Number(withErrors, rows.projects(0, withErrors)));
+    int without = checked - withErrors;
+    page.line(
+        "without open errors",
+        null,
+        "which is no proof: see the places not understood",
+        new Number(without, rows.projects(withErrors, without)));
+    int empty = rows.count(Surveyed.Status.NOTHING_TO_READ);
+    int broken = rows.count(Surveyed.Status.NOT_CHECKED);
+    Number others = new Number(empty + broken, rows.projects(checked, empty + broken));
+    page.line("not checked", null, notChecked(empty, broken), others);
+    int unread = count(line -> line.notRead() > 0);
+    page.line(
+        "with files that could not be read",
+        null,
+        "see the column Files not read of the sheet Projects",
+        new Number(unread, null));
+  }
+
+  private static String notChecked(int empty, int broken) {
+    if (empty + broken == 0) return "";
+    return empty + " with nothing to read, " + broken + " that could not be checked";
+  }
+
+  private int count(Predicate<Line> test) {
+    return (int)
+        overview.projects().stream()
+            .filter(line -> line.status() == Surveyed.Status.CHECKED)
+            .filter(test)
+            .count();
+  }
+
+  private void risk(PlainPage page) {
+    page.section("At risk now: the most open errors");
+    page.header("Project", "Errors in", "errors", "warnings", "notes", "not understood");
+    List<Line> worst =
+        overview.projects().stream()
+            .filter(line -> line.status() == Surveyed.Status.CHECKED && line.open() > 0)
+            .limit(MOST_PROJECTS)
+            .toList();
+    for (Line line : worst)
+      page.line(
+          DisplayText.path(line.name()),
+          rows.of(line),
+          failing(line),
+          new Number(line.errors(), rows.errors(line)),
+          new Number(line.warnings(), rows.warnings(line)),
+          new Number(line.notes(), rows.notes(line)),
+          new Number(line.unread(), rows.unread(line)));
+    if (worst.isEmpty()) page.pair("", "No project has an open finding.");
+  }
+
+  private static String failing(Line line) {
+    return line.checks().entrySet().stream()
+        .filter(e -> e.getValue().level() == clearbed.model.Level.ERROR)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.joining(", "));
+  }
+
+  private void checks(PlainPage page) {
+    page.section("What fails most: projects by check, errors and warnings");
+    page.header(
+        "Check",
+        "What it looks at",
+        "fail it",
+        "not understood",
+        "satisfy it",
+        "it applies to",
+        "share of all",
+        "share of those");
+    int first = -1;
+    int last = -1;
+    StringBuilder alt = new StringBuilder("Bar chart of projects by check. ");
+    for (CheckLine line : overview.worth().stream().limit(MOST_CHECKS).toList()) {
+      last =
+          page.line(
+              line.check(),
+              rows.of(line),
+              line.title(),
+              new Number(line.fails().size(), rows.fails(line)),
+              new Number(line.unread().size(), rows.unread(line)),
+              new Number(line.satisfied(), null),
+              new Number(line.applies(), null));
+      page.share(6, (double) line.fails().size() / rows.checked());
+      page.share(7, line.share());
+      if (first < 0) first = last;
+      alt.append(
+          "%s: %d fail it, %d not understood, %d satisfy it. "
+              .formatted(
+                  line.check(), line.fails().size(), line.unread().size(), line.satisfied()));
+    }
+    if (first < 0) {
+      page.pair("", "No check for an error or a warning fails in any project.");
+      return;
+    }
+    page.pair(
+        "All checks", "are on the sheet Checks, notes too; who fails each, on Projects by check.");
+    page.section("The same, drawn");
+    page.draw(first, last, "Projects by check", alt.toString().strip());
+  }
+}

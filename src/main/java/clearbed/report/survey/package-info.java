@@ -1,0 +1,2 @@
+/** What a survey of many projects writes: a workbook, and tables for other programs. */
+package clearbed.report.survey;
