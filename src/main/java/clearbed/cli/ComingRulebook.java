@@ -51,6 +51,17 @@ final class ComingRulebook {
     return chosen;
   }
 
+  /**
+   * Takes marks that the schedules of the set have.
+   *
+   * @return what reads by them
+   */
+  Recogniser learn(List<String> marks) {
+    Vocabulary vocabulary = options.vocabulary(marks);
+    chosen = new Rulebook(vocabulary, options.load(vocabulary), "");
+    return new Recogniser(vocabulary);
+  }
+
   /** Of the words only, which are there before the rules. */
   CompletableFuture<Recogniser> recogniser() {
     return recogniser;

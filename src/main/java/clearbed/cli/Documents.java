@@ -9,12 +9,15 @@ import clearbed.project.Rulebook;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
+import clearbed.recognise.LearnedMarks;
+import clearbed.recognise.Recogniser;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * The documents that a command is given.
@@ -32,19 +35,30 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
    */
   Project project(ComingRulebook rulebook, Progress progress) {
     requirePaths();
-    List<Facts> facts = facts(rulebook, progress);
+    FactStore store = cache == null ? FactStore.NONE : cache;
+    List<Facts> facts = facts(store, rulebook.recogniser(), rulebook, progress);
+    List<String> marks = LearnedMarks.in(facts);
+    if (!marks.isEmpty()) {
+      progress.now("reading again by the marks of the schedules");
+      CompletableFuture<Recogniser> learned =
+          CompletableFuture.completedFuture(rulebook.learn(marks));
+      facts = facts(FactStore.NONE, learned, rulebook, progress);
+    }
     requireDocument(facts.stream().map(Facts::document).toList());
     Rulebook chosen = rulebook.chooseFor(facts);
     progress.now("joining");
     return new Resolver(chosen.vocabulary()).resolve(facts, chosen.rules().facts());
   }
 
-  private List<Facts> facts(ComingRulebook rulebook, Progress progress) {
-    FactStore store = cache == null ? FactStore.NONE : cache;
+  private List<Facts> facts(
+      FactStore store,
+      CompletableFuture<Recogniser> recogniser,
+      ComingRulebook rulebook,
+      Progress progress) {
     DocumentReader reader = new DocumentReader(paths, options);
     progress.expect(reader.expected());
     List<Facts> facts = new ArrayList<>();
-    try (Batch batch = new Batch(reader, options.jobs(), store, rulebook.recogniser())) {
+    try (Batch batch = new Batch(reader, options.jobs(), store, recogniser)) {
       // Wrong rules are refused while the first documents are read, not after the last.
       rulebook.get();
       while (batch.hasNext()) {

@@ -31,8 +31,13 @@ final class RuleOptions {
 
   /** The shipped words and those that the layers teach. */
   Vocabulary vocabulary() {
+    return vocabulary(List.of());
+  }
+
+  /** The same, with marks that the schedules of a set have. */
+  Vocabulary vocabulary(List<String> marks) {
     try {
-      return choice().vocabulary();
+      return choice().vocabulary(marks);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

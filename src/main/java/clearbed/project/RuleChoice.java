@@ -20,12 +20,12 @@ public record RuleChoice(String set, List<Path> layers) {
   }
 
   /**
-   * The shipped words and those that the layers teach.
+   * The shipped words, those that the layers teach, and marks that the schedules of a set have.
    *
    * @throws IOException naming file, line and reason
    */
-  public Vocabulary vocabulary() throws IOException {
-    return Vocabulary.standard(layers);
+  public Vocabulary vocabulary(List<String> marks) throws IOException {
+    return Vocabulary.standard(layers, marks);
   }
 
   /** The set that was named, or the one that holds where nothing says which. */

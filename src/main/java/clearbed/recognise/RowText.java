@@ -4,8 +4,10 @@ import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.UnitWords;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -20,6 +22,11 @@ final class RowText {
   /** {@code 645.611}, {@code 24.31.01 A}. */
   private static final Pattern POSITION =
       Pattern.compile("\\d{1,4}(?:\\.\\d{1,4}){1,3}(?: ?[A-Z])?");
+
+  private static final Pattern UNIT =
+      Pattern.compile("(.*?\\p{L}.*?)[\\s,(\\[]+(" + UnitWords.PATTERN + ")[)\\].]*");
+
+  private static final Pattern FIGURE = Pattern.compile("\\d{1,4}(?:[.,/]\\d{1,4})?");
 
   private static final Pattern MARKED = Pattern.compile("^(?:" + Tags.MARK + ")[ ,:]");
 
@@ -126,7 +133,7 @@ final class RowText {
     List<String> rest =
         filled.stream()
             .filter(c -> c != lead && c != filled.get(0))
-            .map(c -> name(heads, c) + c.text().trim())
+            .map(c -> named(heads, c))
             .toList();
     String text = lead.text().trim();
     if (heads != null || !rest.isEmpty()) text = text.replaceAll(":$", "");
@@ -137,6 +144,16 @@ final class RowText {
             : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
     running.add(Paragraph.body(table.origin(first).withText(text), text));
     for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(running::add);
+  }
+
+  /** "Gap mm" over "2" is a gap of 2 mm. */
+  private static String named(Table.Row heads, Table.Cell cell) {
+    String name = name(heads, cell);
+    String value = cell.text().trim();
+    Matcher unit = UNIT.matcher(name.trim());
+    return unit.matches() && FIGURE.matcher(value).matches()
+        ? unit.group(1) + " " + value + " " + unit.group(2)
+        : name + value;
   }
 
   private static String name(Table.Row names, Table.Cell cell) {

@@ -14,6 +14,7 @@ import clearbed.project.Summaries;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
+import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
@@ -53,7 +54,7 @@ public final class Surveyor {
     this.choice = choice;
     this.options = options;
     this.version = version;
-    this.vocabulary = choice.vocabulary();
+    this.vocabulary = choice.vocabulary(List.of());
     this.recogniser = CompletableFuture.completedFuture(new Recogniser(vocabulary));
     sets.put(choice.first(), choice.load(vocabulary, choice.first()));
   }
@@ -74,17 +75,18 @@ public final class Surveyor {
    * @param place its folder or zip file
    */
   public Surveyed check(String name, Path place) {
-    List<Facts> facts = new ArrayList<>();
-    // Projects are read side by side; the documents of each one after the other.
-    ReadOptions own = options.get().withJobs(1);
-    DocumentReader reader = new DocumentReader(List.of(place), own);
-    try (Batch batch = new Batch(reader, 1, FactStore.NONE, recogniser)) {
-      while (batch.hasNext()) facts.add(batch.next());
+    List<Facts> facts = facts(place, recogniser);
+    List<String> marks = LearnedMarks.in(facts);
+    Vocabulary words = vocabulary;
+    if (!marks.isEmpty()) {
+      words = learned(marks);
+      facts = facts(place, CompletableFuture.completedFuture(new Recogniser(words)));
     }
     Map<String, String> sections = SurveyedRows.sections(facts);
     CitedSet set = choice.forDocuments(facts);
-    Rulebook rulebook = new Rulebook(vocabulary, rules(set.name()), set.why());
-    Project project = new Resolver(vocabulary).resolve(facts, rulebook.rules().facts());
+    RuleSet rules = marks.isEmpty() ? rules(set.name()) : rules(words, set.name());
+    Rulebook rulebook = new Rulebook(words, rules, set.why());
+    Project project = new Resolver(words).resolve(facts, rulebook.rules().facts());
     if (facts.stream().allMatch(f -> f.document().status() == Document.Status.IGNORED))
       return Surveyed.without(
           name,
@@ -103,6 +105,33 @@ public final class Surveyor {
             version,
             Report.Waited.NEVER);
     return SurveyedRows.of(name, report, facts);
+  }
+
+  private List<Facts> facts(Path place, CompletableFuture<Recogniser> by) {
+    List<Facts> facts = new ArrayList<>();
+    // Projects are read side by side; the documents of each one after the other.
+    ReadOptions own = options.get().withJobs(1);
+    DocumentReader reader = new DocumentReader(List.of(place), own);
+    try (Batch batch = new Batch(reader, 1, FactStore.NONE, by)) {
+      while (batch.hasNext()) facts.add(batch.next());
+    }
+    return facts;
+  }
+
+  private Vocabulary learned(List<String> marks) {
+    try {
+      return choice.vocabulary(marks);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private RuleSet rules(Vocabulary words, String set) {
+    try {
+      return choice.load(words, set);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /**

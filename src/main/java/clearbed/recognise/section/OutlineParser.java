@@ -76,6 +76,9 @@ public final class OutlineParser {
 
   private static final int NAME_WORDS = 3;
 
+  /** A title of fewer words, "Pool tiling", says what all below it is for. */
+  private static final int TITLE_WORDS = 5;
+
   /** A line of a title, in characters, and in words where it ends as a sentence does. */
   private static final int LONGEST_TITLE = 110;
 
@@ -377,6 +380,11 @@ public final class OutlineParser {
 
     /** A line at the top that names the project or its place limits nothing. */
     private boolean inTitleBlock(Wording wording) {
+      // "Harbour Pools - how we tile this job" names who writes, above all else.
+      if (wording.heading()
+          && pending.isEmpty()
+          && !wording.tagged()
+          && wording.words().split("\\s+").length >= TITLE_WORDS) return true;
       return wording.heading()
           && wording.label().rank() < 0
           && !wording.tileWork()

@@ -76,6 +76,15 @@ public final class Taught {
     return words;
   }
 
+  /** The same, and marks that the schedules of a set have. */
+  Taught and(List<String> marks) {
+    if (marks.isEmpty()) return this;
+    List<Word> all = new ArrayList<>(words);
+    for (String mark : marks)
+      all.add(new Word(Kind.TAG, mark, "", "", null, "the marks of the schedules"));
+    return new Taught(all);
+  }
+
   /** The same as people are shown them. */
   public List<TaughtWord> forReaders() {
     return words.stream()

@@ -70,7 +70,7 @@ public final class Vocabulary {
   private final String ratioOfSpan;
   private final Taught taught;
 
-  private Vocabulary(Files files, List<ConfigFile> layers) throws IOException {
+  private Vocabulary(Files files, List<ConfigFile> layers, List<String> marks) throws IOException {
     ConfigNode words = file(files, "language");
     ConfigNode schedules = file(files, "schedules");
     ConfigNode materials = file(files, "materials");
@@ -79,7 +79,8 @@ public final class Vocabulary {
     ConfigNode listed = file(files, "attributes").get("attributes");
     taught =
         new TaughtReader(listed, words.get("places"))
-            .read(layers.stream().map(layer -> layer.root().get("words")).toList());
+            .read(layers.stream().map(layer -> layer.root().get("words")).toList())
+            .and(marks);
     attributes = attributes(listed, words.get("groups"));
     otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
@@ -167,14 +168,23 @@ public final class Vocabulary {
    * @throws IOException naming file, line and reason
    */
   public static Vocabulary standard(List<Path> layers) throws IOException {
+    return standard(layers, List.of());
+  }
+
+  /**
+   * The same, with marks of a form of their own that the schedules of a set have.
+   *
+   * @throws IOException naming file, line and reason
+   */
+  public static Vocabulary standard(List<Path> layers, List<String> marks) throws IOException {
     List<ConfigFile> files = new ArrayList<>();
     for (Path layer : layers) files.add(ConfigFile.read(StandardFiles.given(layer), "ruleset"));
-    return new Vocabulary(StandardFiles::open, files);
+    return new Vocabulary(StandardFiles::open, files, marks);
   }
 
   /** The same of files that come from elsewhere. */
   public static Vocabulary of(Files files) throws IOException {
-    return new Vocabulary(files, List.of());
+    return new Vocabulary(files, List.of(), List.of());
   }
 
   /** What layers have taught. */

@@ -1,0 +1,50 @@
+package clearbed.recognise;
+
+import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.vocabulary.TileWords;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * Marks of a form of their office's own ({@code M-BLU}, {@code POOL/1A}), told by the schedules: a
+ * short word in capitals for each row, no two alike. Once they are known the other documents of the
+ * set can be read by them.
+ */
+public final class LearnedMarks {
+  /** Capitals and figures in parts, one of them behind a stroke, a stop or a hyphen. */
+  private static final Pattern CODE =
+      Pattern.compile("(?=.{3,12}$)\\p{Lu}[\\p{Lu}\\d]{0,5}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+
+  /** Fewer in one document might be words of any kind. */
+  private static final int FEWEST = 2;
+
+  private LearnedMarks() {}
+
+  /** The marks of rows whose tags have no known form, where glass tile is among them. */
+  public static List<String> in(List<Facts> facts) {
+    Set<String> out = new TreeSet<>();
+    for (Facts f : facts) {
+      List<ScheduleRow> coded = new ArrayList<>();
+      Map<String, Integer> times = new HashMap<>();
+      for (ScheduleRow row : f.rows()) {
+        String mark = row.tag().strip();
+        if (!CODE.matcher(mark).matches() || TileWords.tile(mark)) continue;
+        if (!LimitFinder.tags(mark).isEmpty()) continue;
+        coded.add(row);
+        times.merge(mark, 1, Integer::sum);
+      }
+      Set<String> glass = new HashSet<>();
+      for (ScheduleRow row : coded) if (row.glass()) glass.add(row.tag().strip());
+      boolean apart = times.values().stream().allMatch(n -> n == 1);
+      if (apart && glass.size() >= FEWEST) out.addAll(times.keySet());
+    }
+    return List.copyOf(out);
+  }
+}
