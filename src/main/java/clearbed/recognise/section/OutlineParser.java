@@ -703,7 +703,7 @@ public final class OutlineParser {
       return p.path().stream()
           .filter(Node::heading)
           .anyMatch(
-              n -> n.text().length() < LONGEST_LINE * 3 && STANDARDS.matcher(n.text()).find());
+              n -> n.text().length() < LONGEST_LINE * 5 && STANDARDS.matcher(n.text()).find());
     }
 
     private boolean isReferences(String heading) {
