@@ -52,4 +52,17 @@ class CardsAndPositionsTest {
     assertThat(c.governing("GT-1", "tile.translucency")).containsExactly("translucent");
     assertThat(c.governing("GT-2", "tile.size")).containsExactly("50 mm x 200 mm");
   }
+
+  @Test
+  void the_mark_of_a_card_stands_behind_the_name_of_its_kind() throws IOException {
+    Checked c =
+        of(
+            "facing.csv",
+            "FICHE V.01,Glass facing\nKind,Fused glass tile\nSize,100 x 100 mm\n"
+                + "Mortar,\"ANSI A118.15, white\"\nSubstrate,Cement board\nJoint width,2 mm\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("V.01");
+    assertThat(c.governing("V.01", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("V.01", "tile.size")).containsExactly("100 mm x 100 mm");
+    assertThat(c.governing("V.01", "grout.width")).containsExactly("2 mm");
+  }
 }

@@ -408,6 +408,8 @@ public final class RowReader {
     // "Setting: by ANSI A108.5" names no mortar and misses none.
     if (attribute.kind() == Attribute.Kind.STANDARD && Citations.sayHowToSet(text, vocabulary))
       return found;
+    // "W41/340" under "Adhesive" calls a clause and is no standard.
+    if (attribute.kind() == Attribute.Kind.STANDARD && ClauseNumbers.isOne(text)) return found;
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     found.add(statement(attribute, words, text, origin));
     return found;

@@ -81,4 +81,19 @@ class GlassOfRowsTest {
             + "Joint,1/8 in.,1/8 in.,\n";
     assertThat(glass("matrix.csv", schedule)).containsExactly("WB-1", "WB-2");
   }
+
+  @Test
+  void a_title_that_names_glass_and_nothing_else_makes_its_rows_no_other_tile() throws IOException {
+    String sheet =
+        "Glass take-off,,,\nTag,Description,Area m2,Size\nVG-1,Counter,24,20 x 20 mm\n"
+            + "VG-2,Niche,8,50 x 50 mm\n";
+    String section =
+        "SECTION 09 30 00 - GLASS TILING\nPART 2 - PRODUCTS\n2.1 GLASS TILE\n"
+            + "A. VG-1: Glass mosaic, opaque.\nB. VG-2: Cast glass tile, opaque.\n";
+    assertThat(glass("take-off.csv", sheet, "09 30 00.txt", section))
+        .containsExactly("VG-1", "VG-2");
+    Checked c = Checked.of(folder);
+    assertThat(c.governing("VG-1", "tile.material")).doesNotContain("no glass tile");
+    assertThat(c.findings("conflict")).isEmpty();
+  }
 }

@@ -48,6 +48,8 @@ class TagListTest {
         "GT-1 and GT-2 = GT-1 GT-2",
         "GT-5-1 = GT-5-1",
         "GT-1.2 = GT-1.2",
+        "'LH.G1, LH.G2' = LH.G1 LH.G2",
+        "V.01 = V.01",
       })
   void the_tags_of_a_cell_are_spelt_out(String cell, String tags) throws IOException {
     Files.writeString(
@@ -88,6 +90,9 @@ class TagListTest {
         "'GT-4, 3 and 2 are void' = GT-4",
         "'GT-2 50 to 130 F; GT-5 -10 to 140 F' = GT-2 GT-5",
         "'Set GT-1\n2. Grout' = GT-1",
+        "'LH.G1 and LH.G2 get white mortar' = LH.G1 LH.G2",
+        "'GT-1 to a DCOF 0,36 wet' = GT-1",
+        "'Seal behind GT-1 for W2-I' = GT-1",
       })
   void figures_behind_a_tag_are_tags_only_where_they_count_nothing(String text, String tags) {
     assertThat(LimitFinder.tags(PlainText.of(text.replace("\\n", "\n"))))

@@ -1,0 +1,91 @@
+package clearbed.recognise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Entry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Codes of work sections and numbers of cards look like marks of tiles and are none. */
+class OtherMarksTest {
+  @TempDir Path folder;
+
+  private Checked of(String name, String text) throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"), "Tag,Material\nGT-1,Glass mosaic\nGT-2,Cast glass tile\n");
+    Files.writeString(folder.resolve(name), text);
+    return Checked.of(folder);
+  }
+
+  private static List<String> entries(Checked c) {
+    return c.project().entries().stream().map(Entry::tag).toList();
+  }
+
+  /** Marks that clauses are limited to or speak of. */
+  private static Set<String> named(Checked c) {
+    return c.project().sections().stream()
+        .flatMap(s -> s.clauses().stream())
+        .flatMap(k -> Stream.concat(k.limits().tags().stream(), k.subject().tags().stream()))
+        .collect(Collectors.toSet());
+  }
+
+  @Test
+  void the_code_of_a_work_section_is_no_tile() throws IOException {
+    Checked c =
+        of(
+            "tiling.txt",
+            """
+            W41 GLASS TILING
+
+            W41/110 EXTENT
+            Glass tile as W41 to the laundry walls.
+
+            W41/310 GLASS TILE
+            Standard: ANSI A137.2.
+
+            W41/340 ADHESIVE
+            Standard: ANSI A118.15. Colour: White.
+            """);
+    assertThat(entries(c)).containsExactly("GT-1", "GT-2");
+    assertThat(named(c)).doesNotContain("W41", "W-41");
+    assertThat(c.governing("GT-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.findings("unscheduled-tag")).isEmpty();
+  }
+
+  @Test
+  void a_mark_of_that_form_without_clauses_below_it_is_a_tile() throws IOException {
+    Checked c =
+        of("tiling.txt", "GLASS TILE NOTES\n\nW41: glass tile set in ANSI A118.3 mortar.\n");
+    assertThat(named(c)).containsAnyOf("W41", "W-41");
+  }
+
+  @Test
+  void the_number_of_a_card_is_no_tile_where_the_mark_of_one_stands_behind_it() throws IOException {
+    Checked c =
+        of(
+            "cards.md",
+            """
+            # Glass tile cards
+
+            ## Card C-1 GT-1 Mosaic
+
+            Glass mosaic, opaque. Mortar: ANSI A118.15, white.
+
+            ## Card C-2 GT-2 Wall tile
+
+            Cast glass tile, translucent. Mortar: ANSI A118.3, white.
+            """);
+    assertThat(entries(c)).containsExactly("GT-1", "GT-2");
+    assertThat(named(c)).doesNotContain("C-1", "C-2");
+    assertThat(c.governing("GT-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.3");
+  }
+}

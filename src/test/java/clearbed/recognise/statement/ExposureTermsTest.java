@@ -1,0 +1,43 @@
+package clearbed.recognise.statement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How wet, hot or cold a place is, and what its description only names. */
+class ExposureTermsTest {
+  private static final TermReader TERMS = new TermReader(Checked.vocabulary());
+
+  private static Set<String> exposures(String text) {
+    return TERMS.in("location.exposure", text);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Rest room beside the sauna; interior, dry",
+        "Reading nook overlooking the pool; dry",
+        "Tea bar next to the steam room, interior, dry",
+      })
+  void what_a_dry_place_stands_beside_does_not_wet_it(String place) {
+    assertThat(exposures(place)).containsExactly("dry");
+  }
+
+  @Test
+  void what_does_not_say_that_it_is_dry_is_as_wet_as_what_it_stands_beside() {
+    assertThat(exposures("Bench beside the sauna")).contains("steam");
+    assertThat(exposures("Wall of the sauna; the floor stays dry")).contains("steam");
+  }
+
+  @Test
+  void frost_that_does_not_occur_is_none() {
+    assertThat(exposures("Frost does not occur at this site.")).doesNotContain("exterior-freeze");
+    assertThat(exposures("Frost is not expected here.")).doesNotContain("exterior-freeze");
+    assertThat(exposures("Frost occurs at this site.")).contains("exterior-freeze");
+  }
+}
