@@ -27,6 +27,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -313,6 +314,19 @@ class FindingsWorkbookTest {
       Row point = sheet.getRow(top + 9);
       assertThat(point.getCell(0).getNumericCellValue()).isEqualTo(12);
       assertThat(point.getCell(2).getNumericCellValue()).isEqualTo(0.125);
+    }
+  }
+
+  @Test
+  void of_the_calculations_the_results_are_printed_and_the_workings_are_not() throws Exception {
+    try (XSSFWorkbook book = open(written(DemoReport.report()))) {
+      XSSFSheet sheet = book.getSheet("Calculations");
+      String area = book.getPrintArea(book.getSheetIndex(sheet));
+      int last = CellRangeAddress.valueOf(area).getLastRow();
+      int workings = find(sheet, "Quantity").getRowIndex() - 1;
+      assertThat(area).startsWith("Calculations!$A$1:$H$");
+      assertThat(sheet.getRow(last).getCell(7).toString()).as("names its row").isNotEmpty();
+      assertThat(last).isBetween(5, workings - 1);
     }
   }
 
