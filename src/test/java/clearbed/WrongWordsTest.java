@@ -85,7 +85,7 @@ class WrongWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "checks:\\n  - {id: mortar-clas, level: note}|3|check mortar-clas lacks 'title'; did you mean 'mortar-class'?",
+        "checks:\\n  - {id: mortar-clas, level: note}|3|no check named mortar-clas; did you mean 'mortar-class'?",
         "checks:\\n  - {id: acoustics, level: note}|3|check acoustics lacks 'title'",
         "checks:\\n  - id: backing\\n    when: {tile.backing: foil}|4|'foil' is not a term of tile.backing; known are",
         "checks:\\n  - id: bond-strength\\n    expect: {above: 400}|4|'above' wants a quantity such as '450 psi', found 400",

@@ -1,5 +1,7 @@
 package clearbed.cli;
 
+import clearbed.base.DisplayText;
+import clearbed.base.config.Spelling;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -41,17 +43,19 @@ final class ExplainCommand implements Callable<Integer> {
     if (check == null) {
       list(out, rules);
     } else {
-      Rule rule =
-          rules
-              .rule(check)
-              .orElseThrow(
-                  () ->
-                      new UsageFailure(
-                          "no check named " + check + "; clearbed explain lists them"));
+      Rule rule = rules.rule(check).orElseThrow(() -> new UsageFailure(unknown(rules)));
       page(out, vocabulary, rule);
     }
     out.flush();
     return ExitCode.CLEAN;
+  }
+
+  private String unknown(RuleSet rules) {
+    String near = Spelling.nearest(check, rules.rules().stream().map(Rule::id).toList());
+    return "no check named "
+        + DisplayText.of(check)
+        + (near.isEmpty() ? "" : "; did you mean '" + near + "'?")
+        + " (clearbed explain lists them)";
   }
 
   private static void list(PrintWriter out, RuleSet rules) {

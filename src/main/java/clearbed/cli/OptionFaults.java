@@ -1,9 +1,14 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
+import clearbed.base.config.Spelling;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -28,6 +33,14 @@ final class OptionFaults {
           + " "
           + DisplayText.of(value)
           + ": give a whole number";
+    if (option && value != null && argument.type().isEnum())
+      return ((OptionSpec) argument).longestName()
+          + " "
+          + DisplayText.of(value)
+          + ": give one of "
+          + words(argument.type());
+    if (wrong.getMessage() != null && wrong.getMessage().startsWith("Missing required subcommand"))
+      return "say what to do: " + String.join(", ", commands(wrong.getCommandLine()));
     String message = wrong.getMessage() == null ? wrong.toString() : wrong.getMessage();
     String line = message.strip().lines().map(DisplayText::of).collect(Collectors.joining("; "));
     return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
@@ -43,15 +56,35 @@ final class OptionFaults {
         .collect(Collectors.joining("; "));
   }
 
+  private static String words(Class<?> type) {
+    return Stream.of(type.getEnumConstants())
+        .map(each -> each.toString().toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What the program does, without what only shows help or serves a shell. */
+  private static List<String> commands(CommandLine line) {
+    return line.getSubcommands().entrySet().stream()
+        .filter(each -> !each.getValue().getCommandSpec().usageMessage().hidden())
+        .filter(each -> !each.getValue().getCommandSpec().helpCommand())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
   private static Class<?> boxed(Class<?> type) {
     return type == int.class ? Integer.class : type;
   }
 
   private static String unknown(CommandLine.UnmatchedArgumentException wrong) {
     String word = wrong.getUnmatched().get(0);
-    List<String> near = wrong.getSuggestions();
-    String hint = near.isEmpty() ? "" : "; perhaps " + String.join(" or ", near);
-    String what = word.startsWith("-") ? "option" : "argument";
+    boolean option = word.startsWith("-");
+    CommandLine line = wrong.getCommandLine();
+    Collection<String> known =
+        option ? line.getCommandSpec().optionsMap().keySet() : commands(line);
+    // Of --vew=x the name alone is misspelt.
+    String near = Spelling.nearest(word.split("=", 2)[0], known);
+    String hint = near.isEmpty() ? "" : "; perhaps " + near;
+    String what = option ? "option" : "argument";
     return "there is no " + what + " " + DisplayText.of(word) + " here" + hint;
   }
 }

@@ -1,6 +1,7 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
+import clearbed.base.config.Spelling;
 import clearbed.cache.Cache;
 import clearbed.model.Document;
 import clearbed.model.Entry;
@@ -72,6 +73,7 @@ final class ReadCommand implements Callable<Integer> {
     Project project = new Documents(paths, options, cache).project(rulebook, Progress.on(false));
     List<Report.DocumentSummary> documents = Summaries.of(project);
     cacheOption.close(cache, spec.commandLine().getErr());
+    requireTag(project);
     Vocabulary vocabulary = rulebook.get().vocabulary();
     PrintWriter out = spec.commandLine().getOut();
     WhatWasRead read = new WhatWasRead(project, documents);
@@ -91,6 +93,20 @@ final class ReadCommand implements Callable<Integer> {
     limits.tellWaits(spec.commandLine().getErr());
     boolean unreadable = documents.stream().anyMatch(d -> d.status() == Document.Status.UNREADABLE);
     return unreadable || !taught ? ExitCode.FAULT : ExitCode.CLEAN;
+  }
+
+  /** What is not understood for a tag that nobody wrote would pass for what is known of it. */
+  private void requireTag(Project project) {
+    if (tag == null) return;
+    List<String> tags = project.entries().stream().map(Entry::tag).toList();
+    if (tags.stream().anyMatch(tag::equalsIgnoreCase)) return;
+    String near = Spelling.nearest(tag, tags);
+    throw new UsageFailure(
+        "--tag "
+            + DisplayText.of(tag)
+            + ": these documents have no such entry"
+            + (near.isEmpty() ? "" : "; did you mean '" + DisplayText.of(near) + "'?")
+            + " (clearbed read without --tag shows all)");
   }
 
   private boolean teach(Outputs outputs, Project project, Vocabulary vocabulary) {

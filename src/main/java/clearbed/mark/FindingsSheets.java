@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
  */
 public final class FindingsSheets {
   /** Name of the hidden sheet. */
-  public static final String LEDGER = "Ledger";
+  public static final String LEDGER = "For the next issue";
+
+  /** What earlier programs called it; it was taken for a part of the bookkeeping. */
+  public static final String FORMER_LEDGER = "Ledger";
 
   /** First words of the hidden sheet. */
   public static final String LEDGER_NOTE =
@@ -125,7 +128,7 @@ public final class FindingsSheets {
    * @param workbook the part of the package that lists the sheets
    */
   static boolean areIn(String workbook, Set<String> properties) {
-    if (!workbook.contains(LEDGER)) return false;
+    if (!workbook.contains(LEDGER) && !workbook.contains(FORMER_LEDGER)) return false;
     Map<String, String> states = new HashMap<>();
     XmlElements.each(
         workbook,
@@ -134,7 +137,8 @@ public final class FindingsSheets {
             states.put(
                 attributes.getOrDefault("name", ""), attributes.getOrDefault("state", "visible"));
         });
-    boolean hidden = states.getOrDefault(LEDGER, "visible").endsWith("idden");
+    String ledger = states.containsKey(LEDGER) ? LEDGER : FORMER_LEDGER;
+    boolean hidden = states.getOrDefault(ledger, "visible").endsWith("idden");
     boolean both = states.containsKey("Findings") && states.containsKey("Questions");
     return hidden && (both || properties.contains(PROPERTY));
   }

@@ -95,8 +95,9 @@ public final class EarlierLog {
       if (lines.isEmpty() && !earlier.isThere()) {
         lines = new VisibleRows(book).lines();
         remarks.add(
-            "The hidden sheet Ledger is gone; the findings were read from the visible columns, and"
-                + " what differs from our words was set aside on the sheet Set aside.");
+            "The hidden sheet \"For the next issue\" is gone; the findings were read from the"
+                + " visible columns, and what differs from our words was set aside on the sheet"
+                + " Set aside.");
       }
       Map<String, QuestionLog.Line> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);

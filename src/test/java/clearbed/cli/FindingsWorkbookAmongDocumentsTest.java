@@ -71,9 +71,10 @@ class FindingsWorkbookAmongDocumentsTest {
       }
       Workbook saved = book;
       switch (deed) {
-        case DELETE_HIDDEN_SHEET -> book.removeSheetAt(book.getSheetIndex("Ledger"));
+        case DELETE_HIDDEN_SHEET -> book.removeSheetAt(book.getSheetIndex("For the next issue"));
         case SHOW_HIDDEN_SHEET_AND_RENAME_THE_OTHERS -> {
-          book.setSheetVisibility(book.getSheetIndex("Ledger"), SheetVisibility.VISIBLE);
+          book.setSheetVisibility(
+              book.getSheetIndex("For the next issue"), SheetVisibility.VISIBLE);
           for (String sheet : List.of("Summary", "Findings", "Tile by check", "Questions")) {
             book.setSheetName(book.getSheetIndex(sheet), "My " + sheet);
           }
@@ -81,12 +82,17 @@ class FindingsWorkbookAmongDocumentsTest {
         case KEEP_QUESTIONS_ALONE -> {
           for (String sheet :
               List.of(
-                  "Summary", "Findings", "Tile by check", "Calculations", "Documents", "Ledger")) {
+                  "Summary",
+                  "Findings",
+                  "Tile by check",
+                  "Calculations",
+                  "Documents",
+                  "For the next issue")) {
             book.removeSheetAt(book.getSheetIndex(sheet));
           }
         }
         case ADD_A_SCHEDULE -> {
-          book.removeSheetAt(book.getSheetIndex("Ledger"));
+          book.removeSheetAt(book.getSheetIndex("For the next issue"));
           schedule(book.createSheet("Our own"));
         }
         case SAVE_AS_XLS -> saved = asXls(book);

@@ -344,14 +344,39 @@ class CarryTest {
   }
 
   @Test
+  void a_hidden_sheet_of_the_former_name_is_taken_for_what_it_is() throws Exception {
+    people();
+    Desk.edit(file, book -> book.setSheetName(book.getSheetIndex("For the next issue"), "Ledger"));
+    Carry april = issue(DemoReport.report(APRIL, without(GONE)));
+    assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
+    assertThat(april.log().remarks()).noneMatch(remark -> remark.contains("is gone"));
+    try (XSSFWorkbook book = Desk.open(file)) {
+      assertThat(book.getSheet("Ledger")).isNull();
+      assertThat(book.getSheet("For the next issue").getLastRowNum()).isGreaterThan(2);
+    }
+  }
+
+  @Test
+  void a_sheet_of_the_former_name_that_somebody_made_is_theirs() throws Exception {
+    people();
+    Desk.edit(
+        file, book -> book.createSheet("Ledger").createRow(0).createCell(0).setCellValue("ours"));
+    Carry april = issue(DemoReport.report(APRIL, without(GONE)));
+    assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
+    try (XSSFWorkbook book = Desk.open(file)) {
+      assertThat(texts(book.getSheet("Ledger"), 0)).containsExactly("ours");
+    }
+  }
+
+  @Test
   void without_its_hidden_sheet_a_workbook_is_still_carried() throws Exception {
     people();
-    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("Ledger")));
+    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("For the next issue")));
     Carry april = issue(DemoReport.report(APRIL, without(GONE)));
     assertThat(state(april, ASKED)).isEqualTo(State.ANSWERED);
     assertThat(state(april, GONE)).isEqualTo(State.RESOLVED);
     assertThat(april.log().lines().get(ASKED).firstSeen()).isEqualTo(MARCH);
-    assertThat(april.log().remarks()).anyMatch(remark -> remark.contains("Ledger is gone"));
+    assertThat(april.log().remarks()).anyMatch(remark -> remark.contains("next issue\" is gone"));
     try (XSSFWorkbook book = Desk.open(file)) {
       assertThat(texts(book.getSheet("Set aside"), 3)).contains("Our own words: how strong?");
     }

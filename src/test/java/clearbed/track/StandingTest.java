@@ -187,7 +187,7 @@ class StandingTest {
       throws Exception {
     Desk.edit(file, book -> Desk.type(book, Headers.FINDINGS, ONE, Headers.STATE, "suppressed"));
     assertThat(asked(true)).contains(ONE);
-    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("Ledger")));
+    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("For the next issue")));
     assertThat(asked(true)).doesNotContain(ONE).contains(TWO);
   }
 
@@ -196,7 +196,7 @@ class StandingTest {
     reply(ONE, "answered", "450 psi");
     issue(without(ONE));
     issue(any -> true);
-    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("Ledger")));
+    Desk.edit(file, book -> book.removeSheetAt(book.getSheetIndex("For the next issue")));
     assertThat(asked(false)).contains(ONE);
     assertThat(state(issue(any -> true), ONE)).isEqualTo(State.OPEN);
   }

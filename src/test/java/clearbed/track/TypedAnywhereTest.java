@@ -164,7 +164,7 @@ class TypedAnywhereTest {
     below(book, questions);
 
     type(book.createSheet("Site notes"), 4, 2, "met on site");
-    type(book.getSheet("Ledger"), 1, 3, "note on the hidden sheet");
+    type(book.getSheet("For the next issue"), 1, 3, "note on the hidden sheet");
     for (String name : List.of("Summary", "Calculations", findings)) comment(book.getSheet(name));
     box(book.getSheet("Tile by check"));
   }
@@ -261,7 +261,7 @@ class TypedAnywhereTest {
   private static List<String> texts(XSSFWorkbook book) {
     List<String> texts = new ArrayList<>();
     for (Sheet sheet : book) {
-      if (sheet.getSheetName().equals("Ledger")) continue;
+      if (sheet.getSheetName().equals("For the next issue")) continue;
       for (Row row : sheet) {
         for (Cell cell : row) {
           if (cell.getCellType() == CellType.STRING) texts.add(cell.getStringCellValue());
@@ -399,7 +399,7 @@ class TypedAnywhereTest {
         book -> {
           beside(book, "Tile by check", "GT-3", 16);
           over(book, "Summary", "warning", 1);
-          book.removeSheetAt(book.getSheetIndex("Ledger"));
+          book.removeSheetAt(book.getSheetIndex("For the next issue"));
         });
     issue(1);
     issue(2);
@@ -418,7 +418,7 @@ class TypedAnywhereTest {
     person(TypedAnywhereTest::unmark);
     assertThat(EarlierLog.read(file).log().lines()).hasSize(24);
     assertThat(OpenQuestions.read(file, false).questions()).isNotEmpty();
-    person(book -> book.removeSheetAt(book.getSheetIndex("Ledger")));
+    person(book -> book.removeSheetAt(book.getSheetIndex("For the next issue")));
     assertThat(EarlierLog.read(file).log().lines()).isNotEmpty();
     assertThat(OpenQuestions.read(file, false).questions()).isNotEmpty();
     issue(1);
@@ -440,7 +440,7 @@ class TypedAnywhereTest {
     person(
         book -> {
           unmark(book);
-          book.removeSheetAt(book.getSheetIndex("Ledger"));
+          book.removeSheetAt(book.getSheetIndex("For the next issue"));
           book.setSheetName(book.getSheetIndex(Headers.QUESTIONS), "RFI log");
           type(book.createSheet(Headers.QUESTIONS), 0, 0, "what we still have to ask ourselves");
         });

@@ -120,8 +120,18 @@ public final class ConfigNode {
 
   /** The same where the word may be new as well: only a near one is said. */
   public ConfigException perhaps(String word, String reason, Collection<String> known) {
+    return perhaps(word, reason, known, reason);
+  }
+
+  /**
+   * The same with another reason where none is near.
+   *
+   * @param otherwise the reason then
+   */
+  public ConfigException perhaps(
+      String word, String reason, Collection<String> known, String otherwise) {
     String nearest = Spelling.nearest(word, known);
-    return nearest.isEmpty() ? fault(reason) : unknown(word, reason, List.of(nearest));
+    return nearest.isEmpty() ? fault(otherwise) : unknown(word, reason, List.of(nearest));
   }
 
   /**

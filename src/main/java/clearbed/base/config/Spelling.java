@@ -4,20 +4,20 @@ import java.util.Collection;
 import java.util.Locale;
 
 /** What somebody may have meant by a word that is not known. */
-final class Spelling {
+public final class Spelling {
   private static final int LONGEST = 60;
 
   private Spelling() {}
 
   /** The known word that is nearest, or all of them where none is near. */
-  static String hint(String word, Collection<String> known) {
+  public static String hint(String word, Collection<String> known) {
     String nearest = nearest(word, known);
     if (!nearest.isEmpty()) return "; did you mean '" + nearest + "'?";
     return known.isEmpty() ? "" : "; known are " + String.join(", ", known);
   }
 
   /** Empty when none is near: about a third of the letters may be wrong. */
-  static String nearest(String word, Collection<String> known) {
+  public static String nearest(String word, Collection<String> known) {
     String best = "";
     int least = Math.max(1, word.length() / 3);
     for (String other : known) {

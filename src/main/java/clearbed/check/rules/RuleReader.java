@@ -38,7 +38,9 @@ final class RuleReader {
     for (String needed : List.of("title", "group", "expect", "level", "why", "mark")) {
       if (n.has(needed)) continue;
       List<String> others = checks.keySet().stream().filter(other -> !other.equals(id)).toList();
-      throw n.get("id").perhaps(id, "check " + id + " lacks '" + needed + "'", others);
+      // A layer's word that is near a check's is that check; another is a check of its own.
+      throw n.get("id")
+          .perhaps(id, "no check named " + id, others, "check " + id + " lacks '" + needed + "'");
     }
     Attribute attribute = n.has("attribute") ? vocabulary.attribute(n.get("attribute")) : null;
     for (ConfigNode instead : n.get("instead").items()) vocabulary.attribute(instead);

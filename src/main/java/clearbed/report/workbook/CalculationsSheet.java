@@ -15,6 +15,7 @@ import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * Every result with its inputs, in live formulas: change an input, and the rest follows. The
@@ -24,7 +25,7 @@ final class CalculationsSheet {
   /** More blocks than this nobody reads; the JSON has them all. */
   static final int MOST = 300;
 
-  private static final int[] WIDTHS = {38, 12, 8, 11, 8, 60, 36, 6};
+  private static final int[] WIDTHS = {38, 14, 8, 11, 8, 58, 36, 6};
 
   /** Points of rows that a page holds on paper, at the scale of the sheet. */
   private static final float PAGE = 715;
@@ -74,6 +75,7 @@ final class CalculationsSheet {
       next = blocks.get(blocks.size() - 1).end();
     }
     results(overview, shown);
+    printResults(overview + shown.size());
     summary.write(top, blocks, formulas);
     breakPages();
     if (!typedInputs().isEmpty()) formulas.evaluateAll();
@@ -104,7 +106,8 @@ final class CalculationsSheet {
     pen.text(title, 0, "Calculations", Styles.Look.TITLE);
     String hint =
         FindingsSheets.CALCULATIONS
-            + " hatched ones are assumed, no document states them. All else is computed from them.";
+            + " hatched ones are assumed, no document states them. All else is computed from them."
+            + " The results alone are printed; clear the print area to print their workings too.";
     pen.text(
         rows.createRow(1),
         0,
@@ -139,6 +142,12 @@ final class CalculationsSheet {
       if (shown.get(i).steps().isEmpty()) row.lacking(shown.get(i));
       else row.write(shown.get(i), block.next());
     }
+  }
+
+  /** Workings run to some pages for each tile; on paper they would bury the results. */
+  private void printResults(int last) {
+    XSSFWorkbook book = sheet.getWorkbook();
+    book.setPrintArea(book.getSheetIndex(sheet), 0, CalculationBlock.COLUMNS - 1, 0, last);
   }
 
   /**

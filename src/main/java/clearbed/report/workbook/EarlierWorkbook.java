@@ -1,11 +1,14 @@
 package clearbed.report.workbook;
 
+import clearbed.mark.FindingsSheets;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -130,6 +133,8 @@ public final class EarlierWorkbook {
       }
     }
     XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(lean.toByteArray()));
+    int former = book.getSheetIndex(FindingsSheets.FORMER_LEDGER);
+    if (former >= 0 && book.getSheet(Ledger.SHEET) == null) book.setSheetName(former, Ledger.SHEET);
     LinksOut.requireNone(book);
     return book;
   }
@@ -144,7 +149,7 @@ public final class EarlierWorkbook {
         .getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  /** The parts of the sheets whose name is asked for. */
+  /** The parts of the sheets whose name is asked for; the hidden sheet by its name of today. */
   private static Set<String> parts(byte[] bytes, Predicate<String> named) throws IOException {
     String book = "";
     String links = "";
@@ -154,12 +159,18 @@ public final class EarlierWorkbook {
         if (e.getName().equals("xl/_rels/workbook.xml.rels")) links = text(zip);
       }
     }
-    Set<String> ids = new TreeSet<>();
+    Map<String, String> idsByName = new LinkedHashMap<>();
     Matcher sheet = SHEET.matcher(book);
-    while (sheet.find()) {
-      if (named.test(attribute(sheet.group(), "name")))
-        ids.add(attribute(sheet.group(), "\\w+:id"));
-    }
+    while (sheet.find())
+      idsByName.put(attribute(sheet.group(), "name"), attribute(sheet.group(), "\\w+:id"));
+    // Beside a sheet of today's name, one of the former name is somebody's own.
+    if (!idsByName.containsKey(Ledger.SHEET) && idsByName.containsKey(FindingsSheets.FORMER_LEDGER))
+      idsByName.put(Ledger.SHEET, idsByName.remove(FindingsSheets.FORMER_LEDGER));
+    Set<String> ids = new TreeSet<>();
+    idsByName.forEach(
+        (name, id) -> {
+          if (named.test(name)) ids.add(id);
+        });
     Set<String> parts = new TreeSet<>();
     Matcher link = LINK.matcher(links);
     while (link.find()) {

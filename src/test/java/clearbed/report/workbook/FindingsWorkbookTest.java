@@ -27,6 +27,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -316,6 +317,19 @@ class FindingsWorkbookTest {
     }
   }
 
+  @Test
+  void of_the_calculations_the_results_are_printed_and_the_workings_are_not() throws Exception {
+    try (XSSFWorkbook book = open(written(DemoReport.report()))) {
+      XSSFSheet sheet = book.getSheet("Calculations");
+      String area = book.getPrintArea(book.getSheetIndex(sheet));
+      int last = CellRangeAddress.valueOf(area).getLastRow();
+      int workings = find(sheet, "Quantity").getRowIndex() - 1;
+      assertThat(area).startsWith("Calculations!$A$1:$H$");
+      assertThat(sheet.getRow(last).getCell(7).toString()).as("names its row").isNotEmpty();
+      assertThat(last).isBetween(5, workings - 1);
+    }
+  }
+
   private static Cell find(Sheet sheet, String label) {
     for (Row row : sheet) {
       if (row.getCell(0) != null && row.getCell(0).toString().equals(label)) return row.getCell(1);
@@ -368,7 +382,7 @@ class FindingsWorkbookTest {
       assertThat(Ledger.read(book)).hasSize(MANY);
       assertThat(area(book, "Findings")).isEqualTo("A1:V" + (MANY + 1));
       // Behind the findings the documents and what was written on five sheets are noted.
-      assertThat(area(book, "Ledger")).isEqualTo("A1:H" + (MANY + 8));
+      assertThat(area(book, "For the next issue")).isEqualTo("A1:H" + (MANY + 8));
       Cell expected = book.getSheet("Findings").getRow(1).getCell(7);
       assertThat(expected.getCellType()).isEqualTo(CellType.STRING);
       assertThat(expected.getCellStyle().getQuotePrefixed()).isTrue();
