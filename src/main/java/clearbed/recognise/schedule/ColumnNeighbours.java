@@ -41,7 +41,7 @@ final class ColumnNeighbours {
    */
   void among(
       List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
-    String of = PARTS.contains(family) ? family : ofJoints(words);
+    String of = PARTS.contains(family) || saysWhatTileIs(scores) ? family : ofJoints(words);
     boolean ofOne = isOfOne(words, of);
     for (ColumnWords w : words) {
       Map<String, ColumnScore> own = scores.get(w.index());
@@ -210,6 +210,21 @@ final class ColumnNeighbours {
 
   private Set<String> families(String words) {
     return headings.families(words);
+  }
+
+  /**
+   * A schedule of tiles has columns of its own for them, and grout joints among the rest; beside
+   * "Movement joint" a plain "Joint" is one that is grouted.
+   */
+  private static boolean saysWhatTileIs(Map<Integer, Map<String, ColumnScore>> scores) {
+    return scores.values().stream()
+        .flatMap(own -> own.entrySet().stream())
+        .anyMatch(
+            e ->
+                (e.getKey().startsWith("tile.")
+                        || e.getKey().equals(HeadingEvidence.MATERIAL)
+                        || e.getKey().equals("movement.width"))
+                    && e.getValue().heading() >= ColumnScores.EXACT);
   }
 
   /** "Greatest distance | Joint width | Depth of sealant" is of movement joints. */
