@@ -37,7 +37,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
     requirePaths();
     FactStore store = cache == null ? FactStore.NONE : cache;
     List<Facts> facts = facts(store, rulebook.recogniser(), rulebook, progress);
-    List<String> marks = LearnedMarks.in(facts);
+    List<String> marks = LearnedMarks.in(facts, rulebook.get().vocabulary());
     if (!marks.isEmpty()) {
       progress.now("reading again by the marks of the schedules");
       CompletableFuture<Recogniser> learned =

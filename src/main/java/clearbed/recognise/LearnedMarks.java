@@ -3,6 +3,7 @@ package clearbed.recognise;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,8 +28,12 @@ public final class LearnedMarks {
 
   private LearnedMarks() {}
 
-  /** The marks of rows whose tags have no known form, where glass tile is among them. */
-  public static List<String> in(List<Facts> facts) {
+  /**
+   * The marks of rows whose tags have no known form, where glass tile is among them.
+   *
+   * @param known has the forms that layers teach
+   */
+  public static List<String> in(List<Facts> facts, Vocabulary known) {
     Set<String> out = new TreeSet<>();
     for (Facts f : facts) {
       List<ScheduleRow> coded = new ArrayList<>();
@@ -36,7 +41,7 @@ public final class LearnedMarks {
       for (ScheduleRow row : f.rows()) {
         String mark = row.tag().strip();
         if (!CODE.matcher(mark).matches() || TileWords.tile(mark)) continue;
-        if (!LimitFinder.tags(mark).isEmpty()) continue;
+        if (!LimitFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
         coded.add(row);
         times.merge(mark, 1, Integer::sum);
       }

@@ -76,7 +76,7 @@ public final class Surveyor {
    */
   public Surveyed check(String name, Path place) {
     List<Facts> facts = facts(place, recogniser);
-    List<String> marks = LearnedMarks.in(facts);
+    List<String> marks = LearnedMarks.in(facts, vocabulary);
     Vocabulary words = vocabulary;
     if (!marks.isEmpty()) {
       words = learned(marks);

@@ -98,8 +98,6 @@ public final class OutlineParser {
 
   private static final int LONGEST_TOLD = 400;
 
-  private static final String ROOM = "location.room";
-
   private static final Pattern STANDARDS =
       Pattern.compile(
           "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
@@ -612,10 +610,6 @@ public final class OutlineParser {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }
-      // "Room: 0.12 Showers" says how wet it is there.
-      if (exposure == null || !property.column().attribute().id().equals(ROOM)) return;
-      for (Statement s : rowReader.property(exposure, property.value(), at))
-        if (s.attribute().startsWith("location.")) out.add(s.within(own.limits()));
     }
 
     /** "Permanently under water." and "Outside, open to frost: ..." say of a tile where it is. */
@@ -625,13 +619,14 @@ public final class OutlineParser {
         String where = lead.isEmpty() ? sentence.text() : lead;
         if (exposure == null || !places.isOne(where)) continue;
         for (Statement s : rowReader.property(exposure, where, at)) {
-          boolean said =
-              out.stream()
-                  .anyMatch(
-                      o -> o.attribute().equals(s.attribute()) && o.content().equals(s.content()));
-          if (!said) out.add(s.within(own.limits()));
+          if (!says(out, s)) out.add(s.within(own.limits()));
         }
       }
+    }
+
+    private static boolean says(List<Statement> out, Statement s) {
+      return out.stream()
+          .anyMatch(o -> o.attribute().equals(s.attribute()) && o.content().equals(s.content()));
     }
 
     /** "Wet-saw glass with a blade made for glass; eye protection ..." speaks of glass tile. */
