@@ -70,6 +70,11 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
       String remark,
       int firstRow,
       int page) {
+    /** True for words that stand in this row and in no merged area from above. */
+    public boolean hasOwnWords() {
+      return !continued && !text.isBlank();
+    }
+
     public Cell withText(String words) {
       return new Cell(column, columnSpan, continued, words, remark, firstRow, page);
     }

@@ -32,8 +32,7 @@ final class NumberedTable {
     int sentences = 0;
     boolean figures = true;
     for (Table.Row row : table.rows()) {
-      List<Table.Cell> filled =
-          row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
+      List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
       if (filled.size() > 2) return List.of();
       if (filled.isEmpty()) continue;
       String mark = filled.get(0).text().strip();

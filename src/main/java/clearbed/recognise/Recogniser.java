@@ -36,10 +36,8 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -141,17 +139,11 @@ public final class Recogniser {
         table(c, t, running, marks);
       }
     }
-    List<Paragraph> numbered = countedNotes.of(running);
-    Map<Paragraph, Set<String>> scopes = new IdentityHashMap<>();
-    Map<Paragraph, Set<String>> onSheets = c.scopes.of(running);
-    for (int i = 0; i < running.size(); i++) {
-      Set<String> glass = onSheets.get(running.get(i));
-      if (glass != null) scopes.put(numbered.get(i), glass);
-    }
-    running = numbered;
+    List<Set<String>> sheets = c.scopes.of(running);
+    running = countedNotes.of(running);
     Origin origin = Origin.ofDocument(document.path());
     String fileName = document.path().replaceAll(".*/", "");
-    c.sections.addAll(outlineParser.parse(running, scopes, fileName, origin, marks.mark()));
+    c.sections.addAll(outlineParser.parse(running, sheets, fileName, origin, marks.mark()));
     for (Section section : c.sections) {
       unspelt(section, c.gaps);
       for (Clause clause : section.clauses())

@@ -110,8 +110,7 @@ final class RowText {
 
   private void add(Table.Row row, List<Paragraph> running) {
     Table.Row heads = row == names ? null : names;
-    List<Table.Cell> filled =
-        row.cells().stream().filter(c -> !c.continued() && !c.text().isBlank()).toList();
+    List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
     if (filled.isEmpty()) return;
     if (position(row) != null && filled.size() > 1) {
       String words =

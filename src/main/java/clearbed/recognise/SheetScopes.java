@@ -2,10 +2,10 @@ package clearbed.recognise;
 
 import clearbed.model.Paragraph;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,9 +34,10 @@ final class SheetScopes {
     if (!glass.isEmpty()) tables.computeIfAbsent(at, any -> new TreeSet<>()).addAll(glass);
   }
 
-  /** The tiles of each paragraph that stands on a sheet of its own; by identity. */
-  Map<Paragraph, Set<String>> of(List<Paragraph> running) {
-    if (tables.size() < FEWEST) return Map.of();
+  /** For each paragraph the tiles of the sheet that it stands on; empty for those on none. */
+  List<Set<String>> of(List<Paragraph> running) {
+    List<Set<String>> out = new ArrayList<>(Collections.nCopies(running.size(), Set.of()));
+    if (tables.size() < FEWEST) return out;
     Map<String, List<Integer>> titles = new HashMap<>();
     for (int i = 0; i < running.size(); i++) {
       String text = running.get(i).text().strip();
@@ -50,12 +51,10 @@ final class SheetScopes {
             .filter(all -> all.size() >= FEWEST && parts(all))
             .min(Comparator.comparing(all -> all.get(0)))
             .orElse(List.of());
-    Map<Paragraph, Set<String>> out = new IdentityHashMap<>();
     for (int k = 0; k < starts.size(); k++) {
       int to = k + 1 < starts.size() ? starts.get(k + 1) : running.size();
       Set<String> glass = within(starts.get(k), to);
-      if (glass.isEmpty()) continue;
-      for (int i = starts.get(k); i < to; i++) out.put(running.get(i), glass);
+      for (int i = starts.get(k); i < to; i++) out.set(i, glass);
     }
     return out;
   }

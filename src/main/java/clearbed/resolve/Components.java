@@ -107,8 +107,8 @@ final class Components {
 
   /** The key of the number that people call the clause by; empty where it has none. */
   private static String numberOf(Clause clause) {
-    String first = clause.number().split(" ", 2)[0];
-    return ClauseNumbers.isOne(first) ? Tags.key(first) : "";
+    String article = clause.article();
+    return ClauseNumbers.isOne(article) ? Tags.key(article) : "";
   }
 
   private void tiles(Clause clause) {

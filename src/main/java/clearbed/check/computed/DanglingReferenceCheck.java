@@ -76,7 +76,10 @@ public final class DanglingReferenceCheck implements SetComputation {
         }
         for (String number : ClauseNumbers.in(text)) {
           if (coded == null) coded = coded(scene);
-          if (!coded.contains(number) && coded.stream().anyMatch(c -> isBeside(c, number)))
+          if (!coded.contains(number)
+              && coded.stream()
+                  .map(ClauseNumbers::code)
+                  .anyMatch(ClauseNumbers.code(number)::equals))
             out.putIfAbsent(
                 number, finding(rule, scene, "", section, "clause " + number, clause.origin()));
         }
@@ -106,21 +109,13 @@ public final class DanglingReferenceCheck implements SetComputation {
   private static Set<String> coded(Scene scene) {
     return scene.project().sections().stream()
         .flatMap(s -> s.clauses().stream())
-        .map(c -> c.number().split(" ")[0])
+        .map(Clause::article)
         .filter(ClauseNumbers::isOne)
         .collect(Collectors.toSet());
   }
 
-  private static boolean isBeside(String clause, String number) {
-    return clause
-        .substring(0, clause.indexOf('/'))
-        .equals(number.substring(0, number.indexOf('/')));
-  }
-
   private static Set<String> articles(Section section) {
-    return section.clauses().stream()
-        .map(c -> c.number().split(" ")[0])
-        .collect(Collectors.toSet());
+    return section.clauses().stream().map(Clause::article).collect(Collectors.toSet());
   }
 
   /** Drawing sheets are known by the name of their file, sheet or title. */

@@ -168,7 +168,7 @@ public final class FormatDetector {
   }
 
   private static boolean isReadName(Source source) {
-    return BY_NAME.containsKey(source.extension());
+    return isReadName(source.name());
   }
 
   /** True for the name of a file that is a document, by all that its name tells. */

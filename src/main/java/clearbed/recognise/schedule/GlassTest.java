@@ -21,8 +21,9 @@ final class GlassTest {
   /**
    * @param glass true for glass tile
    * @param decided false when the words say nothing either way
+   * @param another true when they name something else, and not glass alone
    */
-  record Result(boolean glass, boolean decided) {}
+  record Result(boolean glass, boolean decided, boolean another) {}
 
   private final Vocabulary vocabulary;
 
@@ -38,17 +39,18 @@ final class GlassTest {
     boolean notTile = vocabulary.list("notTile").in(plain);
     String rest = vocabulary.list("notTile").without(plain);
     List<Phrases.Hit> hits = vocabulary.list("glassTile").all(rest);
-    if (hits.stream().anyMatch(hit -> !endsInGlass(rest, hit))) return new Result(true, true);
+    if (hits.stream().anyMatch(hit -> !endsInGlass(rest, hit)))
+      return new Result(true, true, false);
     // Of a row abroad the columns tell the rest; of running text nobody could.
-    if (vocabulary.list("glassTileAbroad").in(rest)) return new Result(true, true);
+    if (vocabulary.list("glassTileAbroad").in(rest)) return new Result(true, true, false);
     boolean other =
         vocabulary.otherTile().values().stream().anyMatch(p -> p.in(plain))
             || vocabulary.list("otherFinish").in(plain);
-    if (other || notTile) return new Result(false, true);
+    if (other || notTile) return new Result(false, true, true);
     List<Phrases.Hit> alone = vocabulary.list("glassAlone").all(rest);
     boolean glass =
         Stream.concat(hits.stream(), alone.stream()).anyMatch(hit -> !isPartOfAnother(rest, hit));
-    return new Result(glass, glass || !alone.isEmpty());
+    return new Result(glass, glass || !alone.isEmpty(), false);
   }
 
   private static boolean endsInGlass(String text, Phrases.Hit hit) {

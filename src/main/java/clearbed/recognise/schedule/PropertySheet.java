@@ -128,8 +128,7 @@ public final class PropertySheet {
     Table.Cell name = row.at(names);
     List<String> said = new ArrayList<>();
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() > names && !cell.continued() && !cell.text().isBlank())
-        said.add(cell.text().strip());
+      if (cell.column() > names && cell.hasOwnWords()) said.add(cell.text().strip());
       Paragraph.remark(table, cell).ifPresent(out::add);
     }
     if (said.isEmpty()) return;
@@ -143,7 +142,7 @@ public final class PropertySheet {
   private static String card(Table.Row row, int names) {
     StringBuilder out = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() >= names && !cell.continued() && !cell.text().isBlank())
+      if (cell.column() >= names && cell.hasOwnWords())
         out.append(out.isEmpty() ? "" : " ")
             .append(mark(cell).isEmpty() ? cell.text().strip() : mark(cell));
     }

@@ -47,16 +47,9 @@ final class RowGlass {
     for (String around : over) {
       GlassTest.Result said = means.known(around).result();
       // "Glass take-off" is no title of what is not glass tile.
-      boolean says = said.glass() || namesAnother(around);
-      if (said.decided() && says) return new Result(said.glass(), true, around, false);
+      if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
-  }
-
-  private boolean namesAnother(String title) {
-    return means.vocabulary.list("notTile").in(title)
-        || means.vocabulary.list("otherFinish").in(title)
-        || means.vocabulary.otherTile().values().stream().anyMatch(other -> other.in(title));
   }
 
   /** True of standards of which one is that of glass tile. */

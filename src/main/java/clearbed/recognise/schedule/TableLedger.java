@@ -94,12 +94,12 @@ public final class TableLedger {
   /** Every cell with words of a row that may stand over several tables. */
   void row(Table.Row row, Fate fate) {
     for (Table.Cell cell : row.cells())
-      if (counts(cell) && rows.putIfAbsent(place(cell), fate) == null) ended(cell, fate, "");
+      if (cell.hasOwnWords() && rows.putIfAbsent(place(cell), fate) == null) ended(cell, fate, "");
   }
 
   void setAside(Table.Row row, String why) {
     for (Table.Cell cell : row.cells()) {
-      if (!counts(cell)) continue;
+      if (!cell.hasOwnWords()) continue;
       tally = tally.plus(Fate.SET_ASIDE);
       ended(cell, Fate.SET_ASIDE, why);
       aside.merge(why, 1, Integer::sum);
@@ -149,7 +149,7 @@ public final class TableLedger {
   }
 
   void cell(Table.Cell cell, Header.Column column, Fate ending) {
-    if (!counts(cell)) return;
+    if (!cell.hasOwnWords()) return;
     // "M41/340" under "Adhesive" says where to read on.
     boolean call = ending == Fate.NOT_UNDERSTOOD && ClauseNumbers.isOne(cell.text());
     Fate fate = call ? Fate.CONTEXT : ending;
@@ -173,10 +173,6 @@ public final class TableLedger {
     Unknown of = unknown.computeIfAbsent(column, c -> new Unknown(table.origin(cell)));
     if (of.samples.size() < SAMPLES) of.samples.add(PlainText.line(cell.text()));
     if (of.tags.size() <= MOST_TAGS) of.tags.addAll(tags);
-  }
-
-  private static boolean counts(Table.Cell cell) {
-    return !cell.continued() && !cell.text().isBlank();
   }
 
   /**
@@ -261,7 +257,7 @@ public final class TableLedger {
     boolean below = c.text().isEmpty();
     for (Table.Row row : table.rows()) {
       Table.Cell cell = row.at(c.index());
-      if (cell == null || !counts(cell) || cell.column() != c.index()) continue;
+      if (cell == null || !cell.hasOwnWords() || cell.column() != c.index()) continue;
       String words = PlainText.line(cell.text());
       boolean heads = c.text().endsWith(words);
       if (below && !heads && out.size() < SAMPLES) out.add(words);

@@ -33,6 +33,11 @@ public record Clause(
     statements = List.copyOf(statements);
   }
 
+  /** The number that people call its article by; empty where it has none. */
+  public String article() {
+    return number.split(" ", 2)[0];
+  }
+
   /** Those of its statements that leave something open. */
   List<Statement> leftOpen() {
     return statements.stream().filter(Statement::isOpen).toList();

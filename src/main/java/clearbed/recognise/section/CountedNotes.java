@@ -159,24 +159,19 @@ public final class CountedNotes {
       Paragraph next = paragraphs.get(i + 1);
       Matcher hyphened = HYPHENED.matcher(p.text());
       if (hyphened.matches() && next.text().startsWith(hyphened.group(1) + ".1")) {
-        String title = hyphened.group(2);
-        paragraphs.set(
-            i, new Paragraph(p.origin(), hyphened.group(1), 1, p.listLevel(), title, p.region()));
+        paragraphs.set(i, title(p, hyphened.group(1), hyphened.group(2)));
         continue;
       }
       Matcher parted = PARTED.matcher(p.text());
       if (parted.matches() && next.label().equals(parted.group(1) + "1")) {
-        String title = parted.group(2);
-        paragraphs.set(
-            i, new Paragraph(p.origin(), parted.group(1), 1, p.listLevel(), title, p.region()));
+        paragraphs.set(i, title(p, parted.group(1), parted.group(2)));
         continue;
       }
       Matcher m = NUMBERED.matcher(p.text());
       if (!m.matches()) continue;
       String first = m.group(1) + ".1";
       boolean opens = (next.label() + " " + next.text()).strip().startsWith(first + " ");
-      if (opens || next.label().equals(first))
-        paragraphs.set(i, new Paragraph(p.origin(), "", 1, p.listLevel(), p.text(), p.region()));
+      if (opens || next.label().equals(first)) paragraphs.set(i, title(p, "", p.text()));
     }
   }
 
@@ -277,6 +272,10 @@ public final class CountedNotes {
     return TileWords.tile(title)
         || vocabulary.list("otherFinish").in(title)
         || vocabulary.describesGlassTile(title);
+  }
+
+  private static Paragraph title(Paragraph p, String label, String words) {
+    return new Paragraph(p.origin(), label, 1, p.listLevel(), words, p.region());
   }
 
   private static Paragraph labelled(Paragraph p, Note note) {

@@ -1,6 +1,7 @@
 package clearbed.recognise.section;
 
 import clearbed.model.Paragraph;
+import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
@@ -23,7 +24,7 @@ import java.util.stream.Collectors;
  * @param papers letters that cards are numbered under
  */
 record OtherMarks(SortedSet<String> codes, Set<String> papers) {
-  private static final Pattern CLAUSE = Pattern.compile("^([A-Z]\\d{2})/\\d{3}[A-Z]?(?:\\s|$)");
+  private static final Pattern CLAUSE = Pattern.compile("^(" + ClauseNumbers.CODED + ")(?:\\s|$)");
 
   private static final Pattern TITLE = Pattern.compile("^([A-Z]\\d{2})[\\s:.-]+\\p{Lu}.{2,70}");
 
@@ -47,7 +48,7 @@ record OtherMarks(SortedSet<String> codes, Set<String> papers) {
         cards.computeIfAbsent(card.group(1), any -> new TreeSet<>()).add(p.text());
       Matcher m = CLAUSE.matcher((p.label() + " " + p.text()).strip());
       if (!m.lookingAt()) continue;
-      codes.add(m.group(1));
+      codes.add(ClauseNumbers.code(m.group(1)));
       clauses++;
     }
     cards.values().removeIf(titles -> titles.size() < FEWEST_CARDS);

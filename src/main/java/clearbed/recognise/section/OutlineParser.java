@@ -27,7 +27,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -83,6 +82,9 @@ public final class OutlineParser {
   private static final int LONGEST_TITLE = 110;
 
   private static final int LONGEST_LINE = 12;
+
+  /** "Standards named in the schedule and the notes", in characters. */
+  private static final int LONGEST_LIST_TITLE = 60;
 
   /** Lines before a title and it. */
   private static final int OPENING_TITLES = 6;
@@ -144,19 +146,19 @@ public final class OutlineParser {
   /**
    * The sections of a document; text before the first one, or of a document without any, is notes.
    *
-   * @param scopes the tiles of paragraphs that stand on a sheet of their own; by identity
+   * @param sheets for each paragraph the tiles of the sheet that it stands on; empty for none
    * @param fileName gives the section number where the text does not
    * @param mark that figures have before their decimals
    */
   public List<Section> parse(
       List<Paragraph> paragraphs,
-      Map<Paragraph, Set<String>> scopes,
+      List<Set<String>> sheets,
       String fileName,
       Origin origin,
       DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
     OtherMarks others = OtherMarks.of(paragraphs);
-    Builder builder = new Builder(origin, fileName, mark, others, scopes);
+    Builder builder = new Builder(origin, fileName, mark, others);
     boolean ended = false;
     for (int i = 0; i < paragraphs.size(); i++) {
       Paragraph p = paragraphs.get(i);
@@ -184,10 +186,10 @@ public final class OutlineParser {
         String title = m.group(2);
         if (title.isBlank() && i + 1 < paragraphs.size() && isTitle(paragraphs.get(i + 1)))
           title = PlainText.of(paragraphs.get(++i).text()).trim();
-        builder = new Builder(p.origin().withText(p.text()), fileName, mark, others, scopes);
+        builder = new Builder(p.origin().withText(p.text()), fileName, mark, others);
         builder.section(m.group(1), title);
       } else if (!END.matcher(text).matches() && !text.isEmpty()) {
-        builder.add(p, text);
+        builder.add(p, text, sheets.get(i));
       }
     }
     builder.finish(sections);
@@ -217,12 +219,12 @@ public final class OutlineParser {
   /** Notes around a schedule, or beside it on the same document. */
   public Section notes(List<Paragraph> paragraphs, Origin origin, DecimalMark mark) {
     List<Section> sections = new ArrayList<>();
-    Builder builder = new Builder(origin, "", mark, OtherMarks.of(paragraphs), Map.of());
+    Builder builder = new Builder(origin, "", mark, OtherMarks.of(paragraphs));
     builder.scheduleNotes = true;
     for (Paragraph p : paragraphs) {
       String text = PlainText.of(p.text()).trim();
       if (p.region() == Paragraph.Region.COMMENT) builder.remark(p, text);
-      else builder.add(p, text);
+      else builder.add(p, text, Set.of());
     }
     builder.finish(sections);
     return sections.isEmpty() ? null : sections.get(0);
@@ -259,7 +261,6 @@ public final class OutlineParser {
     private final String fileName;
     private final DecimalMark mark;
     private final OtherMarks others;
-    private final Map<Paragraph, Set<String>> scopes;
 
     /** The tiles of the sheet that the last paragraph stands on. */
     private Set<String> sheet = Set.of();
@@ -293,13 +294,7 @@ public final class OutlineParser {
       }
     }
 
-    Builder(
-        Origin origin,
-        String fileName,
-        DecimalMark mark,
-        OtherMarks others,
-        Map<Paragraph, Set<String>> scopes) {
-      this.scopes = scopes;
+    Builder(Origin origin, String fileName, DecimalMark mark, OtherMarks others) {
       this.origin = origin;
       this.others = others;
       this.fileName = fileName;
@@ -322,7 +317,7 @@ public final class OutlineParser {
       if (number.isEmpty() && m.find()) number = canonical(m.group(1));
     }
 
-    void add(Paragraph p, String text) {
+    void add(Paragraph p, String text, Set<String> on) {
       Wording wording = others.outOf(wordings.of(p, text));
       if (wording.part() > 0) {
         part = wording.part();
@@ -330,7 +325,6 @@ public final class OutlineParser {
         path.clear();
         return;
       }
-      Set<String> on = scopes.getOrDefault(p, Set.of());
       if (!on.equals(sheet)) path.clear();
       sheet = on;
       while (!path.isEmpty() && (leaves(p) || isBehind(wording, path.peekLast().wording())))
@@ -698,7 +692,7 @@ public final class OutlineParser {
       return p.path().stream()
           .filter(Node::heading)
           .anyMatch(
-              n -> n.text().length() < LONGEST_LINE * 5 && STANDARDS.matcher(n.text()).find());
+              n -> n.text().length() < LONGEST_LIST_TITLE && STANDARDS.matcher(n.text()).find());
     }
 
     private boolean isReferences(String heading) {

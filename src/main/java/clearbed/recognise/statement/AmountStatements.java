@@ -155,15 +155,7 @@ final class AmountStatements {
       if (!other) continue;
       Quantities.Found f = plain.get(i);
       Attribute next =
-          nearest(
-              p,
-              f.start(),
-              f.end(),
-              b ->
-                  b != a
-                      && Quantities.as((Content.Amount) f.content(), b.dimension())
-                          .filter(b::accepts)
-                          .isPresent());
+          nearest(p, f.start(), f.end(), b -> b != a && mayBe((Content.Amount) f.content(), b));
       if (next == null) next = widthByLead(p, (Content.Amount) f.content());
       if (next != null) named.set(i, next);
     }
@@ -201,12 +193,7 @@ final class AmountStatements {
   }
 
   private Attribute named(Passage p, Content.Amount amount, int start, int end) {
-    Attribute best =
-        nearest(
-            p,
-            start,
-            end,
-            a -> Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent());
+    Attribute best = nearest(p, start, end, a -> mayBe(amount, a));
     if (best == null) return null;
     if (best.id().equals(GROUT_WIDTH) && goesOnAboutMovement(p))
       return vocabulary.attribute(MOVEMENT_WIDTH).filter(a -> fits(a, amount)).orElse(best);
@@ -278,13 +265,7 @@ final class AmountStatements {
   private void unclear(Passage p, Content.NotUnderstood figure, Quantities.Found found) {
     List<Content.Amount> readings = FigureSearch.readings(figure, found.unit());
     Attribute named =
-        nearest(
-            p,
-            found.start(),
-            found.end(),
-            a ->
-                readings.stream()
-                    .anyMatch(r -> Quantities.as(r, a.dimension()).filter(a::accepts).isPresent()));
+        nearest(p, found.start(), found.end(), a -> readings.stream().anyMatch(r -> mayBe(r, a)));
     if (named != null) p.add(named, figure, false, found.start(), found.end());
   }
 
@@ -326,7 +307,11 @@ final class AmountStatements {
   private static boolean fits(Attribute a, Content.Amount amount) {
     // A temperature is no difference of temperatures, whichever way it may be read.
     boolean same = amount.low().unit().dimension() == a.dimension() || !a.alone();
-    return same && Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
+    return same && mayBe(amount, a);
+  }
+
+  private static boolean mayBe(Content.Amount amount, Attribute a) {
+    return Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
   }
 
   /** "-10 to 150 °F" at a surface is a range of 160 °F. */

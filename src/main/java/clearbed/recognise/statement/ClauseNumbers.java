@@ -10,6 +10,8 @@ public final class ClauseNumbers {
   /** As the source of a pattern. */
   public static final String CODED = "[A-Z]\\d{2}/\\d{3}[A-Z]?";
 
+  private static final Pattern WHOLE = Pattern.compile(CODED);
+
   private static final Pattern ANYWHERE = Pattern.compile("(?<![\\w/])" + CODED + "(?![\\w/])");
 
   private ClauseNumbers() {}
@@ -25,6 +27,11 @@ public final class ClauseNumbers {
 
   /** True where a text is such a number and nothing else. */
   public static boolean isOne(String text) {
-    return text.strip().matches(CODED);
+    return WHOLE.matcher(text.strip()).matches();
+  }
+
+  /** The code of the work section that such a number stands below: {@code M41}. */
+  public static String code(String number) {
+    return number.substring(0, number.indexOf('/'));
   }
 }
