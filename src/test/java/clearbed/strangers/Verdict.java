@@ -3,7 +3,7 @@ package clearbed.strangers;
 /**
  * What came of an attempt.
  *
- * @param millis of processor time from the command to its end
+ * @param millis from the command to its end, by the clock or of processor time, the lesser
  * @param detail what was said; for {@link End#FAILED} what is wrong with it
  */
 record Verdict(End end, long millis, String detail) {

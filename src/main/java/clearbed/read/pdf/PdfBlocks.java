@@ -80,6 +80,16 @@ final class PdfBlocks {
     }
   }
 
+  /** One page that a file lists again and again says what it says once. */
+  void addRepeats(Map<Integer, Integer> repeats) {
+    repeats.forEach(
+        (number, times) -> {
+          Origin page = new Origin(document, null, null, number, null, null, null);
+          String reason = "the same page stands in the file %d times more; read once";
+          gaps.add(new Gap(page, reason.formatted(times), Fate.READ));
+        });
+  }
+
   void addForms(PDDocument pdf) {
     for (PdfForms.Entry remark : PdfForms.remarks(pdf)) {
       Origin origin = new Origin(document, null, null, remark.page(), null, null, remark.text());

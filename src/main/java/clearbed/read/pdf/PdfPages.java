@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.contentstream.operator.OperatorProcessor;
 import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -30,6 +32,8 @@ final class PdfPages extends PDFTextStripper {
   private static final int NESTED_FORMS = 4;
 
   private final List<PdfPage> pages = new ArrayList<>();
+  private final Map<COSDictionary, Integer> numbers = new IdentityHashMap<>();
+  private final Map<Integer, Integer> repeats = new TreeMap<>();
   private final Map<Integer, List<Glyph>> byDirection = new TreeMap<>();
   private final PathRulings paths = new PathRulings();
   private PDRectangle box;
@@ -43,9 +47,19 @@ final class PdfPages extends PDFTextStripper {
     return pages;
   }
 
+  /** How many times more a page stands in the file, by its number. */
+  Map<Integer, Integer> repeats() {
+    return repeats;
+  }
+
   @Override
   public void processPage(PDPage page) throws IOException {
     Cancellation.check();
+    Integer before = numbers.putIfAbsent(page.getCOSObject(), getCurrentPageNo());
+    if (before != null) {
+      repeats.merge(before, 1, Integer::sum);
+      return;
+    }
     byDirection.clear();
     box = page.getCropBox();
     paths.start(box.getLowerLeftX(), box.getLowerLeftY());
@@ -109,7 +123,7 @@ final class PdfPages extends PDFTextStripper {
     }
     boolean upright = main == 0 || main == 180;
     return new PdfPage(
-        pages.size() + 1,
+        getCurrentPageNo(),
         upright ? box.getWidth() : box.getHeight(),
         upright ? box.getHeight() : box.getWidth(),
         lines,

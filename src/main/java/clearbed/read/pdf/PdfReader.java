@@ -34,6 +34,7 @@ public final class PdfReader implements FormatReader {
       if (read.isEmpty()) throw new Unreadable("a PDF without pages; save it again");
       PdfBlocks blocks = new PdfBlocks(source.path());
       blocks.add(read);
+      blocks.addRepeats(pages.repeats());
       blocks.addForms(pdf);
       blocks.addAttachments(PdfAttachments.count(pdf));
       return document(source, blocks, read);

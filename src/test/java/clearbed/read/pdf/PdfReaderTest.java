@@ -64,6 +64,25 @@ class PdfReaderTest {
   }
 
   @Test
+  void aPageThatIsListedAgainIsReadOnce() throws IOException {
+    Document document =
+        read(
+            pdf -> {
+              pdf.page().text(72, 100, "Grout: ANSI A118.7.");
+              pdf.pdf.addPage(pdf.pdf.getPage(0));
+              pdf.pdf.addPage(pdf.pdf.getPage(0));
+              pdf.page().text(72, 100, "Sealant: ASTM C920.");
+            });
+
+    assertThat(texts(document)).containsExactly("Grout: ANSI A118.7.", "Sealant: ASTM C920.");
+    assertThat(document.blocks()).extracting(b -> b.origin().page()).containsExactly(1, 4);
+    assertThat(document.status()).isEqualTo(Status.READ);
+    assertThat(document.gaps())
+        .extracting(Document.Gap::reason)
+        .containsExactly("the same page stands in the file 2 times more; read once");
+  }
+
+  @Test
   void aRuledTableKeepsWrappedAndMergedCells() throws IOException {
     float[] xs = {72, 132, 252, 372, 540};
     Document document =
