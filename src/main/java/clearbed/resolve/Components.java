@@ -36,6 +36,9 @@ final class Components {
   /** What is stated of a product itself, behind the part of the work. */
   private static final Set<String> PRODUCTS = Set.of(".standard", ".isoClass");
 
+  /** What is stated of tile alone. */
+  private static final Set<String> OF_TILES = Set.of("tile.size", "tile.kind", "tile.mounting");
+
   /** What a mark stands for is said this close behind it, in characters. */
   private static final int SAID = 80;
 
@@ -112,10 +115,12 @@ final class Components {
   }
 
   private void tiles(Clause clause) {
+    if (!clause.subject().specified() || !clause.subject().glass()) return;
+    // "GT-1: fused glass, 1 x 1 in. Substrate: mortar bed" is a tile, whatever it lies on.
     boolean tile =
-        clause.subject().glass()
-            && WORKS.stream().noneMatch(vocabulary.family(clause.text())::equals);
-    if (!clause.subject().specified() || !tile) return;
+        clause.statements().stream().anyMatch(s -> OF_TILES.contains(s.attribute()))
+            || !WORKS.contains(vocabulary.family(clause.text()));
+    if (!tile) return;
     clause.subject().tags().forEach(tag -> tiles.add(Tags.prefix(Tags.key(tag))));
   }
 

@@ -59,7 +59,10 @@ public final class CorpusRun implements Callable<Integer> {
   @Option(names = "--log", description = "write misses and false alarms here")
   private Path log;
 
-  @Option(names = "--write", description = "write the clean sets into this folder and stop")
+  @Option(
+      names = "--write",
+      description =
+          "write the clean sets, and those of chosen operators, into this folder and stop")
   private Path write;
 
   @Option(names = "--list", description = "list sets and operators and what fits what, and stop")
@@ -89,7 +92,15 @@ public final class CorpusRun implements Callable<Integer> {
   }
 
   private int writeSets() throws IOException {
-    for (DraftSet set : chosenSets()) set.write(write.resolve(set.name()));
+    for (DraftSet set : chosenSets()) {
+      set.write(write.resolve(set.name()));
+      if (operators.isEmpty()) continue;
+      for (Operator operator : chosenOperators()) {
+        var mutant = operator.on(set);
+        if (mutant.isEmpty()) continue;
+        mutant.get().set().write(write.resolve(set.name() + "-" + operator.id()));
+      }
+    }
     return 0;
   }
 

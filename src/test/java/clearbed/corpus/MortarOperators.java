@@ -5,6 +5,7 @@ import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
 import static clearbed.corpus.Operators.swap;
+import static clearbed.corpus.Operators.when;
 
 import java.util.List;
 import java.util.Set;
@@ -24,7 +25,8 @@ final class MortarOperators {
             "mortar-class",
             "backing",
             "mortar-colour",
-            "bond-strength"),
+            "bond-strength",
+            "unread"),
         swap("mortar-dry-set", "mortar.standard", CEMENT, "A118.1", "mortar-class"),
         swap("mortar-class-one", "mortar.standard", "\\bC2(TE S1)?\\b", "C1", "mortar-class"),
         swap(
@@ -42,16 +44,20 @@ final class MortarOperators {
             "mortar-class",
             "backing",
             "mortar-colour",
-            "bond-strength"),
+            "bond-strength",
+            "unread"),
         organic(),
         delete("bond-deleted", "mortar.bond", "bond-strength"),
         weakBond(),
-        swap(
-            "bond-tensile",
-            "mortar.bond",
-            "(?i)shear( bond| adhesion)?( strength)?",
-            "tensile bond strength",
-            "bond-strength"),
+        // Classes of EN 12004 and ISO 13007 are of tension.
+        when(
+            swap(
+                "bond-tensile",
+                "mortar.bond",
+                "(?i)shear( bond| adhesion)?( strength)?",
+                "tensile bond strength",
+                "bond-strength"),
+            set -> !set.rules().equals("iso-en")),
         gray(),
         colourDeleted(),
         deleteAmong(

@@ -39,9 +39,15 @@ final class MovementOperators {
             "move.places",
             "Movement joints are at perimeters only.",
             "movement-places",
-            "conflict"),
+            "conflict",
+            "movement-spacing"),
         noMovement(),
-        delete("sealant-standard-deleted", "sealant.standard", "joint-sealant", "movement-class"),
+        // A class of ISO 11600 names its standard.
+        when(
+            delete(
+                "sealant-standard-deleted", "sealant.standard", "joint-sealant", "movement-class"),
+            set ->
+                set.statements("sealant.class").stream().noneMatch(s -> s.text().contains("LM"))),
         swap(
             "sealant-latex-standard",
             "sealant.standard",
@@ -50,19 +56,28 @@ final class MovementOperators {
             "joint-sealant",
             "movement-class"),
         federalSpecification(),
-        swap(
+        of(
             "sealant-sanitary-standard",
-            "sealant.standard",
-            "ISO 11600",
-            "EN 15651-3",
-            "joint-sealant"),
+            "call for a sanitary sealant",
+            set ->
+                Defect.in(set)
+                    .edit("sealant.standard", text -> text.replaceAll("ISO 11600", "EN 15651-3"))
+                    .expectAmong("joint-sealant", Needs.notForSanitarySealant(set))
+                    .aside("sealant-use")),
         rewrite(
             "sealant-of-windows-only",
             "sealant.standard",
             "Sealant around windows: silicone, ASTM C920,",
             "joint-sealant",
-            "movement-class"),
-        delete("sealant-class-deleted", "sealant.class", "movement-class", "movement-width"),
+            "movement-class",
+            "sealant-use"),
+        delete(
+            "sealant-class-deleted",
+            "sealant.class",
+            "movement-class",
+            "movement-width",
+            "joint-sealant",
+            "sealant-use"),
         weakClass(),
         delete("sealant-depth-deleted", "sealant.depth", "sealant-depth"),
         rewrite("sealant-depth-thin", "sealant.depth", "Sealant depth: 1/16 in.", "sealant-depth"),

@@ -11,6 +11,10 @@ final class Needs {
       Pattern.compile("(?i)\\b(wet|steam|submerged|exterior|freez\\w*)\\b");
   private static final Pattern WET_INSIDE =
       Pattern.compile("(?i)\\b(wet|steam|submerged|immersed)\\b");
+  private static final Pattern UNDER_WATER = Pattern.compile("(?i)\\b(submerged|immersed)\\b");
+  private static final Pattern OUTSIDE_OR_UNDER_WATER =
+      Pattern.compile("(?i)\\b(submerged|immersed|exterior|external|freez\\w*)\\b");
+  private static final Pattern POOL = Pattern.compile("(?i)\\bpool\\b");
   private static final Pattern CEMENT = Pattern.compile("A118\\.(15|4)\\b|\\bC2");
 
   private Needs() {}
@@ -39,6 +43,21 @@ final class Needs {
     return set.statements("location.surface").isEmpty()
         ? set.glass()
         : where(set, "location.surface", Pattern.compile("(?i)wall|front|facade|column|panel"));
+  }
+
+  /** On what has a span: no shell of a pool, nothing under water. */
+  static Set<String> onSpans(DraftSet set) {
+    Set<String> tags = new LinkedHashSet<>(set.glass());
+    tags.removeAll(where(set, "location.exposure", UNDER_WATER));
+    tags.removeAll(where(set, "location.surface", POOL));
+    // Where no schedule says the place, the clause on underwater sealants names the entries.
+    if (set.statements("location.exposure").isEmpty()) tags.removeAll(set.tags("sealant.use.I"));
+    return tags;
+  }
+
+  /** Under water or outside, where no sanitary sealant holds. */
+  static Set<String> notForSanitarySealant(DraftSet set) {
+    return where(set, "location.exposure", OUTSIDE_OR_UNDER_WATER);
   }
 
   static Set<String> wetOrSeeThrough(DraftSet set) {

@@ -85,7 +85,7 @@ final class SetOperators {
                         "Mortar for glass tile: a suitable mortar, of approved type, as required.")
                     .expect("mortar-class")
                     .expect("vague", Set.of())
-                    .aside("unresolved", "backing", "mortar-colour")),
+                    .aside("unresolved", "backing", "mortar-colour", "unread")),
         added(
             "dangling-section",
             "Coordinate glass tile with the work of Section 08 81 13.",

@@ -5,7 +5,6 @@ import static clearbed.corpus.Operators.deleteAmong;
 import static clearbed.corpus.Operators.firstCell;
 import static clearbed.corpus.Operators.of;
 import static clearbed.corpus.Operators.rewrite;
-import static clearbed.corpus.Operators.swap;
 
 import java.util.List;
 
@@ -29,8 +28,19 @@ final class SubstrateOperators {
                                 .replaceAll("\\b6 mm in 3 m", "20 mm in 3 m")
                                 .replaceAll("\\b3 mm\\b", "12 mm"))
                     .expect("flatness")),
-        delete("deflection-deleted", "sub.deflection", "deflection"),
-        swap("deflection-soft", "sub.deflection", "(L|span)/480", "$1/240", "deflection"),
+        deleteAmong(
+            "deflection-deleted",
+            "delete the limit of deflection",
+            "sub.deflection",
+            "deflection",
+            Needs::onSpans),
+        of(
+            "deflection-soft",
+            "let the substrate deflect by L/240",
+            set ->
+                Defect.in(set)
+                    .edit("sub.deflection", text -> text.replaceAll("(L|span)/480", "$1/240"))
+                    .expectAmong("deflection", Needs.onSpans(set))),
         deleteAmong(
             "patch-deleted",
             "delete that the whole area is patched",

@@ -135,7 +135,8 @@ final class TileOperators {
           classed.removeAll(Needs.where(set, "test.slip", PENDULUM));
           return Defect.in(set)
               .edit("test.slip", text -> BAREFOOT_CLASS.matcher(text).replaceAll("A"))
-              .expectAmong("floor-slip", classed);
+              .expectAmong("floor-slip", classed)
+              .aside("floor-slip");
         });
   }
 

@@ -28,6 +28,11 @@ public final class DanglingReferenceCheck implements SetComputation {
   /** Sections on tile work have numbers that begin so. */
   private static final String OF_TILE = "09 3";
 
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+  /** A section of no more articles may well be an extract. */
+  private static final int FEW = 3;
+
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     Map<String, Finding> out = new LinkedHashMap<>();
@@ -87,7 +92,7 @@ public final class DanglingReferenceCheck implements SetComputation {
           out.putIfAbsent(note, finding(rule, scene, "", section, "note " + note, clause.origin()));
         for (String article : references.articles()) {
           if (articles == null) articles = articles(section);
-          if (!articles.contains(article) && articles.size() > 3)
+          if (!articles.contains(article) && alike(articles, article) > FEW)
             out.putIfAbsent(
                 section.name() + article,
                 finding(
@@ -112,6 +117,14 @@ public final class DanglingReferenceCheck implements SetComputation {
         .map(Clause::article)
         .filter(ClauseNumbers::isOne)
         .collect(Collectors.toSet());
+  }
+
+  /** A supplement that numbers its own articles S2.4 calls 2.4 in what it supplements. */
+  private static long alike(Set<String> articles, String called) {
+    String form = DIGITS.matcher(called).replaceAll("1");
+    return articles.stream()
+        .filter(a -> DIGITS.matcher(a).replaceAll("1").startsWith(form))
+        .count();
   }
 
   private static Set<String> articles(Section section) {

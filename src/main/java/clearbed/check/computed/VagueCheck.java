@@ -32,7 +32,10 @@ public final class VagueCheck implements SetComputation {
               + THINGS
               + "\\b[^.;:]{0,40}\\b(?:as required|as necessary|as needed|as approved|as appropriate|where required))\\b",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern ITEM = Pattern.compile(";\\s+");
+
+  /** Behind a whole word a stop ends what is said, though a small letter follows. */
+  private static final Pattern ITEM = Pattern.compile("(?:;|(?<=[a-z]{5})\\.)\\s+");
+
   private static final Pattern A_WHOLE_CELL =
       Pattern.compile(
           "(?:"

@@ -12,6 +12,7 @@ import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.FigureGaps;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.PlaceSentences;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.text.DecimalMark;
@@ -57,6 +58,7 @@ public final class RowReader {
   private final CellFigures figures;
   private final ShortTerms shorts;
   private final CellValues values;
+  private final PlaceSentences places;
 
   public RowReader(Vocabulary vocabulary, StatementFinder finder) {
     this(vocabulary, finder, new ShortTerms(vocabulary));
@@ -67,6 +69,7 @@ public final class RowReader {
     this.shorts = shorts;
     this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
     this.values = new CellValues(vocabulary);
+    this.places = new PlaceSentences(vocabulary);
     this.finder = finder;
   }
 
@@ -166,6 +169,25 @@ public final class RowReader {
       gaps.addAll(FigureGaps.of(vocabulary, said));
       out.addAll(said);
       fates.cell(cell, column, fate(column, cell, said));
+    }
+    if (out.stream().noneMatch(s -> s.attribute().equals("location.exposure")))
+      out.addAll(described(table, header, row, tagColumn));
+    return out;
+  }
+
+  /** Where the tile is, by its description, should no column say it. */
+  private List<Statement> described(Table table, Header header, Table.Row row, int tagColumn) {
+    List<Statement> out = new ArrayList<>();
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      if (!column.describes() || column.index() == tagColumn || cell == null) continue;
+      for (String place : places.in(PlainText.of(cell.text()))) {
+        for (String of : List.of("exposure", "surface")) {
+          Header.Column as = HeadingWords.named(vocabulary, of);
+          for (Statement s : property(as, place, table.origin(cell)))
+            if (!(s.content() instanceof Content.Words) && !out.contains(s)) out.add(s);
+        }
+      }
     }
     return out;
   }

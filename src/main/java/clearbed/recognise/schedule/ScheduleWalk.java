@@ -10,6 +10,7 @@ import clearbed.recognise.statement.FigureGaps;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TagList;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -395,7 +396,9 @@ final class ScheduleWalk {
     Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
     boolean read = glass.is() || !glass.decided();
     List<String> tags =
-        tagged ? tags(text, origin) : List.of(named.isEmpty() ? shortened(material) : named);
+        tagged
+            ? tags(text, material, origin)
+            : List.of(named.isEmpty() ? shortened(material) : named);
     if (!read) ledger.setAside(written, "not glass tile: " + glass.evidence());
     ledger.tags(tags);
     List<Statement> statements = read ? statements(row, glass.decided(), written) : List.of();
@@ -471,7 +474,11 @@ final class ScheduleWalk {
   }
 
   /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
-  private List<String> tags(String cell, Origin origin) {
+  private List<String> tags(String cell, String material, Origin origin) {
+    // "M40 MG1" beside "Glass mosaic MG1": the section that it is in, and its mark.
+    String last = cell.strip().replaceFirst("^.*\\s", "");
+    boolean behind = !last.equals(cell.strip()) && ScheduleFinder.looksLikeTag(last);
+    if (behind && Tags.key(last).equals(named(material))) return List.of(last);
     TagList.Found list = TagList.inCell(cell);
     if (list != null && list.tags().size() > 1) {
       if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));

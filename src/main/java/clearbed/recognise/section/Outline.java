@@ -34,12 +34,21 @@ public final class Outline {
   private static final Pattern LETTERED =
       Pattern.compile("^([A-Z]{1,2}(?:\\.\\d{1,2}){1,4})\\.?\\s+(.*)$", Pattern.DOTALL);
 
+  /** {@code S2.3 Grout joints.}: articles of a supplement, by the letter before their number. */
+  private static final Pattern GLUED =
+      Pattern.compile(
+          "^([A-Z]\\d{1,2}(?:\\.\\d{1,2}){1,2})\\.?\\s+(\\p{Lu}\\p{Ll}.*)$", Pattern.DOTALL);
+
   /** {@code TC-3.1}: clauses that count below the mark of their article. */
   private static final Pattern HYPHENED =
       Pattern.compile("^([A-Z]{1,4}-\\d{1,2}(?:\\.\\d{1,2}){1,3})\\.?\\s+(.*)$", Pattern.DOTALL);
 
   /** {@code T-09}, as {@link CountedNotes} gives it. */
   private static final Pattern COUNTED = Pattern.compile("[A-Z]{1,3}[-.]?\\d{1,2}");
+
+  /** {@code M40/2 TILE} over {@code M40/2.01}. */
+  private static final Pattern CODED_ARTICLE =
+      Pattern.compile("^([A-Z]{1,3}\\d{0,2}/\\d{1,2})\\s+(\\p{Lu}.*)$", Pattern.DOTALL);
 
   /** {@code T20/350 TANKING}, {@code 310 GLASS TILES}: clauses of systems that number by work. */
   private static final Pattern CODED =
@@ -79,12 +88,18 @@ public final class Outline {
       return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
     m = HYPHENED.matcher(whole);
     if (m.matches()) return new Label(1 + dots(m.group(1)), m.group(1), m.group(2).trim());
+    m = GLUED.matcher(whole);
+    if (m.matches()) return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
     if (COUNTED.matcher(auto).matches())
       return new Label(p.headingLevel() > 0 ? 1 : 3, auto, text.trim());
     m = CODED.matcher(whole);
     // "W41/500 Movement joints" is over W41/510 and W41/520.
     boolean group = m.matches() && p.headingLevel() > 0 && m.group(1).endsWith("00");
-    if (m.matches()) return new Label(group ? 0 : 1, m.group(1), m.group(2).trim());
+    if (m.matches())
+      return new Label(group ? 0 : 1 + dots(m.group(1)), m.group(1), m.group(2).trim());
+    m = CODED_ARTICLE.matcher(whole);
+    if (m.matches() && heading(p, new Label(1, m.group(1), m.group(2))))
+      return new Label(1, m.group(1), m.group(2).trim());
     Object[][] forms = {
       {UPPER, 2}, {NUMBER, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
     };

@@ -13,6 +13,7 @@ import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Parts;
+import clearbed.recognise.statement.PlaceSentences;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.Tags;
@@ -99,10 +100,6 @@ public final class OutlineParser {
       Pattern.compile("mortar\\.(?!membraneUse)|tile\\.kind|tile\\.backing");
 
   private static final int LONGEST_TOLD = 400;
-
-  private static final Pattern STANDARDS =
-      Pattern.compile(
-          "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
 
   private static final Pattern FIRST_ITEM = Pattern.compile("(?s)(?:;|\\.\\s).*$");
 
@@ -692,7 +689,9 @@ public final class OutlineParser {
       return p.path().stream()
           .filter(Node::heading)
           .anyMatch(
-              n -> n.text().length() < LONGEST_LIST_TITLE && STANDARDS.matcher(n.text()).find());
+              n ->
+                  n.text().length() < LONGEST_LIST_TITLE
+                      && PublicationLists.STANDARDS.matcher(n.text()).find());
     }
 
     private boolean isReferences(String heading) {

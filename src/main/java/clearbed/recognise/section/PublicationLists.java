@@ -3,6 +3,7 @@ package clearbed.recognise.section;
 import clearbed.base.Memo;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Parts;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.function.Predicate;
@@ -29,6 +30,10 @@ final class PublicationLists {
   private static final int LIST_OF_BARE = 5;
 
   private static final Pattern JOINTS = Pattern.compile("[\\s,;.&/:()]|\\band\\b|\\bParts?\\b");
+
+  static final Pattern STANDARDS =
+      Pattern.compile(
+          "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
 
   /** A word that is no article or preposition. */
   private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
@@ -84,8 +89,12 @@ final class PublicationLists {
   }
 
   /** "EN 12004-1; EN 13888-1; EN 14891; ISO 11600": designations and nothing else. */
-  private static boolean isBareList(String line) {
-    if (!Citations.mayCite(line)) return false;
+  private boolean isBareList(String whole) {
+    if (!Citations.mayCite(whole)) return false;
+    // "Standards referred to in this section, each in its current edition: ..."
+    String lead = Parts.lead(whole);
+    boolean led = STANDARDS.matcher(lead).find() && !vocabulary.list("clause.imperative").in(lead);
+    String line = led ? whole.substring(lead.length() + 1) : whole;
     List<Citations.Found> found = Citations.find(line);
     if (found.size() < LIST) return false;
     StringBuilder rest = new StringBuilder(line);

@@ -1,5 +1,6 @@
 package clearbed.recognise.statement;
 
+import clearbed.model.Content;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +19,9 @@ import java.util.regex.Pattern;
 final class Apportionment {
   private static final Pattern ALL =
       Pattern.compile("[,;] (?:and )?(?:all|each|both)(?: of them)?(?: joints?)?(?: at| to)? $");
+
+  private static final Pattern WITH_CLASS =
+      Pattern.compile("[^,;:.]{0,25} and ", Pattern.CASE_INSENSITIVE);
 
   private static final int ALL_REACH = 30;
 
@@ -150,7 +154,10 @@ final class Apportionment {
       Said s = left.get(k);
       boolean first = last == null;
       String between = first ? "" : p.text.substring(Math.min(s.end(), last.start()), last.start());
-      boolean choice = !first && vocabulary.list("clause.choice").matches(between.trim());
+      boolean choice =
+          !first
+              && (vocabulary.list("clause.choice").matches(between.trim())
+                  || bothAsked(last, between));
       boolean repeats = had.stream().anyMatch(s::differs) && !choice;
       if (repeats) return;
       boolean apart = between.indexOf(',') >= 0;
@@ -159,6 +166,13 @@ final class Apportionment {
       had.add(s);
       last = s;
     }
+  }
+
+  /** "To EN 14891 class CM and ANSI A118.10, under GT-1": of one place both are said. */
+  private boolean bothAsked(Said behind, String between) {
+    return groups.size() == 1
+        && behind.content() instanceof Content.Standard
+        && WITH_CLASS.matcher(between).matches();
   }
 
   /** "Exterior 3 m, 8 mm": on to the next that is named, one of each attribute. */

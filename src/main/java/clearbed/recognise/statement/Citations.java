@@ -51,7 +51,7 @@ public final class Citations {
           // ISO 13007-1, EN 12004-1:2017, BS EN ISO 11600, BS 5385-4
           new Form(
               "en iso bs",
-              "\\b(?:(?:BS|DIN|NF|UNI|(?-i:AS|SS|NS|IS|SN|UNE|NEN|SFS|NBN|CSN))\\s+)?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:[-.](\\d{1,2}(?:\\.\\d(?!\\d))?)(?!\\d))?"
+              "\\b(?:(?:BS|DIN|NF|UNI|(?-i:I\\.S\\.|AS|SS|NS|IS|SN|UNE|NEN|SFS|NBN|CSN|DS|PN|MSZ|SIST))(?:\\s+|[-/]))?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:[-.](\\d{1,2}(?:\\.\\d(?!\\d))?)(?!\\d))?"
                   + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
               Citations::international,
               4),

@@ -5,10 +5,13 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Numbers by which clauses are called from anywhere in a set: {@code M41/340}. */
+/**
+ * Numbers by which clauses are called from anywhere in a set: {@code M41/340}, {@code M40/2.05}.
+ */
 public final class ClauseNumbers {
   /** As the source of a pattern. */
-  public static final String CODED = "[A-Z]\\d{2}/\\d{3}[A-Z]?";
+  public static final String CODED =
+      "(?:[A-Z]\\d{2}/\\d{3}[A-Z]?|[A-Z]{1,3}\\d{0,2}/\\d{1,2}(?:\\.\\d{1,3}){1,2})";
 
   private static final Pattern WHOLE = Pattern.compile(CODED);
 

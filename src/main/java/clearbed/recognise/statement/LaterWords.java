@@ -1,5 +1,6 @@
 package clearbed.recognise.statement;
 
+import clearbed.model.Content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -53,6 +54,35 @@ final class LaterWords {
       out.set(i, s.withLimits(l.withTags(all)));
     }
     return all;
+  }
+
+  /**
+   * "Sealant: ISO 11600. In GT-1 it is also to ASTM C920": what was said before holds there as
+   * well.
+   *
+   * @param from the first statement of the later part
+   */
+  static void besides(List<Statement> out, int from) {
+    List<Statement> more = new ArrayList<>();
+    for (Statement now : out.subList(from, out.size())) {
+      if (!(now.content() instanceof Content.Standard) || now.limits().tags().isEmpty()) continue;
+      for (Statement before : out.subList(0, from)) {
+        boolean same = before.attribute().equals(now.attribute()) && !before.excluded();
+        if (same && before.limits().tags().isEmpty()) more.add(alongside(before, now));
+      }
+    }
+    out.addAll(more);
+  }
+
+  /** In the words of both, as neither takes the place of the other. */
+  private static Statement alongside(Statement before, Statement now) {
+    return new Statement(
+        before.attribute(),
+        before.content(),
+        false,
+        now.asWritten(),
+        before.origin(),
+        now.limits());
   }
 
   /**
@@ -125,10 +155,11 @@ final class LaterWords {
    * @param from the first statement of the part that the exception follows
    * @param previous limits of that part
    */
-  static Limits exceptFrom(List<Statement> out, int from, Limits previous, Limits exception) {
-    Set<String> except = left(List.of(exception));
-    if (except.isEmpty() && exception.glass() && exception.tags().isEmpty())
-      glassLeftOut(out, from);
+  static Limits exceptFrom(
+      List<Statement> out, int from, Limits previous, List<Limits> exceptions) {
+    Set<String> except = left(exceptions);
+    boolean glass = exceptions.stream().anyMatch(e -> e.glass() && e.tags().isEmpty());
+    if (except.isEmpty() && glass) glassLeftOut(out, from);
     if (except.isEmpty()) return previous;
     for (int i = 0; i < out.size(); i++) {
       Statement s = out.get(i);

@@ -43,7 +43,7 @@ public final class LimitFinder {
   private static final Pattern SLIP =
       Pattern.compile(
           "\\b(?:16165|51097|51130|4586|slip|ramp|pendulum)\\b", Pattern.CASE_INSENSITIVE);
-  private static final Pattern CLAUSE_BEHIND = Pattern.compile("/\\d{3}(?!\\d)");
+  private static final Pattern CLAUSE_BEHIND = Pattern.compile("/(?:\\d{3}(?!\\d)|\\d{1,2}\\.\\d)");
   private static final Pattern MEASURED =
       Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
   private static final Pattern OTHER_TILE =

@@ -74,9 +74,27 @@ final class PlaceFinder {
     return places;
   }
 
-  /** Surfaces named; see {@link #exposures}. */
+  /**
+   * Surfaces named, as in {@link #exposures}: "at pools, showers and exterior walls" is not of
+   * walls alone.
+   */
   Set<String> surfaces(String text, boolean heading) {
-    return terms(text, heading, true);
+    Set<String> surfaces = terms(text, heading, true);
+    if (surfaces.isEmpty()) return surfaces;
+    int items = 0;
+    int without = 0;
+    int from = 0;
+    Matcher between = BETWEEN_PLACES.matcher(text);
+    while (from <= text.length()) {
+      int end = between.find() ? between.start() : text.length();
+      String item = text.substring(from, end);
+      if (!longest(item, vocabulary.exposurePlaces(), false).isEmpty()) {
+        items++;
+        if (longest(item, vocabulary.surfacePlaces(), true).isEmpty()) without++;
+      }
+      from = end == text.length() ? end + 1 : between.end();
+    }
+    return items > without && without > 1 ? Set.of() : surfaces;
   }
 
   private Set<String> terms(String text, boolean heading, boolean surface) {

@@ -23,6 +23,9 @@ public final class StatementFinder {
   /** "Use NT on GT-1": a class of the sealant. */
   private static final Pattern USE_CLASS = Pattern.compile("Uses? (?:NT|[TIMGAO]\\d?)\\b");
 
+  private static final Pattern ALSO =
+      Pattern.compile("\\b(?:also|in addition|additionally|as well)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern USES =
       Pattern.compile(
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
@@ -55,6 +58,8 @@ public final class StatementFinder {
       Set.of("mortar.standard", "mortar.isoClass", "mortar.chemistry");
 
   private record Asked(String text, Context context) {}
+
+  private static final Pattern JOINED = Pattern.compile(",? (?:and|or) |, ");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;
@@ -159,8 +164,7 @@ public final class StatementFinder {
       boolean goesOn = !names && !spoken.isEmpty() && (!part.sentence() || isFragment(part.text()));
       int before = out.size();
       if (part.exception())
-        previous =
-            LaterWords.exceptFrom(out, mainFrom, previous, limitFinder.of(part.text(), false));
+        previous = LaterWords.exceptFrom(out, mainFrom, previous, exceptions(part.text()));
       else mainFrom = before;
       Limits carriedOn = part.sentence() && !theyAll ? contrast.carried(previous) : previous;
       Surroundings around = new Surroundings(part, leadLimits, carriedOn, leadFamily.isEmpty());
@@ -175,6 +179,7 @@ public final class StatementFinder {
       read(passage);
       carried.heard(part.text(), vocabulary.families().get("membrane"));
       Limits said = state(out, passage, around);
+      if (ALSO.matcher(part.text()).find()) LaterWords.besides(out, before);
       contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
       if (!part.exception() && saysWhatFor(part.text())) {
@@ -189,6 +194,14 @@ public final class StatementFinder {
       named.addAll(said.tags());
     }
     return out;
+  }
+
+  /** "Except at pools and GT-4" leaves out both; "except at exterior walls" what is both. */
+  private List<Limits> exceptions(String text) {
+    List<Limits> each = new ArrayList<>();
+    for (String one : JOINED.split(text)) each.add(limitFinder.of(one, each.size() > 0));
+    boolean told = each.stream().noneMatch(l -> LaterWords.left(List.of(l)).isEmpty());
+    return told ? each : List.of(limitFinder.of(text, false));
   }
 
   /** "Not used." and "None required." behind a title. */
@@ -225,7 +238,9 @@ public final class StatementFinder {
     return USES.matcher(text).find()
         && !USE_CLASS.matcher(text).lookingAt()
         && !opensWithFigure(text)
-        && (USED.matcher(text).find() || IS_USED.matcher(text).find() || isFragment(text));
+        && (USED.matcher(text).find()
+            || IS_USED.matcher(USE_CLASS.matcher(text).replaceAll(" ")).find()
+            || isFragment(text));
   }
 
   /** "7 days for GT-3" behind "48 hours" takes nothing from the other tiles. */
@@ -245,6 +260,7 @@ public final class StatementFinder {
   private void read(Passage passage) {
     List<int[]> taken = new ArrayList<>();
     for (Way way : ways) way.finds().addTo(passage, taken);
+    placeAlone(passage);
     // "The adhesives R2T and C2TE are accepted for this membrane" asks for neither.
     boolean asks = vocabulary.list("clause.imperative").in(passage.text);
     if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
@@ -254,6 +270,15 @@ public final class StatementFinder {
       passage
           .said()
           .removeIf(s -> s.attribute().equals("membrane.standard") && allowed(passage, s));
+  }
+
+  /** "Under water: polyurethane, Use NT": the place says for what, the words behind it which. */
+  private void placeAlone(Passage passage) {
+    int end = passage.leadEnd;
+    if (end == 0 || limitFinder.of(passage.whole.substring(0, end), true).exposures().isEmpty())
+      return;
+    List<Said> behind = passage.said().stream().filter(s -> s.start() >= end).toList();
+    passage.said().removeIf(s -> s.end() <= end && behind.stream().anyMatch(s::differs));
   }
 
   /** Not so "a membrane to ANSI A118.10, which the tile makers allow". */

@@ -1,13 +1,13 @@
-package clearbed.recognise.section;
+package clearbed.recognise.statement;
 
-import clearbed.recognise.statement.Citations;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /** Words that say of a tile where it is and nothing else: "Permanently under water". */
-final class PlaceSentences {
+public final class PlaceSentences {
   private static final String EXPOSURE = "location.exposure";
   private static final int LONGEST = 90;
 
@@ -29,18 +29,26 @@ final class PlaceSentences {
               + "|full\\w*|partly|open|exposed|subject|level|walked|barefoot|shod|daily|walls?|floors?"
               + "|fronts?|north|south|east|west|facing|area|areas|side|room|rooms|use|both)\\b");
 
+  private static final Pattern STOPS =
+      Pattern.compile("[,;]\\s+|\\.\\s+(?=\\p{Lu})|\\s[-\u2013\u2014]\\s");
+
   private final Vocabulary vocabulary;
   private final Attribute exposure;
 
-  PlaceSentences(Vocabulary vocabulary) {
+  public PlaceSentences(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.exposure = vocabulary.attribute(EXPOSURE).orElse(null);
+  }
+
+  /** What of a description says where: "Glass mosaic, pool tank walls, permanently under water". */
+  public List<String> in(String description) {
+    return STOPS.splitAsStream(description.strip()).map(String::strip).filter(this::isOne).toList();
   }
 
   /**
    * @param words in plain form
    */
-  boolean isOne(String words) {
+  public boolean isOne(String words) {
     String text = TEMPERATURE.matcher(words).replaceAll(" ");
     boolean other =
         exposure == null
