@@ -130,7 +130,7 @@ public final class SpanFinder {
 
   private void terms(String text, List<Span> out) {
     for (Attribute a : vocabulary.attributes()) {
-      if (a.family().equals("location")) continue;
+      if (a.family().equals("location") || !a.words().anyTerm().mayBeIn(text)) continue;
       for (Map.Entry<String, Phrases> term : a.words().terms().entrySet()) {
         for (Phrases.Hit hit : term.getValue().all(text)) {
           int words = words(text, hit);
