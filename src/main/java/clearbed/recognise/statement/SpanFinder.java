@@ -58,6 +58,7 @@ public final class SpanFinder {
   private final Vocabulary vocabulary;
   private final Lexicon lexicon;
   private final Memo<String, List<Span>> spans = Memo.ofTexts();
+  private final Memo<String, Map<String, Double>> pointed = Memo.ofTexts();
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -200,7 +201,7 @@ public final class SpanFinder {
   }
 
   private Map<String, Double> pointedTo(String text) {
-    return lexicon.pointedTo(Stems.of(PlainText.of(text)));
+    return pointed.get(text, () -> lexicon.pointedTo(Stems.of(PlainText.of(text))));
   }
 
   /**
