@@ -44,6 +44,8 @@ final class PublicationLists {
   /** By whole lines, as issue after issue lists the same; empty for no title. */
   private final Memo<String, String> behind = Memo.ofTexts();
 
+  private final Memo<String, Boolean> bareLists = Memo.ofTexts();
+
   PublicationLists(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
@@ -84,14 +86,17 @@ final class PublicationLists {
   }
 
   /** "EN 12004-1; EN 13888-1; EN 14891; ISO 11600": designations and nothing else. */
-  private static boolean isBareList(String line) {
-    if (!Citations.mayCite(line)) return false;
+  private boolean isBareList(String line) {
+    return Citations.mayCite(line) && bareLists.get(line, () -> isBare(line));
+  }
+
+  private static boolean isBare(String line) {
     List<Citations.Found> found = Citations.find(line);
     if (found.size() < LIST) return false;
     StringBuilder rest = new StringBuilder(line);
     for (Citations.Found f : found)
       rest.replace(f.start(), f.end(), " ".repeat(f.end() - f.start()));
-    return JOINTS.matcher(rest).replaceAll("").isEmpty();
+    return JOINTS.matcher(rest.toString()).replaceAll("").isEmpty();
   }
 
   /** Whether a line below a heading on standards is one of them by its title. */
