@@ -3,6 +3,7 @@ package clearbed.cli;
 import clearbed.check.rules.RuleSet;
 import clearbed.project.CitedSet;
 import clearbed.project.Rulebook;
+import clearbed.recognise.EarlierFacts;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -54,12 +55,13 @@ final class ComingRulebook {
   /**
    * Takes marks that the schedules of the set have.
    *
+   * @param facts that were read without them
    * @return what reads by them
    */
-  Recogniser learn(List<String> marks) {
+  Recogniser learn(List<String> marks, List<Facts> facts) {
     Vocabulary vocabulary = options.vocabulary(marks);
     chosen = new Rulebook(vocabulary, options.load(vocabulary), "");
-    return new Recogniser(vocabulary);
+    return new Recogniser(vocabulary, new EarlierFacts(facts, marks));
   }
 
   /** Of the words only, which are there before the rules. */

@@ -41,7 +41,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
     if (!marks.isEmpty()) {
       progress.now("reading again by the marks of the schedules");
       CompletableFuture<Recogniser> learned =
-          CompletableFuture.completedFuture(rulebook.learn(marks));
+          CompletableFuture.completedFuture(rulebook.learn(marks, facts));
       facts = facts(FactStore.NONE, learned, rulebook, progress);
     }
     requireDocument(facts.stream().map(Facts::document).toList());

@@ -48,6 +48,7 @@ public final class Recogniser {
       Set.of("mortar", "grout", "sealant", "movement", "membrane");
 
   private final Vocabulary vocabulary;
+  private final EarlierFacts kept;
   private final OutlineParser outlineParser;
   private final PropertySheet propertySheet;
   private final CountedNotes countedNotes;
@@ -59,7 +60,14 @@ public final class Recogniser {
   private final Memo<String, List<Citations.Found>> cited = Memo.ofTexts();
 
   public Recogniser(Vocabulary vocabulary) {
-    this(vocabulary, new StatementFinder(vocabulary), new SpanFinder(vocabulary));
+    this(vocabulary, EarlierFacts.NONE);
+  }
+
+  /**
+   * @param kept facts that are not looked for again
+   */
+  public Recogniser(Vocabulary vocabulary, EarlierFacts kept) {
+    this(vocabulary, new StatementFinder(vocabulary), new SpanFinder(vocabulary), kept, false);
   }
 
   /**
@@ -67,12 +75,17 @@ public final class Recogniser {
    * @param spans what may mean something, understood or not
    */
   Recogniser(Vocabulary vocabulary, StatementFinder finder, SpanFinder spans) {
-    this(vocabulary, finder, spans, false);
+    this(vocabulary, finder, spans, EarlierFacts.NONE, false);
   }
 
   private Recogniser(
-      Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
+      Vocabulary vocabulary,
+      StatementFinder finder,
+      SpanFinder spans,
+      EarlierFacts kept,
+      boolean traces) {
     this.vocabulary = vocabulary;
+    this.kept = kept;
     this.finder = finder;
     this.mentions = new GlassMentions(vocabulary);
     this.spans = spans;
@@ -93,6 +106,8 @@ public final class Recogniser {
     boolean read =
         document.status() == Document.Status.READ || document.status() == Document.Status.PARTLY;
     if (!read) return Facts.none(document);
+    Facts known = kept.of(document);
+    if (known != null) return known;
     try {
       return recognise(document);
     } catch (StackOverflowError | RuntimeException e) {
@@ -104,7 +119,11 @@ public final class Recogniser {
   /** One that can tell how every sentence and cell ended; it takes more memory for it. */
   public static Recogniser tracing(Vocabulary vocabulary) {
     return new Recogniser(
-        vocabulary, new StatementFinder(vocabulary), new SpanFinder(vocabulary), true);
+        vocabulary,
+        new StatementFinder(vocabulary),
+        new SpanFinder(vocabulary),
+        EarlierFacts.NONE,
+        true);
   }
 
   /**

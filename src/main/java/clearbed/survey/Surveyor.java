@@ -13,6 +13,7 @@ import clearbed.project.Rulebook;
 import clearbed.project.Summaries;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
+import clearbed.recognise.EarlierFacts;
 import clearbed.recognise.Facts;
 import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
@@ -80,7 +81,8 @@ public final class Surveyor {
     Vocabulary words = vocabulary;
     if (!marks.isEmpty()) {
       words = learned(marks);
-      facts = facts(place, CompletableFuture.completedFuture(new Recogniser(words)));
+      Recogniser again = new Recogniser(words, new EarlierFacts(facts, marks));
+      facts = facts(place, CompletableFuture.completedFuture(again));
     }
     Map<String, String> sections = SurveyedRows.sections(facts);
     CitedSet set = choice.forDocuments(facts);

@@ -34,7 +34,7 @@ final class CellValues {
           !Citations.find(text).isEmpty()
               && none(found, s -> s.content() instanceof Content.Standard);
       case TERM ->
-          attribute.words().terms().values().stream().anyMatch(term -> term.in(text))
+          attribute.words().anyTerm().in(text)
               && none(found, s -> s.attribute().equals(attribute.id()));
       case AMOUNT ->
           attribute.dimension() == Dimension.RATIO

@@ -106,11 +106,12 @@ final class ColumnScores {
     Map<String, Heard> heard = headings.over(w.heads());
     List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard);
     double[][] fits = fits(cells, asked, w, heard);
+    boolean headless = w.text().isEmpty();
     Map<String, ColumnScore> out = new LinkedHashMap<>();
     for (int i = 0; i < asked.size(); i++) {
       Attribute a = asked.get(i);
       double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
-      put(out, a.id(), heard.get(a.id()), ofTiles(a, fits[i]), unit, w.text().isEmpty());
+      put(out, a.id(), heard.get(a.id()), ofTiles(a, fits[i]), unit, headless);
     }
     role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
     role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
@@ -246,6 +247,8 @@ final class ColumnScores {
       boolean headless) {
     double cells = share(fits);
     double heading = by == null ? 0 : by.strength();
+    // Whatever follows takes away.
+    if (ColumnScore.sum(heading, cells, unit, 0) <= 0) return;
     boolean alone = cells <= BORNE_OUT && unit <= 0 && !meaning.equals("notes");
     if (by != null && by.isShort() && alone) heading *= 0.4;
     boolean asked =

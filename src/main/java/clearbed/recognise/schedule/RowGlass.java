@@ -3,6 +3,7 @@ package clearbed.recognise.schedule;
 import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
 
@@ -81,7 +82,7 @@ final class RowGlass {
   }
 
   private boolean holdsKind(String text) {
-    return means.vocabulary.attribute("tile.kind").orElseThrow().words().terms().values().stream()
-        .anyMatch(term -> term.in(PlainText.of(text)));
+    Attribute kind = means.vocabulary.attribute("tile.kind").orElseThrow();
+    return kind.words().anyTerm().in(PlainText.of(text));
   }
 }

@@ -25,7 +25,12 @@ final class ShortTerms {
   /** Longer cells are sentences, which are not written in short forms. */
   private static final int MOST_WORDS = 4;
 
-  private record Phrase(String term, List<String> words) {}
+  private record Phrase(String term, List<String> words) {
+    /** A short form of its first word begins as that does. */
+    boolean mayBeAmong(long beginnings) {
+      return (beginnings & 1L << words.get(0).charAt(0)) != 0;
+    }
+  }
 
   private final Map<String, List<Phrase>> byAttribute = new LinkedHashMap<>();
   private final Vocabulary vocabulary;
@@ -55,15 +60,17 @@ final class ShortTerms {
     long letters = text.chars().filter(Character::isLetterOrDigit).count();
     if (letters == 0) return out;
     List<String> words = split(text);
+    long beginnings = beginnings(words);
     for (String id : byAttribute.keySet()) {
       double share = (double) said(vocabulary.attribute(id).orElseThrow(), text) / letters;
-      if (share == 0 && of(id, words).isPresent()) share = 0.8;
+      if (share == 0 && of(id, words, beginnings).isPresent()) share = 0.8;
       if (share > 0) out.put(id, share);
     }
     return out;
   }
 
   private static long said(Attribute a, String text) {
+    if (!a.words().anyTerm().mayBeIn(text)) return 0;
     BitSet said = new BitSet();
     for (Phrases phrases : a.words().terms().values()) {
       for (Phrases.Hit hit : phrases.all(text)) said.set(hit.start(), hit.end());
@@ -73,14 +80,28 @@ final class ShortTerms {
 
   /** The one term of an attribute that a text has in a short form. */
   Optional<String> of(String attribute, String text) {
-    return of(attribute, split(text));
+    List<String> words = split(text);
+    return of(attribute, words, beginnings(words));
   }
 
-  private Optional<String> of(String attribute, List<String> words) {
+  /** The characters that words begin with, up to the first letter, a bit each. */
+  private static long beginnings(List<String> words) {
+    long out = 0;
+    for (String word : words) {
+      int at = 0;
+      while (at < word.length() - 1 && !Character.isLetter(word.charAt(at)))
+        out |= 1L << word.charAt(at++);
+      out |= 1L << word.charAt(at);
+    }
+    return out;
+  }
+
+  private Optional<String> of(String attribute, List<String> words, long beginnings) {
     if (words.isEmpty() || words.size() > MOST_WORDS) return Optional.empty();
     Set<String> terms = new LinkedHashSet<>();
     double best = 0;
     for (Phrase phrase : byAttribute.getOrDefault(attribute, List.of())) {
+      if (!phrase.mayBeAmong(beginnings)) continue;
       double quality = quality(words, phrase.words());
       if (quality == 0 || quality < best) continue;
       if (quality > best) terms.clear();

@@ -64,8 +64,9 @@ final class AmendmentFinder {
     String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
     String lower = text.toLowerCase(Locale.ROOT);
     for (Form form : forms) {
+      if (!form.mayBeIn(lower)) continue;
       Matcher m = form.pattern().matcher(text);
-      if (!form.mayBeIn(lower) || !m.find()) continue;
+      if (!m.find()) continue;
       String before = text.substring(0, m.start());
       String subject = group(m, "subject").isBlank() ? lead(before) : group(m, "subject");
       String gone = group(m, "gone");

@@ -49,6 +49,8 @@ final class PublicationLists {
   /** By whole lines, as issue after issue lists the same; empty for no title. */
   private final Memo<String, String> behind = Memo.ofTexts();
 
+  private final Memo<String, Boolean> bareLists = Memo.ofTexts();
+
   PublicationLists(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
@@ -89,8 +91,11 @@ final class PublicationLists {
   }
 
   /** "EN 12004-1; EN 13888-1; EN 14891; ISO 11600": designations and nothing else. */
-  private boolean isBareList(String whole) {
-    if (!Citations.mayCite(whole)) return false;
+  private boolean isBareList(String line) {
+    return Citations.mayCite(line) && bareLists.get(line, () -> isBare(line));
+  }
+
+  private boolean isBare(String whole) {
     // "Standards referred to in this section, each in its current edition: ..."
     String lead = Parts.lead(whole);
     boolean led = STANDARDS.matcher(lead).find() && !vocabulary.list("clause.imperative").in(lead);
@@ -100,7 +105,7 @@ final class PublicationLists {
     StringBuilder rest = new StringBuilder(line);
     for (Citations.Found f : found)
       rest.replace(f.start(), f.end(), " ".repeat(f.end() - f.start()));
-    return JOINTS.matcher(rest).replaceAll("").isEmpty();
+    return JOINTS.matcher(rest.toString()).replaceAll("").isEmpty();
   }
 
   /** Whether a line below a heading on standards is one of them by its title. */

@@ -100,7 +100,10 @@ public final class Citations {
     }
 
     boolean mayBeIn(String text, String lower) {
-      for (String part : needed) if (text.contains(part) || lower.contains(part)) return true;
+      for (String part : needed) {
+        boolean capitals = part.charAt(0) <= 'Z';
+        if ((capitals ? text : lower).contains(part)) return true;
+      }
       return false;
     }
 
@@ -134,8 +137,8 @@ public final class Citations {
     if (!mayCite(text)) return List.of();
     String s = PlainText.of(text);
     List<Found> found = new ArrayList<>();
-    series(found, s);
     String lower = s.toLowerCase(Locale.ROOT);
+    if (lower.contains("ansi")) series(found, s);
     for (Form form : FORMS) {
       if (!form.mayBeIn(s, lower)) continue;
       Matcher m = form.pattern().matcher(s);

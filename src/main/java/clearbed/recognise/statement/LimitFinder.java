@@ -160,13 +160,14 @@ public final class LimitFinder {
   /** The first tags of a text, ranges spelt out, letter for letter; null when there are none. */
   public static TagsAt firstTags(String text) {
     if (!mayHaveTags(text)) return null;
-    List<Citations.Found> cited = Citations.mayCite(text) ? Citations.find(text) : List.of();
+    List<Citations.Found> cited = null;
     Classes classes = new Classes(text);
     Matcher m = TAG.matcher(text);
     while (m.find()) {
+      if (!isTag(m, text, classes)) continue;
       int at = m.start();
-      boolean standard = cited.stream().anyMatch(c -> c.start() <= at && at < c.end());
-      if (standard || !isTag(m, text, classes)) continue;
+      if (cited == null) cited = Citations.find(text);
+      if (cited.stream().anyMatch(c -> c.start() <= at && at < c.end())) continue;
       TagList.Found list = TagList.inText(text, m.start());
       return list == null
           ? new TagsAt(List.of(m.group()), m.start(), m.end())

@@ -58,6 +58,7 @@ public final class SpanFinder {
   private final Vocabulary vocabulary;
   private final Lexicon lexicon;
   private final Memo<String, List<Span>> spans = Memo.ofTexts();
+  private final Memo<String, Map<String, Double>> pointed = Memo.ofTexts();
 
   public SpanFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -130,7 +131,7 @@ public final class SpanFinder {
 
   private void terms(String text, List<Span> out) {
     for (Attribute a : vocabulary.attributes()) {
-      if (a.family().equals("location")) continue;
+      if (a.family().equals("location") || !a.words().anyTerm().mayBeIn(text)) continue;
       for (Map.Entry<String, Phrases> term : a.words().terms().entrySet()) {
         for (Phrases.Hit hit : term.getValue().all(text)) {
           int words = words(text, hit);
@@ -200,7 +201,7 @@ public final class SpanFinder {
   }
 
   private Map<String, Double> pointedTo(String text) {
-    return lexicon.pointedTo(Stems.of(PlainText.of(text)));
+    return pointed.get(text, () -> lexicon.pointedTo(Stems.of(PlainText.of(text))));
   }
 
   /**

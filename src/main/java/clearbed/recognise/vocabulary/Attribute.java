@@ -38,9 +38,19 @@ public record Attribute(
     WORDS
   }
 
-  /** The phrases it is recognised by; terms in the order of the vocabulary file. */
+  /**
+   * The phrases it is recognised by.
+   *
+   * @param terms in the order of the vocabulary file
+   * @param anyTerm the phrases of all terms: few texts hold any of them
+   */
   public record Words(
-      Phrases headers, Phrases cues, Together together, Phrases not, Map<String, Phrases> terms) {
+      Phrases headers,
+      Phrases cues,
+      Together together,
+      Phrases not,
+      Map<String, Phrases> terms,
+      Phrases anyTerm) {
 
     /** True when a sentence requires it; for {@link Kind#REQUIRED}. */
     public boolean requiredIn(String sentence) {
@@ -72,13 +82,12 @@ public record Attribute(
 
   /** True when a text is one of its terms and no more. */
   public boolean isTerm(String text) {
-    for (Phrases term : words.terms().values()) if (term.matches(text)) return true;
-    return false;
+    return words.anyTerm().matches(text);
   }
 
   /** False where no term of it begins so. */
   public boolean mayBeginTerm(String start) {
-    return words.terms().values().stream().anyMatch(phrases -> phrases.mayBegin(start));
+    return words.anyTerm().mayBegin(start);
   }
 
   /** A column headed "slip resistance" may give a class or a pendulum value for a coefficient. */

@@ -56,7 +56,8 @@ final class AttributeReader {
             phrases(n.get("cues")).and(taught.of(Taught.Kind.TERM, id, ""), words),
             together(n.get("together")),
             phrases(n.get("not")),
-            terms));
+            terms,
+            Phrases.ofAll(terms.values(), words)));
   }
 
   private Phrases phrases(ConfigNode list) throws ConfigException {

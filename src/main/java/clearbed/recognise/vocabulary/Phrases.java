@@ -5,6 +5,7 @@ import clearbed.base.config.ConfigNode;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -114,11 +115,16 @@ public final class Phrases {
     return 1L << Character.toLowerCase(Character.toUpperCase(c));
   }
 
+  /** The phrases of several that are looked for in the same texts. */
+  static Phrases ofAll(Collection<Phrases> several, WordsHeld words) {
+    List<Phrase> all = new ArrayList<>();
+    for (Phrases each : several) all.addAll(List.of(each.phrases));
+    return new Phrases(words, all);
+  }
+
   /** The phrases of both. */
   Phrases and(Phrases other) {
-    List<Phrase> both = new ArrayList<>(List.of(phrases));
-    both.addAll(List.of(other.phrases));
-    return new Phrases(words, both);
+    return ofAll(List.of(this, other), words);
   }
 
   /** These and others, as written; itself where there are none. */

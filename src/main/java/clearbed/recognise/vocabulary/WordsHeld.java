@@ -23,7 +23,7 @@ final class WordsHeld {
   private static final int[] NONE = {};
 
   /** Texts kept for each thread; a power of two. */
-  private static final int KEPT = 256;
+  private static final int KEPT = 2048;
 
   /** In characters; of longer texts one is kept. */
   private static final int LONG = 2_000;

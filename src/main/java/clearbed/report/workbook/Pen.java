@@ -112,7 +112,8 @@ final class Pen {
     // The library would leave the old text in a cell that has it inline, as rows have that went to
     // disk.
     if (cell instanceof XSSFCell old && old.getCTCell().isSetIs()) cell.setBlank();
-    cell.setCellValue(safe);
+    if (safe.isEmpty()) cell.setBlank();
+    else cell.setCellValue(safe);
     if (SafeText.looksLikeFormula(safe) && !cell.getCellStyle().getQuotePrefixed()) {
       cell.setCellStyle(styles.quoted(cell.getCellStyle()));
     }
