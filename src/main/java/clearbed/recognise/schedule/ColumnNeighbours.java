@@ -41,7 +41,11 @@ final class ColumnNeighbours {
    */
   void among(
       List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores, String family) {
-    String of = PARTS.contains(family) || saysWhatTileIs(scores) ? family : ofJoints(words);
+    boolean tile = saysWhatTileIs(scores);
+    // "Spacing | Joint width" below "GROUTING AND MOVEMENT JOINTS": what is grouted has no spacing.
+    boolean spaced = !tile && spaced(scores);
+    boolean told = PARTS.contains(family) || tile;
+    String of = spaced ? "movement" : told ? family : ofJoints(words);
     boolean ofOne = isOfOne(words, of);
     for (ColumnWords w : words) {
       Map<String, ColumnScore> own = scores.get(w.index());
@@ -225,6 +229,13 @@ final class ColumnNeighbours {
                         || e.getKey().equals(HeadingEvidence.MATERIAL)
                         || e.getKey().equals("movement.width"))
                     && e.getValue().heading() >= ColumnScores.EXACT);
+  }
+
+  private static boolean spaced(Map<Integer, Map<String, ColumnScore>> scores) {
+    return scores.values().stream()
+        .map(own -> own.get("movement.spacing"))
+        .anyMatch(
+            s -> s != null && s.heading() >= ColumnScores.HINT && s.cells() >= ColumnScores.FITS);
   }
 
   /** "Greatest distance | Joint width | Depth of sealant" is of movement joints. */

@@ -27,7 +27,7 @@ final class ColumnScores {
   static final double FITS = 0.5;
   private static final double BORNE_OUT = 0.15;
   static final double HALF = 0.75;
-  private static final double HINT = 0.3;
+  static final double HINT = 0.3;
 
   private static final double HINT_OF_COLOUR = 0.4;
 

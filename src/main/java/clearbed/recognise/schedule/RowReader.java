@@ -45,6 +45,8 @@ public final class RowReader {
   /** Longer cells are descriptions, in characters. */
   private static final int LONGEST_CALL = 120;
 
+  private static final Pattern FIRST = Pattern.compile("\\s*[,;(].*$", Pattern.DOTALL);
+
   private static final Pattern UNIT =
       Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
 
@@ -307,6 +309,7 @@ public final class RowReader {
       boolean material = column.describes();
       String family = material ? "tile" : vocabulary.family(column.text());
       out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
+      if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
     } else if (attribute.id().equals("notes")) {
       out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));
     } else if (!empty(attribute, text)) {
@@ -314,6 +317,15 @@ public final class RowReader {
     }
     marks(out, origin, text);
     return out;
+  }
+
+  /** "Translucent, aqua" under "Look": its first words say what the tile is. */
+  private List<Statement> opening(Origin origin, String text, Header.Column column) {
+    String first = FIRST.matcher(text).replaceFirst("");
+    return find(origin, first, column, Context.running("tile", Set.of(), true)).stream()
+        .filter(s -> s.attribute().equals("tile.translucency"))
+        .map(s -> asWritten(s, text))
+        .toList();
   }
 
   private static void marks(List<Statement> out, Origin origin, String text) {

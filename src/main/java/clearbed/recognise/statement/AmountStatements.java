@@ -14,6 +14,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
@@ -43,6 +44,8 @@ final class AmountStatements {
 
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
+
+  private static final String MOUNTING = "tile.mounting";
 
   private static final String DEPTH = "sealant.depth";
 
@@ -370,12 +373,19 @@ final class AmountStatements {
     return taken.stream().anyMatch(t -> found.start() < t[1] && t[0] < found.end());
   }
 
+  /** "Sheet" heads how the tile is mounted, and the size of that. */
+  private boolean isSheet(String title) {
+    String heading = title.toLowerCase(Locale.ROOT).strip();
+    return vocabulary.attribute(MOUNTING).orElseThrow().words().headers().matches(heading);
+  }
+
   void addSize(Passage p, List<int[]> taken) {
     Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
     if (attribute == null) return;
     boolean column = p.context.attribute().equals(attribute.id());
     // "Sheet: 12 in by 12 in" is no size of a tile.
     String title = p.context.title();
+    if (p.context.attribute().equals(MOUNTING) || isSheet(title)) return;
     boolean headed = attribute.words().headers().in(title);
     if (!column && !headed && attribute.words().not().in(title)) return;
     boolean ofTile = p.context.describesTile() || sizeOfATag(p);

@@ -2,9 +2,15 @@ package clearbed.recognise.statement;
 
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Tells figures that have no words of their own: "4.5 m centres, 6 mm". */
 final class BareFigures {
+  private static final Set<String> NAMED_ALONE = Set.of("movement", "grout");
+
+  private static final Pattern MARK = Pattern.compile("(?<![\\w-])" + Tags.MARK + "(?![\\w-])");
+
   /** Nothing so far off, in characters, is looked at. */
   private static final int NEAR = 80;
 
@@ -34,6 +40,13 @@ final class BareFigures {
     rest = vocabulary.list("clause.complement").without(rest);
     for (Phrases place : vocabulary.exposurePlaces().values()) rest = place.without(rest);
     for (Phrases place : vocabulary.surfacePlaces().values()) rest = place.without(rest);
+    // "Movement joints at not more than: GT-1 3 m": their name tells of what; of a sealant, or of a
+    // bed, a length by itself is of nobody knows what.
+    String family = p.familyNear(start, end);
+    if (NAMED_ALONE.contains(family)) {
+      rest = vocabulary.families().get(family).without(rest);
+      rest = MARK.matcher(rest).replaceAll(" ");
+    }
     return rest.chars().noneMatch(Character::isLetter);
   }
 }
