@@ -92,8 +92,8 @@ public record Letter(ProjectNames names, String date, String issue, List<Questio
   public enum Standing {
     OPEN("", "Answer so far"),
     REOPENED("open again: it was gone in an earlier issue", "Answer so far"),
-    /** With a reply from before it came back. */
-    OUTDATED("open again: it was gone in an earlier issue", "Answer before it came back"),
+    /** With a reply from before it came back, or spread to more entries. */
+    OUTDATED("open again: it came back, or more tiles have it now", "Answer before that"),
     ANSWERED("answered", "Answer"),
     DROPPED("dropped: not asked any more; the finding is still open", "Answer so far");
 

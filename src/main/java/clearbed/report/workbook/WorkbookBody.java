@@ -200,16 +200,24 @@ final class WorkbookBody {
     if (sheet.getPhysicalNumberOfRows() > 0) {
       List<Column> before = new LogColumns(places, log.since()).of(name);
       new LogSheet(sheet, columns.of(name), pen)
-          .update(log, new LogSheet.Before(before, earlier.lines()), kept, lines(name));
+          .update(log, new LogSheet.Before(before, before(name)), kept, lines(name));
     } else {
       log(name, columns, book);
     }
   }
 
   private List<QuestionLog.Line> lines(String sheet) {
-    return log.lines().values().stream()
-        .filter(line -> sheet.equals(Headers.FINDINGS) || line.number() > 0)
-        .toList();
+    return List.copyOf(rows(sheet, log.lines()).values());
+  }
+
+  private Map<String, QuestionLog.Line> before(String sheet) {
+    return rows(sheet, earlier.lines());
+  }
+
+  /** A row for each finding, or for each question. */
+  private static Map<String, QuestionLog.Line> rows(
+      String sheet, Map<String, QuestionLog.Line> lines) {
+    return sheet.equals(Headers.FINDINGS) ? lines : AskedTogether.of(lines.values());
   }
 
   private void dress(LogSheet log) {

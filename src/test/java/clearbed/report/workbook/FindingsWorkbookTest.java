@@ -380,7 +380,7 @@ class FindingsWorkbookTest {
     assertThat(again).hasSameBinaryContentAs(file);
     try (XSSFWorkbook book = open(file)) {
       assertThat(Ledger.read(book)).hasSize(MANY);
-      assertThat(area(book, "Findings")).isEqualTo("A1:V" + (MANY + 1));
+      assertThat(area(book, "Findings")).isEqualTo("A1:W" + (MANY + 1));
       // Behind the findings the documents and what was written on five sheets are noted.
       assertThat(area(book, "For the next issue")).isEqualTo("A1:H" + (MANY + 8));
       Cell expected = book.getSheet("Findings").getRow(1).getCell(7);
