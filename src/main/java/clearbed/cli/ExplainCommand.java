@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "The checks, or one of them: what, when, why, source, how to answer it, suggested clause.")
+        "List the checks, or explain one: what, when, why, source, how to answer it, suggested clause.")
 final class ExplainCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

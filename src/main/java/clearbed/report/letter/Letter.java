@@ -143,6 +143,12 @@ public record Letter(ProjectNames names, String date, String issue, List<Questio
     return ordered;
   }
 
+  /** What stands over a group; nothing where the whole letter is to one and names nobody else. */
+  String over(String addressee) {
+    boolean all = addressees().isEmpty() && !names.to().isEmpty();
+    return all ? "" : addressee;
+  }
+
   /** What stands over all: label and words, in order; words may be blank. */
   List<Map.Entry<String, String>> head() {
     return List.of(

@@ -30,7 +30,7 @@ final class LogColumns {
         fact(Headers.ID, 24, Finding::id),
         state(Headers.LEVEL, 9, Look.STRONG, line -> words(line.finding().level().word())),
         state(Headers.STATE, 10, Look.TEXT, line -> words(stateWord(line.finding()))),
-        fact(Headers.TAGS, 11, finding -> String.join(", ", finding.tags())),
+        fact(Headers.TAGS, 13, finding -> String.join(", ", finding.tags())),
         fact(Headers.CHECK, 19, Finding::check),
         fact(Headers.MESSAGE, 42, Finding::message),
         fact(Headers.FOUND, 24, Finding::found),
@@ -62,7 +62,7 @@ final class LogColumns {
   private List<Column> ofQuestions() {
     return List.of(
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
-        fact(Headers.TAGS, 10, finding -> String.join(", ", finding.tags())),
+        fact(Headers.TAGS, 13, finding -> String.join(", ", finding.tags())),
         wording(Headers.QUESTION, 40, Finding::question),
         fact(Headers.PLACE, 24, AskedTogether::places),
         link(),

@@ -152,10 +152,13 @@ final class WorkbookBody {
     RenewedSheet covered = renewed(BookSheets.COVERAGE);
     new CoverageSheet(book.getSheet(covered.name()), covered, places)
         .fill(stream.getSheet(covered.name()), report);
-    paper(covered, true, CoverageSheet.pagesWide(report));
+    SheetSetup.Paper across =
+        new SheetSetup.Paper(
+            true, size(CoverageSheet.isWide(report)), CoverageSheet.pagesWide(report));
+    SheetSetup.paper(book.getSheet(covered.name()), across, TITLE);
     RenewedSheet accounted = renewed(BookSheets.READING);
     new ReadingSheet(book.getSheet(accounted.name()), accounted, places)
-        .fill(stream.getSheet(accounted.name()), report.reading());
+        .fill(stream.getSheet(accounted.name()), report);
     paper(accounted, true, 1);
     RenewedSheet read = renewed(BookSheets.DOCUMENTS);
     new DocumentsSheet(book.getSheet(read.name()), read, places)
@@ -174,7 +177,8 @@ final class WorkbookBody {
   }
 
   private void paper(RenewedSheet sheet, boolean landscape, int pagesWide) {
-    SheetSetup.paper(book.getSheet(sheet.name()), paper(landscape, pagesWide), TITLE);
+    SheetSetup.Paper paper = new SheetSetup.Paper(landscape, size(false), pagesWide);
+    SheetSetup.paper(book.getSheet(sheet.name()), paper, TITLE);
   }
 
   /** What the next issue has to know: which documents there were, and what was written. */
@@ -246,9 +250,9 @@ final class WorkbookBody {
     return metric() ? PaperSize.A3_PAPER : PaperSize.TABLOID_PAPER;
   }
 
-  private SheetSetup.Paper paper(boolean landscape, int pagesWide) {
-    PaperSize size = metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
-    return new SheetSetup.Paper(landscape, pagesWide > 1 ? wide() : size, pagesWide);
+  private PaperSize size(boolean wide) {
+    if (wide) return wide();
+    return metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
   }
 
   private boolean metric() {

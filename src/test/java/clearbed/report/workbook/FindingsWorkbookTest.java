@@ -140,7 +140,8 @@ class FindingsWorkbookTest {
     String looked =
         "looked in 412 of 430 sentences and 96 of 104 cells; not understood: 18 sentences and 8"
             + " cells; set aside: 40 sentences";
-    assertThat(coverage.get(1)).startsWith("whole set", looked).contains("ok", "unread");
+    assertThat(coverage.get(1)).startsWith("whole set").contains("ok", "unread");
+    assertThat(coverage).anyMatch(row -> row.contains("whole set: " + looked));
   }
 
   @Test
