@@ -105,7 +105,7 @@ final class ExplainCommand implements Callable<Integer> {
   private static String applies(Vocabulary vocabulary, Rule r) {
     String when =
         r.when().isEmpty()
-            ? (r.ofTheSet() ? "to the whole set" : "to every glass tile entry")
+            ? (r.ofTheSet() ? "to the whole set" : "to every glass tile")
             : conditions(vocabulary, r.when());
     return r.unless().isEmpty() ? when : when + "; not where " + conditions(vocabulary, r.unless());
   }

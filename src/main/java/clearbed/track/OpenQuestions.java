@@ -1,6 +1,7 @@
 package clearbed.track;
 
 import clearbed.model.Finding;
+import clearbed.model.Kind;
 import clearbed.model.QuestionLog;
 import clearbed.model.State;
 import clearbed.report.letter.Letter;
@@ -105,7 +106,11 @@ public final class OpenQuestions {
   }
 
   private static String found(Finding finding) {
-    boolean said = finding.found().isBlank() || finding.message().contains(finding.found());
+    // What contradicts is named in the message, side by side.
+    boolean said =
+        finding.found().isBlank()
+            || finding.kind() == Kind.CONFLICTING
+            || finding.message().contains(finding.found());
     return said ? finding.message() : finding.message() + " Found: " + finding.found() + ".";
   }
 
