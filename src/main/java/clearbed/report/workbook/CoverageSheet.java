@@ -75,7 +75,7 @@ final class CoverageSheet {
     widths = Arrays.copyOf(WIDTHS, FIRST.size() + checks.size());
     Arrays.fill(widths, FIRST.size(), widths.length, CHECK_WIDTH);
     header(rows, checks);
-    Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
+    Map<String, int[]> verdicts = WorstVerdicts.of(report.verdicts(), checks);
     int at = 1;
     if (!report.reading().wholeSet().isEmpty())
       wholeSet(rows.createRow(at++), report.reading(), checks);
@@ -277,35 +277,5 @@ final class CoverageSheet {
         open.add(finding.check());
     }
     return on(report).stream().filter(open::contains).toList();
-  }
-
-  /**
-   * By tag, for each check the ordinal of its verdict from 1, of several the worst; 0 for none. Of
-   * a long schedule the verdicts together are too many to hold.
-   */
-  private static Map<String, int[]> verdicts(List<Verdict> verdicts, List<String> checks) {
-    Map<String, Integer> columns = new HashMap<>();
-    for (String check : checks) columns.put(check, columns.size());
-    Map<String, int[]> table = new HashMap<>();
-    for (int i = 0; i < verdicts.size(); i++) {
-      Verdict verdict = verdicts.get(i);
-      Integer column = columns.get(verdict.check());
-      if (column == null) continue;
-      int[] own = table.computeIfAbsent(verdict.tag(), tag -> new int[checks.size()]);
-      boolean worst = own[column] == 0 || rank(verdict) < rank(verdicts.get(own[column] - 1));
-      if (worst) own[column] = i + 1;
-    }
-    return table;
-  }
-
-  private static int rank(Verdict verdict) {
-    return switch (verdict.outcome()) {
-      case FINDING -> 0;
-      case UNREAD -> 1;
-      case UNDECIDED -> 2;
-      case SUPPRESSED -> 3;
-      case SATISFIED -> 4;
-      case NOT_APPLICABLE -> 5;
-    };
   }
 }

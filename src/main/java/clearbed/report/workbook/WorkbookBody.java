@@ -236,9 +236,10 @@ final class WorkbookBody {
           if (log.name().equals(Headers.QUESTIONS))
             SheetSetup.greySettled(sheet, column, columns.size() - 1);
         }
-        case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, Replies.MEANING);
+        case Headers.STATUS ->
+            SheetSetup.offer(sheet, 1, column, WordsToChoose.STATUS, WordsToChoose.MEANING);
         case Headers.ASKED_OF ->
-            SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, Replies.ANYBODY);
+            SheetSetup.offer(sheet, 1, column, WordsToChoose.ASKED_OF, WordsToChoose.ANYBODY);
         case Headers.DATE_ASKED, Headers.DUE -> SheetSetup.datesOnly(sheet, 1, column);
         default -> {}
       }
