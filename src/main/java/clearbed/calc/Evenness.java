@@ -112,7 +112,7 @@ public record Evenness(Fit fit, Calculation calculation) {
     int i = upper(standard.allowed, stated.over().in(Unit.METRE));
     Figure departure =
         w.high(
-            "stated", "Departure as stated", Given.stated(stated.deviation(), null, "as stated"));
+            "stated", "Deviation as stated", Given.stated(stated.deviation(), null, "as stated"));
     Figure over =
         w.low(
             "stated_over",
@@ -128,7 +128,7 @@ public record Evenness(Fit fit, Calculation calculation) {
     Figure allowed =
         w.step(
             "allowed",
-            "Departure allowed under the stated straightedge",
+            "Deviation allowed under the stated straightedge",
             "between the two lengths of the table in proportion",
             low[1].in(mm) + "+(" + high[1].in(mm) + "-" + low[1].in(mm) + ")*" + share,
             Quantity.of(allowed(standard.allowed, stated.over().in(m)), mm));
@@ -148,7 +148,7 @@ public record Evenness(Fit fit, Calculation calculation) {
       w.assumed(name, label, Quantity.of(point.metres, Unit.METRE), standard.source),
       w.assumed(
           name + "_allowed",
-          "Departure allowed under it",
+          "Deviation allowed under it",
           Quantity.of(point.millimetres, Unit.MILLIMETRE),
           standard.source)
     };

@@ -104,7 +104,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
     Figure overall =
         w.step(
             "overall",
-            "Departure allowed in 10 ft",
+            "Deviation allowed in 10 ft",
             "1/4 in for shorter edges, else 1/8 in",
             test + "0.25,0.125)",
             allowance.overall().deviation());
@@ -119,7 +119,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
     Figure local =
         w.step(
             "local",
-            "Departure allowed under the short straightedge",
+            "Deviation allowed under the short straightedge",
             "1/16 in for all edges",
             "0.0625",
             allowance.local().deviation());
@@ -132,7 +132,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
     Figure departure =
         w.high(
             "stated_local",
-            "Departure as stated, short straightedge",
+            "Deviation as stated, short straightedge",
             Given.stated(stated.deviation(), null, "as stated"));
     Figure over =
         w.low(
@@ -143,7 +143,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
     Figure there =
         w.step(
             "local_carried",
-            "Departure as stated, carried to the short straightedge",
+            "Deviation as stated, carried to the short straightedge",
             "stated departure × short straightedge ÷ straightedge",
             departure.in(Unit.INCH) + "*" + shortEdge.in(Unit.INCH) + "/" + over.in(Unit.INCH),
             Quantity.of(carried, Unit.INCH));
@@ -157,7 +157,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
 
   private static void margin(Workings w, Figure overall, Content.Deviation stated) {
     Given words = Given.stated(stated.deviation(), null, "as stated");
-    Figure departure = w.high("stated", "Departure as stated", words);
+    Figure departure = w.high("stated", "Deviation as stated", words);
     Figure over =
         w.low(
             "stated_over",
@@ -172,7 +172,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
     Figure carried =
         w.step(
             "carried",
-            "Departure as stated, carried to 10 ft",
+            "Deviation as stated, carried to 10 ft",
             "stated departure × 10 ft ÷ straightedge",
             departure.in(Unit.INCH) + "*120/" + over.in(Unit.INCH),
             Quantity.of(slope(stated) * 120, Unit.INCH));

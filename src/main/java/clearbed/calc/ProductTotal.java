@@ -37,16 +37,16 @@ public record ProductTotal(int packages, Calculation calculation) {
     Workings w = new Workings();
     Figure all =
         parts.size() > LISTED ? oneFigure(w, parts, sum, unit) : added(w, parts, sum, unit);
-    Figure content = w.low("each", "Content of one", each);
+    Figure content = w.low("each", "Content of each", each);
     double content1 = content.as(unit);
     int packages = (int) Math.ceil(Math.max(0, sum / content1 - 1e-9));
     w.step(
         "packages",
-        packaging + ", " + product,
-        "all together ÷ content of one, rounded up",
+        packaging + " in all",
+        "all together ÷ content of each, rounded up",
         "ROUNDUP(MAX(0," + all.in(unit) + "/" + content.in(unit) + "-0.000000001),0)",
         Quantity.of(packages, Unit.ONE));
-    return new ProductTotal(packages, w.done(subject, "Total of " + product));
+    return new ProductTotal(packages, w.done(subject, "Total"));
   }
 
   private static Figure added(Workings w, List<Part> parts, double sum, Unit unit) {

@@ -22,34 +22,29 @@ final class TakeoffWorkings {
   private final TakeoffInputs.Yields yields;
 
   TakeoffWorkings(TakeoffInputs in) {
-    area = w.high("area", "Area", in.area());
+    area = w.high("area", "Area to be tiled", in.area());
     length = w.low("tile_length", "Tile length", in.tileLength());
     width = w.low("tile_width", "Tile width", in.tileWidth());
-    joint = w.high("grout_width", "Grout width", in.groutWidth());
-    depth = w.high("grout_depth", "Grout depth", in.groutDepth());
+    joint = w.high("grout_width", "Grout joint width", in.groutWidth());
+    depth = w.high("grout_depth", "Grout joint depth", in.groutDepth());
     bed = w.high("bed", "Thickness of the mortar bed", in.bedThickness());
     run = w.high("joint_length", "Length of movement joints", in.jointLength());
     openJoint = w.high("joint_width", "Width of movement joints", in.jointWidth());
     bead = w.high("joint_depth", "Depth of sealant", in.jointDepth());
     yields = in.yields();
-    tileWaste = w.high("tile_waste", "Waste of tile", yields.tileWaste());
-    waste = w.high("waste", "Waste of mortar, grout and sealant", yields.otherWaste());
+    tileWaste = w.high("tile_waste", "Waste allowance, tile", yields.tileWaste());
+    waste = w.high("waste", "Waste allowance, mortar, grout and sealant", yields.otherWaste());
   }
 
   Takeoff takeoff(Subject subject) {
     int tiles = tiles();
     Figure grout = grout();
     Figure groutMass =
-        mass("grout", "Dry grout", grout, yields.groutDensity(), "Dry grout for a litre of joint");
+        mass("grout", "Dry grout", grout, yields.groutDensity(), "Dry grout per litre of joint");
     int groutBags = bags("grout", "Bags of grout", groutMass, yields.groutBag());
     Figure mortar = mortar();
     Figure mortarMass =
-        mass(
-            "mortar",
-            "Dry mortar",
-            mortar,
-            yields.mortarDensity(),
-            "Dry mortar for a litre of bed");
+        mass("mortar", "Dry mortar", mortar, yields.mortarDensity(), "Dry mortar per litre of bed");
     int mortarBags = bags("mortar", "Bags of mortar", mortarMass, yields.mortarBag());
     Figure sealant = sealant();
     Figure cartridge = w.low("cartridge", "Sealant in a cartridge", yields.cartridge());
@@ -73,7 +68,7 @@ final class TakeoffWorkings {
     int whole = (int) Math.ceil(count - 1e-9);
     w.step(
         "tiles",
-        "Tiles",
+        "Pieces of tile, with waste",
         "area ÷ (tile with its joint) × (1 + waste), rounded up",
         "ROUNDUP("
             + area.in(Unit.SQUARE_METRE)
@@ -135,13 +130,13 @@ final class TakeoffWorkings {
     return w.step(
         of + "_mass",
         label,
-        "volume × kilograms for a litre",
+        "volume × kilograms per litre",
         volume.in(Unit.LITRE) + "*" + each.in(Unit.ONE),
         Quantity.of(volume.as(Unit.LITRE) * each.as(Unit.ONE), Unit.KILOGRAM));
   }
 
   private int bags(String of, String label, Figure mass, Given bag) {
-    Figure each = w.low(of + "_bag", "Bag", bag);
+    Figure each = w.low(of + "_bag", "Content of a bag of " + of, bag);
     return whole(of + "_bags", label, mass, each, Unit.KILOGRAM);
   }
 

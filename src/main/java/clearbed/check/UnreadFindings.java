@@ -3,6 +3,7 @@ package clearbed.check;
 import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
+import clearbed.check.judge.TagWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
@@ -102,7 +103,7 @@ final class UnreadFindings {
             "Nothing says whether {tag} is glass tile, in a document titled '"
                 + title
                 + "'. It was not checked.",
-            FindingWriter.tags(tags),
+            TagWords.of(tags),
             "a material for each tag",
             List.of(),
             "Is {tag} glass tile?"));

@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    description = "Read documents, check every glass tile entry, write the findings workbook.",
+    description = "Read documents, check every glass tile in them, write the findings workbook.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:nothing open at or above the level of --fail-on",

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "The checks, or one of them: what, when, why, source, how to answer it, suggested clause.")
+        "List the checks, or explain one: what, when, why, source, how to answer it, suggested clause.")
 final class ExplainCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
@@ -105,7 +105,7 @@ final class ExplainCommand implements Callable<Integer> {
   private static String applies(Vocabulary vocabulary, Rule r) {
     String when =
         r.when().isEmpty()
-            ? (r.ofTheSet() ? "to the whole set" : "to every glass tile entry")
+            ? (r.ofTheSet() ? "to the whole set" : "to every glass tile")
             : conditions(vocabulary, r.when());
     return r.unless().isEmpty() ? when : when + "; not where " + conditions(vocabulary, r.unless());
   }

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "joint",
     description = {
-      "Works out a movement joint in tile, with every step shown.",
+      "Work out a movement joint in tile, with every step shown.",
       "Figures carry their unit: 12ft, 3/8in, 3.6m, 10mm, 130F, 70K; a range of figures is 8to12ft."
           + " The temperature range is the difference between hottest and coldest tile surface."
     },

@@ -15,14 +15,15 @@ import picocli.CommandLine.HelpCommand;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "Checks project documents for glass tile work: what is missing, inadequate, incompatible, conflicting or left open.",
+        "Check project documents for glass tile work: what is missing, inadequate, incompatible,"
+            + " conflicting or left open.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  clearbed check tender/                       findings of a folder, in clearbed-findings.xlsx",
+      "  clearbed check tender/                    findings, in clearbed-findings.xlsx",
       "  clearbed check tender/ -o log.xlsx --json log.json --fail-on warning",
-      "  clearbed read schedule.xlsx                  what was understood, and where it stands",
-      "  clearbed survey archive/ -o survey.xlsx      many projects: what fails again and again",
-      "  clearbed explain mortar-class                one check: what, when, why, source, how to answer"
+      "  clearbed read schedule.xlsx               what was understood, and where it is",
+      "  clearbed survey archive/ -o survey.xlsx   what fails in many projects",
+      "  clearbed explain mortar-class             what a check asks for, and why"
     })
 public final class Main {
   private static final List<Class<?>> COMMANDS =

@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 final class OverwriteOption {
   @Option(
       names = "--overwrite",
-      description = "Replace existing files that are no untouched earlier output (never an input).")
+      description =
+          "Replace files that are there already, even if people worked in them (never an input).")
   boolean overwrite;
 }

@@ -29,10 +29,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "questions",
     mixinStandardHelpOptions = true,
-    description = {
-      "Write the open questions of a findings workbook as a letter that is ready to send,",
-      "or take the answers of a letter that came back into a new workbook."
-    },
+    description =
+        "Write the open questions of a findings workbook as a letter that is ready to send, or take"
+            + " the answers of a letter that came back into a new workbook.",
     footer = {
       "",
       "Examples:",

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "Show what was understood: entries, values, where each came from; what was not read and why.")
+        "Show what was understood of each tile, and where it stands; what was not read, and why.")
 final class ReadCommand implements Callable<Integer> {
   private static final int LONGEST_WORDS = 100;
 
@@ -42,7 +42,7 @@ final class ReadCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "PATH", description = "Documents, folders or zip files.")
   List<Path> paths;
 
-  @Option(names = "--tag", paramLabel = "TAG", description = "Only this entry.")
+  @Option(names = "--tag", paramLabel = "TAG", description = "Only the tile with this tag.")
   String tag;
 
   @Option(

@@ -15,7 +15,7 @@ final class RuleOptions {
       names = "--set",
       paramLabel = "NAME",
       description =
-          "Bundled rule set: north-america or iso-en (default: iso-en where the documents plainly"
+          "Set of rules to check by: north-america or iso-en (default: iso-en where the documents plainly"
               + " cite ISO and EN standards, else north-america).")
   String set;
 

@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
     name = "rules",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    description = "Validate rule files; a wrong one is refused with file, line and reason.")
+    description =
+        "Look rule files over; what is wrong with one is said with file, line and reason.")
 final class RulesCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

@@ -20,6 +20,7 @@ import java.util.List;
  * @param source of the requirement, with its mark
  * @param why what goes wrong where the requirement is not met; empty when its rule does not say
  * @param suppressed the reason given in a rule file for not reporting it; empty when reported
+ * @param wording message and question as they can be said of other entries, too
  */
 public record Finding(
     String id,
@@ -39,13 +40,77 @@ public record Finding(
     String clause,
     String source,
     String why,
-    String suppressed) {
+    String suppressed,
+    Wording wording) {
+
+  /**
+   * Message and question with {@code {tag}} where the entries stand; empty where they cannot be
+   * said of others.
+   */
+  public record Wording(String message, String question) {
+    public static final String TAG = "{tag}";
+    public static final Wording NONE = new Wording("", "");
+  }
+
   public Finding {
-    // Workbooks of earlier issues do not have it.
+    // Workbooks of earlier issues do not have them.
     why = why == null ? "" : why;
+    wording = wording == null ? Wording.NONE : wording;
     tags = List.copyOf(tags);
     places = List.copyOf(places);
     steps = List.copyOf(steps);
+  }
+
+  public Finding(
+      String id,
+      String check,
+      Kind kind,
+      Level level,
+      State state,
+      List<String> tags,
+      String attribute,
+      Origin origin,
+      List<Origin> places,
+      String message,
+      String found,
+      String expected,
+      List<String> steps,
+      String question,
+      String clause,
+      String source,
+      String why,
+      String suppressed) {
+    this(
+        id,
+        check,
+        kind,
+        level,
+        state,
+        tags,
+        attribute,
+        origin,
+        places,
+        message,
+        found,
+        expected,
+        steps,
+        question,
+        clause,
+        source,
+        why,
+        suppressed,
+        Wording.NONE);
+  }
+
+  /**
+   * What findings have in common that one question can ask of all their entries: the check and its
+   * words, and the place of what is wrong; where something is missing, it is missing everywhere.
+   * Empty when the question is of this finding alone.
+   */
+  public String cause() {
+    if (tags.isEmpty() || !wording.question().contains(Wording.TAG)) return "";
+    String place = kind == Kind.MISSING ? "" : origin.place() + "\n" + origin.text();
+    return String.join("\n", check, attribute, kind.word(), wording.question(), place);
   }
 
   /** True while somebody still has to act: what letter, summary and exit code count. */
@@ -72,7 +137,8 @@ public record Finding(
         clause,
         source,
         why,
-        suppressed);
+        suppressed,
+        wording);
   }
 
   public Finding withId(String now) {
@@ -94,12 +160,13 @@ public record Finding(
         clause,
         source,
         why,
-        suppressed);
+        suppressed,
+        wording);
   }
 
   public Finding withSuppressed(String reason) {
     return new Finding(
         id, check, kind, level, state, tags, attribute, origin, places, message, found, expected,
-        steps, question, clause, source, why, reason);
+        steps, question, clause, source, why, reason, wording);
   }
 }

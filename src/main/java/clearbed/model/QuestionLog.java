@@ -1,6 +1,8 @@
 package clearbed.model;
 
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +29,12 @@ public record QuestionLog(
     List<String> remarks,
     ProjectNames names) {
 
-  /** Remark on a finding that came back after a reply. */
-  public static final String OUTDATED =
-      "the reply from before it came back settles nothing until its status or answer is changed";
+  /** Ends every remark on a reply that counts no more. */
+  public static final String SETTLES_NOTHING =
+      "settles nothing until its status or answer is changed";
+
+  /** Remark on a finding that came back, or spread to more entries, after a reply. */
+  public static final String OUTDATED = "the reply from before that " + SETTLES_NOTHING;
 
   /** Remark on an open finding whose question was withdrawn. */
   public static final String DROPPED = "its question was dropped; the finding stays open";
@@ -54,13 +59,14 @@ public record QuestionLog(
    * One finding through the issues. Dates are ISO 8601, empty when there is none.
    *
    * @param finding as last issued, with its state then
-   * @param number of its question, from 1 and never given twice; 0 when it asks nothing
+   * @param number of its question, from 1, kept for life and shared by findings of one cause alone;
+   *     0 when it asks nothing
    * @param firstSeen date of the issue that first had it
    * @param lastSeen date of the last issue that had it
    * @param goneOn date of the issue in which it went
    * @param remark why it went or stayed, in words; empty when there is nothing to say
-   * @param refuted the reply that stood when the finding came back, as {@code status|answer}; empty
-   *     unless it came back after a reply, or once that was changed
+   * @param refuted the reply that stood when the finding came back or spread to more entries, as
+   *     {@code status|answer}; empty where it did neither after a reply, or once that was changed
    * @param reply what people wrote of its question
    * @param answers of the issues so far, each {@code date: words}, a line or more; may be empty
    */
@@ -118,8 +124,8 @@ public record QuestionLog(
     }
 
     /**
-     * True when the reply settles nothing: it stood before the finding came back, and neither
-     * status nor answer was changed since.
+     * True when the reply settles nothing: it stood before the finding came back or spread to more
+     * entries, and neither status nor answer was changed since.
      */
     public boolean isOutdated() {
       return !refuted.isEmpty() && reply.print().equals(refuted);
@@ -159,9 +165,9 @@ public record QuestionLog(
     }
   }
 
-  /** What people wrote beside a question, as they wrote it. */
-  public record Reply(String status, String askedOf, String due, String answer) {
-    public static final Reply NONE = new Reply("", "", "", "");
+  /** What people wrote beside a question, as they wrote it; asked and due are dates. */
+  public record Reply(String status, String askedOf, String asked, String due, String answer) {
+    public static final Reply NONE = new Reply("", "", "", "", "");
 
     /** Words that people may set in the column Status; any other leaves the question open. */
     public static final List<String> STATUS = List.of("to ask", "asked", "answered", "dropped");
@@ -183,6 +189,11 @@ public record QuestionLog(
       return status.strip().equalsIgnoreCase(word);
     }
 
+    /** True while nothing says that the question was put to anybody or settled. */
+    boolean isUntouched() {
+      return (status.isBlank() || is("to ask")) && asked.isBlank() && answer.isBlank();
+    }
+
     /** Status and answer in one, to see whether either was touched since. */
     public String print() {
       return status.strip() + "|" + answer.strip();
@@ -193,13 +204,48 @@ public record QuestionLog(
   public static QuestionLog first(Report report) {
     Map<String, Line> lines = new LinkedHashMap<>();
     String today = report.run().date();
-    int number = 0;
+    Numbers numbers = new Numbers(List.of());
     for (Finding finding : report.findings()) {
       if (!finding.suppressed().isEmpty()) continue;
-      int own = finding.question().isBlank() ? 0 : ++number;
+      int own = numbers.of(finding);
       lines.put(finding.id(), new Line(finding, own, today, today, "", "", "", Reply.NONE));
     }
     return new QuestionLog("", "", null, List.of(), lines, List.of());
+  }
+
+  /** Gives questions their numbers: one to all findings of one cause. */
+  public static final class Numbers {
+    private final Map<String, Integer> ofCauses = new HashMap<>();
+    private int last;
+
+    /**
+     * @param before lines of earlier issues, whose numbers are never given again
+     */
+    public Numbers(Collection<Line> before) {
+      for (Line line : before) last = Math.max(last, line.number());
+    }
+
+    /**
+     * Lets new findings of the same cause share the number of a line that is open and that nobody
+     * was asked about: who was asked or answered spoke of the entries it had then.
+     */
+    public void share(Line line) {
+      boolean free = line.isOpen() && line.reply().isUntouched() && line.answers().isEmpty();
+      if (line.number() > 0 && free) put(line.finding(), line.number());
+    }
+
+    /** The number of a finding's question; 0 when it asks nothing. */
+    public int of(Finding finding) {
+      if (finding.question().isBlank()) return 0;
+      Integer shared = ofCauses.get(finding.cause());
+      if (shared != null) return shared;
+      put(finding, ++last);
+      return last;
+    }
+
+    private void put(Finding finding, int number) {
+      if (!finding.cause().isEmpty()) ofCauses.putIfAbsent(finding.cause(), number);
+    }
   }
 
   /** True when an earlier workbook is carried on. */

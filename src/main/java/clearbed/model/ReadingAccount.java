@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * What came of the words of all documents, beside the findings.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param undecided tags of which nothing says whether they are glass tile
  * @param wholeSet how each check of the whole set came out
  * @param taught words that the office has taught
+ * @param labels of attributes, by their names
  */
 public record ReadingAccount(
     Account.Tally sentences,
@@ -17,7 +19,8 @@ public record ReadingAccount(
     List<Account.SetAside> setAside,
     List<Undecided> undecided,
     List<WholeSet> wholeSet,
-    List<TaughtWord> taught) {
+    List<TaughtWord> taught,
+    Map<String, String> labels) {
   public static final ReadingAccount NOTHING =
       new ReadingAccount(
           Account.Tally.NONE,
@@ -36,6 +39,29 @@ public record ReadingAccount(
     undecided = List.copyOf(undecided);
     wholeSet = List.copyOf(wholeSet);
     taught = List.copyOf(taught);
+    labels = Map.copyOf(labels);
+  }
+
+  public ReadingAccount(
+      Account.Tally sentences,
+      Account.Tally cells,
+      List<Account.TableAccount> tables,
+      List<NotUnderstood> notUnderstood,
+      List<Account.SetAside> setAside,
+      List<Undecided> undecided,
+      List<WholeSet> wholeSet,
+      List<TaughtWord> taught) {
+    this(sentences, cells, tables, notUnderstood, setAside, undecided, wholeSet, taught, Map.of());
+  }
+
+  public ReadingAccount withLabels(Map<String, String> now) {
+    return new ReadingAccount(
+        sentences, cells, tables, notUnderstood, setAside, undecided, wholeSet, taught, now);
+  }
+
+  /** As people read what a column or a word was taken for. */
+  public String label(String name) {
+    return labels.getOrDefault(name, name);
   }
 
   /** The file and line that taught a word by which the value was read; empty for none. */

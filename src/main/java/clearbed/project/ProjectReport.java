@@ -6,11 +6,15 @@ import clearbed.model.Finding;
 import clearbed.model.ProjectNames;
 import clearbed.model.Report;
 import clearbed.recognise.Facts;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Works out what comes of a project. */
 public final class ProjectReport {
@@ -42,7 +46,12 @@ public final class ProjectReport {
         outcome.verdicts(),
         outcome.calculations(),
         checks(rulebook.rules()),
-        outcome.reading());
+        outcome.reading().withLabels(labels(rulebook.vocabulary())));
+  }
+
+  private static Map<String, String> labels(Vocabulary vocabulary) {
+    return vocabulary.attributes().stream()
+        .collect(Collectors.toMap(Attribute::id, Attribute::label));
   }
 
   private static Report.Run run(

@@ -84,7 +84,7 @@ public final class ConsoleSummary {
         "",
         Words.count(report.documents().size(), "document")
             + ", "
-            + Words.count(glass, "glass tile entry", "glass tile entries")
+            + Words.count(glass, "glass tile", "glass tiles")
             + ".");
     if (!open.isEmpty()) lines.add("Open: " + counts(open, true) + ".");
     else if (glass > 0) lines.add("Nothing open.");
@@ -111,7 +111,7 @@ public final class ConsoleSummary {
     String where = read == 1 ? "this document" : "these " + read + " documents";
     if (read == 0) wrap("", "No document could be read; nothing was checked.");
     else if (on) wrap("", "No glass tile is named in " + where + ".");
-    else wrap("", "No glass tile entry; nothing was checked.");
+    else wrap("", "No glass tile was found; nothing was checked.");
   }
 
   private void settled(Report report) {
@@ -162,8 +162,7 @@ public final class ConsoleSummary {
     int shown = sorted.size() <= room ? sorted.size() : room - 1;
     for (Map.Entry<String, List<Finding>> group : sorted.subList(0, shown)) group(group, indent);
     if (shown < sorted.size()) {
-      lines.add(
-          "and " + Words.count(sorted.size() - shown, "entry", "entries") + " more with findings");
+      lines.add("and " + Words.count(sorted.size() - shown, "tile") + " more with findings");
     }
   }
 

@@ -4,11 +4,14 @@ import clearbed.model.Finding;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A run joined with the issue before it.
@@ -29,7 +32,8 @@ public record Carry(Report report, QuestionLog log) {
     private final LookedAt looked;
     private final Map<String, Finding> current = new HashMap<>();
     private final Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
-    private int lastNumber;
+    private final QuestionLog.Numbers numbers;
+    private final Map<Integer, QuestionLog.Reply> replies = new HashMap<>();
 
     Join(QuestionLog earlier, Report report) {
       this.earlier = earlier;
@@ -37,9 +41,7 @@ public record Carry(Report report, QuestionLog log) {
       this.today = report.run().date();
       this.looked = new LookedAt(earlier, report);
       for (Finding finding : report.findings()) current.putIfAbsent(finding.id(), finding);
-      for (QuestionLog.Line line : earlier.lines().values()) {
-        lastNumber = Math.max(lastNumber, line.number());
-      }
+      this.numbers = new QuestionLog.Numbers(earlier.lines().values());
     }
 
     Carry carry() {
@@ -48,6 +50,7 @@ public record Carry(Report report, QuestionLog log) {
         Finding now = current.get(line.finding().id());
         put(now == null ? gone(line) : found(line, now));
       }
+      lines.values().forEach(this::share);
       for (Finding finding : report.findings()) {
         boolean fresh = !lines.containsKey(finding.id()) && finding.suppressed().isEmpty();
         if (fresh) put(fresh(finding));
@@ -66,56 +69,61 @@ public record Carry(Report report, QuestionLog log) {
       return new Carry(withFindings(), log);
     }
 
+    private void share(QuestionLog.Line line) {
+      numbers.share(line);
+      replies.putIfAbsent(line.number(), line.reply());
+    }
+
     private void put(QuestionLog.Line line) {
       lines.put(line.finding().id(), line);
     }
 
     private QuestionLog.Line fresh(Finding finding) {
+      int number = numbers.of(finding);
+      QuestionLog.Reply reply = replies.getOrDefault(number, QuestionLog.Reply.NONE);
       return new QuestionLog.Line(
-          finding.withState(State.NEW),
-          number(0, finding),
-          today,
-          today,
-          "",
-          "",
-          "",
-          QuestionLog.Reply.NONE);
-    }
-
-    /** A number is kept for life; a finding that asks for the first time gets the next one. */
-    private int number(int own, Finding finding) {
-      if (own > 0 || finding.question().isBlank()) return own;
-      return ++lastNumber;
+          finding.withState(State.NEW), number, today, today, "", "", "", reply);
     }
 
     private QuestionLog.Line found(QuestionLog.Line line, Finding now) {
       boolean back = line.finding().state() == State.RESOLVED;
+      List<String> added = added(line, now);
       QuestionLog.Line joined =
           new QuestionLog.Line(
               now.withState(back ? State.REOPENED : State.OPEN),
-              number(line.number(), now),
+              line.number() > 0 ? line.number() : numbers.of(now),
               line.firstSeen().isEmpty() ? today : line.firstSeen(),
               today,
               "",
               "",
-              refuted(line, back),
+              refuted(line, back || !added.isEmpty()),
               line.reply(),
               line.answers());
-      return remarked(joined.settled(), back ? line.goneOn() : "");
+      return remarked(joined.settled(), back ? line.goneOn() : "", added);
     }
 
-    /** What a person replied before a finding came back settles nothing until it is changed. */
-    private static String refuted(QuestionLog.Line line, boolean back) {
+    /** Entries that a finding has spread to since its question was answered or dropped. */
+    private static List<String> added(QuestionLog.Line line, Finding now) {
+      if (!line.isAnswered() && !line.isDropped()) return List.of();
+      Set<String> before =
+          line.finding().tags().stream().map(Tags::key).collect(Collectors.toSet());
+      return now.tags().stream().filter(tag -> !before.contains(Tags.key(tag))).toList();
+    }
+
+    /** What a person replied before that settles nothing until it is changed. */
+    private static String refuted(QuestionLog.Line line, boolean more) {
       QuestionLog.Reply reply = line.reply();
-      if (back && (reply.answered() || reply.dropped())) return reply.print();
+      if (more && (reply.answered() || reply.dropped())) return reply.print();
       return line.isOutdated() ? line.refuted() : "";
     }
 
-    private QuestionLog.Line remarked(QuestionLog.Line line, String goneOn) {
+    private QuestionLog.Line remarked(QuestionLog.Line line, String goneOn, List<String> added) {
       List<String> words = new ArrayList<>();
       String suppressed = line.finding().suppressed();
       if (!suppressed.isEmpty()) words.add("not reported, by a rule file's wish: " + suppressed);
       if (!goneOn.isEmpty()) words.add("was gone on " + goneOn + ", came back on " + today);
+      if (!added.isEmpty())
+        words.add("holds for more tiles since " + today + ": " + String.join(", ", added));
       if (line.isOutdated()) words.add(QuestionLog.OUTDATED);
       if (line.isOpen() && line.isDropped()) words.add(QuestionLog.DROPPED);
       return line.withRemark(String.join("; ", words), line.goneOn());

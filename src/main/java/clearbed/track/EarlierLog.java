@@ -3,17 +3,18 @@ package clearbed.track;
 import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
+import clearbed.report.workbook.AskedTogether;
 import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.Ledger;
 import clearbed.report.workbook.SheetLayout;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiFunction;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -107,28 +108,25 @@ public final class EarlierLog {
 
     private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines)
         throws IOException {
-      SheetLayout layout = oddities(Headers.QUESTIONS, asking(lines));
+      Map<String, QuestionLog.Line> asking = AskedTogether.of(lines.values());
+      SheetLayout layout = oddities(Headers.QUESTIONS, asking);
       Map<String, QuestionLog.Line> replied = new LinkedHashMap<>(lines);
       if (layout == null) return replied;
-      layout.rows().forEach((id, row) -> replied.computeIfPresent(id, reply(layout, row)));
+      Map<Integer, QuestionLog.Reply> replies = new HashMap<>();
+      asking.forEach((id, line) -> replies.put(line.number(), reply(layout, id)));
+      replied.replaceAll(
+          (id, line) -> line.withReply(replies.getOrDefault(line.number(), line.reply())));
       return replied;
     }
 
-    private static Map<String, QuestionLog.Line> asking(Map<String, QuestionLog.Line> lines) {
-      Map<String, QuestionLog.Line> asking = new LinkedHashMap<>(lines);
-      asking.values().removeIf(line -> line.number() == 0);
-      return asking;
-    }
-
-    private static BiFunction<String, QuestionLog.Line, QuestionLog.Line> reply(
-        SheetLayout layout, Row row) {
-      QuestionLog.Reply reply =
-          new QuestionLog.Reply(
-              layout.text(row, Headers.STATUS),
-              layout.text(row, Headers.ASKED_OF),
-              layout.text(row, Headers.DUE),
-              layout.text(row, Headers.ANSWER));
-      return (id, line) -> line.withReply(reply);
+    private static QuestionLog.Reply reply(SheetLayout layout, String id) {
+      Row row = layout.rows().get(id);
+      return new QuestionLog.Reply(
+          layout.text(row, Headers.STATUS),
+          layout.text(row, Headers.ASKED_OF),
+          layout.text(row, Headers.DATE_ASKED),
+          layout.text(row, Headers.DUE),
+          layout.text(row, Headers.ANSWER));
     }
 
     /** Says what people did to a sheet that it was not made for. */

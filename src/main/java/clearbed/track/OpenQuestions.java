@@ -1,9 +1,11 @@
 package clearbed.track;
 
 import clearbed.model.Finding;
+import clearbed.model.Kind;
 import clearbed.model.QuestionLog;
 import clearbed.model.State;
 import clearbed.report.letter.Letter;
+import clearbed.report.workbook.AskedTogether;
 import clearbed.report.workbook.EarlierWorkbook;
 import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.SheetLayout;
@@ -12,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -45,7 +48,7 @@ public final class OpenQuestions {
               ? null
               : SheetLayout.ofLines(sheet, Headers.of(Headers.QUESTIONS), log.lines().values());
       List<Letter.Question> questions =
-          log.lines().values().stream()
+          asked(log)
               .filter(line -> isWanted(line, all))
               .map(new OpenQuestions(layout)::question)
               .sorted(
@@ -56,6 +59,15 @@ public final class OpenQuestions {
     } catch (IOException closing) {
       throw WorkbookFile.refused(file, closing.getMessage());
     }
+  }
+
+  /** The questions, and the findings that ask nothing. */
+  private static Stream<QuestionLog.Line> asked(QuestionLog log) {
+    List<QuestionLog.Line> settled =
+        log.lines().values().stream().map(QuestionLog.Line::settled).toList();
+    return Stream.concat(
+        AskedTogether.of(settled).values().stream(),
+        settled.stream().filter(line -> line.number() == 0));
   }
 
   private static boolean isWanted(QuestionLog.Line line, boolean all) {
@@ -70,7 +82,7 @@ public final class OpenQuestions {
         line.number(),
         text(row, Headers.ASKED_OF),
         String.join(", ", finding.tags()),
-        finding.origin().place(),
+        line.number() == 0 ? finding.origin().place() : AskedTogether.places(finding),
         or(text(row, Headers.QUESTION), finding.question()),
         found(finding),
         finding.why(),
@@ -94,7 +106,11 @@ public final class OpenQuestions {
   }
 
   private static String found(Finding finding) {
-    boolean said = finding.found().isBlank() || finding.message().contains(finding.found());
+    // What contradicts is named in the message, side by side.
+    boolean said =
+        finding.found().isBlank()
+            || finding.kind() == Kind.CONFLICTING
+            || finding.message().contains(finding.found());
     return said ? finding.message() : finding.message() + " Found: " + finding.found() + ".";
   }
 

@@ -40,7 +40,7 @@ public final class Replies {
     if (layout == null) return;
     for (QuestionLog.Line line : log.lines().values()) {
       Row row = layout.rows().get(line.finding().id());
-      if (line.number() > 0 && row != null) rows.put(line.number(), row);
+      if (line.number() > 0 && row != null) rows.putIfAbsent(line.number(), row);
     }
   }
 

@@ -27,7 +27,7 @@ final class ReplyRemarks {
         open.stream().filter(line -> line.reply().isStrange()));
     say(
         remarks,
-        "a reply from before they came back; they count as open until status or answer is changed",
+        "a reply from before they came back or spread to more tiles; they count as open until status or answer is changed",
         open.stream().filter(QuestionLog.Line::isOutdated));
     say(
         remarks,
@@ -41,7 +41,7 @@ final class ReplyRemarks {
   }
 
   private static void say(List<String> remarks, String what, Stream<QuestionLog.Line> lines) {
-    List<Integer> numbers = lines.map(QuestionLog.Line::number).sorted().toList();
+    List<Integer> numbers = lines.map(QuestionLog.Line::number).distinct().sorted().toList();
     if (numbers.isEmpty()) return;
     String named =
         numbers.stream().limit(MOST_NAMED).map(String::valueOf).collect(Collectors.joining(", "));

@@ -33,7 +33,7 @@ final class VisibleRows {
     rows(Headers.FINDINGS)
         .forEach(
             (id, row) ->
-                lines.put(id, row.line(id, numbers.getOrDefault(id, 0), questions.get(id))));
+                lines.put(id, row.line(id, row.numberAmong(numbers, id), questions.get(id))));
     return lines;
   }
 
@@ -67,8 +67,18 @@ final class VisibleRows {
     }
 
     int number() {
+      return number(Headers.NUMBER);
+    }
+
+    /** Of its own row on Questions, or of the one that it shares. */
+    int numberAmong(Map<String, Integer> questions, String id) {
+      int shared = number(Headers.ASKED_IN);
+      return questions.getOrDefault(id, questions.containsValue(shared) ? shared : 0);
+    }
+
+    private int number(String header) {
       try {
-        return Math.max(0, Integer.parseInt(text(Headers.NUMBER)));
+        return Math.max(0, Integer.parseInt(text(header)));
       } catch (NumberFormatException typedOver) {
         return 0;
       }
@@ -76,7 +86,7 @@ final class VisibleRows {
 
     QuestionLog.Line line(String id, int number, Seen question) {
       String remark = text(Headers.REMARK);
-      boolean outdated = question != null && remark.contains(QuestionLog.OUTDATED);
+      boolean outdated = question != null && remark.contains(QuestionLog.SETTLES_NOTHING);
       return new QuestionLog.Line(
           finding(id),
           number,
@@ -89,7 +99,7 @@ final class VisibleRows {
     }
 
     private QuestionLog.Reply reply() {
-      return new QuestionLog.Reply(text(Headers.STATUS), "", "", text(Headers.ANSWER));
+      return new QuestionLog.Reply(text(Headers.STATUS), "", "", "", text(Headers.ANSWER));
     }
 
     private Finding finding(String id) {

@@ -308,7 +308,7 @@ class ExitCodesTest {
     document("093023.txt", "SECTION 093023\nGLASS TILING\nColours as the colour board.\n");
     assertThat(run("check", documents.toString(), "-o", folder.resolve("f.xlsx").toString()))
         .isEqualTo(1);
-    assertThat(out).contains("0 glass tile entries").contains("1 error: no-entry");
+    assertThat(out).contains("0 glass tiles").contains("1 error: no-entry");
     assertThat(out).doesNotContain("Nothing open");
   }
 

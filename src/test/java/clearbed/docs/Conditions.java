@@ -16,7 +16,7 @@ record Conditions(Vocabulary vocabulary) {
   }
 
   private static String always(Rule rule) {
-    return rule.ofTheSet() ? "to the whole set" : "to every glass tile entry";
+    return rule.ofTheSet() ? "to the whole set" : "to every glass tile";
   }
 
   private String words(List<Map<String, List<String>>> ways) {

@@ -31,7 +31,7 @@ class ReadmeTest {
     assertThat(page)
         .as("an output changed; run: mvn -q test -Dtest=ReadmeTest -Dreadme.write=true")
         .isEqualToNormalizingWhitespace(today);
-    assertThat(today).contains("glass tile entries", "GT-1  glass tile", "Required width:");
+    assertThat(today).contains("glass tiles", "GT-1  glass tile", "Required width:");
   }
 
   @Test

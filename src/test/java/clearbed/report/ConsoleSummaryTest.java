@@ -13,7 +13,7 @@ class ConsoleSummaryTest {
   void totals_come_first_then_the_worst_entry_and_last_the_next_step() {
     List<String> lines =
         ConsoleSummary.text(DemoReport.report(), 80, 24, false, NEXT).lines().toList();
-    assertThat(lines.get(0)).isEqualTo("4 documents, 8 glass tile entries.");
+    assertThat(lines.get(0)).isEqualTo("4 documents, 8 glass tiles.");
     assertThat(lines.get(1)).isEqualTo("Open: 17 errors, 6 warnings, 1 note.");
     assertThat(lines.get(2)).isEqualTo("Besides: 1 not reported by a rule file's wish.");
     assertThat(lines.get(3)).startsWith("not read  Moorhen Baths/details.pdf: pages 1 to 4");
@@ -55,7 +55,7 @@ class ConsoleSummaryTest {
     String text = ConsoleSummary.text(DemoReport.report(), 50, 12, false, NEXT);
     assertThat(text.lines()).allMatch(line -> line.length() <= 50);
     assertThat(text.lines().count()).isLessThanOrEqualTo(13);
-    assertThat(text).containsPattern("and \\d+ entries more with findings");
+    assertThat(text).containsPattern("and \\d+ tiles more with findings");
   }
 
   @Test

@@ -92,8 +92,8 @@ class StandingTest {
     assertThat(state(back, ONE)).isEqualTo(State.REOPENED);
     assertThat(asked(false)).contains(ONE);
     assertThat(letter(false))
-        .contains("- Status: open again: it was gone in an earlier issue")
-        .contains("- Answer before it came back: 450 psi");
+        .contains("- Status: open again: it came back, or more tiles have it now")
+        .contains("- Answer before that: 450 psi");
 
     assertThat(state(issue(any -> true), ONE)).isEqualTo(State.OPEN);
     assertThat(asked(false)).contains(ONE);

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 
 /** Words a finding from its rule. */
 public final class FindingWriter {
@@ -63,6 +62,10 @@ public final class FindingWriter {
         !c.expected().isEmpty()
             ? c.expected()
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
+    Finding.Wording wording =
+        new Finding.Wording(
+            once(filled(c.message(), c, expected)),
+            once(filled(c.question().isEmpty() ? w.question() : c.question(), c, expected)));
     return new Finding(
         id(rule, c),
         rule.reportedAs(),
@@ -73,15 +76,16 @@ public final class FindingWriter {
         c.attribute(),
         c.origin(),
         c.places(),
-        fill(c.message(), c, expected),
+        TagWords.of(wording.message(), c.tags()),
         once(Inches.written(c.found())),
         once(Inches.written(expected)),
         c.steps().stream().map(this::once).toList(),
-        fill(c.question().isEmpty() ? w.question() : c.question(), c, expected),
+        TagWords.of(wording.question(), c.tags()),
         w.clause(),
         once(rule.sourceWithMark()),
         once(w.why()),
-        "");
+        "",
+        wording);
   }
 
   /** Findings on a long schedule say few things over and over: each is held once. */
@@ -97,40 +101,15 @@ public final class FindingWriter {
         : id + "/" + c.attribute();
   }
 
-  private static String fill(String template, Case c, String expected) {
-    String tags = c.tags().isEmpty() ? "the set" : tags(c.tags());
-    String text = c.tags().size() > 1 ? plural(template) : template;
+  /** All but the tags, which may be those of other findings, too. */
+  private static String filled(String template, Case c, String expected) {
     return Inches.written(
-        text.replace("{tag}", tags)
+        template
             .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
             .replace("{expected}", expected));
   }
 
   private static final int LONGEST_FOUND = 160;
-
-  private static final Map<String, String> PLURAL =
-      Map.of("is", "are", "has", "have", "stands", "stand");
-  private static final Pattern SUBJECT =
-      Pattern.compile(
-          "(^|[.;:] |\\bthat |\\bwhether |\\bWhether |\\bwhere )\\{tag} (is|has|stands) ");
-
-  /** The verb behind a tag that is its subject, for several tags. */
-  private static String plural(String template) {
-    // "The mortar of {tag} is": there the mortar is the subject.
-    String whole =
-        template.startsWith("{tag}") ? template.replace(" and is ", " and are ") : template;
-    return SUBJECT
-        .matcher(whole)
-        .replaceAll(m -> m.group(1) + "{tag} " + PLURAL.get(m.group(2)) + " ")
-        .replace("Is {tag} ", "Are {tag} ")
-        .replace("Has {tag} ", "Have {tag} ")
-        .replace("Does {tag} ", "Do {tag} ");
-  }
-
-  /** {@code GT-1}, {@code GT-1 and GT-2}, {@code GT-1 to GT-8}. */
-  public static String tags(List<String> tags) {
-    return TagList.words(tags);
-  }
 
   /** Letters, digits and the marks of tags and numbers; anything else becomes one hyphen. */
   static String slug(String subject) {

@@ -114,7 +114,7 @@ public final class AnnotatedCopies {
       if (source != null) folder.guard(source);
     }
     byDocument.keySet().forEach(document -> formats.putIfAbsent(document, ""));
-    Surroundings surroundings = Surroundings.of(report);
+    NearbyWords surroundings = NearbyWords.of(report);
     formats.forEach(
         (document, format) -> {
           List<Note> notes = byDocument.get(document);
@@ -142,7 +142,7 @@ public final class AnnotatedCopies {
     return notes;
   }
 
-  private void copy(String document, String format, List<Note> notes, Surroundings surroundings) {
+  private void copy(String document, String format, List<Note> notes, NearbyWords surroundings) {
     Path source = sourceOf.apply(document);
     if (source == null || !Files.isRegularFile(source)) {
       String reason =

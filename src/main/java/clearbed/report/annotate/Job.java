@@ -22,7 +22,7 @@ record Job(
     Path source,
     List<Note> notes,
     Instant date,
-    Surroundings surroundings,
+    NearbyWords surroundings,
     Consumer<AnnotatedCopies.Shortfall> shortfalls,
     List<Note> listed) {
 

@@ -10,11 +10,11 @@ final class LetterString {
   /** A shorter piece of a text may stand there by chance. */
   private static final int SHORTEST_PIECE = 5;
 
-  private final List<Letter> letters;
+  private final List<PageLetter> letters;
   private final StringBuilder text = new StringBuilder();
   private final List<Integer> letterAt = new ArrayList<>();
 
-  LetterString(List<Letter> letters) {
+  LetterString(List<PageLetter> letters) {
     this.letters = letters;
     for (int i = 0; i < letters.size(); i++) {
       String plain = plain(letters.get(i).text());
@@ -31,8 +31,8 @@ final class LetterString {
   }
 
   /** Every place where the plain words stand as whole words. */
-  List<List<Letter>> find(String plain) {
-    List<List<Letter>> found = new ArrayList<>();
+  List<List<PageLetter>> find(String plain) {
+    List<List<PageLetter>> found = new ArrayList<>();
     if (plain.isEmpty()) return found;
     for (int at = text.indexOf(plain); at >= 0; at = text.indexOf(plain, at + 1)) {
       int end = at + plain.length();
@@ -64,8 +64,8 @@ final class LetterString {
    *
    * @return no letters when less than three fifths of it are there
    */
-  List<Letter> pieces(String plain) {
-    List<Letter> found = new ArrayList<>();
+  List<PageLetter> pieces(String plain) {
+    List<PageLetter> found = new ArrayList<>();
     int matched = 0;
     int from = 0;
     for (int i = 0; i < plain.length(); ) {
@@ -98,8 +98,8 @@ final class LetterString {
     return best;
   }
 
-  private List<Letter> letters(int from, int to) {
-    List<Letter> found = new ArrayList<>();
+  private List<PageLetter> letters(int from, int to) {
+    List<PageLetter> found = new ArrayList<>();
     for (int i = letterAt.get(from); i <= letterAt.get(to - 1); i++) found.add(letters.get(i));
     return found;
   }

@@ -15,7 +15,7 @@ final class PageLetters extends PDFTextStripper {
   /** Of the font's size: a wider gap parts two words. */
   private static final double WORD_GAP = 0.15;
 
-  private final List<Letter> letters = new ArrayList<>();
+  private final List<PageLetter> letters = new ArrayList<>();
   private final PDRectangle box;
   private boolean afterBlank = true;
 
@@ -26,7 +26,7 @@ final class PageLetters extends PDFTextStripper {
   /**
    * @param number of the page, from 1
    */
-  static List<Letter> of(PDDocument pdf, int number) throws IOException {
+  static List<PageLetter> of(PDDocument pdf, int number) throws IOException {
     PageLetters page = new PageLetters(pdf.getPage(number - 1).getCropBox());
     page.setStartPage(number);
     page.setEndPage(number);
@@ -50,8 +50,8 @@ final class PageLetters extends PDFTextStripper {
     // The library counts from the corner of the crop box.
     double left = box.getLowerLeftX();
     double low = box.getLowerLeftY();
-    Letter plain =
-        new Letter(
+    PageLetter plain =
+        new PageLetter(
             text,
             m.getTranslateX() + left,
             m.getTranslateY() + low,
@@ -60,13 +60,13 @@ final class PageLetters extends PDFTextStripper {
             m.getValue(1, 0),
             m.getValue(1, 1),
             true);
-    Letter last = letters.isEmpty() ? null : letters.get(letters.size() - 1);
+    PageLetter last = letters.isEmpty() ? null : letters.get(letters.size() - 1);
     boolean opens = afterBlank || last == null || !last.runsOnTo(plain, WORD_GAP);
     letters.add(opens ? plain : inside(plain));
     afterBlank = false;
   }
 
-  private static Letter inside(Letter l) {
-    return new Letter(l.text(), l.x(), l.y(), l.endX(), l.endY(), l.upX(), l.upY(), false);
+  private static PageLetter inside(PageLetter l) {
+    return new PageLetter(l.text(), l.x(), l.y(), l.endX(), l.endY(), l.upX(), l.upY(), false);
   }
 }

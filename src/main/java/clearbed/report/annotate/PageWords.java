@@ -25,7 +25,7 @@ final class PageWords {
   private final LetterString drawn;
   private final LetterString read;
 
-  PageWords(List<Letter> letters) {
+  PageWords(List<PageLetter> letters) {
     drawn = new LetterString(letters);
     read = new LetterString(inReadingOrder(letters));
   }
@@ -36,50 +36,50 @@ final class PageWords {
    * @param letters none when they are not on the page
    * @param guessed true when the words stand more than once and nothing tells which are meant
    */
-  record Found(List<Letter> letters, boolean guessed) {}
+  record Found(List<PageLetter> letters, boolean guessed) {}
 
   /**
    * @param near words that stand in the same paragraph or row
    */
   Found find(String words, Set<String> near) {
     String plain = LetterString.plain(words);
-    List<List<Letter>> all = occurrences(words);
+    List<List<PageLetter>> all = occurrences(words);
     if (all.isEmpty()) return new Found(plain.isEmpty() ? List.of() : pieces(plain), false);
     if (all.size() == 1) return new Found(all.get(0), false);
-    List<List<List<Letter>>> marks = new ArrayList<>();
+    List<List<List<PageLetter>>> marks = new ArrayList<>();
     for (String other : near) {
       boolean same = LetterString.plain(other).equals(plain);
-      List<List<Letter>> found = same ? List.of() : occurrences(other);
+      List<List<PageLetter>> found = same ? List.of() : occurrences(other);
       if (!found.isEmpty()) marks.add(found);
     }
     if (marks.isEmpty()) return new Found(all.get(0), true);
-    List<Letter> best =
+    List<PageLetter> best =
         all.stream().min(Comparator.comparingDouble(one -> distance(one, marks))).orElseThrow();
     return new Found(best, false);
   }
 
   /** A figure under a heading that names its unit carries the unit in our words alone. */
-  private List<List<Letter>> occurrences(String words) {
-    List<List<Letter>> found = whole(LetterString.plain(words));
+  private List<List<PageLetter>> occurrences(String words) {
+    List<List<PageLetter>> found = whole(LetterString.plain(words));
     String bare = UNIT.matcher(words).replaceAll("");
     return found.isEmpty() && !bare.equals(words) ? whole(LetterString.plain(bare)) : found;
   }
 
-  private List<List<Letter>> whole(String plain) {
-    List<List<Letter>> found = drawn.find(plain);
+  private List<List<PageLetter>> whole(String plain) {
+    List<List<PageLetter>> found = drawn.find(plain);
     return found.isEmpty() ? read.find(plain) : found;
   }
 
-  private List<Letter> pieces(String plain) {
-    List<Letter> found = drawn.pieces(plain);
+  private List<PageLetter> pieces(String plain) {
+    List<PageLetter> found = drawn.pieces(plain);
     return found.isEmpty() ? read.pieces(plain) : found;
   }
 
   /** Words of one row or line are level with each other: height counts more than breadth. */
-  private static double distance(List<Letter> one, List<List<List<Letter>>> marks) {
-    Letter here = one.get(0);
+  private static double distance(List<PageLetter> one, List<List<List<PageLetter>>> marks) {
+    PageLetter here = one.get(0);
     double sum = 0;
-    for (List<List<Letter>> mark : marks) {
+    for (List<List<PageLetter>> mark : marks) {
       sum +=
           mark.stream()
               .flatMap(List::stream)
@@ -94,13 +94,13 @@ final class PageWords {
   }
 
   /** Line by line from the top, as the text of the page's first letter runs. */
-  private static List<Letter> inReadingOrder(List<Letter> letters) {
+  private static List<PageLetter> inReadingOrder(List<PageLetter> letters) {
     if (letters.isEmpty()) return letters;
-    Letter first = letters.get(0);
+    PageLetter first = letters.get(0);
     double line = 0.5 * first.size();
-    List<Letter> sorted = new ArrayList<>(letters);
+    List<PageLetter> sorted = new ArrayList<>(letters);
     sorted.sort(
-        Comparator.<Letter>comparingLong(l -> -Math.round(first.above(l.x(), l.y()) / line))
+        Comparator.<PageLetter>comparingLong(l -> -Math.round(first.above(l.x(), l.y()) / line))
             .thenComparingDouble(l -> first.along(l.x(), l.y())));
     return sorted;
   }

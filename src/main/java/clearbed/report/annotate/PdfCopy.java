@@ -58,7 +58,7 @@ final class PdfCopy implements MarkedCopy {
     try {
       PageWords words = new PageWords(PageLetters.of(pdf, number));
       PdfNotes marks = new PdfNotes(pdf, pdf.getPage(number - 1), job.date());
-      Map<List<Letter>, List<Note>> byWords = new LinkedHashMap<>();
+      Map<List<PageLetter>, List<Note>> byWords = new LinkedHashMap<>();
       for (Note note : notes) {
         byWords.computeIfAbsent(letters(words, note, job), k -> new ArrayList<>()).add(note);
       }
@@ -69,7 +69,7 @@ final class PdfCopy implements MarkedCopy {
     }
   }
 
-  private static List<Letter> letters(PageWords words, Note note, Job job) {
+  private static List<PageLetter> letters(PageWords words, Note note, Job job) {
     String text = note.place().text();
     if (text == null || text.isBlank()) {
       if (note.place().page() != null) job.near(note, "it names no words; noted in the corner");

@@ -49,7 +49,7 @@ final class PdfNotes {
   }
 
   /** One highlight for the words, and a note for each of the findings, or one for very many. */
-  void add(List<Letter> words, List<Note> notes) {
+  void add(List<PageLetter> words, List<Note> notes) {
     if (!words.isEmpty()) highlight(WordBox.of(words), notes);
     if (notes.size() > MOST_IN_A_ROW) {
       String all = notes.stream().map(Note::text).collect(Collectors.joining("\n\n"));
@@ -59,7 +59,7 @@ final class PdfNotes {
     }
   }
 
-  private void note(List<Letter> words, String subject, String contents) {
+  private void note(List<PageLetter> words, String subject, String contents) {
     PDAnnotationText text = new PDAnnotationText();
     text.setName(PDAnnotationText.NAME_NOTE);
     text.setRectangle(free(words.isEmpty() ? corner() : edge(words.get(0)), direction(words)));
@@ -92,7 +92,7 @@ final class PdfNotes {
   }
 
   /** Where the line of the words, gone back, meets the edge of the page. */
-  private PDRectangle edge(Letter first) {
+  private PDRectangle edge(PageLetter first) {
     double dx = first.upY() / first.size();
     double dy = -first.upX() / first.size();
     double back = Math.min(reach(first.x(), dx, true), reach(first.y(), dy, false));
@@ -132,9 +132,9 @@ final class PdfNotes {
   }
 
   /** Along the words, or along the top of the page as it is seen. */
-  private double[] direction(List<Letter> words) {
+  private double[] direction(List<PageLetter> words) {
     if (!words.isEmpty()) {
-      Letter first = words.get(0);
+      PageLetter first = words.get(0);
       return new double[] {first.upY() / first.size(), -first.upX() / first.size()};
     }
     double turn = Math.toRadians(page.getRotation());

@@ -5,7 +5,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The stretch of a line that words take up. */
-record WordBox(Letter first, Letter last) {
+record WordBox(PageLetter first, PageLetter last) {
   /** Of the font's size: room below the baseline and above it. */
   private static final double BELOW = 0.24;
 
@@ -14,11 +14,11 @@ record WordBox(Letter first, Letter last) {
   /** Of the font's size: a wider gap in a line ends the box. */
   private static final double GAP = 3;
 
-  static List<WordBox> of(List<Letter> letters) {
+  static List<WordBox> of(List<PageLetter> letters) {
     List<WordBox> boxes = new ArrayList<>();
-    Letter first = letters.get(0);
-    Letter last = first;
-    for (Letter letter : letters.subList(1, letters.size())) {
+    PageLetter first = letters.get(0);
+    PageLetter last = first;
+    for (PageLetter letter : letters.subList(1, letters.size())) {
       if (!last.runsOnTo(letter, GAP)) {
         boxes.add(new WordBox(first, last));
         first = letter;

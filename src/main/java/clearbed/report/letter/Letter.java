@@ -92,8 +92,8 @@ public record Letter(ProjectNames names, String date, String issue, List<Questio
   public enum Standing {
     OPEN("", "Answer so far"),
     REOPENED("open again: it was gone in an earlier issue", "Answer so far"),
-    /** With a reply from before it came back. */
-    OUTDATED("open again: it was gone in an earlier issue", "Answer before it came back"),
+    /** With a reply from before it came back, or spread to more entries. */
+    OUTDATED("open again: it came back, or more tiles have it now", "Answer before that"),
     ANSWERED("answered", "Answer"),
     DROPPED("dropped: not asked any more; the finding is still open", "Answer so far");
 
@@ -141,6 +141,12 @@ public record Letter(ProjectNames names, String date, String issue, List<Questio
     Map<String, List<Question>> ordered = new LinkedHashMap<>(groups);
     if (!rest.isEmpty()) ordered.put(UNADDRESSED, rest);
     return ordered;
+  }
+
+  /** What stands over a group; nothing where the whole letter is to one and names nobody else. */
+  String over(String addressee) {
+    boolean all = addressees().isEmpty() && !names.to().isEmpty();
+    return all ? "" : addressee;
   }
 
   /** What stands over all: label and words, in order; words may be blank. */

@@ -88,7 +88,7 @@ public final class LetterDocx {
     word.getParagraphArray(word.getParagraphs().size() - 1).setSpacingAfter(240);
     paragraph("", letter.opening());
     paragraph("", Deferral.LINE);
-    letter.byAddressee().forEach(this::group);
+    letter.byAddressee().forEach((who, questions) -> group(letter.over(who), questions));
     footer(letter);
   }
 
@@ -107,7 +107,7 @@ public final class LetterDocx {
   }
 
   private void group(String who, List<Letter.Question> questions) {
-    heading(GROUP, who);
+    if (!who.isEmpty()) heading(GROUP, who);
     for (Letter.Question question : questions) {
       heading(QUESTION, question.heading());
       question(question.words());

@@ -45,12 +45,12 @@ public final class LetterMarkdown {
     letter.head().forEach(each -> line(out, each.getKey(), each.getValue()));
     out.append('\n').append(letter.opening()).append('\n');
     out.append('\n').append(Deferral.LINE).append('\n');
-    letter.byAddressee().forEach((who, questions) -> group(out, who, questions));
+    letter.byAddressee().forEach((who, questions) -> group(out, letter.over(who), questions));
     return ClosingLine.closedMarkup(out.toString(), OutputKind.LETTER);
   }
 
   private static void group(StringBuilder out, String who, List<Letter.Question> questions) {
-    out.append("\n## ").append(plain(who)).append('\n');
+    if (!who.isEmpty()) out.append("\n## ").append(plain(who)).append('\n');
     for (Letter.Question question : questions) {
       out.append("\n### ").append(plain(question.heading())).append("\n\n");
       out.append(plain(question.words())).append("\n\n");

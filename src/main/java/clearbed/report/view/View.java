@@ -172,7 +172,7 @@ public final class View {
             .count();
     out.add(new Page.Fact("Documents read", read + " of " + report.documents().size()));
     long glass = report.entries().stream().filter(Entry::glass).count();
-    out.add(new Page.Fact("Glass tile entries", String.valueOf(glass)));
+    out.add(new Page.Fact("Glass tiles", String.valueOf(glass)));
     List<String> counts = new ArrayList<>();
     for (Level level : Level.values()) {
       int number = (int) findings.stream().filter(f -> f.level() == level).count();

@@ -140,6 +140,7 @@ final class CalculationBlock {
     pen.text(row, 0, input.label(), Styles.Look.TEXT);
     Cell cell = number(row, quantity, typedNumber == null ? look(input) : Styles.Look.TYPED);
     if (isCoefficient(quantity.unit())) figures(cell, quantity.unit());
+    if (typedNumber == null && Figures.isOnTape(quantity)) format(cell, Figures.FRACTION);
     if (typedNumber != null) cell.setCellValue(typedNumber);
     other(row, typedNumber == null ? quantity : Quantity.of(typedNumber, quantity.unit()));
     String basis = basis(input);
@@ -182,7 +183,7 @@ final class CalculationBlock {
     Row row = row();
     pen.text(row, 0, step.label(), last ? Styles.Look.RESULT_LABEL : Styles.Look.STRONG);
     Cell cell = number(row, step.result(), last ? Styles.Look.RESULT : Styles.Look.NUMBER);
-    figures(cell, step.result().unit());
+    format(cell, format(step));
     boolean live = formulas.set(cell, Expression.resolve(step.expression(), cells));
     cell.setCellValue(step.result().number());
     other(row, step.result());
@@ -237,7 +238,7 @@ final class CalculationBlock {
         curve.spacing().label() + ", " + curve.spacing().quantity().unit().symbol(),
         Styles.Look.HEADER);
     pen.text(header, 1, curve.width().label() + ", " + unit, Styles.Look.HEADER);
-    pen.text(header, 2, "This entry, " + unit, Styles.Look.HEADER);
+    pen.text(header, 2, "This tile, " + unit, Styles.Look.HEADER);
     Heights.points(header, 42);
     int first = next;
     for (double spacing : curve.spacings()) {
@@ -269,7 +270,19 @@ final class CalculationBlock {
   }
 
   private void figures(Cell cell, Unit unit) {
-    cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), Figures.format(unit)));
+    format(cell, Figures.format(unit));
+  }
+
+  private void format(Cell cell, String format) {
+    cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), format));
+  }
+
+  /** What is rounded up to a mark of the tape measure stays on one, whatever people type. */
+  static String format(Calculation.Step step) {
+    boolean rounded = step.expression().contains("CEILING(");
+    return rounded && Figures.isOnTape(step.result())
+        ? Figures.FRACTION
+        : Figures.format(step.result().unit());
   }
 
   private static String reference(Row row) {

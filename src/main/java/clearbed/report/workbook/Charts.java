@@ -49,7 +49,7 @@ final class Charts {
           title,
           horizontal,
           vertical,
-          "this entry, with inputs that were typed",
+          "this tile, with inputs that were typed",
           alt + " That is by the documents; other inputs were typed.");
     }
   }

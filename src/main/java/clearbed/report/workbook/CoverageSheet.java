@@ -28,13 +28,23 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class CoverageSheet {
   private static final List<String> FIRST =
       List.of("Tag", "Taken for glass because of", "Place", "Link");
-  private static final int[] WIDTHS = {10, 20, 20, 6};
-  private static final int CHECK_WIDTH = 9;
+  private static final int[] WIDTHS = {11, 24, 26, 6};
+  private static final int CHECK_WIDTH = 10;
 
-  /** Characters across a page that stay legible. */
-  private static final int PAGE = 340;
+  /** Characters across a page that stay legible, of a small sheet of paper and of a large one. */
+  private static final int PAGE = 180;
+
+  private static final int LARGE_PAGE = 380;
 
   private static final int NAMED_IN_A_LINE = 12;
+
+  private static final List<String> LEGEND =
+      List.of(
+          "ok: nothing is open. n/a: the check does not apply to the tile. error, warning, note: a"
+              + " finding, see the sheet Findings.",
+          "unread: words that were not understood may answer it, see the sheet Reading. undecided:"
+              + " it depends on something that is not stated.",
+          "hidden: found, and not reported by a rule file's wish, see Summary.");
 
   /** Excel has 16,384 columns (Excel specifications and limits). */
   private static final int MOST_CHECKS = 16_000;
@@ -65,7 +75,7 @@ final class CoverageSheet {
     widths = Arrays.copyOf(WIDTHS, FIRST.size() + checks.size());
     Arrays.fill(widths, FIRST.size(), widths.length, CHECK_WIDTH);
     header(rows, checks);
-    Map<String, int[]> verdicts = verdicts(report.verdicts(), checks);
+    Map<String, int[]> verdicts = WorstVerdicts.of(report.verdicts(), checks);
     int at = 1;
     if (!report.reading().wholeSet().isEmpty())
       wholeSet(rows.createRow(at++), report.reading(), checks);
@@ -112,7 +122,7 @@ final class CoverageSheet {
 
   private void stranger(Row row, String tag, List<Finding> findings, List<String> checks) {
     pen.text(row, 0, tag, Styles.Look.STRONG);
-    pen.text(row, 1, "no entry: named by findings alone", Styles.Look.TEXT);
+    pen.text(row, 1, "in no schedule: named by findings alone", Styles.Look.TEXT);
     pen.text(row, 2, findings.get(0).origin().place(), Styles.Look.TEXT);
     pen.put(row, 3, places.link(findings.get(0).origin()), Styles.Look.LINK);
     for (int column = 0; column < checks.size(); column++) {
@@ -127,8 +137,16 @@ final class CoverageSheet {
 
   /** Pages side by side that keep the words legible. */
   static int pagesWide(Report report) {
-    int characters = Arrays.stream(WIDTHS).sum() + CHECK_WIDTH * checks(report).size();
-    return Math.max(1, (characters + PAGE - 1) / PAGE);
+    return Math.max(1, (characters(report) + LARGE_PAGE - 1) / LARGE_PAGE);
+  }
+
+  /** True where a small sheet of paper would leave the words too small. */
+  static boolean isWide(Report report) {
+    return characters(report) > PAGE;
+  }
+
+  private static int characters(Report report) {
+    return Arrays.stream(WIDTHS).sum() + CHECK_WIDTH * checks(report).size();
   }
 
   private void header(Sheet rows, List<String> checks) {
@@ -149,7 +167,7 @@ final class CoverageSheet {
   /** What the checks of the whole set found, and in how much of the text they looked. */
   private void wholeSet(Row row, ReadingAccount reading, List<String> checks) {
     pen.text(row, 0, "whole set", Styles.Look.STRONG);
-    pen.text(row, 1, reading.lookedIn(), Styles.Look.TEXT);
+    pen.text(row, 1, "checks of all documents together", Styles.Look.TEXT);
     pen.text(row, 2, "all documents", Styles.Look.TEXT);
     pen.text(row, 3, "", Styles.Look.TEXT);
     Map<String, ReadingAccount.WholeSet> of = new HashMap<>();
@@ -209,21 +227,29 @@ final class CoverageSheet {
     return levels;
   }
 
-  /** Names the checks that have no column. */
+  /** Says what the words mean, and names the checks that have no column. */
   private void rest(Sheet rows, int at, Report report, List<String> shown) {
+    if (at >= SheetSetup.LAST_ROW - LEGEND.size()) return;
+    int line = at;
+    for (String words : LEGEND) note(rows.createRow(line++), words);
+    if (!report.reading().wholeSet().isEmpty())
+      note(rows.createRow(line++), "whole set: " + report.reading().lookedIn());
     List<String> others = new ArrayList<>(on(report));
     others.removeAll(shown);
-    if (others.isEmpty() || at >= SheetSetup.LAST_ROW) return;
-    int line = at;
+    if (others.isEmpty()) return;
+    line++;
     String before = "Nothing open for any tile: ";
     for (int from = 0; from < others.size(); from += NAMED_IN_A_LINE) {
       int to = Math.min(others.size(), from + NAMED_IN_A_LINE);
-      Row row = rows.createRow(line++);
       String names = String.join(", ", others.subList(from, to));
-      pen.text(row, 0, before + names, Styles.Look.SUBTITLE);
-      own.done(row);
+      note(rows.createRow(line++), before + names + (to < others.size() ? "," : ""));
       before = "    ";
     }
+  }
+
+  private void note(Row row, String words) {
+    pen.text(row, 0, words, Styles.Look.SUBTITLE);
+    own.done(row);
   }
 
   private static List<String> on(Report report) {
@@ -235,7 +261,7 @@ final class CoverageSheet {
   }
 
   /** Those that leave something open for one tile or another, or for the whole set. */
-  private static List<String> checks(Report report) {
+  static List<String> checks(Report report) {
     Set<String> open = new HashSet<>();
     for (Verdict verdict : report.verdicts()) {
       boolean well =
@@ -251,35 +277,5 @@ final class CoverageSheet {
         open.add(finding.check());
     }
     return on(report).stream().filter(open::contains).toList();
-  }
-
-  /**
-   * By tag, for each check the ordinal of its verdict from 1, of several the worst; 0 for none. Of
-   * a long schedule the verdicts together are too many to hold.
-   */
-  private static Map<String, int[]> verdicts(List<Verdict> verdicts, List<String> checks) {
-    Map<String, Integer> columns = new HashMap<>();
-    for (String check : checks) columns.put(check, columns.size());
-    Map<String, int[]> table = new HashMap<>();
-    for (int i = 0; i < verdicts.size(); i++) {
-      Verdict verdict = verdicts.get(i);
-      Integer column = columns.get(verdict.check());
-      if (column == null) continue;
-      int[] own = table.computeIfAbsent(verdict.tag(), tag -> new int[checks.size()]);
-      boolean worst = own[column] == 0 || rank(verdict) < rank(verdicts.get(own[column] - 1));
-      if (worst) own[column] = i + 1;
-    }
-    return table;
-  }
-
-  private static int rank(Verdict verdict) {
-    return switch (verdict.outcome()) {
-      case FINDING -> 0;
-      case UNREAD -> 1;
-      case UNDECIDED -> 2;
-      case SUPPRESSED -> 3;
-      case SATISFIED -> 4;
-      case NOT_APPLICABLE -> 5;
-    };
   }
 }

@@ -24,6 +24,7 @@ public final class Headers {
   public static final String SOURCE = "Source";
   public static final String KIND = "Kind";
   public static final String ATTRIBUTE = "Attribute";
+  public static final String ASKED_IN = "Question no.";
   public static final String FIRST_SEEN = "First seen";
   public static final String LAST_SEEN = "Last seen";
   public static final String AGE = "Age in days";
@@ -60,6 +61,7 @@ public final class Headers {
           SOURCE,
           KIND,
           ATTRIBUTE,
+          ASKED_IN,
           FIRST_SEEN,
           LAST_SEEN,
           AGE,

@@ -30,7 +30,7 @@ final class LogColumns {
         fact(Headers.ID, 24, Finding::id),
         state(Headers.LEVEL, 9, Look.STRONG, line -> words(line.finding().level().word())),
         state(Headers.STATE, 10, Look.TEXT, line -> words(stateWord(line.finding()))),
-        fact(Headers.TAGS, 11, finding -> String.join(", ", finding.tags())),
+        fact(Headers.TAGS, 13, finding -> String.join(", ", finding.tags())),
         fact(Headers.CHECK, 19, Finding::check),
         fact(Headers.MESSAGE, 42, Finding::message),
         fact(Headers.FOUND, 24, Finding::found),
@@ -50,6 +50,7 @@ final class LogColumns {
         unprinted(Headers.SOURCE, 50, Finding::source),
         unprinted(Headers.KIND, 13, finding -> finding.kind().word()),
         unprinted(Headers.ATTRIBUTE, 20, Finding::attribute),
+        history(Headers.ASKED_IN, Look.COUNT, LogColumns::number),
         history(Headers.FIRST_SEEN, Look.DATE, line -> new Datum.Day(line.firstSeen())),
         history(Headers.LAST_SEEN, Look.DATE, line -> new Datum.Day(line.lastSeen())),
         history(Headers.AGE, Look.COUNT, this::age),
@@ -61,9 +62,9 @@ final class LogColumns {
   private List<Column> ofQuestions() {
     return List.of(
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
-        fact(Headers.TAGS, 10, finding -> String.join(", ", finding.tags())),
+        fact(Headers.TAGS, 13, finding -> String.join(", ", finding.tags())),
         wording(Headers.QUESTION, 40, Finding::question),
-        fact(Headers.PLACE, 24, finding -> finding.origin().place()),
+        fact(Headers.PLACE, 24, AskedTogether::places),
         link(),
         state(Headers.STATE, 10, Look.TEXT, line -> words(stateWord(line.finding()))),
         people(Headers.STATUS, 11, Look.TO_FILL),
@@ -83,6 +84,10 @@ final class LogColumns {
 
   static String stateWord(Finding finding) {
     return finding.suppressed().isEmpty() ? finding.state().word() : Headers.SUPPRESSED;
+  }
+
+  private static Datum number(QuestionLog.Line line) {
+    return line.number() == 0 ? new Datum.Blank() : new Datum.Count(line.number());
   }
 
   private Datum age(QuestionLog.Line line) {

@@ -228,7 +228,7 @@ final class QuantitySummary {
   private void number(
       Row row, int column, String formula, double value, Unit unit, LiveFormulas formulas) {
     Cell cell = pen.put(row, column, new Datum.Blank(), Styles.Look.NUMBER);
-    String format = unit == Unit.ONE ? "0" : "0.0";
+    String format = unit == Unit.ONE ? "#,##0" : "#,##0.0";
     cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), format));
     if (!formula.isEmpty()) formulas.set(cell, formula);
     cell.setCellValue(value);

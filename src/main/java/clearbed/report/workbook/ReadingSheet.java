@@ -5,8 +5,11 @@ import clearbed.model.Account;
 import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
+import clearbed.model.Report;
 import clearbed.model.TaughtWord;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -21,16 +24,17 @@ final class ReadingSheet {
           "Heading or words",
           "Taken for",
           "Why",
-          "Samples",
-          "Could answer",
+          "Open checks it may answer",
           "Tiles");
-  private static final int[] WIDTHS = {36, 6, 15, 48, 24, 34, 34, 34, 22};
+  private static final int[] WIDTHS = {34, 6, 16, 48, 26, 32, 34, 16};
 
   private final XSSFSheet sheet;
   private final RenewedSheet own;
   private final Pen pen;
   private final Places places;
   private Sheet rows;
+  private Set<String> open = Set.of();
+  private ReadingAccount reading = ReadingAccount.NOTHING;
   private int at = 1;
 
   ReadingSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
@@ -45,7 +49,9 @@ final class ReadingSheet {
    *
    * @param target where rows are made: the sheet's streaming twin
    */
-  void fill(Sheet target, ReadingAccount reading) {
+  void fill(Sheet target, Report report) {
+    reading = report.reading();
+    open = Set.copyOf(CoverageSheet.checks(report));
     rows = target;
     pen.turnTo(sheet);
     Row header = rows.createRow(0);
@@ -70,28 +76,34 @@ final class ReadingSheet {
         tally.read()
             + " read, "
             + tally.context()
-            + " context, "
+            + " as context, "
             + tally.setAside()
             + " set aside, "
             + tally.notUnderstood()
             + " not understood";
-    row(null, "all documents", what + ": " + tally.all(), words, "", "", "", "");
+    row(null, "all documents", what + ": " + tally.all(), words, "", "", "");
   }
 
   private void taught(TaughtWord word) {
-    row(null, "taught " + word.kind(), word.words(), word.as(), word.source(), "", "", "");
+    String as = reading.label(word.as());
+    row(null, "taught " + word.kind(), word.words(), as, word.source(), "", "");
   }
 
   private void notUnderstood(ReadingAccount.NotUnderstood each) {
     row(
         each.words().origin(),
         Fate.NOT_UNDERSTOOD.words(),
-        each.words().text(),
+        withSamples(each.words()),
         "",
         "",
-        String.join("; ", each.words().samples()),
-        String.join(", ", each.couldAnswer()),
+        each.couldAnswer().stream().filter(open::contains).collect(Collectors.joining(", ")),
         String.join(", ", each.tags()));
+  }
+
+  private static String withSamples(Account.Unread words) {
+    return words.samples().isEmpty()
+        ? words.text()
+        : words.text() + ": \"" + String.join("\", \"", words.samples()) + "\"";
   }
 
   private void undecided(ReadingAccount.Undecided each) {
@@ -106,17 +118,25 @@ final class ReadingSheet {
         "",
         why,
         "",
-        "",
         each.tag());
   }
 
   private void table(Account.TableAccount table) {
-    row(table.origin(), "table", "", table.takenFor(), "", "", "", "");
+    row(table.origin(), "table", "", takenFor(table), "", "", "");
     for (Account.Column column : table.columns()) {
-      String unit = column.unit().isEmpty() ? "" : " in " + column.unit();
-      String as = column.as().isEmpty() ? Fate.NOT_UNDERSTOOD.words() : column.as() + unit;
-      row(table.origin(), "column", column.heading(), as, column.evidence(), "", "", "");
+      String unit = column.unit().isEmpty() ? "" : " (" + column.unit() + ")";
+      boolean taken = !column.as().isEmpty();
+      String as = taken ? reading.label(column.as()) + unit : Fate.NOT_UNDERSTOOD.words();
+      row(table.origin(), "column", column.heading(), as, column.evidence(), "", "");
     }
+  }
+
+  private static String takenFor(Account.TableAccount table) {
+    return switch (table.takenFor()) {
+      case "rooms" -> "schedule of rooms";
+      case "none" -> "no schedule";
+      default -> table.takenFor();
+    };
   }
 
   private void setAside(Account.SetAside aside) {
@@ -126,7 +146,6 @@ final class ReadingSheet {
         aside.count() == 1 ? "" : aside.count() + " of them, the first here",
         "",
         aside.why(),
-        "",
         "",
         "");
   }

@@ -22,11 +22,11 @@ final class ResultRow {
     String tag = calculation.tag().isEmpty() ? "" : calculation.tag() + ": ";
     pen.text(row, 0, tag + last.label(), Styles.Look.STRONG);
     Quantity result = last.result();
-    number(1, "B" + (block.result() + 1), result);
+    number(1, "B" + (block.result() + 1), result, CalculationBlock.format(last));
     pen.text(row, 2, result.unit().symbol(), Styles.Look.TEXT);
     Unit other = BothUnits.beside(calculation, result.unit()).orElse(null);
     if (other == null) pen.text(row, 3, "", Styles.Look.TEXT);
-    else number(3, "D" + (block.result() + 1), result.to(other));
+    else number(3, "D" + (block.result() + 1), result.to(other), Figures.format(other));
     pen.text(row, 4, other == null ? "" : other.symbol(), Styles.Look.TEXT);
     String typed = block.typed().isEmpty() ? "" : ", with inputs that were typed";
     pen.text(row, 5, calculation.title() + typed, Styles.Look.TEXT);
@@ -46,9 +46,9 @@ final class ResultRow {
     Heights.fit(row, row.getSheet());
   }
 
-  private void number(int column, String from, Quantity quantity) {
+  private void number(int column, String from, Quantity quantity, String format) {
     Cell cell = pen.put(row, column, new Datum.Blank(), Styles.Look.NUMBER);
-    cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), Figures.format(quantity.unit())));
+    cell.setCellStyle(pen.styles().figures(cell.getCellStyle(), format));
     cell.setCellFormula(from);
     cell.setCellValue(quantity.number());
   }

@@ -72,7 +72,7 @@ public final class SheetLayout {
     for (QuestionLog.Line line : lines) {
       known.add(line.finding().id());
       if (line.number() > 0) {
-        byNumber.put(Integer.toString(line.number()), line.finding().id());
+        byNumber.putIfAbsent(Integer.toString(line.number()), line.finding().id());
       }
     }
     return of(sheet, headers, known, byNumber);

@@ -113,7 +113,7 @@ final class SpacingCurve {
     Charts.Labels labels() {
       String title = width.label() + " against " + lower(spacing.label());
       String alt =
-          "%s at %s of %s: %s. Line from %s to %s; the point is this entry."
+          "%s at %s of %s: %s. Line from %s to %s; the point is this tile."
               .formatted(
                   width.label(),
                   lower(spacing.label()),
@@ -126,7 +126,7 @@ final class SpacingCurve {
           (calculation.tag().isEmpty() ? "" : calculation.tag() + ": ") + title,
           spacing.label() + ", " + spacing.quantity().unit().symbol(),
           width.label() + ", " + width.result().unit().symbol(),
-          "this entry, " + point,
+          "this tile, " + point,
           alt);
     }
 

@@ -60,10 +60,10 @@ final class SummarySheet {
     documents(report.documents());
     rules(report.run(), report.reading().taught());
     suppressed(report.findings());
-    section("Please mind");
+    section("Cautions");
     for (Cautions.Caution caution : Cautions.of(!report.run().ruleSet().startsWith("iso")))
       pair(caution.subject(), caution.text());
-    section("By check, drawn");
+    section("By check, as a chart");
     checks.draw(next);
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
@@ -79,7 +79,7 @@ final class SummarySheet {
             .formatted(
                 run.date(),
                 Words.count(report.documents().size(), "document"),
-                Words.count((int) glass, "glass tile entry", "glass tile entries"),
+                Words.count((int) glass, "glass tile", "glass tiles"),
                 run.ruleSet(),
                 run.tool(),
                 run.version());
@@ -93,7 +93,7 @@ final class SummarySheet {
   }
 
   private void byLevel(List<Finding> findings) {
-    section("How many, how bad, and where they stand");
+    section("By level and state");
     Row header = row();
     pen.text(header, 0, "Level", Styles.Look.HEADER);
     pen.text(header, 1, "What it means", Styles.Look.HEADER);
@@ -162,16 +162,20 @@ final class SummarySheet {
   private void rules(Report.Run run, List<TaughtWord> taught) {
     section("Rules");
     pair("Rule set", run.ruleSetWithReason());
-    pair("Fingerprint", run.ruleSetDigest());
-    for (String layer : run.layers()) pair("Laid over it", layer);
+    pair("Fingerprint of the rules", run.ruleSetDigest());
+    for (String layer : run.layers()) pair("Office rules", layer);
     for (String change : run.changes()) pair("Check changed", change);
     for (TaughtWord word : taught) {
       String words = "%s \"%s\" is %s (%s)";
-      pair("Word taught", words.formatted(word.kind(), word.words(), word.as(), word.source()));
+      pair(
+          "Word taught by the office",
+          words.formatted(word.kind(), word.words(), word.as(), word.source()));
     }
     for (String fact : run.facts()) pair("Project fact", fact);
     for (String idle : run.idle()) {
-      pair("Suppresses nothing", idle + ": no finding is hidden by it; take it out or mend it");
+      pair(
+          "Suppression without effect",
+          idle + ": no finding is hidden by it; take it out or mend it");
     }
   }
 

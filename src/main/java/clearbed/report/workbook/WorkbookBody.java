@@ -152,10 +152,13 @@ final class WorkbookBody {
     RenewedSheet covered = renewed(BookSheets.COVERAGE);
     new CoverageSheet(book.getSheet(covered.name()), covered, places)
         .fill(stream.getSheet(covered.name()), report);
-    paper(covered, true, CoverageSheet.pagesWide(report));
+    SheetSetup.Paper across =
+        new SheetSetup.Paper(
+            true, size(CoverageSheet.isWide(report)), CoverageSheet.pagesWide(report));
+    SheetSetup.paper(book.getSheet(covered.name()), across, TITLE);
     RenewedSheet accounted = renewed(BookSheets.READING);
     new ReadingSheet(book.getSheet(accounted.name()), accounted, places)
-        .fill(stream.getSheet(accounted.name()), report.reading());
+        .fill(stream.getSheet(accounted.name()), report);
     paper(accounted, true, 1);
     RenewedSheet read = renewed(BookSheets.DOCUMENTS);
     new DocumentsSheet(book.getSheet(read.name()), read, places)
@@ -174,7 +177,8 @@ final class WorkbookBody {
   }
 
   private void paper(RenewedSheet sheet, boolean landscape, int pagesWide) {
-    SheetSetup.paper(book.getSheet(sheet.name()), paper(landscape, pagesWide), TITLE);
+    SheetSetup.Paper paper = new SheetSetup.Paper(landscape, size(false), pagesWide);
+    SheetSetup.paper(book.getSheet(sheet.name()), paper, TITLE);
   }
 
   /** What the next issue has to know: which documents there were, and what was written. */
@@ -200,16 +204,24 @@ final class WorkbookBody {
     if (sheet.getPhysicalNumberOfRows() > 0) {
       List<Column> before = new LogColumns(places, log.since()).of(name);
       new LogSheet(sheet, columns.of(name), pen)
-          .update(log, new LogSheet.Before(before, earlier.lines()), kept, lines(name));
+          .update(log, new LogSheet.Before(before, before(name)), kept, lines(name));
     } else {
       log(name, columns, book);
     }
   }
 
   private List<QuestionLog.Line> lines(String sheet) {
-    return log.lines().values().stream()
-        .filter(line -> sheet.equals(Headers.FINDINGS) || line.number() > 0)
-        .toList();
+    return List.copyOf(rows(sheet, log.lines()).values());
+  }
+
+  private Map<String, QuestionLog.Line> before(String sheet) {
+    return rows(sheet, earlier.lines());
+  }
+
+  /** A row for each finding, or for each question. */
+  private static Map<String, QuestionLog.Line> rows(
+      String sheet, Map<String, QuestionLog.Line> lines) {
+    return sheet.equals(Headers.FINDINGS) ? lines : AskedTogether.of(lines.values());
   }
 
   private void dress(LogSheet log) {
@@ -224,9 +236,10 @@ final class WorkbookBody {
           if (log.name().equals(Headers.QUESTIONS))
             SheetSetup.greySettled(sheet, column, columns.size() - 1);
         }
-        case Headers.STATUS -> SheetSetup.offer(sheet, 1, column, Replies.STATUS, Replies.MEANING);
+        case Headers.STATUS ->
+            SheetSetup.offer(sheet, 1, column, WordsToChoose.STATUS, WordsToChoose.MEANING);
         case Headers.ASKED_OF ->
-            SheetSetup.offer(sheet, 1, column, Replies.ASKED_OF, Replies.ANYBODY);
+            SheetSetup.offer(sheet, 1, column, WordsToChoose.ASKED_OF, WordsToChoose.ANYBODY);
         case Headers.DATE_ASKED, Headers.DUE -> SheetSetup.datesOnly(sheet, 1, column);
         default -> {}
       }
@@ -238,9 +251,9 @@ final class WorkbookBody {
     return metric() ? PaperSize.A3_PAPER : PaperSize.TABLOID_PAPER;
   }
 
-  private SheetSetup.Paper paper(boolean landscape, int pagesWide) {
-    PaperSize size = metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
-    return new SheetSetup.Paper(landscape, pagesWide > 1 ? wide() : size, pagesWide);
+  private PaperSize size(boolean wide) {
+    if (wide) return wide();
+    return metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
   }
 
   private boolean metric() {

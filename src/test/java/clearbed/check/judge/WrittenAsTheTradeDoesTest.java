@@ -27,19 +27,19 @@ class WrittenAsTheTradeDoesTest {
 
   @Test
   void tags_that_follow_each_other_are_a_range_and_none_goes_unnamed() {
-    assertThat(TagList.words(List.of("GT-1"))).isEqualTo("GT-1");
-    assertThat(TagList.words(List.of("GT-1", "GT-2"))).isEqualTo("GT-1 and GT-2");
-    assertThat(TagList.words(numbered(8))).isEqualTo("GT-1 to GT-8");
-    assertThat(TagList.words(List.of("GT-1", "GT-3", "GT-5", "GT-7", "GT-9", "GT-11", "GT-13")))
+    assertThat(TagWords.of(List.of("GT-1"))).isEqualTo("GT-1");
+    assertThat(TagWords.of(List.of("GT-1", "GT-2"))).isEqualTo("GT-1 and GT-2");
+    assertThat(TagWords.of(numbered(8))).isEqualTo("GT-1 to GT-8");
+    assertThat(TagWords.of(List.of("GT-1", "GT-3", "GT-5", "GT-7", "GT-9", "GT-11", "GT-13")))
         .isEqualTo("GT-1, GT-3, GT-5, GT-7, GT-9, GT-11 and GT-13");
-    assertThat(TagList.words(List.of("GT-08", "GT-09", "GT-10", "GT-10A")))
+    assertThat(TagWords.of(List.of("GT-08", "GT-09", "GT-10", "GT-10A")))
         .isEqualTo("GT-08 to GT-10 and GT-10A");
   }
 
   @Test
   void of_very_many_the_sentence_says_how_many_there_are() {
     List<String> odd = IntStream.range(0, 40).mapToObj(i -> "GT-" + (2 * i + 1)).toList();
-    assertThat(TagList.words(odd)).endsWith("GT-21 and others, 40 in all");
+    assertThat(TagWords.of(odd)).endsWith("GT-21 and others, 40 in all");
   }
 
   private static List<String> numbered(int to) {

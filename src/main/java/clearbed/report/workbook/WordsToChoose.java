@@ -3,7 +3,7 @@ package clearbed.report.workbook;
 import java.util.List;
 
 /** Words offered in the columns that people fill in. */
-final class Replies {
+final class WordsToChoose {
   static final List<String> STATUS = clearbed.model.QuestionLog.Reply.STATUS;
 
   static final List<String> ASKED_OF =
@@ -30,5 +30,5 @@ final class Replies {
           "Choose, or type anybody else. The letter puts the questions under this name.",
           false);
 
-  private Replies() {}
+  private WordsToChoose() {}
 }

@@ -8,7 +8,7 @@ package clearbed.report.annotate;
  * @param upX with {@code upY}: from the baseline to the height of the font
  * @param opens true when a blank or the start of a line stands before it
  */
-record Letter(
+record PageLetter(
     String text,
     double x,
     double y,
@@ -32,12 +32,12 @@ record Letter(
     return ((px - x) * upY - (py - y) * upX) / size();
   }
 
-  boolean isSameLine(Letter next) {
+  boolean isSameLine(PageLetter next) {
     return Math.abs(above(next.x, next.y)) < 0.4 * size();
   }
 
   /** True when the next letter stands right behind this one, as in one word or phrase. */
-  boolean runsOnTo(Letter next, double gapInSizes) {
+  boolean runsOnTo(PageLetter next, double gapInSizes) {
     double gap = along(next.x, next.y) - along(endX, endY);
     return isSameLine(next) && gap > -0.5 * size() && gap < gapInSizes * size();
   }

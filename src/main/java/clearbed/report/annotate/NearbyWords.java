@@ -14,11 +14,11 @@ import java.util.Set;
  * Words known to stand in the same paragraph or table row as a place: they tell which of several
  * like words on a page are meant.
  */
-final class Surroundings {
+final class NearbyWords {
   private final Map<Origin, Set<String>> words = new HashMap<>();
 
-  static Surroundings of(Report report) {
-    Surroundings all = new Surroundings();
+  static NearbyWords of(Report report) {
+    NearbyWords all = new NearbyWords();
     for (Entry entry : report.entries()) {
       all.add(entry.origin());
       entry.places().forEach(all::add);
