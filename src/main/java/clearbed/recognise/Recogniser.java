@@ -208,7 +208,8 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
-    List<Paragraph> notes = NumberedTable.notes(t, countedNotes);
+    List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
+    List<Paragraph> notes = answers.isEmpty() ? NumberedTable.notes(t, countedNotes) : answers;
     if (!notes.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(notes);

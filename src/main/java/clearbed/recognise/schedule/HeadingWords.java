@@ -34,6 +34,8 @@ public final class HeadingWords {
   /** Words of a name of a property. */
   private static final int MOST_WORDS = 4;
 
+  private static final int SHORT_LOOK = "clear".length();
+
   private HeadingWords() {}
 
   /** The column of an attribute that these words would head, or null. */
@@ -57,11 +59,14 @@ public final class HeadingWords {
     Attribute told = null;
     int longest = 0;
     for (Attribute a : vocabulary.attributes()) {
+      // "Light: Translucent, pale"; "clear" alone may be of anything.
+      boolean look = a.id().equals("tile.translucency");
       boolean may = a.kind() == Attribute.Kind.TERM && a.needsFamily();
-      if (!may || Set.of("location", "tile").contains(a.family())) continue;
+      if (!look && (!may || Set.of("location", "tile").contains(a.family()))) continue;
       for (Phrases term : a.words().terms().values()) {
         Phrases.Hit hit = term.first(value);
         if (hit == null || hit.start() > 0 || hit.end() <= longest) continue;
+        if (look && hit.end() <= SHORT_LOOK) continue;
         longest = hit.end();
         told = a;
       }

@@ -37,6 +37,9 @@ public final class PropertySheet {
   /** Before the mark in "2.3 GT-1 Washbasin wall". */
   private static final Pattern NUMBERED = Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+)?");
 
+  /** What a card calls a property. */
+  private static final Pattern NAME = Pattern.compile("\\p{L}[^\\d.;]{1,39}");
+
   private static final Pattern NAMED =
       Pattern.compile("\\p{L}{3,14} (?:(?i:no)\\.? ?)?(\\S{2,10})");
 
@@ -70,7 +73,7 @@ public final class PropertySheet {
   public Sheet read(Table table, String heading) {
     LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
     boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
-    int names = nameColumn(table, card ? FEWEST_OF_CARD : FEWEST);
+    int names = isCard(table) ? 0 : nameColumn(table, card ? FEWEST_OF_CARD : FEWEST);
     if (names < 0 || isTypesAcross(table, names)) return NONE;
     boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
     if (!tagged && over == null) return NONE;
@@ -162,6 +165,32 @@ public final class PropertySheet {
     if (Tags.isMark(text)) return text;
     Matcher m = NAMED.matcher(text);
     return m.matches() && Tags.isMark(m.group(1)) ? m.group(1) : "";
+  }
+
+  /**
+   * "STN-1 | Limestone ledge" over "Family | Stone slab" and "Piece | 3/4 in thick", and maybe more
+   * such below: nothing in it is said of other tiles, whatever the names are.
+   */
+  private static boolean isCard(Table table) {
+    IntSummaryStatistics columns = columns(table);
+    if (columns.getCount() == 0 || columns.getMin() != 0 || columns.getMax() != 1) return false;
+    if (table.rows().size() > SEARCHED || !isMarked(table.rows().get(0))) return false;
+    int marks = 0;
+    int names = 0;
+    for (Table.Row row : table.rows()) {
+      Table.Cell cell = row.at(0);
+      if (cell == null || cell.text().isBlank()) continue;
+      String text = cell.text().strip();
+      if (isMarked(row)) marks++;
+      else if (NAME.matcher(text).matches()) names++;
+      else return false;
+    }
+    return names >= FEWEST_OF_CARD * marks;
+  }
+
+  private static boolean isMarked(Table.Row row) {
+    Table.Cell cell = row.at(0);
+    return cell != null && Tags.isMark(cell.text().strip());
   }
 
   /** The column of names of attributes, of few others; -1 when there is none. */

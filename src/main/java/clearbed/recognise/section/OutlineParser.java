@@ -99,6 +99,8 @@ public final class OutlineParser {
   private static final Pattern OF_NO_SUBSTRATE =
       Pattern.compile("mortar\\.(?!membraneUse)|tile\\.kind|tile\\.backing");
 
+  private static final Set<String> NAMES_A_MORTAR = Set.of("mortar.standard", "mortar.isoClass");
+
   private static final int LONGEST_TOLD = 400;
 
   private static final Pattern FIRST_ITEM = Pattern.compile("(?s)(?:;|\\.\\s).*$");
@@ -594,6 +596,8 @@ public final class OutlineParser {
       if (property == null) return;
       // "Set on: cement mortar bed" speaks of no mortar.
       boolean substrate = property.column().attribute().family().equals("substrate");
+      // "Bed: white mortar, ANSI A118.15" speaks of one.
+      if (substrate && out.stream().anyMatch(s -> NAMES_A_MORTAR.contains(s.attribute()))) return;
       if (substrate) out.removeIf(s -> OF_NO_SUBSTRATE.matcher(s.attribute()).lookingAt());
       for (Statement s : rowReader.property(property.column().with(mark), property.value(), at)) {
         // "Bed: at least 95 % contact" is no substrate that nobody knows.

@@ -340,6 +340,9 @@ public final class StatementFinder {
     for (TileProperties.Hit hit : properties.in(lead))
       with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
     Limits limits = limitFinder.of(lead, true).supposing(describesTile ? Map.of() : with);
+    // "Mirrors: hung when the grout is dry. Mastic by their maker."
+    boolean mirrors = vocabulary.list("notTile").in(lead) && !limits.glass();
+    if (mirrors && limits.tags().isEmpty()) limits = limits.ofOtherTile();
     boolean tile = family.isEmpty() || family.equals("tile");
     return tile && Tags.alone(lead) ? limits.ofMarksAlone() : limits;
   }

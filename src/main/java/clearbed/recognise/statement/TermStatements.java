@@ -3,6 +3,7 @@ package clearbed.recognise.statement;
 import clearbed.model.Content;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,6 +25,8 @@ final class TermStatements {
       Pattern.compile(
           "\\b(?:goe?s?|stands?|sits?) (?:on|onto|over)(?: the| a)?\\s+(?:(?:[\\w./-]+)\\s+){0,3}$",
           Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern FIRST_WORDS = Pattern.compile(":\\s*(?:[\\w./-]+\\s+){0,3}");
 
   private static final int ON_REACH = 50;
 
@@ -140,7 +143,16 @@ final class TermStatements {
   /** "On cement backer board over steel studs", of a tile. */
   private static boolean standsOn(Passage p, Phrases.Hit hit) {
     String before = p.text.substring(Math.max(0, hit.start() - ON_REACH), hit.start());
-    return p.context.describesTile() && ON.matcher(before).find() || GOES_ON.matcher(before).find();
+    return p.context.describesTile() && ON.matcher(before).find()
+        || GOES_ON.matcher(before).find()
+        || followsTags(p, hit);
+  }
+
+  /** "GT-2: cement backer board on studs. GT-3: ..." under a title of any words. */
+  private static boolean followsTags(Passage p, Phrases.Hit hit) {
+    if (p.leadEnd == 0 || hit.start() < p.leadEnd || TileWords.tile(p.whole)) return false;
+    return Tags.alone(p.whole.substring(0, p.leadEnd))
+        && FIRST_WORDS.matcher(p.text.substring(p.leadEnd, hit.start())).matches();
   }
 
   private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {

@@ -115,6 +115,8 @@ public final class Vocabulary {
             "tag",
             "material",
             "roomNumber",
+            "questioned",
+            "answered",
             "filler",
             "others",
             "former",

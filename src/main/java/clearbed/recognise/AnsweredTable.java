@@ -1,0 +1,69 @@
+package clearbed.recognise;
+
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * A log of questions and answers. What was asked states nothing; what was answered is said of the
+ * tiles that it names, or that the question names.
+ */
+final class AnsweredTable {
+  private static final Pattern YES_OR_NO =
+      Pattern.compile("^(?:yes|no|correct|confirmed|agreed)[.,;:]\\s+", Pattern.CASE_INSENSITIVE);
+
+  /** The names of the columns stand in one of so many rows. */
+  private static final int TITLES = 6;
+
+  private AnsweredTable() {}
+
+  /** Its answers as paragraphs; empty where it is no such table. */
+  static List<Paragraph> answers(Table table, Vocabulary vocabulary) {
+    for (int i = 0; i < Math.min(TITLES, table.rows().size()); i++) {
+      Table.Row names = table.rows().get(i);
+      int asked = column(names, vocabulary, "schedule.questioned");
+      int answered = column(names, vocabulary, "schedule.answered");
+      if (asked < 0 || answered < 0) continue;
+      return below(table, i, answered);
+    }
+    return List.of();
+  }
+
+  private static int column(Table.Row names, Vocabulary vocabulary, String list) {
+    for (Table.Cell cell : names.cells()) {
+      String name = PlainText.of(cell.text()).strip().toLowerCase(Locale.ROOT);
+      if (vocabulary.list(list).matches(name)) return cell.column();
+    }
+    return -1;
+  }
+
+  private static List<Paragraph> below(Table table, int names, int answered) {
+    List<Paragraph> out = new ArrayList<>();
+    for (Table.Row row : table.rows().subList(names + 1, table.rows().size())) {
+      Table.Cell cell = row.at(answered);
+      if (cell == null || !cell.hasOwnWords()) continue;
+      String answer = YES_OR_NO.matcher(cell.text().strip()).replaceFirst("");
+      String text = about(row, answered, answer) + answer;
+      out.add(Paragraph.body(table.origin(cell).withText(text), text));
+    }
+    return out;
+  }
+
+  /** The tiles that the rest of the row names, should the answer name none: "GT-1, GT-2: ". */
+  private static String about(Table.Row row, int answered, String answer) {
+    if (!LimitFinder.tags(PlainText.of(answer)).isEmpty()) return "";
+    Set<String> tags = new TreeSet<>();
+    for (Table.Cell cell : row.cells())
+      if (cell.column() > 0 && cell.column() != answered)
+        tags.addAll(LimitFinder.written(PlainText.of(cell.text())));
+    return tags.isEmpty() ? "" : String.join(", ", tags) + ": ";
+  }
+}
