@@ -3,7 +3,9 @@ package clearbed.recognise;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,19 +53,31 @@ final class AnsweredTable {
       Table.Cell cell = row.at(answered);
       if (cell == null || !cell.hasOwnWords()) continue;
       String answer = YES_OR_NO.matcher(cell.text().strip()).replaceFirst("");
-      String text = about(row, answered, answer) + answer;
-      out.add(Paragraph.body(table.origin(cell).withText(text), text));
+      String about = about(row, answered);
+      // "Shower floors are PT-1. Glass tile GT-2 is on the walls" is of two.
+      for (Sentences.Sentence sentence : Sentences.of(answer)) {
+        Set<String> own = tags(sentence.text());
+        if (!own.isEmpty()) about = String.join(", ", own) + ": ";
+        String text = (own.isEmpty() ? about : "") + sentence.text().strip();
+        out.add(Paragraph.body(table.origin(cell).withText(text), text));
+      }
     }
     return out;
   }
 
-  /** The tiles that the rest of the row names, should the answer name none: "GT-1, GT-2: ". */
-  private static String about(Table.Row row, int answered, String answer) {
-    if (!LimitFinder.tags(PlainText.of(answer)).isEmpty()) return "";
+  /** The tiles that the rest of the row names: "GT-1, GT-2: ". */
+  private static String about(Table.Row row, int answered) {
     Set<String> tags = new TreeSet<>();
     for (Table.Cell cell : row.cells())
-      if (cell.column() > 0 && cell.column() != answered)
-        tags.addAll(LimitFinder.written(PlainText.of(cell.text())));
+      if (cell.column() > 0 && cell.column() != answered) tags.addAll(tags(cell.text()));
     return tags.isEmpty() ? "" : String.join(", ", tags) + ": ";
+  }
+
+  private static Set<String> tags(String text) {
+    String plain = PlainText.of(text);
+    Set<String> keys = LimitFinder.tags(plain);
+    Set<String> out = new TreeSet<>();
+    for (String key : keys) out.add(Tags.asWritten(key, plain));
+    return out;
   }
 }

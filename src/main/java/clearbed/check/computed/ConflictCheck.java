@@ -66,6 +66,7 @@ public final class ConflictCheck implements SetComputation {
               && !v.open()
               && !(v.content() instanceof Content.Words)
               && !(v.content() instanceof Content.NotUnderstood)
+              && !attribute.alongside().contains(v.content().text())
               && v.scope().compareTo(Scope.PROJECT) < 0;
       if (compares && (v.specific() || v.scope() == Scope.ENTRY))
         places.computeIfAbsent(place(v.origin()), p -> new ArrayList<>()).add(v);

@@ -28,6 +28,8 @@ final class TermStatements {
 
   private static final Pattern FIRST_WORDS = Pattern.compile(":\\s*(?:[\\w./-]+\\s+){0,3}");
 
+  private static final String COATED = "low-temperature-coated";
+
   private static final int ON_REACH = 50;
 
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
@@ -52,6 +54,7 @@ final class TermStatements {
       if (!column && (!termsAllowed(p, a) || ofAnotherColumn(p, a))) continue;
       if (!column && a.id().equals("mortar.chemistry") && saysHowToSet(p)) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
+      if (onBack(p, a)) hits.values().removeIf(term -> !term.equals(COATED));
       // "Translucent: no, opaque" asks and answers.
       boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
       if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
@@ -71,6 +74,11 @@ final class TermStatements {
     }
   }
 
+  /** "Metal film, low-temperature coating" under "Back" says how the back was coated. */
+  private static boolean onBack(Passage p, Attribute a) {
+    return a.id().equals("tile.kind") && p.context.attribute().equals("tile.backing");
+  }
+
   /**
    * A cell on one aspect of the tile does not speak of another: "clear film-faced" is a mounting,
    * and a substrate of "cement mortar bed" is no mortar.
@@ -78,6 +86,7 @@ final class TermStatements {
   private boolean ofAnotherColumn(Passage p, Attribute a) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.id().equals("notes")) return false;
+    if (onBack(p, a)) return false;
     if (ONE_CODE.stream().anyMatch(c -> c.contains(column.id()) && c.contains(a.id())))
       return false;
     boolean kin = column.family().equals(a.family());

@@ -11,6 +11,7 @@ import java.util.Set;
  *
  * @param label as people read it
  * @param single true when two different values for one entry contradict each other
+ * @param alongside terms that contradict no other: what was done to a tile however it was made
  * @param alone true when a figure of its kind with none of its words near is still of it
  * @param dimension of an amount, else null
  * @param plausible figures outside it are about something else; null when any will do
@@ -21,6 +22,7 @@ public record Attribute(
     String family,
     Kind kind,
     boolean single,
+    Set<String> alongside,
     boolean needsFamily,
     boolean alone,
     Dimension dimension,

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads an attribute as {@code attributes.yaml} writes it. */
 final class AttributeReader {
@@ -47,6 +48,7 @@ final class AttributeReader {
         n.get("family").text(),
         kind,
         n.get("single").isTrue(),
+        Set.copyOf(n.get("alongside").texts()),
         n.has("needs"),
         n.get("alone").isTrue(),
         dimension,
