@@ -101,15 +101,8 @@ public final class Vocabulary {
       language.put("negation." + list.key(), phrases(list));
     for (String list :
         List.of(
-            "open",
-            "vague",
-            "empty",
-            "ditto",
-            "references",
-            "publication",
-            "finite",
-            "except",
-            "amending")) language.put(list, phrases(words.get(list)));
+            "open", "empty", "ditto", "references", "publication", "finite", "except", "amending"))
+      language.put(list, phrases(words.get(list)));
     for (String list :
         List.of(
             "tag",
@@ -128,8 +121,10 @@ public final class Vocabulary {
     placeLead = regex(places.get("lead"));
     placeSuited = regex(places.get("suited"));
     language.put("places.notAlone", phrases(places.get("notAlone")));
-    for (ConfigNode list : words.get("clause").entries())
-      language.put("clause." + list.key(), phrases(list));
+    for (String group : List.of("clause", "vague")) {
+      for (ConfigNode list : words.get(group).entries())
+        language.put(group + "." + list.key(), phrases(list));
+    }
     for (String list : List.of("over", "edge", "ofAThing"))
       language.put("flatness." + list, phrases(words.get("flatness").get(list)));
     ratioOfSpan = regex(words.get("flatness").get("ratio"));
