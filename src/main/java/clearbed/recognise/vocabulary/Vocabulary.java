@@ -68,6 +68,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> full;
   private final String placeSuited;
   private final String ratioOfSpan;
+  private final List<FlatnessClass> flatnessClasses = new ArrayList<>();
   private final Taught taught;
 
   private Vocabulary(Files files, List<ConfigFile> layers, List<String> marks) throws IOException {
@@ -128,6 +129,8 @@ public final class Vocabulary {
     for (String list : List.of("over", "edge", "ofAThing"))
       language.put("flatness." + list, phrases(words.get("flatness").get(list)));
     ratioOfSpan = regex(words.get("flatness").get("ratio"));
+    for (ConfigNode classes : words.get("flatness").get("classes").items())
+      flatnessClasses.add(FlatnessClass.of(classes, regex(classes.get("name"))));
     supposed = supposed(words.get("supposed"));
     for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
     full = phrasesByName(words.get("full"));
@@ -385,6 +388,11 @@ public final class Vocabulary {
   /** A part of the span; the part is in its groups. */
   public String ratioOfSpan() {
     return ratioOfSpan;
+  }
+
+  /** Names of classes that stand for deviations. */
+  public List<FlatnessClass> flatnessClasses() {
+    return flatnessClasses;
   }
 
   /** Words for all there can be of an amount, by attribute. */
