@@ -102,8 +102,15 @@ public final class Vocabulary {
       language.put("negation." + list.key(), phrases(list));
     for (String list :
         List.of(
-            "open", "empty", "ditto", "references", "publication", "finite", "except", "amending"))
-      language.put(list, phrases(words.get(list)));
+            "open",
+            "empty",
+            "ditto",
+            "references",
+            "ofStandards",
+            "publication",
+            "finite",
+            "except",
+            "amending")) language.put(list, phrases(words.get(list)));
     for (String list :
         List.of(
             "tag",
@@ -121,7 +128,16 @@ public final class Vocabulary {
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
     placeSuited = regex(places.get("suited"));
-    language.put("places.notAlone", phrases(places.get("notAlone")));
+    for (String list :
+        List.of(
+            "notAlone",
+            "otherwise",
+            "usual",
+            "temperature",
+            "denied",
+            "never",
+            "beside",
+            "structures")) language.put("places." + list, phrases(places.get(list)));
     for (String group : List.of("clause", "vague")) {
       for (ConfigNode list : words.get(group).entries())
         language.put(group + "." + list.key(), phrases(list));
