@@ -40,6 +40,8 @@ class WrongWordsTest {
         "vocabulary/attributes.yaml|consents: consents|consents: consent|no group of words named consent; did you mean 'consents'?",
         "vocabulary/attributes.yaml|, without: membrane}|, wihtout: membrane}|'wihtout' is not known here; did you mean 'without'?",
         "vocabulary/attributes.yaml|    single: true|    single: yes|'single': true or false is wanted, not 'yes'",
+        "vocabulary/language.yaml|name: '\\bSR\\s?(\\d)|name: '\\bSR\\s?\\d|a group, in brackets, is to hold the class",
+        "vocabulary/language.yaml|[3 mm in 2 m]|[3 mm in two]|'3 mm in two'",
         "vocabulary/language.yaml|  lead: '(?:|  lead: '((?:|not a regular expression: Unclosed group",
         "vocabulary/language.yaml|  steam: [steam]|  steam: [stream]|'stream' is not a term of location.exposure; did you mean 'steam'?",
         "vocabulary/language.yaml|  steam: [steam]|  stream: [steam]|no place named stream; did you mean 'steam'?",

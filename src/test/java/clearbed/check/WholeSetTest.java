@@ -159,6 +159,47 @@ class WholeSetTest {
     assertThat(section(clause).findings("vague")).hasSize(1);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "A suitable silicone, as approved by the designer.",
+        "An approved polyurethane.",
+        "Patching as required.",
+        "Use a proper fast curing tile epoxy."
+      })
+  void a_product_that_only_its_kind_names_is_left_open(String words) throws IOException {
+    assertThat(section("At glass tile: " + words).findings("vague")).hasSize(1);
+    assertThat(inACell(words).findings("vague")).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"As approved.", "Standard sealant", "By contractor", "suitable"})
+  void a_cell_of_vague_words_alone_says_nothing_of_its_column(String words) throws IOException {
+    assertThat(inACell(words).findings("vague")).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "A suitable silicone to ASTM C920.",
+        "Approved polyurethane, joint 6 mm wide.",
+        "A silicone that its maker confirms to be suitable, as approved for the sample.",
+        "Neutral silicone."
+      })
+  void one_that_a_standard_a_figure_or_its_maker_decides_is_not(String words) throws IOException {
+    assertThat(section("At glass tile: " + words).findings("vague")).isEmpty();
+    assertThat(inACell(words).findings("vague")).isEmpty();
+  }
+
+  private Checked inACell(String words) throws IOException {
+    Files.writeString(
+        folder.resolve("cells.csv"),
+        "Code,Material,Sealant standard\nGT-4,Cast glass tile,\""
+            + words
+            + "\"\nGT-5,Cast glass tile,ASTM C920\n");
+    return section("Glass tile is set in mortar to ANSI A118.15.");
+  }
+
   @Test
   void a_reference_that_leads_to_a_document_clause_or_tag_is_followed() throws IOException {
     Files.writeString(folder.resolve("D-14 edges.txt"), "Edges of tile at structural joints.\n");

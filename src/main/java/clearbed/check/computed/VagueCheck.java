@@ -10,38 +10,29 @@ import clearbed.model.Kind;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiFunction;
-import java.util.regex.Matcher;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** "Suitable", "approved" or "as required" stands where a requirement belongs. */
 public final class VagueCheck implements SetComputation {
-  private static final String WORDS =
-      "suitable|appropriate|approved|adequate|proper|acceptable|good[- ]quality|high[- ]quality|sufficient";
-  private static final String THINGS =
-      "(?:tile )?(?:mortar|adhesive|thin-?set|setting material|setting bed|grout|sealant|membrane|waterproofing|tanking|substrate|background|primer|equipment|tools?|cleaners?|patching compound|levell?ing compound|filler|underlay|backing|backer board|screed|movement joints?|expansion joints?|caulk|bond strength|coverage|tile|cure|curing|time|period|interval|joint width|temperatures?|weather|spacings?|depth|thickness|width|tolerances?|flatness|strength)";
-  private static final Pattern IN_A_CLAUSE =
-      Pattern.compile(
-          "\\b(?:(?:"
-              + WORDS
-              + ")\\s+(?:[\\w-]+\\s+){0,2}"
-              + THINGS
-              + "|"
-              + THINGS
-              + "\\b[^.;:]{0,40}\\b(?:as required|as necessary|as needed|as approved|as appropriate|where required))\\b",
-          Pattern.CASE_INSENSITIVE);
-
   /** Behind a whole word a stop ends what is said, though a small letter follows. */
   private static final Pattern ITEM = Pattern.compile("(?:;|(?<=[a-z]{5})\\.)\\s+");
 
-  private static final Pattern A_WHOLE_CELL =
-      Pattern.compile(
-          "(?:"
-              + WORDS
-              + "|as required|as necessary|as needed|as approved|as selected|good quality|per code|standard|typical|by contractor|contractor'?s (?:option|choice))(?:\\s+(?:type|mortar|grout|sealant|adhesive|membrane|substrate|product|material))?\\.?",
-          Pattern.CASE_INSENSITIVE);
+  /** What may stand between a vague word and the thing that it says nothing of. */
+  private static final Pattern BETWEEN = Pattern.compile("\\s+(?:[\\w-]+\\s+){0,2}");
+
+  /** From a thing to the words that leave it to somebody, in characters. */
+  private static final int NEAR = 40;
+
+  private static final Pattern STOPS = Pattern.compile("[.;:]");
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -51,7 +42,9 @@ public final class VagueCheck implements SetComputation {
     Memo<String, String> clauses = Memo.ofTexts();
     BiFunction<String, Boolean, String> vague =
         (text, cell) ->
-            cell ? cells.get(text, () -> ofCell(text)) : clauses.get(text, () -> ofClause(text));
+            cell
+                ? cells.get(text, () -> ofCell(text, scene.vocabulary()))
+                : clauses.get(text, () -> ofClause(text, scene.vocabulary()));
     scene
         .text()
         .each(
@@ -63,27 +56,78 @@ public final class VagueCheck implements SetComputation {
     return out;
   }
 
-  private static String ofCell(String text) {
-    Matcher whole = A_WHOLE_CELL.matcher(text.trim());
-    return whole.matches() ? whole.group() : ofClause(text);
+  private static String ofCell(String text, Vocabulary vocabulary) {
+    String cell = text.trim();
+    return isVague(cell, vocabulary) ? cell : ofClause(text, vocabulary);
   }
 
-  private static String ofClause(String text) {
+  /** "As approved.", "standard grout": the heading of the column says what is wanted, no more. */
+  private static boolean isVague(String cell, Vocabulary vocabulary) {
+    String words = cell.endsWith(".") ? cell.substring(0, cell.length() - 1) : cell;
+    return Stream.of("words", "left", "alone")
+        .flatMap(list -> vocabulary.list("vague." + list).all(words).stream())
+        .filter(hit -> hit.start() == 0)
+        .map(hit -> words.substring(hit.end()))
+        .anyMatch(rest -> rest.isEmpty() || vocabulary.list("vague.ofCells").matches(rest.strip()));
+  }
+
+  private static String ofClause(String text, Vocabulary vocabulary) {
+    boolean may =
+        vocabulary.list("vague.words").mayBeIn(text) || vocabulary.list("vague.left").mayBeIn(text);
+    if (!may) return "";
     for (Sentences.Sentence sentence : Sentences.of(text)) {
       for (String item : ITEM.split(sentence.text())) {
-        Matcher m = IN_A_CLAUSE.matcher(item);
-        if (m.find() && !exact(item)) return m.group();
+        String words = ofItem(item, vocabulary);
+        if (!words.isEmpty() && !exact(item, vocabulary)) return words;
       }
     }
     return "";
   }
 
+  /** "A suitable mortar", "primer as required"; of several the first. */
+  private static String ofItem(String item, Vocabulary vocabulary) {
+    List<Phrases.Hit> things = vocabulary.list("vague.things").all(item);
+    if (things.isEmpty()) return "";
+    List<Phrases.Hit> left = vocabulary.list("vague.left").all(item);
+    Stream<Phrases.Hit> before =
+        vocabulary.list("vague.words").all(item).stream()
+            .map(
+                word ->
+                    reaching(word, things, between -> BETWEEN.matcher(between).matches(), item));
+    Stream<Phrases.Hit> behind =
+        things.stream()
+            .map(
+                thing ->
+                    reaching(
+                        thing,
+                        left,
+                        between -> between.length() <= NEAR && !STOPS.matcher(between).find(),
+                        item));
+    return Stream.concat(before, behind)
+        .filter(Objects::nonNull)
+        .min(Comparator.comparingInt(Phrases.Hit::start))
+        .map(hit -> item.substring(hit.start(), hit.end()))
+        .orElse("");
+  }
+
+  /** From a hit to the last of others that what stands between lets it reach, or null. */
+  private static Phrases.Hit reaching(
+      Phrases.Hit from, List<Phrases.Hit> others, Predicate<String> may, String item) {
+    Phrases.Hit out = null;
+    for (Phrases.Hit to : others) {
+      if (to.start() < from.end()) continue;
+      boolean joined = out != null && item.substring(out.end(), to.start()).isBlank();
+      if (joined || may.test(item.substring(from.end(), to.start())))
+        out = new Phrases.Hit(from.start(), to.end());
+    }
+    return out;
+  }
+
   /** A clause that also names a standard or a figure says what it wants. */
-  private static boolean exact(String text) {
+  private static boolean exact(String text, Vocabulary vocabulary) {
     return !Citations.find(text).isEmpty()
         || !Quantities.find(text).isEmpty()
-        || text.matches(
-            "(?is).*\\b(?:manufacturer|maker|supplier|written|confirm|letter|section \\d|scheduled?|submit\\w*|mock-?up|sample)\\b.*");
+        || vocabulary.list("vague.exact").in(text);
   }
 
   private static Finding finding(Rule rule, Scene scene, SetText.Piece piece, String words) {

@@ -689,13 +689,13 @@ public final class OutlineParser {
     }
 
     /** "2. STANDARDS NAMED", "Publications". */
-    private static boolean isOnStandards(Pending p) {
+    private boolean isOnStandards(Pending p) {
       return p.path().stream()
           .filter(Node::heading)
           .anyMatch(
               n ->
                   n.text().length() < LONGEST_LIST_TITLE
-                      && PublicationLists.STANDARDS.matcher(n.text()).find());
+                      && vocabulary.list("ofStandards").in(n.text()));
     }
 
     private boolean isReferences(String heading) {

@@ -31,10 +31,6 @@ final class PublicationLists {
 
   private static final Pattern JOINTS = Pattern.compile("[\\s,;.&/:()]|\\band\\b|\\bParts?\\b");
 
-  static final Pattern STANDARDS =
-      Pattern.compile(
-          "\\b(?:standards|references|publications|codes)\\b", Pattern.CASE_INSENSITIVE);
-
   /** A word that is no article or preposition. */
   private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
@@ -98,7 +94,8 @@ final class PublicationLists {
   private boolean isBare(String whole) {
     // "Standards referred to in this section, each in its current edition: ..."
     String lead = Parts.lead(whole);
-    boolean led = STANDARDS.matcher(lead).find() && !vocabulary.list("clause.imperative").in(lead);
+    boolean led =
+        vocabulary.list("ofStandards").in(lead) && !vocabulary.list("clause.imperative").in(lead);
     String line = led ? whole.substring(lead.length() + 1) : whole;
     List<Citations.Found> found = Citations.find(line);
     if (found.size() < LIST) return false;

@@ -145,7 +145,7 @@ final class Wordings {
   private Limits limits(String lead, String words) {
     Limits limits = limitFinder.of(lead, true);
     if (words.equals(lead)) return limits;
-    if (DEFLECTION.matcher(words).find() && LimitFinder.listsStructures(lead))
+    if (DEFLECTION.matcher(words).find() && limitFinder.listsStructures(lead))
       return limits.anywhere();
     // "Walls: silicone ... Floors: polyurethane ...": each lead limits what follows it.
     boolean placed = !limits.surfaces().isEmpty() || !limits.exposures().isEmpty();

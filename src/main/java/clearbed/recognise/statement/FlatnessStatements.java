@@ -6,10 +6,11 @@ import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.FlatnessClass;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -30,28 +31,6 @@ final class FlatnessStatements {
   private final Attribute flatness;
   private final Attribute deflection;
   private final Pattern ratio;
-
-  /** A row of DIN 18202, table 3, by its number, or a class of surface regularity. */
-  private static final Pattern CLASSES =
-      Pattern.compile(
-          "\\bDIN\\s?18202\\b[^.;]{0,60}?\\b(?:row|line|zeile|ligne|riga|fila|regel)\\s?([3467])\\b"
-              + "|\\bSR\\s?([123])\\b",
-          Pattern.CASE_INSENSITIVE);
-
-  /** Millimetres under one metre and under four, of rows 3, 4, 6 and 7. */
-  private static final Map<String, int[]> ROWS =
-      Map.of(
-          "3",
-          new int[] {4, 10},
-          "4",
-          new int[] {3, 9},
-          "6",
-          new int[] {5, 10},
-          "7",
-          new int[] {3, 8});
-
-  /** Millimetres under two metres (BS 8204-1, as guides to screeds report it). */
-  private static final Map<String, Integer> REGULARITY = Map.of("1", 3, "2", 5, "3", 10);
 
   FlatnessStatements(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -92,23 +71,20 @@ final class FlatnessStatements {
 
   /** "Evenness to DIN 18202, table 3, row 4", "surface regularity SR1": figures by their names. */
   private void addClass(Passage p, List<int[]> taken) {
-    Matcher m = CLASSES.matcher(p.text);
-    if (!m.find()) return;
-    List<Content.Deviation> deviations = new ArrayList<>();
-    if (m.group(1) != null) {
-      int[] row = ROWS.get(m.group(1));
-      deviations.add(deviation(row[0], 1));
-      deviations.add(deviation(row[1], 4));
-    } else {
-      deviations.add(deviation(REGULARITY.get(m.group(2)), 2));
+    MatchResult first = null;
+    List<Content.Deviation> figures = List.of();
+    for (FlatnessClass classes : vocabulary.flatnessClasses()) {
+      Matcher m = classes.name().matcher(p.text);
+      while (m.find() && (first == null || m.start() < first.start())) {
+        List<Content.Deviation> of = classes.figures().get(m.group(1));
+        if (of == null) continue;
+        first = m.toMatchResult();
+        figures = of;
+      }
     }
-    p.add(flatness, new Content.Flatness(deviations), false, m.start(), m.end());
-    taken.add(new int[] {m.start(), m.end()});
-  }
-
-  private static Content.Deviation deviation(int millimetres, int metres) {
-    return new Content.Deviation(
-        Quantity.of(millimetres, Unit.MILLIMETRE), Quantity.of(metres, Unit.METRE));
+    if (first == null) return;
+    p.add(flatness, new Content.Flatness(figures), false, first.start(), first.end());
+    taken.add(new int[] {first.start(), first.end()});
   }
 
   /**

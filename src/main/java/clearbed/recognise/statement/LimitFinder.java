@@ -51,11 +51,6 @@ public final class LimitFinder {
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
 
-  private static final Pattern STRUCTURES =
-      Pattern.compile(
-          "\\b(?:studs?|slabs?|framing|frames?|floors?|walls?|shells?|joists?|basins?|structure)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
 
   /** A class code is no longer, in characters. */
@@ -96,8 +91,8 @@ public final class LimitFinder {
   }
 
   /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
-  public static boolean listsStructures(String text) {
-    return STRUCTURES.matcher(text).results().limit(2).count() > 1;
+  public boolean listsStructures(String text) {
+    return vocabulary.list("places.structures").all(text).size() > 1;
   }
 
   /**

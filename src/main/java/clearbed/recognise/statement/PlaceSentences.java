@@ -15,19 +15,8 @@ public final class PlaceSentences {
   private static final int MOST_OTHER = 2;
 
   private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
-  private static final Pattern TEMPERATURE = Pattern.compile("\\b(?:at|to|of) [-+]?\\d+ ?°[CF]\\b");
-
-  /** Not of a place: of a test, a wait, or a protection. */
-  private static final Pattern OTHERWISE =
-      Pattern.compile(
-          "(?i)\\d|\\b(?:not?|never|without|against|before|after|until|during|while|if|when|from|kept|fit"
-              + "|resist\\w*|suit\\w*|rated|approved|tested|tests?|proof\\w*|report\\w*|for|cycles|colou?rs?)\\b");
-
-  private static final Pattern USUAL =
-      Pattern.compile(
-          "(?i)\\b(?:and|or|in|on|at|to|the|of|by|all|always|permanent\\w*|continuous\\w*|constant\\w*"
-              + "|full\\w*|partly|open|exposed|subject|level|walked|barefoot|shod|daily|walls?|floors?"
-              + "|fronts?|north|south|east|west|facing|area|areas|side|room|rooms|use|both)\\b");
+  private static final Pattern FIGURE = Pattern.compile("\\d");
+  private static final Pattern BLANKS = Pattern.compile(" {2,}");
 
   private static final Pattern STOPS =
       Pattern.compile("[,;]\\s+|\\.\\s+(?=\\p{Lu})|\\s[-\u2013\u2014]\\s");
@@ -49,11 +38,12 @@ public final class PlaceSentences {
    * @param words in plain form
    */
   public boolean isOne(String words) {
-    String text = TEMPERATURE.matcher(words).replaceAll(" ");
+    String text = withoutTemperature(words);
     boolean other =
         exposure == null
             || text.length() > LONGEST
-            || OTHERWISE.matcher(text).find()
+            || FIGURE.matcher(text).find()
+            || vocabulary.list("places.otherwise").in(text)
             || !vocabulary.isVerbless(text)
             || !vocabulary.family(text).isEmpty()
             || Citations.mayCite(text) && !Citations.find(text).isEmpty();
@@ -61,7 +51,12 @@ public final class PlaceSentences {
     String rest = text;
     for (Phrases phrases : exposure.words().terms().values()) rest = phrases.without(rest);
     if (rest.equals(text)) return false;
-    String unusual = USUAL.matcher(rest).replaceAll(" ");
+    String unusual = vocabulary.list("places.usual").without(rest);
     return WORD.matcher(unusual).results().count() <= MOST_OTHER;
+  }
+
+  private String withoutTemperature(String words) {
+    String without = vocabulary.list("places.temperature").without(words);
+    return without.equals(words) ? words : BLANKS.matcher(without).replaceAll(" ");
   }
 }

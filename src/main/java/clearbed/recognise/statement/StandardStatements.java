@@ -2,24 +2,19 @@ package clearbed.recognise.statement;
 
 import clearbed.model.Content;
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.StandardInfo;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The standards that a text requires, by the attribute they state. */
 final class StandardStatements {
   private static final String FACE_MOUNTED = "process.faceMounted";
   private static final Pattern MOSAIC = Pattern.compile("\\bmosaics?\\b", Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern NEEDS_NONE =
-      Pattern.compile(
-          "\\bno ([\\w-]+(?: [\\w-]+){0,2}?) (?:is |are )?(?:needed|required|necessary|called for)\\b",
-          Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -57,8 +52,10 @@ final class StandardStatements {
 
   /** "DIN 18534-1 class W0-I, no sealing layer needed". */
   private boolean needsNone(Passage p, String family, int end) {
-    Matcher m = NEEDS_NONE.matcher(p.text).region(end, p.text.length());
-    return m.find() && vocabulary.family(m.group(1)).equals(family);
+    String rest = p.text.substring(end);
+    Phrases.Hit none = vocabulary.list("negation.needsNone").first(rest);
+    return none != null
+        && vocabulary.family(rest.substring(none.start(), none.end())).equals(family);
   }
 
   /** A class names the standard that it is of: {@code CG2WA}, {@code F-25LM}. */

@@ -307,8 +307,8 @@ public final class StatementFinder {
   }
 
   /** "Studs, slab and pool wall: L/480" lists what bends, and is of the tile on all of it. */
-  private static boolean ofStructures(Said value, Passage p) {
-    return value.attribute().equals("substrate.deflection") && LimitFinder.listsStructures(p.whole);
+  private boolean ofStructures(Said value, Passage p) {
+    return value.attribute().equals("substrate.deflection") && limitFinder.listsStructures(p.whole);
   }
 
   /**

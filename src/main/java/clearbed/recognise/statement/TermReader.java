@@ -14,28 +14,9 @@ import java.util.regex.Pattern;
  * Finds the terms of one attribute in a text; longer phrases win over the shorter ones inside them.
  */
 public final class TermReader {
-  /** "No frost at this site", "out of the sun": the word is named to say that it is not so. */
-  private static final Pattern DENIED =
-      Pattern.compile(
-          "\\b(?:no|not|never|without|free of|free from|(?:away from|out of|clear of|sheltered from|protected from)(?: [\\w-]+){0,2}?)"
-              + " (?:in |at |on |to |the |any |direct |a )*"
-              // "Away from cooking heat and direct sun" denies both.
-              + "(?:[\\w-]+ (?:[\\w-]+ )?(?:and|or) (?:direct |any |the )?)?$",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final int DENIAL = 40;
-
   private static final String SURFACE = "location.surface";
 
-  private static final Pattern NEVER =
-      Pattern.compile(
-          "(?i)\\s+(?:never|(?:does|do|will|is|are|need) not (?:be )?(?:occur|expected|reach|arise|happen|known|considered|present))");
-
   private static final String DRY = "dry";
-
-  private static final Pattern BESIDE =
-      Pattern.compile(
-          "(?i)\\b(?:beside|next to|adjacent to|adjoining|near|facing|overlooking|opposite)(?: (?:the|a|an))? $");
 
   /** The wall of a pool is a wall and of a pool. */
   private static final String POOL = "pool";
@@ -65,10 +46,6 @@ public final class TermReader {
     return out;
   }
 
-  private static String before(String text, Phrases.Hit hit) {
-    return text.substring(Math.max(0, hit.start() - DENIAL), hit.start());
-  }
-
   /** The terms found, in the order of the text; what is denied is not among them. */
   public Set<String> in(String attribute, String text) {
     String plain = PlainText.of(text);
@@ -79,13 +56,13 @@ public final class TermReader {
         .words()
         .terms()
         .forEach((term, phrases) -> phrases.all(plain).forEach(h -> hits.add(Map.entry(h, term))));
-    hits.removeIf(hit -> DENIED.matcher(before(plain, hit.getKey())).find());
+    // "No frost at this site", "out of the sun": named to say that it is not so.
+    hits.removeIf(hit -> vocabulary.list("places.denied").endsAt(plain, hit.getKey().start()));
     // "Frost does not occur at this site."
-    hits.removeIf(
-        hit -> NEVER.matcher(plain).region(hit.getKey().end(), plain.length()).lookingAt());
+    hits.removeIf(hit -> vocabulary.list("places.never").startsAt(plain, hit.getKey().end()));
     // "Rest room beside the sauna garden; interior, dry".
     if (hits.stream().anyMatch(hit -> hit.getValue().equals(DRY)))
-      hits.removeIf(hit -> BESIDE.matcher(before(plain, hit.getKey())).find());
+      hits.removeIf(hit -> vocabulary.list("places.beside").endsAt(plain, hit.getKey().start()));
     hits.sort(
         (a, b) ->
             (b.getKey().end() - b.getKey().start()) - (a.getKey().end() - a.getKey().start()));

@@ -68,6 +68,7 @@ public final class Vocabulary {
   private final Map<String, Phrases> full;
   private final String placeSuited;
   private final String ratioOfSpan;
+  private final List<FlatnessClass> flatnessClasses = new ArrayList<>();
   private final Taught taught;
 
   private Vocabulary(Files files, List<ConfigFile> layers, List<String> marks) throws IOException {
@@ -102,10 +103,10 @@ public final class Vocabulary {
     for (String list :
         List.of(
             "open",
-            "vague",
             "empty",
             "ditto",
             "references",
+            "ofStandards",
             "publication",
             "finite",
             "except",
@@ -129,12 +130,25 @@ public final class Vocabulary {
     ConfigNode places = words.get("places");
     placeLead = regex(places.get("lead"));
     placeSuited = regex(places.get("suited"));
-    language.put("places.notAlone", phrases(places.get("notAlone")));
-    for (ConfigNode list : words.get("clause").entries())
-      language.put("clause." + list.key(), phrases(list));
+    for (String list :
+        List.of(
+            "notAlone",
+            "otherwise",
+            "usual",
+            "temperature",
+            "denied",
+            "never",
+            "beside",
+            "structures")) language.put("places." + list, phrases(places.get(list)));
+    for (String group : List.of("clause", "vague")) {
+      for (ConfigNode list : words.get(group).entries())
+        language.put(group + "." + list.key(), phrases(list));
+    }
     for (String list : List.of("over", "edge", "ofAThing"))
       language.put("flatness." + list, phrases(words.get("flatness").get(list)));
     ratioOfSpan = regex(words.get("flatness").get("ratio"));
+    for (ConfigNode classes : words.get("flatness").get("classes").items())
+      flatnessClasses.add(FlatnessClass.of(classes, regex(classes.get("name"))));
     supposed = supposed(words.get("supposed"));
     for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
     full = phrasesByName(words.get("full"));
@@ -392,6 +406,11 @@ public final class Vocabulary {
   /** A part of the span; the part is in its groups. */
   public String ratioOfSpan() {
     return ratioOfSpan;
+  }
+
+  /** Names of classes that stand for deviations. */
+  public List<FlatnessClass> flatnessClasses() {
+    return flatnessClasses;
   }
 
   /** Words for all there can be of an amount, by attribute. */
