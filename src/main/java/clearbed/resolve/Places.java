@@ -13,6 +13,7 @@ import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,11 +30,8 @@ final class Places {
   private static final String EXPOSURE = "location.exposure";
   private static final String FOOTWEAR = "location.footwear";
 
-  // "Place: pool walls, submerged."
-  private static final Pattern LABELLED =
-      Pattern.compile(
-          "\\b(?:places?|locations?|exposures?|exposed to|conditions?|environment|duty|situation|stress|climate|where used|where|where (?:it|they) goe?s?|position|service|used (?:in|at|on)|areas?|rooms?)\\s*:\\s*([^.;]+)",
-          Pattern.CASE_INSENSITIVE);
+  /** Of "Place: pool walls, submerged." what stands behind the label. */
+  private static final Pattern BEHIND_LABEL = Pattern.compile("\\s*:\\s*([^.;]+)");
 
   /** Sentences at the beginning of a clause that may place its tile. */
   private static final int PLACING = 4;
@@ -192,8 +190,11 @@ final class Places {
 
   private Set<String> labelled(String attribute, String text) {
     Set<String> named = new LinkedHashSet<>();
-    Matcher labelled = LABELLED.matcher(text);
-    while (labelled.find()) named.addAll(terms.in(attribute, labelled.group(1)));
+    Matcher behind = BEHIND_LABEL.matcher(text);
+    for (Phrases.Hit label : vocabulary.list("places.labels").all(text)) {
+      if (behind.region(label.end(), text.length()).lookingAt())
+        named.addAll(terms.in(attribute, behind.group(1)));
+    }
     return named;
   }
 

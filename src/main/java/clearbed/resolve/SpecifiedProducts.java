@@ -35,11 +35,6 @@ final class SpecifiedProducts {
   /** Marks of so many glass tiles share their letters before another one is told by them. */
   private static final int ALIKE = 2;
 
-  private static final Pattern ELSEWHERE =
-      Pattern.compile(
-          "\\b(?:excluded|not part of|by others|specified elsewhere|separate section)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Pattern FIRST_STOP = Pattern.compile(";.*$", Pattern.DOTALL);
 
   private final Vocabulary vocabulary;
@@ -142,8 +137,8 @@ final class SpecifiedProducts {
     return !clause.number().isEmpty() || !clause.heading().isEmpty();
   }
 
-  private static boolean isElsewhere(Clause clause) {
-    return clause.listsReferences() || ELSEWHERE.matcher(clause.text()).find();
+  private boolean isElsewhere(Clause clause) {
+    return clause.listsReferences() || vocabulary.list("clause.otherWork").in(clause.text());
   }
 
   private static void specifiedAsGlass(Draft draft, Clause clause) {
@@ -286,7 +281,7 @@ final class SpecifiedProducts {
     return section.clauses().stream().anyMatch(c -> !c.statements().isEmpty());
   }
 
-  private static boolean mayBeProduct(Section section, Clause clause) {
+  private boolean mayBeProduct(Section section, Clause clause) {
     boolean product =
         clause.number().startsWith("2.") || section.article() && !clause.number().contains(".");
     return product && !isElsewhere(clause);

@@ -34,11 +34,6 @@ final class CellReader {
       Pattern.compile(
           "\\d[\\d\\s./-]*(?:\"|mm|cm|in\\.?)?\\s*[x×X]\\s*\\d.*", Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern CONDITION =
-      Pattern.compile(
-          "\\b(?:wet|dry|damp|submerged|immer\\w+|steam|ext(?:erior|ernal)?|int(?:erior|ernal)?|fr(?:eeze|ost)\\w*|sun\\w*|heat\\w*|outdoors?|indoors?|underwater)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   private final Vocabulary vocabulary;
   private final SpanFinder spans;
   private final ShortTerms shorts;
@@ -148,7 +143,7 @@ final class CellReader {
         terms,
         product,
         place,
-        CONDITION.matcher(text).find(),
+        vocabulary.list("places.conditions").in(text),
         required(text),
         named(text),
         BARE.matcher(text).matches(),

@@ -23,9 +23,6 @@ public final class StatementFinder {
   /** "Use NT on GT-1": a class of the sealant. */
   private static final Pattern USE_CLASS = Pattern.compile("Uses? (?:NT|[TIMGAO]\\d?)\\b");
 
-  private static final Pattern ALSO =
-      Pattern.compile("\\b(?:also|in addition|additionally|as well)\\b", Pattern.CASE_INSENSITIVE);
-
   private static final Pattern USES =
       Pattern.compile(
           "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:[\\w-]+ ){0,3})"
@@ -179,7 +176,7 @@ public final class StatementFinder {
       read(passage);
       carried.heard(part.text(), vocabulary.families().get("membrane"));
       Limits said = state(out, passage, around);
-      if (ALSO.matcher(part.text()).find()) LaterWords.besides(out, before);
+      if (vocabulary.list("clause.also").in(part.text())) LaterWords.besides(out, before);
       contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
       if (!part.exception() && saysWhatFor(part.text())) {

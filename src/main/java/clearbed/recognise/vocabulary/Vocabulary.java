@@ -139,7 +139,9 @@ public final class Vocabulary {
             "denied",
             "never",
             "beside",
-            "structures")) language.put("places." + list, phrases(places.get(list)));
+            "structures",
+            "labels",
+            "conditions")) language.put("places." + list, phrases(places.get(list)));
     for (String group : List.of("clause", "vague")) {
       for (ConfigNode list : words.get(group).entries())
         language.put(group + "." + list.key(), phrases(list));
