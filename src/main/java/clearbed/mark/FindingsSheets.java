@@ -92,6 +92,16 @@ public final class FindingsSheets {
               Set.of("file", "format", "status", "reason", "place in it", "what became of it"),
               4),
           new Headings(
+              Set.of("what came of it", "open checks it may answer"),
+              Set.of(
+                  "place",
+                  "what came of it",
+                  "heading or words",
+                  "taken for",
+                  "open checks it may answer"),
+              4),
+          // As the sheet was headed before.
+          new Headings(
               Set.of("what came of it", "could answer"),
               Set.of("place", "what came of it", "heading or words", "taken for", "could answer"),
               4),
