@@ -26,10 +26,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads the cells of one row of a schedule under its header. */
 public final class RowReader {
@@ -62,6 +64,9 @@ public final class RowReader {
   private final CellValues values;
   private final PlaceSentences places;
 
+  /** As columns are headed that say where a tile is. */
+  private final List<Header.Column> placed;
+
   public RowReader(Vocabulary vocabulary, StatementFinder finder) {
     this(vocabulary, finder, new ShortTerms(vocabulary));
   }
@@ -72,6 +77,11 @@ public final class RowReader {
     this.figures = new CellFigures(vocabulary.list("schedule.besideFigures"));
     this.values = new CellValues(vocabulary);
     this.places = new PlaceSentences(vocabulary);
+    this.placed =
+        Stream.of("exposure", "surface")
+            .map(heading -> HeadingWords.named(vocabulary, heading))
+            .filter(Objects::nonNull)
+            .toList();
     this.finder = finder;
   }
 
@@ -184,8 +194,7 @@ public final class RowReader {
       Table.Cell cell = row.at(column.index());
       if (!column.describes() || column.index() == tagColumn || cell == null) continue;
       for (String place : places.in(PlainText.of(cell.text()))) {
-        for (String of : List.of("exposure", "surface")) {
-          Header.Column as = HeadingWords.named(vocabulary, of);
+        for (Header.Column as : placed) {
           for (Statement s : property(as, place, table.origin(cell)))
             if (!(s.content() instanceof Content.Words) && !out.contains(s)) out.add(s);
         }

@@ -196,7 +196,7 @@ public final class StatementFinder {
   /** "Except at pools and GT-4" leaves out both; "except at exterior walls" what is both. */
   private List<Limits> exceptions(String text) {
     List<Limits> each = new ArrayList<>();
-    for (String one : JOINED.split(text)) each.add(limitFinder.of(one, each.size() > 0));
+    for (String one : JOINED.split(text)) each.add(limitFinder.of(one, !each.isEmpty()));
     boolean told = each.stream().noneMatch(l -> LaterWords.left(List.of(l)).isEmpty());
     return told ? each : List.of(limitFinder.of(text, false));
   }
