@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 public final class LearnedMarks {
   /** Capitals and figures in parts, one of them behind a stroke, a stop or a hyphen. */
   private static final Pattern CODE =
-      Pattern.compile("(?=.{3,12}$)\\p{Lu}[\\p{Lu}\\d]{0,5}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+      Pattern.compile("(?=.{3,12}$)(?=.*\\p{Lu})[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
 
   /** Fewer in one document might be words of any kind. */
   private static final int FEWEST = 2;

@@ -273,9 +273,11 @@ public final class Recogniser {
 
   private List<Citation> citations(Document document, List<Section> sections) {
     List<Citation> out = new ArrayList<>();
+    Set<Origin> lists = new HashSet<>();
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
         boolean listed = clause.listsReferences();
+        if (listed && clause.origin().cell() != null) lists.add(cell(clause.origin()));
         for (Citations.Found f : cited(clause.text()))
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }
@@ -283,15 +285,24 @@ public final class Recogniser {
     for (Block block : document.blocks()) {
       if (block instanceof Table t) {
         for (Table.Row row : t.rows()) {
+          // "ASTM C920 | Sealants": a row of a list of standards asks for none of them.
+          boolean listed =
+              !lists.isEmpty()
+                  && row.cells().stream().anyMatch(c -> lists.contains(cell(t.origin(c))));
           for (Table.Cell cell : row.cells()) {
             for (Citations.Found f : cited(cell.text()))
-              out.add(new Citation(f.standard(), f.asWritten(), t.origin(cell), false));
+              out.add(new Citation(f.standard(), f.asWritten(), t.origin(cell), listed));
           }
         }
       }
     }
     Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
     return new Placed.Packer<>(place, out.size()).pack(out);
+  }
+
+  /** The place of a cell, whatever stands in it. */
+  private static Origin cell(Origin origin) {
+    return origin.withHeading(null).withText(null);
   }
 
   private List<Citations.Found> cited(String text) {

@@ -30,6 +30,9 @@ final class RowText {
 
   private static final Pattern MARKED = Pattern.compile("^(?:" + Tags.MARK + ")[ ,:]");
 
+  /** "Mortar contact with back of tile, least", in characters. */
+  private static final int LONGEST_HEADING = 50;
+
   private final Table table;
   private final Table.Row names;
 
@@ -78,7 +81,8 @@ final class RowText {
     Table.Row first = t.rows().get(0);
     boolean heads =
         first.cells().stream()
-            .allMatch(c -> !c.text().matches(".*\\d.*") && c.text().trim().length() < 30);
+            .allMatch(
+                c -> !c.text().matches(".*\\d.*") && c.text().trim().length() < LONGEST_HEADING);
     return heads ? first : null;
   }
 

@@ -65,4 +65,84 @@ class CardsAndPositionsTest {
     assertThat(c.governing("V.01", "tile.size")).containsExactly("100 mm x 100 mm");
     assertThat(c.governing("V.01", "grout.width")).containsExactly("2 mm");
   }
+
+  @Test
+  void a_card_of_names_and_values_in_plain_text_stands_under_its_place() throws IOException {
+    Checked c =
+        of(
+            "addendum.txt",
+            "ADDENDUM NO. 1\n\n(1) Steam room walls, upper floor. Add to the schedule:\n\n"
+                + "    Mark         GT-7\n"
+                + "    Material     Glass tile, pearl\n"
+                + "    Size         98 x 98 x 8 mm\n"
+                + "    See-through  Opaque\n"
+                + "    Adhesive     R2T, white\n"
+                + "    Grout joint  2 mm\n\n"
+                + "(2) The lobby stays as it is.\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GT-7");
+    assertThat(c.governing("GT-7", "tile.translucency")).containsExactly("opaque");
+    assertThat(c.governing("GT-7", "mortar.chemistry")).containsExactly("epoxy");
+    assertThat(c.governing("GT-7", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("GT-7", "location.exposure")).containsExactly("steam");
+    assertThat(c.governing("GT-7", "grout.width")).containsExactly("2 mm");
+  }
+
+  @Test
+  void a_colour_named_after_a_stone_makes_no_stone_of_glass() throws IOException {
+    Checked c =
+        of(
+            "cards.md",
+            "### GT-3 - Spa, shower floor\n\n"
+                + "| | |\n|---|---|\n| Looks | Slate, opaque |\n| Back | Plain, no coating |\n"
+                + "| Size | 2 x 2 in |\n\n## Legend\n\n"
+                + "| Mark | Material |\n|---|---|\n| GT-3 | Glass mosaic |\n");
+    assertThat(c.hasGlass("GT-3")).isTrue();
+    assertThat(c.governing("GT-3", "tile.translucency")).containsExactly("opaque");
+    assertThat(c.findings("conflict")).isEmpty();
+  }
+
+  @Test
+  void keynotes_of_divisions_are_marks_and_their_texts_describe() throws IOException {
+    Files.writeString(
+        folder.resolve("legend.csv"),
+        "Keynote,Keynote Text,Nominal Size,Location\n"
+            + "0423.B1,GLASS UNIT MASONRY,7-3/4 IN X 7-3/4 IN,STAIR\n"
+            + "0930.G1,\"GLASS MOSAIC, PRESSED, PAPER-FACED SHEETS\",1 IN X 1 IN,\"POOL WALLS, SUBMERGED\"\n"
+            + "0930.G2,\"GLASS TILE, CAST, INDIVIDUAL PIECES\",2 IN X 6 IN,LOBBY WALL\n"
+            + "0930.P1,PORCELAIN TILE,12 IN X 12 IN,POOL DECK\n");
+    Checked c =
+        of(
+            "09 30 00.txt",
+            "SECTION 09 30 00\nTILING\nPART 2 - PRODUCTS\n2.1 MORTAR\n"
+                + "A. 0930.G1: ANSI A118.3 epoxy mortar.\nB. 0930.G2: ANSI A118.15 mortar.\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).contains("0930.G1", "0930.G2");
+    assertThat(c.governing("0930.G2", "tile.kind")).containsExactly("cast");
+  }
+
+  @Test
+  void a_description_has_its_size_in_the_unit_noted_for_all() throws IOException {
+    Checked c =
+        of(
+            "codes.csv",
+            "CODE LIST. Sizes in millimetres.,,\nCode,Material,Description\n"
+                + "GT-1,Glass mosaic,\"23 x 23 x 4, sea green\"\n"
+                + "GT-2,Glass tile,\"75 x 300 x 8, rust\"\n"
+                + "PT-1,Porcelain tile,\"600 x 600 x 10, matt\"\n");
+    assertThat(c.governing("GT-1", "tile.size")).containsExactly("23 mm x 23 mm x 4 mm");
+  }
+
+  @Test
+  void a_list_of_standards_in_a_table_requires_none_of_them() throws IOException {
+    Checked c =
+        of(
+            "section.md",
+            "# SECTION 09 30 00 - TILING\n\n## 1.2 Standards cited in this document\n\n"
+                + "| Number | Subject |\n|---|---|\n| ANSI A118.15 | Mortars |\n"
+                + "| ANSI A137.2 | Glass tile |\n| ASTM C920 | Sealants |\n"
+                + "| ASTM C1026 | Freeze-thaw resistance |\n\n## 2.1 Materials\n\n"
+                + "GT-1: glass tile to ANSI A137.2.\n\nMortar: ANSI A118.15. Sealant: ASTM C920.\n");
+    assertThat(c.findings("unused-standard"))
+        .extracting(f -> f.message())
+        .containsExactly("ASTM C1026 is listed in the references and required nowhere.");
+  }
 }

@@ -58,7 +58,7 @@ public final class DanglingReferenceCheck implements SetComputation {
                 number,
                 finding(
                     rule,
-                    numbered > 1 || number.startsWith(OF_TILE) ? rule.level() : Level.NOTE,
+                    isMissed(number, numbers, numbered > 1) ? rule.level() : Level.NOTE,
                     scene,
                     "",
                     section,
@@ -101,6 +101,16 @@ public final class DanglingReferenceCheck implements SetComputation {
       }
     }
     return new ArrayList<>(out.values());
+  }
+
+  /**
+   * Sections of other trades are missed only beside some; those on procedures, which every section
+   * names, only beside others of their own division.
+   */
+  private static boolean isMissed(String number, Set<String> numbers, boolean several) {
+    if (number.startsWith("00 ") || number.startsWith("01 "))
+      return numbers.stream().anyMatch(n -> n.startsWith("00 ") || n.startsWith("01 "));
+    return several || number.startsWith(OF_TILE);
   }
 
   /** Outside tile sections only what speaks of glass tile bears on it. */

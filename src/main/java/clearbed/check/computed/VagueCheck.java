@@ -32,6 +32,11 @@ public final class VagueCheck implements SetComputation {
   /** From a thing to the words that leave it to somebody, in characters. */
   private static final int NEAR = 40;
 
+  private static final Pattern SHALL_BE = Pattern.compile("\\b(?:shall|must|should) be $");
+  private static final Pattern ENDED = Pattern.compile("\\s*\\.?\\s*");
+  private static final Pattern CONDITION =
+      Pattern.compile("\\b(?:if|when|where|until|unless|before)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern STOPS = Pattern.compile("[.;:]");
 
   @Override
@@ -103,11 +108,20 @@ public final class VagueCheck implements SetComputation {
                         left,
                         between -> between.length() <= NEAR && !STOPS.matcher(between).find(),
                         item));
-    return Stream.concat(before, behind)
+    Stream<Phrases.Hit> wanted =
+        vocabulary.list("vague.words").all(item).stream().filter(word -> isWanted(word, item));
+    return Stream.concat(Stream.concat(before, behind), wanted)
         .filter(Objects::nonNull)
         .min(Comparator.comparingInt(Phrases.Hit::start))
         .map(hit -> item.substring(hit.start(), hit.end()))
         .orElse("");
+  }
+
+  /** "Lippage shall be suitable." wants nothing that could be measured. */
+  private static boolean isWanted(Phrases.Hit word, String item) {
+    return SHALL_BE.matcher(item.substring(0, word.start())).find()
+        && ENDED.matcher(item).region(word.end(), item.length()).matches()
+        && !CONDITION.matcher(item).find();
   }
 
   /** From a hit to the last of others that what stands between lets it reach, or null. */

@@ -4,6 +4,7 @@ import clearbed.read.layout.AlignedTables;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.LineKind;
+import clearbed.read.layout.PdfTable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -15,14 +16,23 @@ final class SpacedTables {
   /** Words set apart by three blanks or more, or a tab, stand in another column. */
   private static final Pattern WORDS = Pattern.compile("\\S+(?:[ \\u00a0]{1,2}\\S+)*");
 
-  /** With two columns it might be a list of names and values, which is read line by line. */
+  /** Two columns are a table only where they are a card of names and values. */
   private static final int FEWEST_COLUMNS = 3;
+
+  /** Names above one another on a card. */
+  private static final int FEWEST_NAMES = 4;
+
+  /** "Low-temperature coating" is a name, what is longer a sentence; in words. */
+  private static final int LONGEST_NAME = 4;
 
   /** Two lines may stand in line by chance. */
   private static final int FEWEST_ROWS = 3;
 
+  private static final Pattern NAMED = Pattern.compile(" *(\\S+(?: \\S+)*) {2,}(\\S.*)");
+
   private static final double LINE_HEIGHT = 1.2;
 
+  private final List<String> text;
   private final List<Line> lines = new ArrayList<>();
 
   /** Where each of the lines stands in the text, which has empty ones too. */
@@ -31,6 +41,7 @@ final class SpacedTables {
   private final AlignedTables tables;
 
   SpacedTables(List<String> text) {
+    this.text = text;
     for (int i = 0; i < text.size(); i++) {
       List<Line.Segment> segments = segments(text.get(i), i * LINE_HEIGHT);
       if (segments.isEmpty()) continue;
@@ -54,13 +65,58 @@ final class SpacedTables {
   /** The table that begins at a line of the text, or null. */
   AlignedTables.Found at(int line) {
     int start = Collections.binarySearch(places, line);
-    if (start < 0 || lines.get(start).segments().size() < FEWEST_COLUMNS) return null;
+    if (start < 0) return null;
     String words = lines.get(start).text();
     if (words.indexOf('|') >= 0 || LineKind.opensItem(words)) return null;
+    if (lines.get(start).segments().size() < FEWEST_COLUMNS) return card(line);
     AlignedTables.Found found = tables.at(start);
     if (found == null
         || found.table().lefts().size() < FEWEST_COLUMNS
         || found.table().rows().size() < FEWEST_ROWS) return null;
     return new AlignedTables.Found(found.table(), places.get(found.end() - 1) + 1);
+  }
+
+  /**
+   * A name and its value on each line, all values at the same place; a line with a value alone goes
+   * on with the one above. An empty line ends it. "Name: value" is read line by line instead.
+   */
+  private AlignedTables.Found card(int line) {
+    Matcher opening = NAMED.matcher(text.get(line));
+    if (!opening.matches()) return null;
+    int names = opening.start(1);
+    int values = opening.start(2);
+    List<List<PdfTable.Piece>> rows = new ArrayList<>();
+    int end = line;
+    for (; end < text.size() && !text.get(end).isBlank(); end++) {
+      String words = text.get(end);
+      boolean apart = words.length() > values && words.startsWith("  ", values - 2);
+      if (!apart || words.charAt(values) == ' ') break;
+      String name = words.substring(0, values).strip();
+      String value = CleanText.of(words.substring(values));
+      if (name.isEmpty() && !rows.isEmpty()) {
+        List<PdfTable.Piece> above = rows.remove(rows.size() - 1);
+        rows.add(List.of(above.get(0), piece(1, above.get(1).text() + " " + value)));
+      } else if (isName(name) && words.charAt(names) == name.charAt(0)) {
+        rows.add(List.of(piece(0, CleanText.of(name)), piece(1, value)));
+      } else {
+        break;
+      }
+    }
+    if (rows.size() < FEWEST_NAMES) return null;
+    double top = (line - 1) * LINE_HEIGHT;
+    List<Double> lefts = List.of((double) names, (double) values);
+    PdfTable table = new PdfTable(top, (end - 1) * LINE_HEIGHT, lefts, values + LINE_HEIGHT, rows);
+    return new AlignedTables.Found(table, end);
+  }
+
+  private static boolean isName(String text) {
+    return Character.isUpperCase(text.charAt(0))
+        && text.split("\\s+").length <= LONGEST_NAME
+        && !LineKind.opensItem(text)
+        && !text.endsWith(":");
+  }
+
+  private static PdfTable.Piece piece(int column, String text) {
+    return new PdfTable.Piece(column, 1, 1, text, 0);
   }
 }

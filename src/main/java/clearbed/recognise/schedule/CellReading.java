@@ -57,6 +57,11 @@ record CellReading(
   /** Words where a standard is cited elsewhere. */
   private static final double WORDS_ALONE = -0.35;
 
+  /** "0930.G1": of parts with a letter and a figure, as offices count their materials. */
+  private static final Pattern OFFICE_CODE =
+      Pattern.compile(
+          "(?=.{4,12}$)(?=.*\\p{Lu})(?=.*\\d)[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+
   /** A share of a cell that says what it is. */
   private static final double WHOLE = 0.5;
 
@@ -233,6 +238,7 @@ record CellReading(
     if (standard || sides || words >= SENTENCE) return -1;
     if (words == 1 && text.length() == 1) return 0.3;
     if (bare) return text.contains(".") ? -0.5 : 0.3;
+    if (figures.isEmpty() && OFFICE_CODE.matcher(text).matches()) return 0.6;
     return words <= 1 && digits() && figures.isEmpty() ? 0.3 : -0.3;
   }
 

@@ -101,13 +101,16 @@ public record Header(Map<Integer, Column> columns, int rows) {
     Map<Integer, Column> out = new LinkedHashMap<>();
     columns.forEach(
         (index, c) -> {
+          // "23 x 23 x 4, sea green" describes a tile by its size.
+          boolean described = c.unit() == null && c.attribute() == null && c.describes();
           boolean length =
-              c.unit() == null
-                  && c.attribute() != null
-                  && (c.attribute().kind() == Attribute.Kind.SIZE
-                      || c.attribute().dimension() == noted.dimension()
-                      || c.attribute().id().equals("movement.guideline"));
-          boolean spacing = length && c.attribute().id().endsWith(".spacing");
+              described
+                  || c.unit() == null
+                      && c.attribute() != null
+                      && (c.attribute().kind() == Attribute.Kind.SIZE
+                          || c.attribute().dimension() == noted.dimension()
+                          || c.attribute().id().equals("movement.guideline"));
+          boolean spacing = length && !described && c.attribute().id().endsWith(".spacing");
           Unit unit = spacing ? centres : noted;
           out.put(
               index,

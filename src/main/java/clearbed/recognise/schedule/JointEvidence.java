@@ -26,6 +26,9 @@ final class JointEvidence {
   static final double ENOUGH = 1.5;
   private static final double MARGIN = 0.5;
 
+  /** A share of cells that name a product. */
+  private static final double DESCRIBES = 0.75;
+
   /** What scores so much less than the best of a column is no rival. */
   private static final double RIVAL = 1.0;
 
@@ -176,6 +179,12 @@ final class JointEvidence {
         choice.margin() >= MARGIN
             && choice.score() - rival(w, scores, choice, taken) >= MARGIN
             && choice.score() >= best - SECOND_BEST;
+    ColumnScore material = scores.get(HeadingEvidence.MATERIAL);
+    boolean describes = material != null && material.cells() >= DESCRIBES;
+    // "GLASS MOSAIC, FUSED, MESH-BACKED": where each cell names what it is, it is described.
+    if (!clear && describes && taken.beside(HeadingEvidence.MATERIAL, w.index()) <= 0)
+      return of(w, HeadingEvidence.MATERIAL)
+          .by(new Header.Evidence(material.why(), material.heading(), material.sum(), List.of()));
     if (!clear) return none.by(new Header.Evidence("not clear: " + s.why(), s.heading(), 0, could));
     return of(w, choice.meaning())
         .by(new Header.Evidence(s.why(), s.heading(), choice.score(), List.of()));

@@ -106,20 +106,25 @@ public final class PropertySheet {
   }
 
   /** The first properties of each tile by its tag, which say what it is; of one without by "". */
-  private static Map<String, String> said(Table table, int names) {
+  private Map<String, String> said(Table table, int names) {
     Map<String, List<String>> first = new HashMap<>();
     String last = "";
     for (Table.Row row : table.rows()) {
       Table.Cell tag = tag(row, names);
       if (tag != null) last = mark(tag);
       Table.Cell value = row.at(names + 1);
-      if (value == null || value.text().isBlank()) continue;
+      if (value == null || value.text().isBlank() || isLook(row.at(names))) continue;
       List<String> said = first.computeIfAbsent(last, any -> new ArrayList<>());
       if (said.size() < FIRST_ROWS) said.add(value.text().strip());
     }
     Map<String, String> out = new HashMap<>();
     first.forEach((tag, said) -> out.put(tag, String.join("; ", said) + "; "));
     return out;
+  }
+
+  /** Slate may be a colour. */
+  private boolean isLook(Table.Cell name) {
+    return name != null && vocabulary.list("schedule.looks").matches(name.text().strip());
   }
 
   private static void title(List<Paragraph> out, Table table, Table.Cell cell, String words) {

@@ -52,6 +52,8 @@ public final class RowReader {
   private static final Pattern UNIT =
       Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern SIDES = Pattern.compile("\\d\\s?[x×X]\\s?\\d");
+
   private static final int LONG = 500;
 
   /** So many words are no figure with its unit. */
@@ -319,6 +321,7 @@ public final class RowReader {
       String family = material ? "tile" : vocabulary.family(column.text());
       out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
       if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
+      if (material && column.unit() != null) describedSize(out, origin, text, column);
     } else if (attribute.id().equals("notes")) {
       out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));
     } else if (!empty(attribute, text)) {
@@ -326,6 +329,17 @@ public final class RowReader {
     }
     marks(out, origin, text);
     return out;
+  }
+
+  /** A size in a unit that is noted for the whole of the document. */
+  private void describedSize(
+      List<Statement> out, Origin origin, String text, Header.Column column) {
+    Attribute size = vocabulary.attribute("tile.size").orElseThrow();
+    if (out.stream().anyMatch(s -> s.attribute().equals(size.id())) || !SIDES.matcher(text).find())
+      return;
+    Quantities.size(text, column.unit(), column.mark())
+        .filter(found -> found.sides().size() > 1)
+        .ifPresent(found -> out.add(statement(size, found, text, origin)));
   }
 
   /** "Translucent, aqua" under "Look": its first words say what the tile is. */
@@ -397,6 +411,16 @@ public final class RowReader {
       return;
     }
     out.addAll(stated(origin, text, reading.text(), column, attribute));
+    if (!reading.text().equals(text)) terms(out, origin, text, column, attribute);
+  }
+
+  /** "PTV 38, slider 57": beside its figure a cell may have a term of the same thing. */
+  private void terms(
+      List<Statement> out, Origin origin, String text, Header.Column column, Attribute attribute) {
+    for (Statement s : find(origin, text, column, Context.column(attribute))) {
+      boolean more = out.stream().noneMatch(o -> o.attribute().equals(s.attribute()));
+      if (more && s.content() instanceof Content.Term) out.add(s);
+    }
   }
 
   /** "White mortar on cement board. Joint 1/8": a sentence says more than what it stands under. */

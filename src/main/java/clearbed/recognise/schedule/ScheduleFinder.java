@@ -43,6 +43,20 @@ public final class ScheduleFinder {
       return ledgers.stream().mapToDouble(TableLedger::evidence).sum();
     }
 
+    /** What stands over a card of one tile says where it is, if the card does not. */
+    Result in(GroupRows.Group group) {
+      boolean card = rows.size() == 1 && !group.statements().isEmpty();
+      if (!card || group.former()) return this;
+      ScheduleRow row = rows.get(0);
+      return new Result(
+          List.of(row.withStatements(group.with(row.statements()))),
+          rooms,
+          notes,
+          gaps,
+          schedule,
+          ledgers);
+    }
+
     /** Of tables on one grid; what stands over several of them is said once. */
     static Result joined(List<Result> results) {
       return new Result(
@@ -151,7 +165,9 @@ public final class ScheduleFinder {
     String family = vocabulary.family(heading);
     List<Result> results = new ArrayList<>();
     for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
-    return results.size() == 1 ? results.get(0) : Result.joined(results);
+    return results.size() == 1
+        ? results.get(0).in(groupRows.of(heading, table.origin().withText(heading)))
+        : Result.joined(results);
   }
 
   private Result findOne(Table table, String family, MarkEvidence document) {

@@ -508,7 +508,7 @@ public final class OutlineParser {
                   && !asks(p.text());
       List<Statement> statements = new ArrayList<>();
       boolean mute =
-          silent && !own.wording().tagged()
+          silent && !own.wording().tagged() && own.limits().tags().isEmpty()
               || references
               || own.heading()
               || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());

@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
 final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
-          "(?<![\\d.,/-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b|mm|\"|%|percent))");
+          "(?<![\\d.,/-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b(?!\\s+(?:accord|conform|complian|keeping))|mm|\"|%|percent))");
   private static final Pattern SIZE_OF_TAG =
       Pattern.compile(
           "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
@@ -48,6 +48,11 @@ final class AmountStatements {
   private static final String MOUNTING = "tile.mounting";
 
   private static final String DEPTH = "sealant.depth";
+
+  private static final Pattern DIFFERENCE =
+      Pattern.compile(
+          "\\.?\\s+(?:wider|larger|bigger|thicker|greater|deeper|longer|narrower|smaller|more) than (?:the|its|that|each) ",
+          Pattern.CASE_INSENSITIVE);
 
   private static final Pattern DEEP =
       Pattern.compile("\\.?\\s+(?:deep|in depth)\\b", Pattern.CASE_INSENSITIVE);
@@ -77,7 +82,8 @@ final class AmountStatements {
     List<Quantities.Found> plain = new ArrayList<>();
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (found.restates() || inside(names, found)) continue;
-      if (found.content() instanceof Content.Amount) plain.add(found);
+      boolean aside = isThicknessBehind(p, found) || isDifference(p, found);
+      if (found.content() instanceof Content.Amount && !aside) plain.add(found);
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
         unclear(p, unclear, found);
     }
@@ -97,6 +103,21 @@ final class AmountStatements {
         .forEach((id, words) -> full(p, vocabulary.attribute(id).orElseThrow(), words));
     if (p.context.attribute().isEmpty()) return;
     bareNumber(p);
+  }
+
+  /** "A cord 2 mm wider than the joint". */
+  private static boolean isDifference(Passage p, Quantities.Found found) {
+    return DIFFERENCE.matcher(p.text).region(found.end(), p.text.length()).lookingAt();
+  }
+
+  /** "On cement board 12 mm, joints 3 mm": the first is of the board. */
+  private boolean isThicknessBehind(Passage p, Quantities.Found found) {
+    if (found.unit().dimension() != Dimension.LENGTH) return false;
+    String before = p.text.substring(0, found.start()).stripTrailing();
+    Attribute substrate = vocabulary.attribute("substrate.type").orElse(null);
+    return p.context.describesTile()
+        && substrate != null
+        && substrate.words().anyTerm().endsAt(before, before.length());
   }
 
   /** "90 percent of the back, and behind clear tile all of it". */
@@ -396,6 +417,7 @@ final class AmountStatements {
       if (!ofTile && !tagged) continue;
       boolean tile =
           column
+              || ofTile && named(attribute, p.whole, found)
               || tagged && !attribute.words().not().in(p.whole)
               || ((family.isEmpty() || family.equals("tile"))
                   && !attribute.words().not().in(p.whole));
@@ -404,6 +426,14 @@ final class AmountStatements {
         return;
       }
     }
+  }
+
+  /** "Size 25 x 25 mm, in sheets mounted on their edges": between its commas it is named. */
+  private static boolean named(Attribute size, String text, Quantities.Found found) {
+    int from = text.lastIndexOf(", ", found.start());
+    int to = text.indexOf(",", found.end());
+    String own = text.substring(from < 0 ? 0 : from, to < 0 ? text.length() : to);
+    return from >= 0 && size.words().cues().in(own) && !size.words().not().in(own);
   }
 
   private static boolean isSize(Quantities.Found found) {

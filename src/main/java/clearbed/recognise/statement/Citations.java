@@ -70,7 +70,7 @@ public final class Citations {
               4),
           new Form(
               "ej",
-              "\\b(?:TCNA|TCA)?\\s*(?:Handbook)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
+              "\\b(?:TCNA|TCA)?\\s*(?:Handbook|Hdbk\\.?)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171",
               4),
           // Federal specifications of sealants: FS TT-S-00227E.
@@ -79,10 +79,10 @@ public final class Citations {
               "\\b(?:FS|Fed(?:eral)?\\.? Spec(?:ification)?\\.?)\\s*(TT-S-\\d{5,6})[A-Z]?()()()\\b",
               m -> "FS " + m.group(1).toUpperCase(Locale.ROOT),
               4),
-          new Form("handbook", "\\b(TCNA|TCA)\\s+Handbook()()()\\b", m -> "TCNA Handbook", 4),
+          new Form("handbook", "\\b(TCNA|TCA)\\s+(?:Handbook|Hdbk)()()()\\b", m -> "TCNA Handbook", 4),
           new Form(
               "tcna",
-              "\\bTCNA\\s+(?:Handbook\\s+)?(?:Method\\s+|Detail\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",
+              "\\bTCNA\\s+(?:(?:Handbook|Hdbk\\.?),?\\s+)?(?:Methods?\\s+|Details?\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",
               m -> "TCNA " + m.group(1).toUpperCase(Locale.ROOT),
               4));
 

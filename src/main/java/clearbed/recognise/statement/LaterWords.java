@@ -163,8 +163,11 @@ final class LaterWords {
     if (except.isEmpty()) return previous;
     for (int i = 0; i < out.size(); i++) {
       Statement s = out.get(i);
-      if (s.limits() != previous && !s.limits().equals(previous)) continue;
       Limits l = s.limits();
+      // Of what is carried by walls, slabs and decks alike the places were left out.
+      boolean same =
+          l == previous || l.equals(previous) || i >= from && l.equals(previous.anywhere());
+      if (!same) continue;
       out.set(i, s.withLimits(l.withExcept(except)));
     }
     return previous.withExcept(except);

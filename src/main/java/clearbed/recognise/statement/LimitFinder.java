@@ -39,6 +39,16 @@ public final class LimitFinder {
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
   // So have the tests of slip: "slip: R11 to EN 16165".
+  /** As the handbook of installation methods names its own. */
+  private static final Pattern METHOD = Pattern.compile("[A-Z]{1,3}\\d{3}[A-Z]?");
+
+  private static final Pattern OF_METHODS =
+      Pattern.compile(
+          "\\b(?:TCNA|Hdbk\\.?|handbook|methods?)[, ]{1,2}(?:details? )?(?:[A-Z]{1,3}\\d{3}[A-Z]?(?:, | and | or |, and |, or ))*$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int METHODS_REACH = 60;
+
   private static final Pattern SLIP_CLASS = Pattern.compile("R ?(?:9|1[0-3])|P[0-5]|V[468]");
   private static final Pattern SLIP =
       Pattern.compile(
@@ -252,6 +262,13 @@ public final class LimitFinder {
             && m.end() + 1 < text.length()
             && text.charAt(m.end()) == '/'
             && Character.isDigit(text.charAt(m.end() + 1));
+    // "By method W244C" is a page of the handbook.
+    boolean method =
+        METHOD.matcher(m.group()).matches()
+            && OF_METHODS
+                .matcher(text.substring(Math.max(0, m.start() - METHODS_REACH), m.start()))
+                .find();
+    if (method) return false;
     int from = Math.max(0, m.start() - CODE);
     String near = text.substring(from, Math.min(text.length(), m.end() + CODE));
     boolean code =

@@ -30,6 +30,11 @@ public final class Parts {
   private static final Pattern LEAD =
       Pattern.compile("^((?:(?!\\.\\s+[A-Z])[^:]){2,90}):(?=\\s|$)");
 
+  private static final Pattern USES =
+      Pattern.compile("(?i:(?:[\\w-]+ ){0,3}uses?)(?: of sealants?)?:? (?:NT|[TIMGAO]\\d?)\\b");
+
+  private static final Pattern USE = Pattern.compile("\\s*(?:NT|[TIMGAO]\\d?)\\b(?![.-]\\d)");
+
   private static final Pattern VERB =
       Pattern.compile(",? (?:is|are|shall|must|will|has|have|[a-z]{3,12}s) ");
 
@@ -66,9 +71,13 @@ public final class Parts {
       boolean first =
           text.indexOf('\n', before) < 0 || text.indexOf('\n', before) > sentence.start();
       before = sentence.end();
+      boolean uses = false;
       for (String item : SEMICOLON.split(sentence.text())) {
         if (item.isBlank()) continue;
-        out.add(new Piece(item.trim(), first && !out.isEmpty()));
+        // "Uses: NT for walls; T for floors" names the use once for all.
+        boolean another = uses && USE.matcher(item).lookingAt();
+        uses |= USES.matcher(item).lookingAt();
+        out.add(new Piece(another ? "Use " + item.trim() : item.trim(), first && !out.isEmpty()));
         first = false;
       }
     }
@@ -82,12 +91,28 @@ public final class Parts {
     return comma < 0 && all.find() ? all.start(1) : comma;
   }
 
-  /** "Each maker except that of GT-3 confirms ...": where the sentence goes on; 0 where it ends. */
+  /**
+   * "Each maker except that of GT-3 confirms ...", "all items except GT-3: 3 mm": where the
+   * sentence goes on; 0 where it ends.
+   */
   private static int behindExcepted(String clause, Phrases.Hit except) {
     LimitFinder.TagsAt tags = LimitFinder.firstTags(clause.substring(except.end()));
     if (tags == null || tags.start() > NEAR) return 0;
     int end = except.end() + tags.end();
-    return VERB.matcher(clause).region(end, clause.length()).lookingAt() ? end : 0;
+    boolean colon = end < clause.length() && clause.charAt(end) == ':';
+    return colon || VERB.matcher(clause).region(end, clause.length()).lookingAt() ? end : 0;
+  }
+
+  /** "Walls and floors (except the pool): L/360": where the bracket ends; 0 where it is none. */
+  private static int bracketed(String clause, Phrases.Hit except) {
+    int from = except.start();
+    boolean opens = clause.charAt(from) == '(';
+    while (!opens && from > 0 && clause.charAt(from - 1) == ' ') from--;
+    if (!opens && (from == 0 || clause.charAt(from - 1) != '(')) return 0;
+    int end = clause.indexOf(')', except.end());
+    boolean more =
+        end > 0 && clause.substring(end + 1).chars().anyMatch(Character::isLetterOrDigit);
+    return more ? end : 0;
   }
 
   private static void addWithException(
@@ -106,10 +131,19 @@ public final class Parts {
       return;
     }
     int goesOn = behindExcepted(clause, hit);
+    int bracket = bracketed(clause, hit);
+    if (bracket > 0) {
+      String around =
+          clause.substring(0, hit.start()).replaceFirst("\\s*\\(\\s*$", "")
+              + clause.substring(bracket + 1);
+      parts.add(new Part(around, lead(around), false, sentence));
+      parts.add(new Part(clause.substring(hit.start(), bracket).trim(), "", true, false));
+      return;
+    }
     String main = clause.substring(0, hit.start()).trim();
-    if (goesOn > 0) main += " " + clause.substring(goesOn).trim();
+    if (goesOn > 0) main += clause.substring(goesOn);
     int end = goesOn > 0 ? goesOn : clause.length();
-    parts.add(new Part(main, lead(clause), false, sentence));
+    parts.add(new Part(main, lead(goesOn > 0 ? main : clause), false, sentence));
     parts.add(new Part(clause.substring(hit.start(), end).trim(), "", true, false));
   }
 }

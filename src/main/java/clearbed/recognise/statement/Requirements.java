@@ -2,6 +2,7 @@ package clearbed.recognise.statement;
 
 import clearbed.model.Content;
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -12,6 +13,11 @@ final class Requirements {
 
   private static final Set<String> ON_MEMBRANES =
       Set.of("membrane.confirmation", "mortar.membraneUse");
+
+  private static final String STOPS = ",;()";
+
+  /** Words before a denial that make a subject of its own. */
+  private static final int SUBJECT = 3;
 
   private static final String MOUNTING = "Mounting";
 
@@ -37,12 +43,24 @@ final class Requirements {
               || requiredUnder(p.title(), p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
       if (required) {
-        p.add(
-            a,
-            new Content.Required(),
-            vocabulary.list("negation.notRequired").in(p.text) && !a.id().startsWith("process.c"));
+        p.add(a, new Content.Required(), !a.id().startsWith("process.c") && denied(p.text, a));
       }
     }
+  }
+
+  /**
+   * "White bed, ridges pressed flat, on a membrane (bonding to it is not covered by the maker)": a
+   * denial with a subject of its own denies nothing outside its commas.
+   */
+  private boolean denied(String text, Attribute a) {
+    Phrases.Hit not = vocabulary.list("negation.notRequired").first(text);
+    if (not == null) return false;
+    int from = not.start();
+    while (from > 0 && STOPS.indexOf(text.charAt(from - 1)) < 0) from--;
+    int to = not.end();
+    while (to < text.length() && STOPS.indexOf(text.charAt(to)) < 0) to++;
+    boolean own = text.substring(from, not.start()).strip().split("\\s+").length >= SUBJECT;
+    return !own || !a.words().requiredIn(text.substring(0, from) + text.substring(to));
   }
 
   /** "GROUTING / Start: 48 hours after fixing", "CUT. Wear eye protection." */

@@ -1,9 +1,11 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.Content;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.StandardInfo;
+import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +17,11 @@ import java.util.regex.Pattern;
 final class StandardStatements {
   private static final String FACE_MOUNTED = "process.faceMounted";
   private static final Pattern MOSAIC = Pattern.compile("\\bmosaics?\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern BE_TESTED =
+      Pattern.compile(
+          "\\b(?:be|is|are|and) tested (?:to|by|under|per|against|in accordance with) $",
+          Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -39,7 +46,7 @@ final class StandardStatements {
   private void state(Passage p, Attribute attribute, Citations.Found found) {
     String before = p.text.substring(0, found.start());
     boolean tested = vocabulary.list("clause.tested").endsAt(before, before.length());
-    if (tested && attribute.id().endsWith(".standard")) return;
+    if (tested && attribute.id().endsWith(".standard") && !tileTested(p, before, attribute)) return;
     boolean about =
         vocabulary.list("negation.notAbout").startsAt(p.text, found.end())
             || vocabulary.list("clause.aside").endsAt(before, before.length())
@@ -48,6 +55,14 @@ final class StandardStatements {
     boolean negated =
         p.negated(found.start(), found.end()) || needsNone(p, attribute.family(), found.end());
     p.add(attribute, found.standard(), negated, found.start(), found.end());
+  }
+
+  /** "GT-1 and GT-2 shall be tested to ANSI A137.2" asks for it; "0.6 mm, tested to" does not. */
+  private static boolean tileTested(Passage p, String before, Attribute attribute) {
+    return attribute.id().equals("tile.standard")
+        && BE_TESTED.matcher(before).find()
+        && Quantities.find(p.text).isEmpty()
+        && (!LimitFinder.tags(before).isEmpty() || TileWords.tile(before));
   }
 
   /** "DIN 18534-1 class W0-I, no sealing layer needed". */
@@ -61,7 +76,7 @@ final class StandardStatements {
   /** A class names the standard that it is of: {@code CG2WA}, {@code F-25LM}. */
   private void implied(Passage p, Set<String> stated) {
     for (MatchResult code : ClassCodes.ANY.matcher(p.text).results().toList()) {
-      StandardInfo info = vocabulary.standardOfCode(code.group()).orElse(null);
+      StandardInfo info = vocabulary.standardOfCode(code.group().replace(" ", "")).orElse(null);
       if (info == null || stated.contains(info.states().get(0))) continue;
       Attribute attribute = vocabulary.attribute(info.states().get(0)).orElseThrow();
       boolean plain =

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 /** Finds what a text says of the attributes of the vocabulary. */
 public final class StatementFinder {
   /** "Use NT on GT-1": a class of the sealant. */
-  private static final Pattern USE_CLASS = Pattern.compile("Uses? (?:NT|[TIMGAO]\\d?)\\b");
+  private static final Pattern USE_CLASS = Pattern.compile("Uses?:? (?:NT|[TIMGAO]\\d?)\\b");
 
   private static final Pattern USES =
       Pattern.compile(
@@ -260,10 +260,11 @@ public final class StatementFinder {
     placeAlone(passage);
     // "The adhesives R2T and C2TE are accepted for this membrane" asks for neither.
     boolean asks = vocabulary.list("clause.imperative").in(passage.text);
-    if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
+    boolean named = asks || passage.context.describesTile();
+    if (!named && passage.said().stream().anyMatch(s -> s.attribute().equals(ON_MEMBRANE)))
       passage.said().removeIf(s -> OF_MORTAR.contains(s.attribute()));
     // "The tile makers allow a membrane to ANSI A118.10 behind their tile" asks for none.
-    if (!asks && passage.said().stream().anyMatch(s -> s.attribute().equals(ALLOWS_MEMBRANE)))
+    if (!named && passage.said().stream().anyMatch(s -> s.attribute().equals(ALLOWS_MEMBRANE)))
       passage
           .said()
           .removeIf(s -> s.attribute().equals("membrane.standard") && allowed(passage, s));

@@ -32,6 +32,9 @@ final class TermStatements {
 
   private static final int ON_REACH = 50;
 
+  /** "CG2" and "C2" are known by the letters behind them, in characters. */
+  private static final int CODE_GOES_ON = 6;
+
   /** Perimeters, changes of plane and structural joints together are those of movement joints. */
   private static final int PLACES_LISTED = 3;
 
@@ -39,7 +42,12 @@ final class TermStatements {
   private static final List<Set<String>> ONE_CODE =
       List.of(
           Set.of("mortar.isoClass", "mortar.deformability"),
-          Set.of("tile.rampShod", "tile.displacement"));
+          Set.of("tile.rampShod", "tile.displacement"),
+          // "PTV 38, slider 57"
+          Set.of("tile.pendulum", "tile.slider"));
+
+  /** What is bought ready: one code or name of it says several things. */
+  private static final Set<String> OF_A_PRODUCT = Set.of("mortar", "grout");
 
   private final Vocabulary vocabulary;
 
@@ -87,13 +95,23 @@ final class TermStatements {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.id().equals("notes")) return false;
     if (onBack(p, a)) return false;
-    if (ONE_CODE.stream().anyMatch(c -> c.contains(column.id()) && c.contains(a.id())))
-      return false;
+    if (inOneCode(p, a)) return false;
     boolean kin = column.family().equals(a.family());
     boolean joint =
         Set.of("sealant", "movement").containsAll(Set.of(column.family()))
             && Set.of("sealant", "movement").contains(a.family());
-    return kin ? column.kind() == Attribute.Kind.TERM : !joint;
+    // "C2TE S1, white" under "Adhesive" has its colour beside its class.
+    return kin
+        ? column.kind() == Attribute.Kind.TERM && !OF_A_PRODUCT.contains(a.family())
+        : !joint;
+  }
+
+  private static boolean inOneCode(Passage p, Attribute a) {
+    String column = p.context.attribute();
+    return ONE_CODE.stream()
+        .filter(c -> c.contains(a.id()))
+        .anyMatch(
+            c -> c.contains(column) || p.said().stream().anyMatch(s -> c.contains(s.attribute())));
   }
 
   /** "Cement mortar by ANSI A108.5, epoxy by ANSI A108.6" gives no tile either of them. */
@@ -103,6 +121,7 @@ final class TermStatements {
 
   private boolean termsAllowed(Passage p, Attribute a) {
     if (a.family().equals("location")) return false;
+    if (inOneCode(p, a)) return true;
     if (a.id().equals("tile.backing") || a.id().equals("tile.mounting")) {
       return p.context.describesTile()
           && !vocabulary.list("clause.setInMortar").in(p.whole)
@@ -166,6 +185,10 @@ final class TermStatements {
 
   private boolean speaksOf(Passage p, String family, Phrases.Hit hit) {
     if (family.equals("tile")) return true;
+    // "It is class CG2 WA": such a code is of nothing else.
+    String code =
+        p.text.substring(hit.start(), Math.min(p.text.length(), hit.end() + CODE_GOES_ON));
+    if (OF_A_PRODUCT.contains(family) && ClassCodes.opensWithUnmistakable(code)) return true;
     // ASTM C920 and ISO 11600 are of sealants alone, whatever the heading.
     if (family.equals("sealant") && ofSealants(p)) return true;
     String near = p.familyNear(hit.start(), hit.end());

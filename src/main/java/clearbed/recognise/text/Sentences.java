@@ -28,6 +28,9 @@ public final class Sentences {
       Pattern.compile(
           "[A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])(?:(?:,| and| &|, and) [A-Z]{1,5}-(?:\\d{1,3}[A-Z]?|[A-Z])){0,8}(?: \\([^()]{1,40}\\))?(?:, ?\\d|: ?\\S)");
 
+  /** "35 °C." ends a sentence, as no initial of a name does. */
+  private static final Pattern DEGREES = Pattern.compile("(?:°|\\b[Dd]eg(?:rees?|\\.)?) ?[CF]\\.$");
+
   private static final Pattern LINE_ENDS = Pattern.compile("(?<=\n)");
   private static final int LONGEST = 100_000;
 
@@ -164,6 +167,8 @@ public final class Sentences {
     String before = wordBefore(line, stop - 1);
     if (!SHORT.contains(before) && before.length() > 1) return false;
     if (before.length() == 1 && Character.isDigit(before.charAt(0))) return false;
+    if (DEGREES.matcher(line.substring(Math.max(start, stop - NEAR_AN_END), stop)).find())
+      return false;
     int next = end;
     while (next < line.length() && line.charAt(next) == ' ') next++;
     if (next >= line.length()) return false;

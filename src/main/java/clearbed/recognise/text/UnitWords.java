@@ -93,6 +93,7 @@ public final class UnitWords {
         Unit.NEWTON_PER_SQUARE_MILLIMETRE,
         "n/mm2",
         "n/sq mm",
+        "n/sqmm",
         "n/mm^2",
         "newtons per square millimetre");
     put(map, Unit.PERCENT, "%", "percent", "per cent", "pct");

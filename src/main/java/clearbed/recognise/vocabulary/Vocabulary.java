@@ -116,6 +116,7 @@ public final class Vocabulary {
             "tag",
             "material",
             "roomNumber",
+            "looks",
             "questioned",
             "answered",
             "filler",
