@@ -55,12 +55,15 @@ final class TileOperators {
                         .expect("suitability")
                         .aside("unresolved")),
             set -> !set.statements("tile.suitability").isEmpty()),
-        firstCell(
-            "tile-kind-dropped",
-            "tile.description",
-            "(?i)^(Cast|Fused|Low-temperature coated) (g.*)$",
-            "$2",
-            "tile-kind"),
+        // By ISO and EN it is asked only where a coating may be, and a bare back has none.
+        when(
+            firstCell(
+                "tile-kind-dropped",
+                "tile.description",
+                "(?i)^(Cast|Fused|Low-temperature coated) (g.*)$",
+                "$2",
+                "tile-kind"),
+            set -> !set.rules().equals("iso-en")),
         firstCell("tile-size-blank", "tile.size", "^.+$", "", "tile-size", "unresolved"),
         firstCell(
             "translucency-blank", "tile.translucency", "^.+$", "", "translucency", "unresolved"),

@@ -47,6 +47,9 @@ public final class LimitFinder {
           "\\b(?:TCNA|Hdbk\\.?|handbook|methods?)[, ]{1,2}(?:details? )?(?:[A-Z]{1,3}\\d{3}[A-Z]?(?:, | and | or |, and |, or ))*$",
           Pattern.CASE_INSENSITIVE);
 
+  /** Movement joints among them, wherever they are named. */
+  private static final String JOINTS = "EJ";
+
   private static final int METHODS_REACH = 60;
 
   private static final Pattern SLIP_CLASS = Pattern.compile("R ?(?:9|1[0-3])|P[0-5]|V[468]");
@@ -265,9 +268,10 @@ public final class LimitFinder {
     // "By method W244C" is a page of the handbook.
     boolean method =
         METHOD.matcher(m.group()).matches()
-            && OF_METHODS
-                .matcher(text.substring(Math.max(0, m.start() - METHODS_REACH), m.start()))
-                .find();
+            && (m.group().startsWith(JOINTS)
+                || OF_METHODS
+                    .matcher(text.substring(Math.max(0, m.start() - METHODS_REACH), m.start()))
+                    .find());
     if (method) return false;
     int from = Math.max(0, m.start() - CODE);
     String near = text.substring(from, Math.min(text.length(), m.end() + CODE));
