@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -22,6 +23,10 @@ public final class LearnedMarks {
   /** Capitals and figures in parts, one of them behind a stroke, a stop or a hyphen. */
   private static final Pattern CODE =
       Pattern.compile("(?=.{3,12}$)(?=.*\\p{Lu})[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+
+  /** "GLM/1 - Vitreous glass mosaic". */
+  private static final Pattern OPENING =
+      Pattern.compile("\\s*(" + CODE.pattern().replace("$", "(?!\\S)") + ")\\s*(?:[-\u2013\u2014:,]\\s*)?(?=\\p{L})");
 
   /** Fewer in one document might be words of any kind. */
   private static final int FEWEST = 2;
@@ -39,17 +44,25 @@ public final class LearnedMarks {
       List<ScheduleRow> coded = new ArrayList<>();
       Map<String, Integer> times = new HashMap<>();
       for (ScheduleRow row : f.rows()) {
-        String mark = row.tag().strip();
+        String mark = mark(row);
         if (!CODE.matcher(mark).matches() || TileWords.tile(mark)) continue;
         if (!LimitFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
         coded.add(row);
         times.merge(mark, 1, Integer::sum);
       }
       Set<String> glass = new HashSet<>();
-      for (ScheduleRow row : coded) if (row.glass()) glass.add(row.tag().strip());
+      for (ScheduleRow row : coded) if (row.glass()) glass.add(mark(row));
       boolean apart = times.values().stream().allMatch(n -> n == 1);
       if (apart && glass.size() >= FEWEST) out.addAll(times.keySet());
     }
     return List.copyOf(out);
+  }
+
+  /** The tag, or the code that its description opens with behind the letter of an item. */
+  private static String mark(ScheduleRow row) {
+    String tag = row.tag().strip();
+    if (CODE.matcher(tag).matches()) return tag;
+    Matcher opening = OPENING.matcher(row.evidence());
+    return opening.lookingAt() ? opening.group(1) : tag;
   }
 }

@@ -246,7 +246,7 @@ public final class Recogniser {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", weighed));
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
-      new RowText(t).into(running);
+      new RowText(t, vocabulary).into(running);
     } else if (!found.notes().isEmpty()) {
       c.paragraphs.addAll(found.notes());
       Section noted = outlineParser.notes(found.notes(), t.origin(), marks.mark());
@@ -259,12 +259,13 @@ public final class Recogniser {
    * are clauses.
    */
   private boolean products(ScheduleFinder.Result found, Table t, List<Paragraph> running) {
-    if (running.isEmpty() || t.rows().isEmpty() || t.rows().get(0).cells().isEmpty()) return false;
-    if (RowText.hasPositions(t)) return true;
+    if (t.rows().isEmpty() || t.rows().get(0).cells().isEmpty()) return false;
+    if (RowText.hasPositions(t, vocabulary)) return true;
+    if (running.isEmpty()) return false;
     if (!found.rooms().isEmpty() || found.rows().stream().anyMatch(ScheduleRow::glass))
       return false;
     boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);
-    if (tagged && new RowText(t).callsTiles()) return true;
+    if (tagged && new RowText(t, vocabulary).callsTiles()) return true;
     return t.rows().get(0).cells().stream()
         .limit(tagged ? 1 : Integer.MAX_VALUE)
         .map(c -> vocabulary.family(PlainText.of(c.text())))

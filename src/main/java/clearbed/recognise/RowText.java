@@ -5,6 +5,8 @@ import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.UnitWords;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -34,13 +36,15 @@ final class RowText {
   private static final int LONGEST_HEADING = 50;
 
   private final Table table;
+  private final Vocabulary vocabulary;
   private final Table.Row names;
 
   /** Column of the tiles that the rows are for, or -1. */
   private final int tiles;
 
-  RowText(Table table) {
+  RowText(Table table, Vocabulary vocabulary) {
     this.table = table;
+    this.vocabulary = vocabulary;
     this.names = names(table);
     this.tiles = names == null ? -1 : tiles(table);
   }
@@ -51,7 +55,7 @@ final class RowText {
   }
 
   /** "645.611 | GT-1 Glass mosaic ...": the number counts the work, and the mark is in the text. */
-  static boolean hasPositions(Table table) {
+  static boolean hasPositions(Table table, Vocabulary vocabulary) {
     int positions = 0;
     int marked = 0;
     for (Table.Row row : table.rows()) {
@@ -59,10 +63,34 @@ final class RowText {
       positions++;
       boolean mark =
           row.cells().stream()
-              .anyMatch(c -> c.column() > 0 && MARKED.matcher(c.text().strip()).find());
+              .anyMatch(c -> c.column() > 0 && opensWithMark(c.text().strip(), vocabulary));
       if (mark) marked++;
     }
     return positions > 0 && positions * 2 >= table.rows().size() && marked * 2 >= positions;
+  }
+
+  private static boolean opensWithMark(String text, Vocabulary vocabulary) {
+    return endOfMark(text, vocabulary) > 0;
+  }
+
+  /** Where the mark ends that a text opens with; 0 where it opens with none. */
+  private static int endOfMark(String text, Vocabulary vocabulary) {
+    Matcher m = MARKED.matcher(text);
+    if (m.find()) return m.end() - 1;
+    return vocabulary.taught().tagsIn(text).stream()
+        .filter(hit -> hit.start() == 0)
+        .mapToInt(Phrases.Hit::end)
+        .max()
+        .orElse(0);
+  }
+
+  /** "GT-1 - Glass mosaic" is said of GT-1. */
+  private String led(String text) {
+    int end = endOfMark(text, vocabulary);
+    String rest = text.substring(end).replaceFirst("^[\\s:\u2013\u2014-]+", "");
+    return end == 0 || rest.isEmpty() || Character.isDigit(rest.charAt(0))
+        ? text
+        : text.substring(0, end) + ": " + rest;
   }
 
   private static Table.Cell position(Table.Row row) {
@@ -118,7 +146,11 @@ final class RowText {
     if (filled.isEmpty()) return;
     if (position(row) != null && filled.size() > 1) {
       String words =
-          filled.stream().skip(1).map(c -> c.text().trim()).reduce((a, b) -> a + "; " + b).get();
+          filled.stream()
+              .skip(1)
+              .map(c -> led(c.text().trim()))
+              .reduce((a, b) -> a + "; " + b)
+              .get();
       String number = filled.get(0).text().strip();
       running.add(
           new Paragraph(

@@ -65,7 +65,12 @@ final class Reach {
     if (limits.tags().isEmpty()) return Set.of();
     return named.computeIfAbsent(
         limits.tags(),
-        all -> all.stream().map(Tags::key).filter(this::isTag).collect(Collectors.toSet()));
+        all ->
+            all.stream()
+                .map(Tags::key)
+                .flatMap(key -> Tags.meant(key, tags).stream())
+                .filter(this::isTag)
+                .collect(Collectors.toSet()));
   }
 
   private boolean isTag(String key) {

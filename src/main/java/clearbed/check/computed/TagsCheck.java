@@ -90,6 +90,8 @@ public final class TagsCheck implements SetComputation {
       }
     }
     undecided.forEach((tag, origin) -> stranger(strangers, rows, prefixes, tag, origin));
+    // "T-5x" stands for T-51 and T-52.
+    strangers.keySet().removeIf(tag -> rows.containsAll(Tags.meant(Tags.key(tag), rows)));
     // "Schedule AQ-S" is the name of a document.
     strangers
         .keySet()

@@ -9,10 +9,10 @@ public final class LineKind {
   private static final Pattern PART =
       Pattern.compile("^\\s*(PART|SECTION|ARTICLE|DIVISION|Part|Section|Article)\\s+[\\dIVX].*");
 
-  /** {@code A.}, {@code 1)}, {@code (a)}, {@code iv.}, {@code 12.} before a word. */
+  /** {@code A.}, {@code 1)}, {@code (a)}, {@code iv.}, {@code 12.}, {@code C2.} before a word. */
   private static final Pattern LETTERED =
       Pattern.compile(
-          "^\\s*(\\(?(?:[A-Za-z]|\\d{1,3}|[ivxIVX]{1,5})[.)]|\\((?:[A-Za-z]|\\d{1,2})\\))\\s+\\S.*");
+          "^\\s*(\\(?(?:[A-Za-z]|\\d{1,3}|[ivxIVX]{1,5}|[A-Z]\\d{1,2})[.)]|\\((?:[A-Za-z]|\\d{1,2})\\))\\s+\\S.*");
 
   /**
    * {@code 2.1}, {@code 1.02.3} before a word that a figure's unit would not be: capital letters, a

@@ -30,6 +30,8 @@ final class SpacedTables {
 
   private static final Pattern NAMED = Pattern.compile(" *(\\S+(?: \\S+)*) {2,}(\\S.*)");
 
+  private static final Pattern MARK = Pattern.compile("[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?");
+
   private static final double LINE_HEIGHT = 1.2;
 
   private final List<String> text;
@@ -102,11 +104,16 @@ final class SpacedTables {
         break;
       }
     }
-    if (rows.size() < FEWEST_NAMES) return null;
+    if (rows.size() < FEWEST_NAMES || !isMarked(rows)) return null;
     double top = (line - 1) * LINE_HEIGHT;
     List<Double> lefts = List.of((double) names, (double) values);
     PdfTable table = new PdfTable(top, (end - 1) * LINE_HEIGHT, lefts, values + LINE_HEIGHT, rows);
     return new AlignedTables.Found(table, end);
+  }
+
+  /** A list of mortars has names and values, too, but no mark among its first values. */
+  private static boolean isMarked(List<List<PdfTable.Piece>> rows) {
+    return rows.stream().limit(2).anyMatch(row -> MARK.matcher(row.get(1).text()).matches());
   }
 
   private static boolean isName(String text) {

@@ -35,6 +35,12 @@ final class TextBlocks {
   private static final Pattern MARKED =
       Pattern.compile("\\s{0,8}[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?(?::|\\s{2,}|\\t)\\s*\\p{L}");
 
+  /** A line between two rules is a title, whatever opens it; longer ones are sentences. */
+  private static final int LONGEST_TITLE = 60;
+
+  /** True behind a rule, and behind one line below it. */
+  private boolean framed;
+
   /** Letters of a line that tells in which letters a text is typed, and how many lines tell it. */
   private static final int WORDED = 10;
 
@@ -126,12 +132,17 @@ final class TextBlocks {
       flush(0);
       pending.add(hashes.group(2));
       flush(hashes.group(1).length());
-    } else if (pending.size() == 1 && underline.matches() && !LineKind.opensItem(pending.get(0))) {
+    } else if (pending.size() == 1
+        && underline.matches()
+        && (framed || !LineKind.opensItem(pending.get(0)))) {
       flush(line.strip().startsWith("=") ? 1 : 2);
+      framed = false;
     } else if (RULE.matcher(line).matches()) {
       flush(0);
+      framed = true;
     } else {
       if (opensParagraph(line)) flush(0);
+      framed &= pending.isEmpty() && line.length() <= LONGEST_TITLE;
       pending.add(line);
     }
   }

@@ -6,6 +6,7 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
+import java.util.Map;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
 final class RowGlass {
@@ -40,7 +41,9 @@ final class RowGlass {
           return new Result(false, true, around);
       }
     }
-    if (own.decided()) return new Result(own.glass(), true, known.words());
+    // "Sintered from glass granulate, opaque": what it was made from is named.
+    boolean named = own.glass() || own.another() || seenThrough(header, row).isEmpty();
+    if (own.decided() && named) return new Result(own.glass(), true, known.words());
     if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
     String kind = kindOfGlass(header, row);
@@ -69,7 +72,29 @@ final class RowGlass {
       if (glass && (isKind(cell.text()) || TileWords.tile(cell.text())))
         return column.text() + ": " + cell.text().strip();
     }
-    return "";
+    return seenThrough(header, row);
+  }
+
+  /** "Sintered" and "opaque": of what is made so only glass is asked whether one sees through. */
+  private String seenThrough(Header header, Table.Row row) {
+    String made = "";
+    String seen = "";
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      if (cell == null || cell.text().isBlank()) continue;
+      String text = cell.text().strip();
+      if (is(column, "tile.kind") && isKind(text)) made = text;
+      if (is(column, "tile.translucency") && !terms(column, text).isEmpty()) seen = text;
+    }
+    return made.isEmpty() || seen.isEmpty() ? "" : made + ", " + seen;
+  }
+
+  private static String terms(Header.Column column, String text) {
+    return column.attribute().words().terms().entrySet().stream()
+        .filter(term -> term.getValue().in(text))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse("");
   }
 
   private static boolean is(Header.Column column, String attribute) {

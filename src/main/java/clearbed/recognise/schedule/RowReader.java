@@ -1,10 +1,12 @@
 package clearbed.recognise.schedule;
 
+import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Document;
 import clearbed.model.Fate;
 import clearbed.model.Origin;
+import clearbed.model.Quantity;
 import clearbed.model.Table;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.ClauseNumbers;
@@ -51,6 +53,9 @@ public final class RowReader {
 
   private static final Pattern UNIT =
       Pattern.compile("units?|u/m|uom|unit of measure(?:ment)?", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern FIELD =
+      Pattern.compile("\\d[\\d.,]*\\s?\\p{L}{0,4}\\s?[x×X]\\s?\\d[\\d.,]*\\s?\\p{L}{0,4}\\.?");
 
   private static final Pattern SIDES = Pattern.compile("\\d\\s?[x×X]\\s?\\d");
 
@@ -400,6 +405,14 @@ public final class RowReader {
     if (!isMeasured(attribute)) {
       out.addAll(stated(origin, text, text, column, attribute));
       return;
+    }
+    // "3,0 x 3,0" under "Field at most (m)": the joints stand at its longer side.
+    if (attribute.id().equals("movement.spacing") && FIELD.matcher(text).matches()) {
+      Quantities.size(text, column.unit(), column.mark())
+          .map(field -> field.sides().stream().max(Quantity::compareTo).orElseThrow())
+          .map(side -> new Content.Amount(side, side, Bound.EXACT))
+          .ifPresent(spacing -> out.add(statement(attribute, spacing, text, origin)));
+      if (out.stream().anyMatch(s -> s.attribute().equals(attribute.id()))) return;
     }
     CellFigures.Reading reading = figures.read(text, attribute, column.unit(), column.mark());
     if (!reading.plain()) {

@@ -12,6 +12,7 @@ import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -45,7 +46,7 @@ final class ScheduleWalk {
   private static final Pattern SENTENCE = Pattern.compile("[;.](?:\\s|$)");
 
   /** The number of a row is no tag where its words have one. */
-  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?");
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?|[A-Z]");
 
   private static final Pattern TOTAL =
       Pattern.compile("(?:sub-?|grand )?totals?\\b.{0,40}|sum\\b.{0,20}", Pattern.CASE_INSENSITIVE);
@@ -407,7 +408,7 @@ final class ScheduleWalk {
       rows.add(
           new ScheduleRow(
               tag,
-              tagged,
+              tagged || !named.isEmpty(),
               glass.is(),
               glass.decided(),
               glass.evidence(),
@@ -468,8 +469,11 @@ final class ScheduleWalk {
   }
 
   /** The tag in the words of a description, where there is one. */
-  private static String named(String material) {
-    Set<String> tags = LimitFinder.tags(PlainText.of(material));
+  private String named(String material) {
+    String text = PlainText.of(material);
+    Set<String> tags = LimitFinder.tags(text);
+    for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
+      tags.add(text.substring(hit.start(), hit.end()));
     return tags.size() == 1 ? tags.iterator().next() : "";
   }
 

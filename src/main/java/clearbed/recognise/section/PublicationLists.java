@@ -5,6 +5,7 @@ import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Parts;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
@@ -37,6 +38,13 @@ final class PublicationLists {
   /** "Ceramic tile (CT-20 only)". */
   private static final Pattern USED_FOR = Pattern.compile("\\s*\\([^()]{1,60}\\)\\.?$");
 
+  private static final Pattern BODY = Pattern.compile("\\p{Lu}{2,5}\\s");
+
+  /** Of a standard that has no title among others that have one. */
+  private static final String UNTITLED = "-";
+
+  private static final int LONGEST_UNTITLED = 80;
+
   /** No title is longer, in characters. */
   private static final int LONGEST = 300;
 
@@ -62,8 +70,13 @@ final class PublicationLists {
       boolean named = !titles.get(i).isEmpty() && isNamed(titles.get(i));
       out[i] = named || isBareList(lines.get(i));
     }
-    runs(titles, LIST, title -> isNamed(title) || TITLED.matcher(title).lookingAt(), out);
-    runs(titles, LIST_OF_BARE, title -> isNamed(title) || CAPITAL.matcher(title).matches(), out);
+    List<String> untitled =
+        lines.stream().map(line -> isUntitled(line) ? UNTITLED : "").toList();
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < out.length; i++)
+      all.add(titles.get(i).isEmpty() ? untitled.get(i) : titles.get(i));
+    runs(all, LIST, title -> isNamed(title) || TITLED.matcher(title).lookingAt(), out);
+    runs(all, LIST_OF_BARE, title -> isNamed(title) || CAPITAL.matcher(title).matches(), out);
     return out;
   }
 
@@ -77,8 +90,22 @@ final class PublicationLists {
     }
   }
 
+  /** Behind the name of a body of standards at most, as in "ÖNORM DIN 18202". */
+  private static boolean opens(String line, Citations.Found first) {
+    return first.start() == 0 || BODY.matcher(line.substring(0, first.start())).matches();
+  }
+
+  /** "BS 5385-4 (agreed for the sheets)" among titled ones. */
+  private static boolean isUntitled(String line) {
+    if (line.length() > LONGEST_UNTITLED || !Citations.mayCite(line)) return false;
+    List<Citations.Found> found = Citations.find(line);
+    return found.size() == 1
+        && opens(line, found.get(0))
+        && USED_FOR.matcher(line.substring(found.get(0).end())).replaceFirst("").isBlank();
+  }
+
   private boolean isNamed(String title) {
-    return vocabulary.list("publication").in(title);
+    return title.equals(UNTITLED) || vocabulary.list("publication").in(title);
   }
 
   private String title(String line) {
@@ -128,7 +155,7 @@ final class PublicationLists {
 
   private static String searched(String line) {
     List<Citations.Found> found = Citations.find(line);
-    if (found.isEmpty() || found.get(0).start() > 0) return "";
+    if (found.isEmpty() || !opens(line, found.get(0))) return "";
     int end = found.get(0).end();
     for (Citations.Found f : found) {
       if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());

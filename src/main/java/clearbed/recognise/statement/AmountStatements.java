@@ -49,6 +49,11 @@ final class AmountStatements {
 
   private static final String DEPTH = "sealant.depth";
 
+  private static final Pattern NOTHING_BELOW =
+      Pattern.compile(
+          "\\b(?:nothing|none|never|no (?:\\w+ )?\\w+|not) (?:is |are |be |falls? |to be )?(?:below|under|less than|lower than) $",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Pattern DIFFERENCE =
       Pattern.compile(
           "\\.?\\s+(?:wider|larger|bigger|thicker|greater|deeper|longer|narrower|smaller|more) than (?:the|its|that|each) ",
@@ -347,8 +352,10 @@ final class AmountStatements {
 
   /** "Do not use ... below 400 psi" asks for 400 psi at least. */
   private Content.Amount negatedBound(Passage p, Content.Amount amount, int start) {
-    if (amount.bound() == Bound.BELOW
-        && vocabulary.list("negation.before").in(p.text.substring(0, start))) {
+    String before = p.text.substring(0, start);
+    boolean negated =
+        vocabulary.list("negation.before").in(before) || NOTHING_BELOW.matcher(before).find();
+    if (amount.bound() == Bound.BELOW && negated) {
       return new Content.Amount(amount.low(), amount.high(), Bound.AT_LEAST);
     }
     return amount;
@@ -433,7 +440,7 @@ final class AmountStatements {
     int from = text.lastIndexOf(", ", found.start());
     int to = text.indexOf(",", found.end());
     String own = text.substring(from < 0 ? 0 : from, to < 0 ? text.length() : to);
-    return from >= 0 && size.words().cues().in(own) && !size.words().not().in(own);
+    return (from >= 0 || to >= 0) && size.words().cues().in(own) && !size.words().not().in(own);
   }
 
   private static boolean isSize(Quantities.Found found) {

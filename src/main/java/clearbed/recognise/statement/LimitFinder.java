@@ -39,6 +39,9 @@ public final class LimitFinder {
   private static final Pattern ISO_CLASSES =
       Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
   // So have the tests of slip: "slip: R11 to EN 16165".
+  private static final Pattern LISTED_BETWEEN =
+      Pattern.compile("[,/&]|\\b(?:and|or)\\b", Pattern.CASE_INSENSITIVE);
+
   /** As the handbook of installation methods names its own. */
   private static final Pattern METHOD = Pattern.compile("[A-Z]{1,3}\\d{3}[A-Z]?");
 
@@ -105,7 +108,14 @@ public final class LimitFinder {
 
   /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
   public boolean listsStructures(String text) {
-    return vocabulary.list("places.structures").all(text).size() > 1;
+    List<Phrases.Hit> hits = vocabulary.list("places.structures").all(text);
+    for (int i = 1; i < hits.size(); i++) {
+      // A floor slab is one.
+      int from = hits.get(i - 1).end();
+      int to = hits.get(i).start();
+      if (to > from && LISTED_BETWEEN.matcher(text.substring(from, to)).find()) return true;
+    }
+    return false;
   }
 
   /**

@@ -2,6 +2,7 @@ package clearbed.recognise.statement;
 
 import clearbed.recognise.text.PlainText;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
@@ -45,6 +46,21 @@ public final class Tags {
         .filter(w -> key(w).equals(key))
         .findFirst()
         .orElse(key);
+  }
+
+  /**
+   * The tags that a key stands for: {@code T-5X}, written T-5x, for all from T-50 to T-59 where
+   * there are such and no T-5X; itself else.
+   */
+  public static Set<String> meant(String key, Set<String> known) {
+    if (!key.endsWith("X") || known.contains(key)) return Set.of(key);
+    String opening = key.substring(0, key.length() - 1);
+    Set<String> out = new TreeSet<>();
+    for (String one : known)
+      if (one.length() > opening.length()
+          && one.startsWith(opening)
+          && one.substring(opening.length()).chars().allMatch(Character::isDigit)) out.add(one);
+    return out.isEmpty() ? Set.of(key) : out;
   }
 
   /** The letters of a tag: {@code GT} of {@code GT-12}. */
