@@ -4,6 +4,7 @@ import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import java.util.Set;
 
 /**
  * A stated joint spacing against the widest that a guideline gives for the exposure.
@@ -12,6 +13,7 @@ import clearbed.model.Unit;
  * @param fit of the stated spacing
  */
 public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
+  private static final Set<Unit> METRIC = Set.of(Unit.METRE, Unit.MILLIMETRE, Unit.CENTIMETRE);
 
   public static SpacingLimit of(
       Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
@@ -21,9 +23,14 @@ public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
         widest, fit(stated, widest), calculation(subject, measure, stated, rule));
   }
 
+  /** 12 ft are written 3.66 m and 3.7 m: the customary figure, rounded to a tenth of a metre. */
+  private static final double ROUNDED = 1.012;
+
   private static Fit fit(Given stated, Quantity widest) {
-    if (stated.high().compareTo(widest) <= 0) return Fit.MEETS;
-    return stated.low().compareTo(widest) > 0 ? Fit.FALLS_SHORT : Fit.DEPENDS;
+    boolean metric = METRIC.contains(stated.high().unit()) && !METRIC.contains(widest.unit());
+    Quantity most = metric ? Quantity.of(widest.number() * ROUNDED, widest.unit()) : widest;
+    if (stated.high().compareTo(most) <= 0) return Fit.MEETS;
+    return stated.low().compareTo(most) > 0 ? Fit.FALLS_SHORT : Fit.DEPENDS;
   }
 
   private static Calculation calculation(

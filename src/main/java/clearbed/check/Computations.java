@@ -5,6 +5,7 @@ import clearbed.check.computed.ConflictCheck;
 import clearbed.check.computed.CoverageCheck;
 import clearbed.check.computed.DanglingReferenceCheck;
 import clearbed.check.computed.DeflectionCheck;
+import clearbed.check.computed.FillingCheck;
 import clearbed.check.computed.FlatnessCheck;
 import clearbed.check.computed.FrostUnsaidCheck;
 import clearbed.check.computed.GroutFillCheck;
@@ -56,6 +57,7 @@ final class Computations {
           Map.entry("absent", new AbsentCheck()),
           Map.entry("substrate-place", new SubstratePlaceCheck()),
           Map.entry("see-through-membrane", new SeeThroughMembraneCheck()),
+          Map.entry("filling", new FillingCheck()),
           Map.entry("sealant-use", new SealantUseCheck()));
   private static final Map<String, SetComputation> OF_THE_SET =
       Map.ofEntries(

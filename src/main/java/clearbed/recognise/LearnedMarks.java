@@ -26,7 +26,10 @@ public final class LearnedMarks {
 
   /** "GLM/1 - Vitreous glass mosaic". */
   private static final Pattern OPENING =
-      Pattern.compile("\\s*(" + CODE.pattern().replace("$", "(?!\\S)") + ")\\s*(?:[-\u2013\u2014:,]\\s*)?(?=\\p{L})");
+      Pattern.compile(
+          "\\s*("
+              + CODE.pattern().replace("$", "(?!\\S)")
+              + ")\\s*(?:[-\u2013\u2014:,]\\s*)?(?=\\p{L})");
 
   /** Fewer in one document might be words of any kind. */
   private static final int FEWEST = 2;

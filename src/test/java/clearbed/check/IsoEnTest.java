@@ -32,7 +32,8 @@ class IsoEnTest {
           "floor", "Glass tile,Changing room,Floor,Wet",
           "showers", "Glass mosaic,Showers,Floor,Wet",
           "lobby", "Glass mosaic,Lobby,Floor,Dry",
-          "foyer", "Glass tile,Foyer,Wall,Dry");
+          "foyer", "Glass tile,Foyer,Wall,Dry",
+          "pool", "Glass mosaic,Pool tank,Wall,Submerged");
 
   @TempDir Path folder;
 
@@ -71,6 +72,9 @@ class IsoEnTest {
         "temperature | foyer | GT1: set tile at no less than 2 °C.",
         "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2007.",
         "withdrawn-standard | foyer | GT1: bond tested to BS EN 1348.",
+        "joint-sealant | foyer | GT1: sealant of movement joints to EN 15651-1.",
+        "joint-sealant | pool | GT1: sealant of movement joints to EN 15651-1, F-EXT-INT-CC 25LM.",
+        "cure-before-filling | pool | GT1: the pool is not filled until 5 days after grouting.",
       })
   void a_test_that_no_document_names_is_asked_for(String check, String place, String clause)
       throws IOException {
@@ -109,6 +113,10 @@ class IsoEnTest {
         "temperature | foyer | GT1: set tile while air and floor are between 5 and 35 °C.",
         "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2017.",
         "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1.",
+        "joint-sealant | frost | GT1: sealant of movement joints to EN 15651-1.",
+        "joint-sealant | foyer | GT1: sealant of movement joints to ISO 11600 F-25LM.",
+        "cure-before-filling | pool | GT1: fill the pool not less than 21 days after grouting.",
+        "cure-before-filling | pool | GT1: fill the pool three weeks after grouting.",
       })
   void a_test_that_is_named_or_not_called_for_raises_nothing(
       String check, String place, String clause) throws IOException {

@@ -99,7 +99,7 @@ class TradeFindingsTest {
   }
 
   @Test
-  void gypsumUnderAMembraneIsAQuestionAndWoodIsRefusedWherever() throws IOException {
+  void gypsumIsRefusedWhereWetUnderAMembraneTooAndWoodWherever() throws IOException {
     String table =
         "Tag,Material,Exposure,Substrate,Membrane\n"
             + "GT-1,Glass mosaic,Wet,Gypsum board,ANSI A118.10\n"
@@ -107,7 +107,7 @@ class TradeFindingsTest {
 
     assertThat(checked(table).findings("substrate-place"))
         .extracting(f -> f.tags() + " " + f.level())
-        .containsExactlyInAnyOrder("[GT-1] NOTE", "[GT-2] ERROR");
+        .containsExactlyInAnyOrder("[GT-1] ERROR", "[GT-2] ERROR");
   }
 
   @Test
@@ -194,5 +194,17 @@ class TradeFindingsTest {
   private Checked checked(String table) throws IOException {
     Files.writeString(folder.resolve("schedule.csv"), table);
     return Checked.of(folder);
+  }
+
+  @Test
+  void twelveFeetInMetresAreTwelveFeet() throws IOException {
+    String table =
+        "Tag,Material,Exposure,Movement joint spacing,Movement joint width\n"
+            + "GT-1,Glass mosaic,Exterior,3.66 m,1/2 in\n"
+            + "GT-2,Glass mosaic,Exterior,3.8 m,1/2 in\n";
+
+    assertThat(checked(table).findings("movement-spacing"))
+        .extracting(Finding::tags)
+        .containsExactly(List.of("GT-2"));
   }
 }

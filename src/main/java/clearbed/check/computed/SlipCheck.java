@@ -83,7 +83,13 @@ public final class SlipCheck implements Computation {
     if (!declared.isEmpty()) return Judge.satisfied(declared);
     List<Value> tests = entry.governing("tile.slipTest");
     boolean still = !tests.isEmpty() && tests.stream().allMatch(v -> isStatic(v.content()));
-    if (still) return failed(Kind.INADEQUATE, tests, floor.expected(), "", "");
+    if (still)
+      return failed(
+          Kind.INADEQUATE,
+          tests,
+          floor.expected(),
+          "For {tag} a static test is named, {found}; it says nothing of walking.",
+          "");
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     if (!all(values, floor)) return failed(Kind.INADEQUATE, values, floor.expected(), "", "");

@@ -68,7 +68,8 @@ public final class SubstratePlaceCheck implements Computation {
                 .distinct()
                 .collect(Collectors.joining("; "));
     return new Judgement.Failed(
-        covered ? Kind.UNRESOLVED : Kind.INCOMPATIBLE,
+        // Paper-faced gypsum is refused in wet areas, whatever lies over it (IBC 2509.2).
+        covered && !board ? Kind.UNRESOLVED : Kind.INCOMPATIBLE,
         covered ? "{tag} is set over {found}, with a membrane that may lie between." : "",
         found,
         expected,

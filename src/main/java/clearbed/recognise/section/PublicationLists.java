@@ -70,8 +70,7 @@ final class PublicationLists {
       boolean named = !titles.get(i).isEmpty() && isNamed(titles.get(i));
       out[i] = named || isBareList(lines.get(i));
     }
-    List<String> untitled =
-        lines.stream().map(line -> isUntitled(line) ? UNTITLED : "").toList();
+    List<String> untitled = lines.stream().map(line -> isUntitled(line) ? UNTITLED : "").toList();
     List<String> all = new ArrayList<>();
     for (int i = 0; i < out.length; i++)
       all.add(titles.get(i).isEmpty() ? untitled.get(i) : titles.get(i));

@@ -79,7 +79,8 @@ public final class Citations {
               "\\b(?:FS|Fed(?:eral)?\\.? Spec(?:ification)?\\.?)\\s*(TT-S-\\d{5,6})[A-Z]?()()()\\b",
               m -> "FS " + m.group(1).toUpperCase(Locale.ROOT),
               4),
-          new Form("handbook", "\\b(TCNA|TCA)\\s+(?:Handbook|Hdbk)()()()\\b", m -> "TCNA Handbook", 4),
+          new Form(
+              "handbook", "\\b(TCNA|TCA)\\s+(?:Handbook|Hdbk)()()()\\b", m -> "TCNA Handbook", 4),
           new Form(
               "tcna",
               "\\bTCNA\\s+(?:(?:Handbook|Hdbk\\.?),?\\s+)?(?:Methods?\\s+|Details?\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",

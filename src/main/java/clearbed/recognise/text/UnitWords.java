@@ -97,8 +97,17 @@ public final class UnitWords {
         "n/mm^2",
         "newtons per square millimetre");
     put(map, Unit.PERCENT, "%", "percent", "per cent", "pct");
-    put(map, Unit.FAHRENHEIT, "°f", "deg f", "degrees f", "degrees fahrenheit", "fahrenheit", "f");
-    put(map, Unit.CELSIUS, "°c", "deg c", "degrees c", "degrees celsius", "celsius", "c");
+    put(
+        map,
+        Unit.FAHRENHEIT,
+        "°f",
+        "deg f",
+        "degf",
+        "degrees f",
+        "degrees fahrenheit",
+        "fahrenheit",
+        "f");
+    put(map, Unit.CELSIUS, "°c", "deg c", "degc", "degrees c", "degrees celsius", "celsius", "c");
     put(map, Unit.KELVIN, "k", "kelvin", "kelvins");
     put(map, Unit.SQUARE_FOOT, "sq ft", "sqft", "sf", "ft2", "ft^2", "square feet", "square foot");
     put(map, Unit.SQUARE_FOOT, "sq feet", "sq foot", "s.f.");

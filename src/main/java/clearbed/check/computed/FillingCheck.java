@@ -1,0 +1,93 @@
+package clearbed.check.computed;
+
+import clearbed.check.judge.Computation;
+import clearbed.check.judge.Judge;
+import clearbed.check.rules.Judgement;
+import clearbed.check.rules.Rule;
+import clearbed.check.rules.RuleSet;
+import clearbed.model.Content;
+import clearbed.model.Dimension;
+import clearbed.model.Entry;
+import clearbed.model.Kind;
+import clearbed.model.Unit;
+import clearbed.model.Value;
+import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.Sentences;
+import clearbed.resolve.Project;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How many days pass before a pool is filled. Three weeks are usual (a mosaic maker's pool guide;
+ * BS 5385-4 as a tile association reports it); less than one is wrong for any mortar, between the
+ * two the makers of fast ones may allow it.
+ */
+public final class FillingCheck implements Computation {
+  private static final double LEAST_DAYS = 7;
+  private static final double USUAL_DAYS = 21;
+  private static final int DAYS_OF_A_WEEK = 7;
+
+  private static final Pattern FILLS =
+      Pattern.compile("\\b(?:fill|flood|immers|submer)\\w*", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern WEEKS =
+      Pattern.compile("(\\d{1,2}|two|three|four|six) weeks?\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final List<String> COUNTED = List.of("two", "three", "four", "six");
+  private static final int[] WEEKS_COUNTED = {2, 3, 4, 6};
+
+  @Override
+  public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
+    List<Value> values =
+        entry.governing(rule.attribute()).stream().filter(v -> !v.excluded()).toList();
+    if (values.isEmpty()) return new Judgement.Missing();
+    Value longest = null;
+    double most = 0;
+    for (Value value : values) {
+      double days = days(value.asWritten());
+      if (days <= most) continue;
+      longest = value;
+      most = days;
+    }
+    if (longest == null || most >= USUAL_DAYS) return Judge.satisfied(values);
+    return new Judgement.Failed(
+        most < LEAST_DAYS ? Kind.INADEQUATE : Kind.UNRESOLVED,
+        "",
+        days(most),
+        days(USUAL_DAYS) + ", or what the makers of mortar and grout allow in writing",
+        longest.origin(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  private static String days(double days) {
+    long whole = Math.round(days);
+    return whole == 1 ? "1 day" : whole + " days";
+  }
+
+  /** The longest time in the sentences on filling; 0 where none is stated. */
+  private static double days(String text) {
+    double most = 0;
+    for (Sentences.Sentence sentence : Sentences.of(text)) {
+      if (!FILLS.matcher(sentence.text()).find()) continue;
+      for (Quantities.Found found : Quantities.find(sentence.text())) {
+        boolean time =
+            found.content() instanceof Content.Amount
+                && found.unit() != null
+                && found.unit().dimension() == Dimension.TIME;
+        if (time) most = Math.max(most, ((Content.Amount) found.content()).high().in(Unit.DAY));
+      }
+      Matcher weeks = WEEKS.matcher(sentence.text());
+      while (weeks.find()) most = Math.max(most, DAYS_OF_A_WEEK * count(weeks.group(1)));
+    }
+    return most;
+  }
+
+  private static int count(String words) {
+    int word = COUNTED.indexOf(words.toLowerCase(Locale.ROOT));
+    return word < 0 ? Integer.parseInt(words) : WEEKS_COUNTED[word];
+  }
+}
