@@ -123,6 +123,20 @@ final class Apportionment {
     for (int i = 0; i < groups.size(); i++) if (!right[i]) claimLeft(i);
     for (int i = 0; i < groups.size(); i++) if (right[i]) claimRight(i, right);
     for (Said s : values) if (ofAll(s)) spread(s);
+    if (liesOnEach()) own.put(values.get(0), new ArrayList<>(groups));
+  }
+
+  /** "A118.10 goes behind GT-1, on the mortar bed behind GT-2": one thing on several grounds. */
+  private boolean liesOnEach() {
+    boolean first = !groups.isEmpty() && values.get(0).end() <= groups.get(0).start();
+    return first
+        && !isGround(values.get(0))
+        && groups.stream().noneMatch(Named::complement)
+        && values.stream().skip(1).allMatch(Apportionment::isGround);
+  }
+
+  private static boolean isGround(Said s) {
+    return s.attribute().startsWith("substrate.");
   }
 
   /** Whether what is named limits the values behind it rather than those before. */
