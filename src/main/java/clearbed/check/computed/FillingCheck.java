@@ -46,7 +46,7 @@ public final class FillingCheck implements Computation {
     Value longest = null;
     double most = 0;
     for (Value value : values) {
-      double days = days(value.asWritten());
+      double days = Math.max(days(value.asWritten()), daysAround(value));
       if (days <= most) continue;
       longest = value;
       most = days;
@@ -66,6 +66,13 @@ public final class FillingCheck implements Computation {
   private static String days(double days) {
     long whole = Math.round(days);
     return whole == 1 ? "1 day" : whole + " days";
+  }
+
+  /** What is said once of showers and pool stands in the paragraph of both. */
+  private static double daysAround(Value value) {
+    return value.origin() == null || value.origin().text() == null
+        ? 0
+        : days(value.origin().text());
   }
 
   /** The longest time in the sentences on filling; 0 where none is stated. */

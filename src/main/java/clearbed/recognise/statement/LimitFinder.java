@@ -37,8 +37,7 @@ public final class LimitFinder {
       Pattern.compile(
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
-      Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b", Pattern.CASE_INSENSITIVE);
-  // So have the tests of slip: "slip: R11 to EN 16165".
+      Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b|\\bdeformab", Pattern.CASE_INSENSITIVE);
   private static final Pattern LISTED_BETWEEN =
       Pattern.compile("[,/&]|\\b(?:and|or)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -55,6 +54,7 @@ public final class LimitFinder {
 
   private static final int METHODS_REACH = 60;
 
+  // So have the tests of slip: "slip: R11 to EN 16165".
   private static final Pattern SLIP_CLASS = Pattern.compile("R ?(?:9|1[0-3])|P[0-5]|V[468]");
   private static final Pattern SLIP =
       Pattern.compile(
