@@ -37,7 +37,8 @@ public final class LimitFinder {
       Pattern.compile(
           "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
   private static final Pattern ISO_CLASSES =
-      Pattern.compile("\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b|\\bdeformab", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b|\\bdeformab", Pattern.CASE_INSENSITIVE);
   private static final Pattern LISTED_BETWEEN =
       Pattern.compile("[,/&]|\\b(?:and|or)\\b", Pattern.CASE_INSENSITIVE);
 
