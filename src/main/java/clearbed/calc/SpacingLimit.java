@@ -15,6 +15,9 @@ import java.util.Set;
 public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
   private static final Set<Unit> METRIC = Set.of(Unit.METRE, Unit.MILLIMETRE, Unit.CENTIMETRE);
 
+  /** 12 ft are written 3.66 m and 3.7 m: the customary figure, rounded to a tenth of a metre. */
+  private static final double ROUNDED = 1.012;
+
   public static SpacingLimit of(
       Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
     stated.positive("the joint spacing", Dimension.LENGTH);
@@ -22,9 +25,6 @@ public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
     return new SpacingLimit(
         widest, fit(stated, widest), calculation(subject, measure, stated, rule));
   }
-
-  /** 12 ft are written 3.66 m and 3.7 m: the customary figure, rounded to a tenth of a metre. */
-  private static final double ROUNDED = 1.012;
 
   private static Fit fit(Given stated, Quantity widest) {
     boolean metric = METRIC.contains(stated.high().unit()) && !METRIC.contains(widest.unit());

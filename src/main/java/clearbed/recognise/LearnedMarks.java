@@ -2,6 +2,7 @@ package clearbed.recognise;
 
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -21,14 +22,13 @@ import java.util.regex.Pattern;
  */
 public final class LearnedMarks {
   /** Capitals and figures in parts, one of them behind a stroke, a stop or a hyphen. */
-  private static final Pattern CODE =
-      Pattern.compile("(?=.{3,12}$)(?=.*\\p{Lu})[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+  private static final Pattern CODE = Pattern.compile("(?=.{3,12}$)(?=.*\\p{Lu})" + Tags.CODE);
 
   /** "GLM/1 - Vitreous glass mosaic". */
   private static final Pattern OPENING =
       Pattern.compile(
-          "\\s*("
-              + CODE.pattern().replace("$", "(?!\\S)")
+          "\\s*((?=.{3,12}(?!\\S))(?=.*\\p{Lu})"
+              + Tags.CODE
               + ")\\s*(?:[-\u2013\u2014:,]\\s*)?(?=\\p{L})");
 
   /** Fewer in one document might be words of any kind. */

@@ -16,6 +16,7 @@ import clearbed.recognise.text.Sentences;
 import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,8 +36,8 @@ public final class FillingCheck implements Computation {
   private static final Pattern WEEKS =
       Pattern.compile("(\\d{1,2}|two|three|four|six) weeks?\\b", Pattern.CASE_INSENSITIVE);
 
-  private static final List<String> COUNTED = List.of("two", "three", "four", "six");
-  private static final int[] WEEKS_COUNTED = {2, 3, 4, 6};
+  private static final Map<String, Integer> COUNTED =
+      Map.of("two", 2, "three", 3, "four", 4, "six", 6);
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
@@ -94,7 +95,7 @@ public final class FillingCheck implements Computation {
   }
 
   private static int count(String words) {
-    int word = COUNTED.indexOf(words.toLowerCase(Locale.ROOT));
-    return word < 0 ? Integer.parseInt(words) : WEEKS_COUNTED[word];
+    Integer word = COUNTED.get(words.toLowerCase(Locale.ROOT));
+    return word == null ? Integer.parseInt(words) : word;
   }
 }

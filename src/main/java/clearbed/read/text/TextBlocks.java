@@ -38,9 +38,6 @@ final class TextBlocks {
   /** A line between two rules is a title, whatever opens it; longer ones are sentences. */
   private static final int LONGEST_TITLE = 60;
 
-  /** True behind a rule, and behind one line below it. */
-  private boolean framed;
-
   /** Letters of a line that tells in which letters a text is typed, and how many lines tell it. */
   private static final int WORDED = 10;
 
@@ -50,6 +47,10 @@ final class TextBlocks {
   private final boolean markdown;
   private final List<Block> blocks = new ArrayList<>();
   private final Gaps gaps = new Gaps();
+
+  /** True behind a rule, and behind one line below it. */
+  private boolean framed;
+
   private final List<String> pending = new ArrayList<>();
   private int ordinal;
   private int width;

@@ -3,6 +3,7 @@ package clearbed.recognise.schedule;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Unit;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
@@ -59,8 +60,7 @@ record CellReading(
 
   /** "0930.G1": of parts with a letter and a figure, as offices count their materials. */
   private static final Pattern OFFICE_CODE =
-      Pattern.compile(
-          "(?=.{4,12}$)(?=.*\\p{Lu})(?=.*\\d)[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}");
+      Pattern.compile("(?=.{4,12}$)(?=.*\\p{Lu})(?=.*\\d)" + Tags.CODE);
 
   /** A share of a cell that says what it is. */
   private static final double WHOLE = 0.5;

@@ -6,7 +6,6 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
-import java.util.Map;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
 final class RowGlass {
@@ -42,11 +41,13 @@ final class RowGlass {
       }
     }
     // "Sintered from glass granulate, opaque": what it was made from is named.
-    boolean named = own.glass() || own.another() || seenThrough(header, row).isEmpty();
-    if (own.decided() && named) return new Result(own.glass(), true, known.words());
+    boolean told = own.glass() || own.another();
+    String seen = told ? "" : seenThrough(header, row);
+    if (own.decided() && seen.isEmpty()) return new Result(own.glass(), true, known.words());
     if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
     String kind = kindOfGlass(header, row);
+    if (kind.isEmpty()) kind = seen;
     if (!kind.isEmpty()) return new Result(true, true, kind);
     for (String around : over) {
       GlassTest.Result said = means.known(around).result();
@@ -72,7 +73,7 @@ final class RowGlass {
       if (glass && (isKind(cell.text()) || TileWords.tile(cell.text())))
         return column.text() + ": " + cell.text().strip();
     }
-    return seenThrough(header, row);
+    return "";
   }
 
   /** "Sintered" and "opaque": of what is made so only glass is asked whether one sees through. */
@@ -84,17 +85,10 @@ final class RowGlass {
       if (cell == null || cell.text().isBlank()) continue;
       String text = cell.text().strip();
       if (is(column, "tile.kind") && isKind(text)) made = text;
-      if (is(column, "tile.translucency") && !terms(column, text).isEmpty()) seen = text;
+      if (is(column, "tile.translucency") && column.attribute().words().anyTerm().in(text))
+        seen = text;
     }
     return made.isEmpty() || seen.isEmpty() ? "" : made + ", " + seen;
-  }
-
-  private static String terms(Header.Column column, String text) {
-    return column.attribute().words().terms().entrySet().stream()
-        .filter(term -> term.getValue().in(text))
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse("");
   }
 
   private static boolean is(Header.Column column, String attribute) {

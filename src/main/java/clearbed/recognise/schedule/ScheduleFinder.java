@@ -43,10 +43,13 @@ public final class ScheduleFinder {
       return ledgers.stream().mapToDouble(TableLedger::evidence).sum();
     }
 
+    boolean isCard() {
+      return rows.size() == 1;
+    }
+
     /** What stands over a card of one tile says where it is, if the card does not. */
     Result in(GroupRows.Group group) {
-      boolean card = rows.size() == 1 && !group.statements().isEmpty();
-      if (!card || group.former()) return this;
+      if (group.statements().isEmpty() || group.former()) return this;
       ScheduleRow row = rows.get(0);
       return new Result(
           List.of(row.withStatements(group.with(row.statements()))),
@@ -165,9 +168,9 @@ public final class ScheduleFinder {
     String family = vocabulary.family(heading);
     List<Result> results = new ArrayList<>();
     for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
-    return results.size() == 1
-        ? results.get(0).in(groupRows.of(heading, table.origin().withText(heading)))
-        : Result.joined(results);
+    if (results.size() != 1) return Result.joined(results);
+    Result only = results.get(0);
+    return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
   }
 
   private Result findOne(Table table, String family, MarkEvidence document) {

@@ -70,10 +70,9 @@ final class PublicationLists {
       boolean named = !titles.get(i).isEmpty() && isNamed(titles.get(i));
       out[i] = named || isBareList(lines.get(i));
     }
-    List<String> untitled = lines.stream().map(line -> isUntitled(line) ? UNTITLED : "").toList();
-    List<String> all = new ArrayList<>();
+    List<String> all = new ArrayList<>(titles);
     for (int i = 0; i < out.length; i++)
-      all.add(titles.get(i).isEmpty() ? untitled.get(i) : titles.get(i));
+      if (titles.get(i).isEmpty() && isUntitled(lines.get(i))) all.set(i, UNTITLED);
     runs(all, LIST, title -> isNamed(title) || TITLED.matcher(title).lookingAt(), out);
     runs(all, LIST_OF_BARE, title -> isNamed(title) || CAPITAL.matcher(title).matches(), out);
     return out;

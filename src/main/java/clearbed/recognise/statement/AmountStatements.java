@@ -25,7 +25,9 @@ import java.util.regex.Pattern;
 final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
-          "(?<![\\d.,/\\p{L}-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b(?!\\s+(?:accord|conform|complian|keeping))|mm|\"|%|percent))");
+          "(?<![\\d.,/\\p{L}-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b(?!"
+              + FigureSearch.ACCORDING
+              + ")|mm|\"|%|percent))");
   private static final Pattern SIZE_OF_TAG =
       Pattern.compile(
           "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",

@@ -14,6 +14,9 @@ public final class Tags {
   public static final String MARK =
       "(?:" + LETTERS + "[-. ]?\\d{1,3}[A-Z]?|[A-Z]{1,4}[-.][A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z])";
 
+  /** A code of an office's own, in parts: {@code 0930.G1}, {@code POOL/1A}. */
+  public static final String CODE = "[\\p{Lu}\\d]{1,6}(?:[-./][\\p{Lu}\\d]{1,6}){1,2}";
+
   /** A mark by itself, in a cell. */
   private static final Pattern ALONE =
       Pattern.compile(

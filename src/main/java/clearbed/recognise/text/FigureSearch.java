@@ -93,8 +93,9 @@ public final class FigureSearch {
           Pattern.CASE_INSENSITIVE);
 
   /** "Not less than 0.55 in accordance with ANSI A326.3" is no length. */
-  private static final Pattern ACCORDING =
-      Pattern.compile("\\s+(?:accord|conform|complian|keeping)", Pattern.CASE_INSENSITIVE);
+  public static final String ACCORDING = "\\s+(?:accord|conform|complian|keeping)";
+
+  private static final Pattern ACCORDING_TO = Pattern.compile(ACCORDING, Pattern.CASE_INSENSITIVE);
 
   private static final int LONGEST_CLAUSE = 40;
   private static final Pattern GOES_ON = Pattern.compile("\\s+(?:all|the|any|each|every|this)\\b");
@@ -252,7 +253,7 @@ public final class FigureSearch {
 
   private boolean isOfClause(Matcher m) {
     if (!m.group(3).equals("in")) return false;
-    if (ACCORDING.matcher(s).region(m.end(), s.length()).lookingAt()) return true;
+    if (ACCORDING_TO.matcher(s).region(m.end(), s.length()).lookingAt()) return true;
     if (!GOES_ON.matcher(s).region(m.end(), s.length()).lookingAt()) return false;
     int from = Math.max(0, m.start() - LONGEST_CLAUSE);
     return OF_A_CLAUSE.matcher(s.substring(from, m.start())).find();
