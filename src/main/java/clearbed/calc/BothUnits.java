@@ -49,7 +49,7 @@ public final class BothUnits {
           case PER_FAHRENHEIT -> Unit.PER_KELVIN;
           case KILOGRAM -> Unit.POUND;
           case POUND -> Unit.KILOGRAM;
-          case ONE, PERCENT, HOUR, DAY -> null;
+          case ONE, PERCENT, PERM, HOUR, DAY -> null;
         });
   }
 

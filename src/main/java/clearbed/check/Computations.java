@@ -21,6 +21,7 @@ import clearbed.check.computed.SealantUseCheck;
 import clearbed.check.computed.SeeThroughMembraneCheck;
 import clearbed.check.computed.SlipCheck;
 import clearbed.check.computed.SlipClassCheck;
+import clearbed.check.computed.SlopeCheck;
 import clearbed.check.computed.SubstratePlaceCheck;
 import clearbed.check.computed.TagsCheck;
 import clearbed.check.computed.TileSizeCheck;
@@ -58,6 +59,8 @@ final class Computations {
           Map.entry("substrate-place", new SubstratePlaceCheck()),
           Map.entry("see-through-membrane", new SeeThroughMembraneCheck()),
           Map.entry("filling", new FillingCheck()),
+          Map.entry("slope", new SlopeCheck(0.02)),
+          Map.entry("falls", new SlopeCheck(1 / 80.0)),
           Map.entry("sealant-use", new SealantUseCheck()));
   private static final Map<String, SetComputation> OF_THE_SET =
       Map.ofEntries(

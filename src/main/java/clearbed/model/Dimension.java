@@ -13,6 +13,7 @@ public enum Dimension {
   TEMPERATURE_DIFFERENCE,
   EXPANSION,
   RATIO,
+  PERMEANCE,
   MASS,
   TIME,
   COUNT

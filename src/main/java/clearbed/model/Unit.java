@@ -39,6 +39,8 @@ public enum Unit {
   /** A plain number: a coefficient of friction, the n of L/n. */
   ONE(Dimension.RATIO, "", 1),
   PERCENT(Dimension.RATIO, "%", 1e-2),
+  /** US perm: one grain an hour, a square foot and an inch of mercury at 0 °C (3386.389 Pa). */
+  PERM(Dimension.PERMEANCE, "perm", 0.45359237 / 7000 / (3600 * 0.3048 * 0.3048 * 3386.389)),
   KILOGRAM(Dimension.MASS, "kg", 1),
   POUND(Dimension.MASS, "lb", 0.45359237),
   HOUR(Dimension.TIME, "h", 3600),

@@ -64,6 +64,13 @@ class UnitsAgainstReferenceTest {
               clearbed.model.Unit.PER_FAHRENHEIT, Units.KELVIN.multiply(5).divide(9).inverse()),
           Map.entry(clearbed.model.Unit.KILOGRAM, Units.KILOGRAM),
           Map.entry(clearbed.model.Unit.POUND, USCustomary.POUND),
+          Map.entry(
+              clearbed.model.Unit.PERM,
+              USCustomary.POUND
+                  .divide(7000)
+                  .divide(Units.HOUR)
+                  .divide(USCustomary.FOOT.pow(2))
+                  .divide(Units.PASCAL.multiply(3386.389))),
           Map.entry(clearbed.model.Unit.HOUR, Units.HOUR),
           Map.entry(clearbed.model.Unit.DAY, Units.DAY));
 
@@ -135,6 +142,12 @@ class UnitsAgainstReferenceTest {
       clearbed.model.Unit from, clearbed.model.Unit to, double factor) {
     // Seven digits are printed; half of the last one of 2.8... is 1.8e-5 %.
     assertThat(Quantity.of(1, from).in(to)).isCloseTo(factor, withinPercentage(2e-5));
+  }
+
+  /** NIST SP 811 (2008), B.8, "perm (0 °C)": 5.721 35 E-11 kilograms in a pascal, second, m². */
+  @Test
+  void a_perm_is_what_is_published() {
+    assertThat(clearbed.model.Unit.PERM.toSi(1)).isCloseTo(5.72135e-11, withinPercentage(2e-5));
   }
 
   /** Formulas of NIST SP 811 (2008), B.8: t/°C = (t/°F - 32)/1.8; T/K = t/°C + 273.15. */

@@ -177,6 +177,7 @@ final class RuleReader {
       case TEMPERATURE -> "50 °F";
       case TEMPERATURE_DIFFERENCE -> "100 °F";
       case RATIO -> "95 %";
+      case PERMEANCE -> "0.5 perm";
       case EXPANSION -> "9e-6/K";
       case VOLUME -> "300 ml";
       case MASS -> "25 lb";

@@ -108,6 +108,7 @@ public final class UnitWords {
         "fahrenheit",
         "f");
     put(map, Unit.CELSIUS, "°c", "deg c", "degc", "degrees c", "degrees celsius", "celsius", "c");
+    put(map, Unit.PERM, "perm", "perms", "us perm", "us perms");
     put(map, Unit.KELVIN, "k", "kelvin", "kelvins");
     put(map, Unit.SQUARE_FOOT, "sq ft", "sqft", "sf", "ft2", "ft^2", "square feet", "square foot");
     put(map, Unit.SQUARE_FOOT, "sq feet", "sq foot", "s.f.");
