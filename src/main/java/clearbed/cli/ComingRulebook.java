@@ -6,6 +6,7 @@ import clearbed.project.Rulebook;
 import clearbed.recognise.EarlierFacts;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -58,10 +59,10 @@ final class ComingRulebook {
    * @param facts that were read without them
    * @return what reads by them
    */
-  Recogniser learn(List<String> marks, List<Facts> facts) {
-    Vocabulary vocabulary = options.vocabulary(marks);
+  Recogniser learn(Lessons lessons, List<Facts> facts) {
+    Vocabulary vocabulary = options.vocabulary(lessons);
     chosen = new Rulebook(vocabulary, options.load(vocabulary), "");
-    return new Recogniser(vocabulary, new EarlierFacts(facts, marks));
+    return new Recogniser(vocabulary, new EarlierFacts(facts, lessons));
   }
 
   /** Of the words only, which are there before the rules. */

@@ -11,6 +11,7 @@ import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
 import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ record Documents(List<Path> paths, ReadOptions options, Cache cache) {
     requirePaths();
     FactStore store = cache == null ? FactStore.NONE : cache;
     List<Facts> facts = facts(store, rulebook.recogniser(), rulebook, progress);
-    List<String> marks = LearnedMarks.in(facts, rulebook.get().vocabulary());
+    Lessons marks = LearnedMarks.in(facts, rulebook.get().vocabulary());
     if (!marks.isEmpty()) {
       progress.now("reading again by the marks of the schedules");
       CompletableFuture<Recogniser> learned =

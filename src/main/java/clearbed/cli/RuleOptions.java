@@ -2,6 +2,7 @@ package clearbed.cli;
 
 import clearbed.check.rules.RuleSet;
 import clearbed.project.RuleChoice;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -31,13 +32,13 @@ final class RuleOptions {
 
   /** The shipped words and those that the layers teach. */
   Vocabulary vocabulary() {
-    return vocabulary(List.of());
+    return vocabulary(Lessons.NOTHING);
   }
 
-  /** The same, with marks that the schedules of a set have. */
-  Vocabulary vocabulary(List<String> marks) {
+  /** The same, with what a set teaches itself. */
+  Vocabulary vocabulary(Lessons lessons) {
     try {
-      return choice().vocabulary(marks);
+      return choice().vocabulary(lessons);
     } catch (IOException e) {
       throw new UsageFailure(Failures.oneLine(e));
     }

@@ -3,6 +3,7 @@ package clearbed.project;
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
 import clearbed.recognise.Facts;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,12 +21,12 @@ public record RuleChoice(String set, List<Path> layers) {
   }
 
   /**
-   * The shipped words, those that the layers teach, and marks that the schedules of a set have.
+   * The shipped words, those that the layers teach, and what a set teaches itself.
    *
    * @throws IOException naming file, line and reason
    */
-  public Vocabulary vocabulary(List<String> marks) throws IOException {
-    return Vocabulary.standard(layers, marks);
+  public Vocabulary vocabulary(Lessons lessons) throws IOException {
+    return Vocabulary.standard(layers, lessons);
   }
 
   /** The set that was named, or the one that holds where nothing says which. */

@@ -6,6 +6,7 @@ import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Lessons;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,17 +19,17 @@ import java.util.Set;
  * have none of the marks.
  */
 public final class EarlierFacts {
-  static final EarlierFacts NONE = new EarlierFacts(List.of(), List.of());
+  static final EarlierFacts NONE = new EarlierFacts(List.of(), Lessons.NOTHING);
 
   private final Map<String, Facts> byPath = new HashMap<>();
   private final List<String> marks;
 
   /**
    * @param facts of the earlier reading
-   * @param marks in capitals
+   * @param lessons learned since
    */
-  public EarlierFacts(List<Facts> facts, List<String> marks) {
-    this.marks = marks;
+  public EarlierFacts(List<Facts> facts, Lessons lessons) {
+    this.marks = lessons.words().stream().map(word -> word.toUpperCase(Locale.ROOT)).toList();
     Set<String> several = new HashSet<>();
     for (Facts f : facts) {
       // Below two arguments two documents may have one path.

@@ -8,6 +8,7 @@ import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citation;
+import clearbed.recognise.vocabulary.Lessons;
 import java.util.List;
 
 /**
@@ -16,6 +17,7 @@ import java.util.List;
  * @param document without its blocks; its gaps are also the rows and cells passed over
  * @param glassNamed places that say that there is glass tile, whatever came of them; of many the
  *     first few
+ * @param lessons what it teaches of the ways of its office
  * @param account of every sentence and cell
  */
 public record Facts(
@@ -25,6 +27,7 @@ public record Facts(
     List<Section> sections,
     List<Citation> citations,
     List<Origin> glassNamed,
+    Lessons lessons,
     Account account) {
   public Facts {
     rows = List.copyOf(rows);
@@ -38,7 +41,14 @@ public record Facts(
   static Facts none(Document document) {
     List<Origin> nowhere = List.of();
     return new Facts(
-        document, List.of(), List.of(), List.of(), List.of(), nowhere, Account.NOTHING);
+        document,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        nowhere,
+        Lessons.NOTHING,
+        Account.NOTHING);
   }
 
   /** Without what its rows state, for when that has been joined into entries. */
@@ -52,6 +62,6 @@ public record Facts(
   }
 
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, glassNamed, account);
+    return new Facts(document, now, rooms, sections, citations, glassNamed, lessons, account);
   }
 }

@@ -3,6 +3,7 @@ package clearbed.recognise;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -37,11 +38,18 @@ public final class LearnedMarks {
   private LearnedMarks() {}
 
   /**
-   * The marks of rows whose tags have no known form, where glass tile is among them.
+   * The marks of rows whose tags have no known form, where glass tile is among them, and what each
+   * document teaches by itself.
    *
    * @param known has the forms that layers teach
    */
-  public static List<String> in(List<Facts> facts, Vocabulary known) {
+  public static Lessons in(List<Facts> facts, Vocabulary known) {
+    List<Lessons> all = new ArrayList<>(facts.stream().map(Facts::lessons).toList());
+    all.add(new Lessons(ofRows(facts, known), List.of()));
+    return Lessons.joined(all);
+  }
+
+  private static List<String> ofRows(List<Facts> facts, Vocabulary known) {
     Set<String> out = new TreeSet<>();
     for (Facts f : facts) {
       List<ScheduleRow> coded = new ArrayList<>();

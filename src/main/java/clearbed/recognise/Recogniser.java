@@ -19,6 +19,7 @@ import clearbed.recognise.schedule.TableLedger;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.CountedNotes;
 import clearbed.recognise.section.GlassMentions;
+import clearbed.recognise.section.MarksBehind;
 import clearbed.recognise.section.Outline;
 import clearbed.recognise.section.OutlineParser;
 import clearbed.recognise.section.Section;
@@ -55,6 +56,7 @@ public final class Recogniser {
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
   private final GlassMentions mentions;
+  private final LessonFinder lessons;
   private final SpanFinder spans;
   private final SentenceLedger sentences;
   private final Memo<String, List<Citations.Found>> cited = Memo.ofTexts();
@@ -88,6 +90,7 @@ public final class Recogniser {
     this.kept = kept;
     this.finder = finder;
     this.mentions = new GlassMentions(vocabulary);
+    this.lessons = new LessonFinder(vocabulary);
     this.spans = spans;
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
@@ -177,13 +180,14 @@ public final class Recogniser {
         c.sections,
         citations(document, c.sections),
         mentions.in(document, c.sections),
+        lessons.in(document),
         c.accounting.account());
   }
 
   private static List<Paragraph> paragraphs(Document document) {
     List<Paragraph> out = new ArrayList<>();
     for (Block block : document.blocks()) if (block instanceof Paragraph p) out.add(p);
-    return out;
+    return MarksBehind.before(out);
   }
 
   /** The document without its text, with all that was passed over in it. */
@@ -215,7 +219,9 @@ public final class Recogniser {
       running.addAll(notes);
       return;
     }
-    PropertySheet.Sheet properties = propertySheet.read(t, c.headingOver(running));
+    String tab = tabOfCard(t);
+    PropertySheet.Sheet properties =
+        propertySheet.read(t, tab.isEmpty() ? c.headingOver(running) : tab);
     if (!properties.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(properties.paragraphs());
@@ -252,6 +258,17 @@ public final class Recogniser {
       Section noted = outlineParser.notes(found.notes(), t.origin(), marks.mark());
       if (noted != null) c.sections.add(noted);
     }
+  }
+
+  /** The mark on the tab of a sheet of names and values; empty for other sheets. */
+  private static String tabOfCard(Table t) {
+    String tab = t.origin().sheet();
+    boolean card =
+        t.sheet()
+            && tab != null
+            && Tags.isMark(tab)
+            && t.rows().stream().flatMap(row -> row.cells().stream()).allMatch(c -> c.column() < 2);
+    return card ? tab : "";
   }
 
   /**

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -67,6 +68,7 @@ final class SpecifiedProducts {
   void add() {
     eachClause(this::specified);
     eachClause((section, clause) -> mentioned(clause));
+    eachClause(this::underTitle);
     facts.forEach(this::titled);
     Set<String> glass = glassPrefixes();
     eachClause((section, clause) -> alike(section, clause, glass));
@@ -101,6 +103,8 @@ final class SpecifiedProducts {
             || tileWork
                 && !outsideProducts(section, clause)
                 && (!section.notes() || numbered(clause));
+    // "MG-01, MG-02: glass mosaic" are two: what the first adds keeps out none beside it.
+    List<String> added = new ArrayList<>();
     for (String tag : subject.tags()) {
       String key = Tags.key(tag);
       if (components.contains(key)) continue;
@@ -110,8 +114,15 @@ final class SpecifiedProducts {
       if (draft != null && subject.glass()) specifiedAsGlass(draft, clause);
       else if (draft != null && !subject.other().isEmpty() && subject.own())
         draft.asOther.add(clause);
-      else if (draft == null && subject.glass() && creates) add(tag, clause);
+      else if (draft == null && subject.glass() && (creates || isItem(subject, tag)))
+        added.add(tag);
     }
+    for (String tag : added) add(tag, clause);
+  }
+
+  /** "Type 3 glass, 1 x 1": a text counts what it lists by marks that it teaches. */
+  private boolean isItem(Subject subject, String tag) {
+    return subject.own() && vocabulary.taught().isTag(tag);
   }
 
   /** "Q2. Is glass tile TL-09 ...?" is about TL-09. */
@@ -127,7 +138,8 @@ final class SpecifiedProducts {
    */
   private boolean isTileMark(String tag, Section section) {
     boolean asOthers = prefixes.contains(Tags.prefix(Tags.key(tag)));
-    if (tag.indexOf(' ') >= 0 && !asOthers) return false;
+    boolean taught = vocabulary.taught().isTag(tag);
+    if (tag.indexOf(' ') >= 0 && !asOthers && !taught) return false;
     return !Tags.key(tag).equals(Tags.key(section.number()))
         && facts.stream().noneMatch(f -> f.document().path().contains(tag));
   }
@@ -154,6 +166,30 @@ final class SpecifiedProducts {
     return !section.number().isEmpty()
         && !clause.number().startsWith("2.")
         && clause.number().contains(".");
+  }
+
+  /**
+   * "GLASS TILE" over "A. Type GT-A: clear body, fired colour behind" and "B. Type GT-B: ...": what
+   * an article numbers by its marks is what its title says, where no word speaks against it.
+   */
+  private void underTitle(Section section, Clause clause) {
+    Subject subject = clause.subject();
+    boolean product =
+        subject.specified()
+            && subject.other().isEmpty()
+            && section.article()
+            && mayBeProduct(section, clause)
+            && isGlassTitle(clause.heading());
+    if (!product || vocabulary.list("otherFinish").in(opening(clause))) return;
+    Set<String> named = Tags.inOpening(clause.text());
+    for (String tag : subject.tags()) {
+      String key = Tags.key(tag);
+      Draft draft = drafts.get(key);
+      if (components.contains(key) || !named.contains(key)) continue;
+      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+      else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
+        add(tag, clause);
+    }
   }
 
   /** "Glass mosaics of the pool and the spa, types GM-A to GM-G" tells of tags that lack a word. */
@@ -203,7 +239,13 @@ final class SpecifiedProducts {
     }
     glass.keySet().removeAll(others);
     glass.values().removeIf(count -> count < ALIKE);
-    glass.keySet().removeIf(prefix -> prefix.length() < 2);
+    // What is called a tile or a type says nothing by its word.
+    glass
+        .keySet()
+        .removeIf(
+            prefix ->
+                prefix.length() < 2
+                    || vocabulary.list("schedule.tag").matches(prefix.toLowerCase(Locale.ROOT)));
     return glass.keySet();
   }
 
@@ -313,7 +355,7 @@ final class SpecifiedProducts {
   }
 
   private void titledProduct(String title, List<Clause> clauses) {
-    String name = title.charAt(0) + title.substring(1).toLowerCase(java.util.Locale.ROOT);
+    String name = title.charAt(0) + title.substring(1).toLowerCase(Locale.ROOT);
     Draft draft = add(name.strip(), title, clauses.get(0));
     clauses.forEach(clause -> owned.put(clause, draft.key));
     draft.about.addAll(clauses);

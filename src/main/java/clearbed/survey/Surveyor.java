@@ -17,6 +17,7 @@ import clearbed.recognise.EarlierFacts;
 import clearbed.recognise.Facts;
 import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
@@ -55,7 +56,7 @@ public final class Surveyor {
     this.choice = choice;
     this.options = options;
     this.version = version;
-    this.vocabulary = choice.vocabulary(List.of());
+    this.vocabulary = choice.vocabulary(Lessons.NOTHING);
     this.recogniser = CompletableFuture.completedFuture(new Recogniser(vocabulary));
     sets.put(choice.first(), choice.load(vocabulary, choice.first()));
   }
@@ -77,7 +78,7 @@ public final class Surveyor {
    */
   public Surveyed check(String name, Path place) {
     List<Facts> facts = facts(place, recogniser);
-    List<String> marks = LearnedMarks.in(facts, vocabulary);
+    Lessons marks = LearnedMarks.in(facts, vocabulary);
     Vocabulary words = vocabulary;
     if (!marks.isEmpty()) {
       words = learned(marks);
@@ -120,7 +121,7 @@ public final class Surveyor {
     return facts;
   }
 
-  private Vocabulary learned(List<String> marks) {
+  private Vocabulary learned(Lessons marks) {
     try {
       return choice.vocabulary(marks);
     } catch (IOException e) {

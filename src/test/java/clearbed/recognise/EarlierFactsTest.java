@@ -7,6 +7,7 @@ import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
+import clearbed.recognise.vocabulary.Lessons;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +16,8 @@ class EarlierFactsTest {
   private static final Facts LETTER = facts("letter.txt");
   private static final EarlierFacts EARLIER =
       new EarlierFacts(
-          List.of(LETTER, facts("twice.txt"), facts("twice.txt")), List.of("Q-SKY", "Q-FERN"));
+          List.of(LETTER, facts("twice.txt"), facts("twice.txt")),
+          new Lessons(List.of("Q-SKY", "Q-FERN"), List.of()));
 
   private static Facts facts(String path) {
     return Facts.none(document(path));

@@ -22,6 +22,9 @@ final class SpacedTables {
   /** Names above one another on a card. */
   private static final int FEWEST_NAMES = 4;
 
+  /** The same where dots lead from each to its value. */
+  private static final int FEWEST_LED = 3;
+
   /** "Low-temperature coating" is a name, what is longer a sentence; in words. */
   private static final int LONGEST_NAME = 4;
 
@@ -30,7 +33,16 @@ final class SpacedTables {
 
   private static final Pattern NAMED = Pattern.compile(" *(\\S+(?: \\S+)*) {2,}(\\S.*)");
 
-  private static final Pattern MARK = Pattern.compile("[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?");
+  /** "GT-1", and in parts "24.GLT.01". */
+  private static final Pattern MARK =
+      Pattern.compile("[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?|(?:[A-Z0-9]{1,5}[-./]){1,3}[A-Z0-9]{1,5}");
+
+  /** "Substrate ........ cement board": dots lead to the value. */
+  private static final Pattern LEADER = Pattern.compile("(?<=\\S) ?[.\u2026_]{3,} ?:?(?= )");
+
+  /** "KEY: R-01" over the names and values of a card. */
+  private static final Pattern OVER_CARD =
+      Pattern.compile(" *(\\p{Lu}\\S*(?: \\S+){0,2}?):? +(" + MARK.pattern() + ")\\s*");
 
   private static final double LINE_HEIGHT = 1.2;
 
@@ -45,7 +57,7 @@ final class SpacedTables {
   SpacedTables(List<String> text) {
     this.text = text;
     for (int i = 0; i < text.size(); i++) {
-      List<Line.Segment> segments = segments(text.get(i), i * LINE_HEIGHT);
+      List<Line.Segment> segments = segments(plain(i), i * LINE_HEIGHT);
       if (segments.isEmpty()) continue;
       lines.add(new Line(segments, i * LINE_HEIGHT));
       places.add(i);
@@ -83,14 +95,25 @@ final class SpacedTables {
    * on with the one above. An empty line ends it. "Name: value" is read line by line instead.
    */
   private AlignedTables.Found card(int line) {
-    Matcher opening = NAMED.matcher(text.get(line));
+    Matcher over = OVER_CARD.matcher(text.get(line));
+    boolean titled = over.matches() && line + 1 < text.size() && hasLeader(text.get(line + 1));
+    if (titled)
+      return card(line + 1, List.of(List.of(piece(0, over.group(1)), piece(1, over.group(2)))));
+    return card(line, List.of());
+  }
+
+  /**
+   * @param over what stands over the first line, as rows of the card
+   */
+  private AlignedTables.Found card(int line, List<List<PdfTable.Piece>> over) {
+    Matcher opening = NAMED.matcher(plain(line));
     if (!opening.matches()) return null;
     int names = opening.start(1);
     int values = opening.start(2);
-    List<List<PdfTable.Piece>> rows = new ArrayList<>();
+    List<List<PdfTable.Piece>> rows = new ArrayList<>(over);
     int end = line;
     for (; end < text.size() && !text.get(end).isBlank(); end++) {
-      String words = text.get(end);
+      String words = plain(end);
       boolean apart = words.length() > values && words.startsWith("  ", values - 2);
       if (!apart || words.charAt(values) == ' ') break;
       String name = words.substring(0, values).strip();
@@ -104,11 +127,21 @@ final class SpacedTables {
         break;
       }
     }
-    if (rows.size() < FEWEST_NAMES || !isMarked(rows)) return null;
-    double top = (line - 1) * LINE_HEIGHT;
+    int fewest = hasLeader(text.get(line)) ? FEWEST_LED : FEWEST_NAMES;
+    if (rows.size() < fewest || !isMarked(rows)) return null;
+    double top = (line - over.size() - 1) * LINE_HEIGHT;
     List<Double> lefts = List.of((double) names, (double) values);
     PdfTable table = new PdfTable(top, (end - 1) * LINE_HEIGHT, lefts, values + LINE_HEIGHT, rows);
     return new AlignedTables.Found(table, end);
+  }
+
+  private static boolean hasLeader(String line) {
+    return LEADER.matcher(line).find();
+  }
+
+  /** The line with blanks in place of the dots that lead to a value. */
+  private String plain(int line) {
+    return LEADER.matcher(text.get(line)).replaceAll(dots -> " ".repeat(dots.group().length()));
   }
 
   /** A list of mortars has names and values, too, but no mark among its first values. */

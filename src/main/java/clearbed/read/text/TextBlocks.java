@@ -35,6 +35,9 @@ final class TextBlocks {
   private static final Pattern MARKED =
       Pattern.compile("\\s{0,8}[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?(?::|\\s{2,}|\\t)\\s*\\p{L}");
 
+  private static final Pattern CLOSED_BY_MARK =
+      Pattern.compile("\\[[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?\\]\\s*$");
+
   /** A line between two rules is a title, whatever opens it; longer ones are sentences. */
   private static final int LONGEST_TITLE = 60;
 
@@ -145,6 +148,8 @@ final class TextBlocks {
       if (opensParagraph(line)) flush(0);
       framed &= pending.isEmpty() && line.length() <= LONGEST_TITLE;
       pending.add(line);
+      // "Glass mosaic, pearl [WC-14]": the mark at its end ends an item.
+      if (CLOSED_BY_MARK.matcher(line).find()) flush(0);
     }
   }
 

@@ -115,6 +115,12 @@ final class CellReader {
         && vocabulary.list("open").all(text).isEmpty();
   }
 
+  /** "RESILIENT BASE, 4 INCH, GRAY": the first of some words names another finish. */
+  private boolean describesFinish(String text) {
+    int comma = text.indexOf(',');
+    return comma > 0 && vocabulary.list("otherFinish").in(text.substring(0, comma));
+  }
+
   private CellReading read(String text) {
     Set<String> stated = new LinkedHashSet<>();
     boolean standard = STANDARD.matcher(text).matches();
@@ -132,6 +138,7 @@ final class CellReader {
     place |= vocabulary.exposurePlaces().values().stream().anyMatch(words -> words.in(text));
     product |= vocabulary.list("glassTileAbroad").in(text);
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
+    product |= describesFinish(text);
     return new CellReading(
         text,
         !standard && looksLikeTags(text) || vocabulary.taught().isTag(text),

@@ -147,7 +147,7 @@ public final class PropertySheet {
   }
 
   /** "GT-1 | Glass mosaic, showers" over its properties, and GT-2 below them. */
-  private static String card(Table.Row row, int names) {
+  private String card(Table.Row row, int names) {
     StringBuilder out = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
       if (cell.column() >= names && cell.hasOwnWords())
@@ -157,7 +157,7 @@ public final class PropertySheet {
     return out.toString();
   }
 
-  private static Table.Cell tag(Table.Row row, int names) {
+  private Table.Cell tag(Table.Row row, int names) {
     for (Table.Cell cell : row.cells()) {
       if (cell.column() <= names && !mark(cell).isEmpty()) return cell;
     }
@@ -165,18 +165,22 @@ public final class PropertySheet {
   }
 
   /** "GT-1" of a cell, also of "Card GT-1" and "FICHE V.01"; empty where it is none. */
-  private static String mark(Table.Cell cell) {
+  private String mark(Table.Cell cell) {
     String text = cell.text().strip();
-    if (Tags.isMark(text)) return text;
+    if (isMark(text)) return text;
     Matcher m = NAMED.matcher(text);
     return m.matches() && Tags.isMark(m.group(1)) ? m.group(1) : "";
+  }
+
+  private boolean isMark(String text) {
+    return Tags.isMark(text) || vocabulary.taught().isTag(text);
   }
 
   /**
    * "STN-1 | Limestone ledge" over "Family | Stone slab" and "Piece | 3/4 in thick", and maybe more
    * such below: nothing in it is said of other tiles, whatever the names are.
    */
-  private static boolean isCard(Table table) {
+  private boolean isCard(Table table) {
     IntSummaryStatistics columns = columns(table);
     if (columns.getCount() == 0 || columns.getMin() != 0 || columns.getMax() != 1) return false;
     if (table.rows().size() > SEARCHED || !isMarked(table.rows().get(0))) return false;
@@ -193,9 +197,9 @@ public final class PropertySheet {
     return names >= FEWEST_OF_CARD * marks;
   }
 
-  private static boolean isMarked(Table.Row row) {
+  private boolean isMarked(Table.Row row) {
     Table.Cell cell = row.at(0);
-    return cell != null && Tags.isMark(cell.text().strip());
+    return cell != null && isMark(cell.text().strip());
   }
 
   /** The column of names of attributes, of few others; -1 when there is none. */
@@ -231,10 +235,10 @@ public final class PropertySheet {
   }
 
   /** Types side by side are a turned schedule. */
-  private static boolean isTypesAcross(Table table, int names) {
+  private boolean isTypesAcross(Table table, int names) {
     return table.rows().stream()
         .limit(2)
         .flatMap(row -> row.cells().stream())
-        .anyMatch(cell -> cell.column() > names && Tags.isMark(cell.text().strip()));
+        .anyMatch(cell -> cell.column() > names && isMark(cell.text().strip()));
   }
 }

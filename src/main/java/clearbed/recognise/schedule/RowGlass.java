@@ -4,6 +4,7 @@ import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
 
@@ -26,7 +27,13 @@ final class RowGlass {
   }
 
   Result of(
-      Header header, Table.Row row, String material, String group, String title, Origin table) {
+      Header header,
+      Table.Row row,
+      String tag,
+      String material,
+      String group,
+      String title,
+      Origin table) {
     String standard = means.rowReader.tileStandard(header, row);
     ScheduleFinder.Material known = means.known(material);
     GlassTest.Result own = known.result();
@@ -44,6 +51,8 @@ final class RowGlass {
     boolean told = own.glass() || own.another();
     String seen = told ? "" : seenThrough(header, row);
     if (own.decided() && seen.isEmpty()) return new Result(own.glass(), true, known.words());
+    Taught.Word letters = letters(row, tag);
+    if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());
     if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
     String kind = kindOfGlass(header, row);
@@ -55,6 +64,18 @@ final class RowGlass {
       if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  /** What a legend says of the letters of the tag, or of a cell that holds such letters alone. */
+  private Taught.Word letters(Table.Row row, String tag) {
+    Taught taught = means.vocabulary.taught();
+    Taught.Word word = taught.letters(tag);
+    for (Table.Cell cell : row.cells()) {
+      String text = cell.text().strip();
+      Taught.Word stands = word == null && text.length() > 1 ? taught.letters(text) : null;
+      if (stands != null && stands.words().equals(text)) word = stands;
+    }
+    return word;
   }
 
   /** True of standards of which one is that of glass tile. */

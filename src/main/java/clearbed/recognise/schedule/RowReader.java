@@ -32,6 +32,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -48,6 +49,13 @@ public final class RowReader {
 
   /** Longer cells are descriptions, in characters. */
   private static final int LONGEST_CALL = 120;
+
+  private static final Pattern BEHIND_DITTO =
+      Pattern.compile("\\s*(?:[,;:-]|but\\b)\\s*(?=\\S)", Pattern.CASE_INSENSITIVE);
+
+  /** The strokes around a word: "- do -". */
+  private static final Pattern BETWEEN_RULES =
+      Pattern.compile("^[-\u2013\u2014\\s]+|[-\u2013\u2014\\s]+$");
 
   private static final Pattern FIRST = Pattern.compile("\\s*[,;(].*$", Pattern.DOTALL);
 
@@ -278,7 +286,9 @@ public final class RowReader {
   }
 
   private boolean ditto(Table.Cell cell) {
-    return vocabulary.list("ditto").matches(PlainText.of(cell.text()).trim());
+    String text = PlainText.of(cell.text()).trim();
+    return vocabulary.list("ditto").matches(text)
+        || vocabulary.list("ditto").matches(BETWEEN_RULES.matcher(text).replaceAll(""));
   }
 
   /** "Ditto, mirror back": what is said beside the repetition; null when nothing is. */
@@ -287,7 +297,8 @@ public final class RowReader {
     Phrases.Hit hit = vocabulary.list("ditto").first(text);
     if (hit == null || hit.start() > 0) return null;
     String rest = text.substring(hit.end());
-    return rest.matches("\\s*[,;:-]\\s*\\S.*") ? rest.replaceFirst("\\s*[,;:-]\\s*", "") : null;
+    Matcher more = BEHIND_DITTO.matcher(rest);
+    return more.lookingAt() ? rest.substring(more.end()) : null;
   }
 
   /** The columns understood that a row leaves empty, one for an attribute. */

@@ -45,6 +45,9 @@ final class ScheduleWalk {
   private static final int LONGEST_TITLE = 100;
   private static final Pattern SENTENCE = Pattern.compile("[;.](?:\\s|$)");
 
+  private static final Pattern MARKED =
+      Pattern.compile("\\s*" + Tags.MARK + "\\s*(?:[:\u2013\u2014]|-(?=\\s))\\s*\\p{L}{3,}");
+
   /** The number of a row is no tag where its words have one. */
   private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?|[A-Z]");
 
@@ -189,7 +192,9 @@ final class ScheduleWalk {
 
   private int tagColumn(Header found, List<Table.Row> all, int from) {
     List<Header.Column> told = found.all(Header.Role.TAG);
-    if (told.size() == 1) return told.get(0).index();
+    int only = told.size() == 1 ? told.get(0).index() : -1;
+    if (only >= 0 && !counts(all, from, only))
+      return describedBehindMarks(all, from, only) ? -1 : only;
     int best = -1;
     long most = 0;
     for (Header.Column column : found.columns().values()) {
@@ -215,7 +220,33 @@ final class ScheduleWalk {
         most = score;
       }
     }
+    if (best >= 0 && describedBehindMarks(all, from, best)) return -1;
+    if (best < 0 && only >= 0) return only;
     return best < 0 && table.turned() ? names(all, from) : best;
+  }
+
+  /** "TILE-3: glass mosaic, 1 x 1": mark and description in one cell, row after row. */
+  private static boolean describedBehindMarks(List<Table.Row> all, int from, int column) {
+    int marked = 0;
+    int others = 0;
+    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+      Table.Cell cell = row.at(column);
+      if (cell == null || cell.continued() || cell.text().isBlank()) continue;
+      if (MARKED.matcher(PlainText.line(cell.text())).lookingAt()) marked++;
+      else others++;
+    }
+    return marked >= 2 && marked > others;
+  }
+
+  /** "1", "2", "3": the number of a line, and a mark only where no other column has one. */
+  private static boolean counts(List<Table.Row> all, int from, int column) {
+    int next = 1;
+    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+      Table.Cell cell = row.at(column);
+      if (cell == null || cell.text().isBlank()) continue;
+      if (!cell.text().strip().equals(Integer.toString(next++))) return false;
+    }
+    return next > 1;
   }
 
   /** Turned round, a table begins with what its tiles are called. */
@@ -367,7 +398,8 @@ final class ScheduleWalk {
     Table.Row row = rowReader.repeated(written, previous, tagColumn);
     Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
     String material = rowReader.material(header, row, tagColumn);
-    RowGlass.Result glass = rowGlass.of(header, row, material, group, title, table.origin());
+    String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
+    RowGlass.Result glass = rowGlass.of(header, row, mark, material, group, title, table.origin());
     boolean numbered = tagCell != null && NUMBER.matcher(tagCell.text().trim()).matches();
     boolean tagged =
         tagCell != null

@@ -34,6 +34,8 @@ final class SubjectFinder {
           "\\b(?:of|to|for|with|from|behind|beneath|beside|below|above|between|under|over|upon|onto|where|when|against|near|by|like)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern STOP_BEHIND = Pattern.compile("\\s*[.:]\\s+");
+
   private static final Set<String> TILE = Set.of("", "tile");
 
   private final Vocabulary vocabulary;
@@ -50,12 +52,30 @@ final class SubjectFinder {
    * @param heading true for a title, which may name its tags anywhere
    */
   List<String> named(String words, boolean heading) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    LimitFinder.TagsAt first = first(words);
     if (first == null || first.start() > (heading ? TITLE : OPENING)) return List.of();
     String head = words.substring(0, first.end());
     boolean sentenceEnds = Sentences.of(head).size() > 1;
     // "Mortar for GT-1: ..." is about mortar.
     return !sentenceEnds && TILE.contains(vocabulary.family(head)) ? first.tags() : List.of();
+  }
+
+  /** The first tags of a text, of known forms or such as were taught; null when there are none. */
+  private LimitFinder.TagsAt first(String words) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    for (Phrases.Hit hit : vocabulary.taught().tagsIn(words)) {
+      if (first != null && first.start() <= hit.start()) continue;
+      String mark = words.substring(hit.start(), hit.end());
+      first = new LimitFinder.TagsAt(List.of(mark), hit.start(), hit.end());
+    }
+    return first;
+  }
+
+  /** Where the words behind the tags begin: those of "Tile C. Glass mosaic" behind the stop. */
+  private static int behind(LimitFinder.TagsAt tags, String words) {
+    if (tags == null) return 0;
+    Matcher stop = STOP_BEHIND.matcher(words).region(tags.end(), words.length());
+    return stop.lookingAt() ? stop.end() : tags.end();
   }
 
   /**
@@ -89,9 +109,10 @@ final class SubjectFinder {
   }
 
   private Subject specified(List<String> tags, boolean own, String words) {
-    LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words) : null;
-    int from = at == null ? 0 : at.end();
-    boolean glass = saysGlass(words, at) && glassWords.areIn(words);
+    LimitFinder.TagsAt at = own ? first(words) : null;
+    int from = behind(at, words);
+    boolean letters = tags.stream().allMatch(tag -> vocabulary.taught().letters(tag) != null);
+    boolean glass = letters || saysGlass(words, at) && glassWords.areIn(words);
     String other = glass ? "" : vocabulary.describesOtherTile(called(words, from)).orElse("");
     return new Subject(tags, own, true, glass, other);
   }
@@ -113,7 +134,7 @@ final class SubjectFinder {
 
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
   private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
-    int from = tags == null ? 0 : tags.end();
+    int from = behind(tags, words);
     String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
     if (!vocabulary.describesGlassTile(opening)) return false;
     for (Phrases.Hit hit : vocabulary.list("glassTile").all(opening)) {

@@ -20,7 +20,8 @@ public final class Taught {
     TERM,
     PLACE,
     GLASS,
-    TAG
+    TAG,
+    LETTERS
   }
 
   /**
@@ -37,6 +38,7 @@ public final class Taught {
           switch (kind) {
             case GLASS -> "glass tile";
             case TAG -> "form of a tag";
+            case LETTERS -> "letters of tags of glass tile";
             default ->
                 meaning.equals(HeadingEvidence.OTHER)
                     ? TaughtReader.NOTHING
@@ -52,6 +54,11 @@ public final class Taught {
       return "taught: " + source;
     }
   }
+
+  private static final String LEGEND = "a legend of the documents";
+
+  /** Shorter names are the letters of marks only. */
+  private static final int SHORTEST_WORD = 2;
 
   static final Taught NOTHING = new Taught(List.of());
 
@@ -76,13 +83,28 @@ public final class Taught {
     return words;
   }
 
-  /** The same, and marks that the schedules of a set have. */
-  Taught and(List<String> marks) {
-    if (marks.isEmpty()) return this;
+  /** The same, and what the documents of a set teach themselves. */
+  Taught and(Lessons lessons) {
+    if (lessons.isEmpty()) return this;
     List<Word> all = new ArrayList<>(words);
-    for (String mark : marks)
+    for (String mark : lessons.marks())
       all.add(new Word(Kind.TAG, mark, "", "", null, "the marks of the schedules"));
+    for (String name : lessons.glass()) {
+      all.add(new Word(Kind.LETTERS, name, "", "", null, LEGEND));
+      // "V" is the letter of marks and hardly a word.
+      if (name.length() > SHORTEST_WORD) all.add(new Word(Kind.GLASS, name, "", "", null, LEGEND));
+    }
     return new Taught(all);
+  }
+
+  /** What says that a tag is of glass tile by its letters, or null. */
+  public Word letters(String tag) {
+    for (Word word : words) {
+      if (word.kind() != Kind.LETTERS || !tag.startsWith(word.words())) continue;
+      String rest = tag.substring(word.words().length());
+      if (rest.isEmpty() || !Character.isLetter(rest.charAt(0))) return word;
+    }
+    return null;
   }
 
   /** The same as people are shown them. */

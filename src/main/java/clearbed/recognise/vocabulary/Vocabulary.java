@@ -71,7 +71,7 @@ public final class Vocabulary {
   private final List<FlatnessClass> flatnessClasses = new ArrayList<>();
   private final Taught taught;
 
-  private Vocabulary(Files files, List<ConfigFile> layers, List<String> marks) throws IOException {
+  private Vocabulary(Files files, List<ConfigFile> layers, Lessons lessons) throws IOException {
     ConfigNode words = file(files, "language");
     ConfigNode schedules = file(files, "schedules");
     ConfigNode materials = file(files, "materials");
@@ -81,7 +81,7 @@ public final class Vocabulary {
     taught =
         new TaughtReader(listed, words.get("places"))
             .read(layers.stream().map(layer -> layer.root().get("words")).toList())
-            .and(marks);
+            .and(lessons);
     attributes = attributes(listed, words.get("groups"));
     otherTile = phrasesByName(materials.get("otherTile"));
     for (String list :
@@ -187,7 +187,7 @@ public final class Vocabulary {
    * @throws IOException naming file, line and reason
    */
   public static Vocabulary standard(List<Path> layers) throws IOException {
-    return standard(layers, List.of());
+    return standard(layers, Lessons.NOTHING);
   }
 
   /**
@@ -195,15 +195,15 @@ public final class Vocabulary {
    *
    * @throws IOException naming file, line and reason
    */
-  public static Vocabulary standard(List<Path> layers, List<String> marks) throws IOException {
+  public static Vocabulary standard(List<Path> layers, Lessons lessons) throws IOException {
     List<ConfigFile> files = new ArrayList<>();
     for (Path layer : layers) files.add(ConfigFile.read(StandardFiles.given(layer), "ruleset"));
-    return new Vocabulary(StandardFiles::open, files, marks);
+    return new Vocabulary(StandardFiles::open, files, lessons);
   }
 
   /** The same of files that come from elsewhere. */
   public static Vocabulary of(Files files) throws IOException {
-    return new Vocabulary(files, List.of(), List.of());
+    return new Vocabulary(files, List.of(), Lessons.NOTHING);
   }
 
   /** What layers have taught. */

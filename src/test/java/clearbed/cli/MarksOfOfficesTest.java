@@ -1,0 +1,336 @@
+package clearbed.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Marks in the forms of many offices, which nothing but their documents teaches. */
+class MarksOfOfficesTest {
+  @TempDir Path folder;
+
+  private JsonNode checked(Map<String, String> files) throws IOException {
+    Path documents = Files.createDirectories(folder.resolve("documents"));
+    for (var file : files.entrySet())
+      Files.writeString(documents.resolve(file.getKey()), file.getValue());
+    Path json = folder.resolve("out.json");
+    Shell shell =
+        Shell.run("check", documents, "-o", folder.resolve("out.xlsx"), "--json", json, "--quiet");
+    assertThat(shell.code()).as(shell.err()).isLessThan(2);
+    return new ObjectMapper().readTree(json.toFile());
+  }
+
+  private List<String> glass(String name, String text) throws IOException {
+    return glass(checked(Map.of(name, text)));
+  }
+
+  private static List<String> glass(JsonNode run) {
+    List<String> out = new ArrayList<>();
+    for (JsonNode entry : run.get("entries"))
+      if (entry.get("glass").asBoolean()) out.add(entry.get("tag").asText());
+    return out;
+  }
+
+  private static List<String> values(JsonNode run, String tag, String attribute) {
+    List<String> out = new ArrayList<>();
+    for (JsonNode entry : run.get("entries")) {
+      if (!entry.get("tag").asText().equals(tag)) continue;
+      for (JsonNode value : entry.get("values"))
+        if (value.get("attribute").asText().equals(attribute)) out.add(value.get("value").asText());
+    }
+    return out;
+  }
+
+  @Test
+  void a_legend_explains_the_letters_of_marks() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "list.csv",
+                """
+                Ref,Name,Size,Where
+                M4,Lichen,1 x 1 in,Cold pool
+                M5,Fog,1 x 1 in,Footbath
+                C2,Bone,4 x 4 in,Linen room
+                """,
+                "prefixes.csv",
+                """
+                Letter,Stands for
+                C,Glazed ceramic tile
+                M,Vitreous glass mosaic
+                """));
+    assertThat(glass(run)).containsExactly("M4", "M5");
+  }
+
+  @Test
+  void a_legend_in_one_line_explains_the_cells_of_a_column() throws IOException {
+    assertThat(
+            glass(
+                "finishes.txt",
+                """
+                Kinds: MGL = glass mosaic, PRC = porcelain tile, WPP = wallpaper
+
+                Symbol    Kind    Module       Position
+                2-a       MGL     20 x 20      Wash room, wall
+                2-b       PRC     300 x 300    Wash room, floor
+                2-c       MGL     40 x 40      Bar front
+                """))
+        .containsExactly("2-a", "2-c");
+  }
+
+  @Test
+  void letters_that_abbreviate_are_explained_without_a_sign_between() throws IOException {
+    assertThat(
+            glass(
+                "finishes.csv",
+                """
+                Mark,Class,Surface finish,Position
+                B2-W1,GLT,"Square, on sheets",Gym shower
+                B2-W2,WPA,Matt,Offices
+                B2-W3,GLT,"Cast, fire polished",Tea corner
+                "Class: GLT glass tile; WPA water paint acrylic",,,
+                """))
+        .containsExactly("B2-W1", "B2-W3");
+  }
+
+  /** "WALLS: glass tile" explains no letters. */
+  @Test
+  void a_property_in_capitals_is_no_legend() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "notes.txt",
+                "NOTES\n\nWALLS: glass tile\n\nFLOORS: porcelain tile\n",
+                "list.csv",
+                "Tag,Material,Location\nWALLS-1,Limewash,Hall\nGT-1,Glass tile,Bar\n"));
+    assertThat(glass(run)).containsExactly("GT-1");
+  }
+
+  @Test
+  void numbers_of_keynotes_are_marks() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "keys.csv",
+                """
+                KEYNOTE,KEYNOTE TEXT,SHEET
+                DIVISION 09,,
+                093013.B7,"CERAMIC TILE, 4 X 4, OVER CEMENT BOARD",A-5
+                093023.C1,"GLASS MOSAIC TILE, 1 X 1, MESH MOUNTED, AT SPA, WHITE THIN-SET",A-4
+                093023.C2,"GLASS TILE, 2 X 8, AT BAR, 1/8 INCH JOINTS",A-4
+                096500.D1,"RUBBER BASE, 4 INCH, BLACK",A-6
+                """));
+    assertThat(glass(run)).containsExactly("093023.C1", "093023.C2");
+    assertThat(values(run, "093023.C1", "tile.mounting")).containsExactly("mesh-back");
+  }
+
+  @Test
+  void words_and_letters_count_tiles() throws IOException {
+    assertThat(
+            glass(
+                "picks.csv",
+                """
+                What,Made of,How big,Where it goes
+                Tile A,porcelain,12 x 12,hall floor
+                Tile B,glass,3 x 6,bar splash
+                Tile C,glass,1 x 1 on sheets,guest shower
+                Paint A,latex,,ceilings
+                """))
+        .containsExactly("Tile B", "Tile C");
+  }
+
+  @Test
+  void a_text_counts_what_it_lists() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "house.txt",
+                """
+                Tile A. Brown quarries, 150 mm square, for the boot room.
+
+                Tile B. Glazed ceramic, white, for the larder, 3 mm joints.
+
+                Tile C. Glass mosaic in sheets, 30 mm square, for the shower, 2 mm joints.
+
+                Tile D. Cast glass, 400 x 100 mm, above the range. White adhesive.
+                """));
+    assertThat(glass(run)).containsExactly("Tile C", "Tile D");
+    assertThat(values(run, "Tile D", "mortar.colour")).containsExactly("white");
+  }
+
+  @Test
+  void the_number_of_a_line_is_no_mark_beside_one() throws IOException {
+    assertThat(
+            glass(
+                "Belagsliste.csv",
+                """
+                Pos.;Kurzzeichen;Bezeichnung;Format (mm);Raum
+                1;FK-1;Porcelain tile;600 x 600;Foyer
+                2;GS-1;Glass tile, satin face;100 x 300;Tea kitchen
+                3;GS-2;Glass mosaic;20 x 20;Guest WC
+                """))
+        .containsExactly("GS-1", "GS-2");
+  }
+
+  @Test
+  void one_property_of_a_tile_to_a_row() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "export.csv",
+                """
+                Finish no.;Property;Value
+                0311;Name;Ceramic wall tile
+                0311;Size;150 x 150 mm
+                0311;Place;Kitchen
+                0317;Name;Glass mosaic
+                0317;Size;25 x 25 mm
+                0317;Joint width;2 mm
+                0322;Name;Glass tile
+                0322;Size;65 x 200 mm
+                0322;Joint width;3 mm
+                """));
+    assertThat(glass(run)).containsExactly("0317", "0322");
+    assertThat(values(run, "0322", "grout.width")).containsExactly("3 mm");
+  }
+
+  @Test
+  void a_mark_opens_the_cell_that_describes_it() throws IOException {
+    assertThat(
+            glass(
+                "proto.csv",
+                """
+                Finish,Where,Rev
+                "FLR-2: sealed concrete",Kitchen,0
+                "TIL-1: porcelain plank, 8x36",Dining,0
+                "TIL-3: crystal glass tile, 2x8, stacked",Bar die,1
+                "TIL-5: glass mosaic, 1x1",Restroom wall,2
+                """))
+        .containsExactly("TIL-3", "TIL-5");
+  }
+
+  @Test
+  void dots_lead_to_the_values_of_cards() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "records.txt",
+                """
+                Record
+                  Finish tag ....... 31.MTL.02
+                  Material ......... Blackened steel
+                  Used for ......... Canopy
+                End
+
+                Record
+                  Finish tag ....... 31.GLA.02
+                  Material ......... Glass tile, poured
+                  Size ............. 2 x 9 in
+                  Mortar ........... White, latex modified
+                  Joint ............ 1/16 in
+                End
+
+                Record
+                  Finish tag ....... 31.GLA.03
+                  Material ......... Glass mosaic tile
+                  Color ............ Stout
+                  Joint ............ 1/8 in
+                End
+                """));
+    assertThat(glass(run)).containsExactly("31.GLA.02", "31.GLA.03");
+    assertThat(values(run, "31.GLA.02", "mortar.colour")).containsExactly("white");
+    assertThat(values(run, "31.GLA.03", "grout.width")).containsExactly("0.125 in");
+  }
+
+  @Test
+  void a_title_says_what_its_types_are() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "section.txt",
+                """
+                SECTION 09 30 00 - TILING
+
+                PART 2 - PRODUCTS
+
+                2.1 CERAMIC TILE
+
+                A. Tile Type CW-A: Glazed wall tile.
+
+                2.2 GLASS TILE
+
+                A. Tile Type GW-A: Clear body with fired colour behind.
+
+                1. Joint Width: 1/16 inch.
+
+                B. Tile Type GW-B: Mosaic, opaque, paper faced.
+
+                1. Joint Width: 1/8 inch.
+
+                2.3 THRESHOLDS
+
+                A. Type TH-A: Granite, honed.
+                """));
+    assertThat(glass(run)).containsExactly("GW-A", "GW-B");
+    assertThat(values(run, "GW-B", "grout.width")).containsExactly("0.125 in");
+  }
+
+  @Test
+  void several_marks_before_one_description_are_several_tiles() throws IOException {
+    assertThat(
+            glass(
+                "note.txt",
+                """
+                FINISHES NOTE
+
+                1. MG-01, MG-02, MG-03: Glass mosaic, 20 x 20 mm, fountain court.
+
+                2. PT-05: Porcelain tile, foyer.
+                """))
+        .containsExactly("MG-01", "MG-02", "MG-03");
+  }
+
+  @Test
+  void marks_may_stand_behind_what_they_mark() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "outline.txt",
+                """
+                1. Walls of the spa
+                   Grasscloth over liner, flax [WC-2]
+                   Glass mosaic, sheet mounted, pearl, on cement board; white
+                   mortar; joints 1/16 inch [WC-4]
+                   Honed limestone slab [WC-6]
+
+                2. Walls of the bar
+                   Glass tile, 2 x 8, film faced; white mortar [WC-7]
+                """));
+    assertThat(glass(run)).containsExactly("WC-4", "WC-7");
+    assertThat(values(run, "WC-4", "grout.width")).containsExactly("0.0625 in");
+  }
+
+  @Test
+  void strokes_may_stand_around_a_ditto_and_words_behind_it() throws IOException {
+    assertThat(
+            glass(
+                "typed.txt",
+                """
+                Mark    Finish                                Where
+
+                W.10    Ceramic tiles, 150 x 150 mm           kitchen
+                W.11    do. but blue                          laundry
+                W.12    Vitreous glass mosaic, 25 x 25 mm     entrance columns
+                W.13    do. but bronze                        visitors' lavatories
+                """))
+        .containsExactly("W.12", "W.13");
+  }
+}
