@@ -53,7 +53,7 @@ public final class FindingsSarif {
   public static void write(Report report, OutputStream out) throws IOException {
     JsonMark mark = new JsonMark(out, OutputKind.SARIF);
     JsonGenerator json = ControlEscapes.generator(mark);
-    json.setPrettyPrinter(FindingsJson.printer());
+    json.setPrettyPrinter(JsonFields.printer());
     json.writeStartObject();
     new FindingsSarif(json).log(report);
     json.flush();
