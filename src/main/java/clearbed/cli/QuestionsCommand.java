@@ -40,8 +40,6 @@ import picocli.CommandLine.Spec;
       "  clearbed questions clearbed-findings.xlsx --replies back.docx -o answered.xlsx"
     })
 public final class QuestionsCommand implements Callable<Integer> {
-  private static final int FAILED = 3;
-
   /** Of a text that could not be placed, as the terminal shows it; in characters. */
   private static final int LONGEST = 300;
 
@@ -108,7 +106,7 @@ public final class QuestionsCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     } catch (RefusedWorkbook | IOException wrong) {
       err.println("clearbed: " + wrong.getMessage());
-      return FAILED;
+      return ExitCode.FAULT;
     }
   }
 

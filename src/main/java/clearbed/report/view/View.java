@@ -179,20 +179,9 @@ public final class View {
       if (number > 0) counts.add(Words.count(number, level.word()));
     }
     out.add(new Page.Fact("Findings", counts.isEmpty() ? "none" : String.join(", ", counts)));
-    out.add(new Page.Fact("Sentences", tally(report.reading().sentences())));
-    out.add(new Page.Fact("Cells of schedules", tally(report.reading().cells())));
+    out.add(new Page.Fact("Sentences", Words.of(report.reading().sentences())));
+    out.add(new Page.Fact("Cells of schedules", Words.of(report.reading().cells())));
     return out;
-  }
-
-  private static String tally(Account.Tally tally) {
-    return tally.read()
-        + " read, "
-        + tally.context()
-        + " context, "
-        + tally.setAside()
-        + " set aside, "
-        + tally.notUnderstood()
-        + " not understood";
   }
 
   private static List<String> levels(List<Finding> findings) {
