@@ -79,7 +79,8 @@ public final class View {
             .toList();
     report.documents().forEach(d -> anchors.document(d.path()));
     wanted(findings);
-    Papers papers = new Papers(anchors, findings);
+    FindingPlaces places = new FindingPlaces(findings);
+    Papers papers = new Papers(anchors, places);
     List<Page.Paper> shown = new ArrayList<>();
     for (Viewed viewed : documents) shown.add(papers.of(viewed));
     // Only now it is known which places the page shows.
@@ -98,7 +99,7 @@ public final class View {
         tags(findings),
         List.copyOf(new TreeSet<>(findings.stream().map(Finding::check).toList())),
         notes,
-        papers.left(),
+        places.left(),
         unread(),
         report.entries().stream().filter(Entry::glass).map(this::tile).toList(),
         shown);
