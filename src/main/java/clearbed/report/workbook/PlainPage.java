@@ -61,13 +61,13 @@ public final class PlainPage {
   }
 
   /** A number, and where its rows are; null for nowhere. */
-  public record Number(int number, String location) {}
+  public record LinkedCount(int number, String location) {}
 
   /**
    * @param location that the first words lead to, or null
    * @return the number of the row, from 0
    */
-  public int line(String first, String location, String second, Number... numbers) {
+  public int line(String first, String location, String second, LinkedCount... numbers) {
     Row row = row();
     pen.jump(row, 0, first, location);
     pen.text(row, 1, second, Styles.Look.TEXT);
