@@ -38,34 +38,26 @@ final class CheckTable {
   }
 
   /**
-   * Writes from a row on.
+   * Writes a section.
    *
-   * @return the row after
+   * @return the row of its heading
    */
-  int fill(int from, List<Finding> findings, List<Report.CheckInfo> checks) {
+  int fill(PageRows rows, List<Finding> findings, List<Report.CheckInfo> checks) {
     List<CheckCounts> lines = lines(findings);
-    int next = from + 1;
-    Row section = sheet.createRow(next++);
-    Heights.points(section, 20);
-    for (int column = 0; column < SummarySheet.WIDTH; column++) {
-      String words = column == 0 ? "By check (what is resolved is not counted)" : "";
-      pen.text(section, column, words, Styles.Look.SECTION);
-    }
+    int heading = rows.section("By check (what is resolved is not counted)").getRowNum();
     if (lines.isEmpty()) {
-      pen.text(sheet.createRow(next++), 0, "No findings.", Styles.Look.SUBTITLE);
-      return next;
+      pen.text(rows.add(), 0, "No findings.", Styles.Look.SUBTITLE);
+      return heading;
     }
-    header(sheet.createRow(next++));
-    int first = next;
+    header(rows.add());
+    int first = rows.next();
     Map<String, String> titles = new HashMap<>();
     for (Report.CheckInfo check : checks) titles.put(check.id(), check.title());
-    for (CheckCounts line : lines) {
-      row(sheet.createRow(next++), line, titles.getOrDefault(line.check(), ""));
-    }
+    for (CheckCounts line : lines) row(rows.add(), line, titles.getOrDefault(line.check(), ""));
     int charted = Math.min(lines.size(), MOST_CHARTED);
     drawn = new Charts.Rows(first, first + charted - 1);
     alt = alt(lines);
-    return next;
+    return heading;
   }
 
   /** Draws the table that was written, from a row on; nothing where there are no findings. */
