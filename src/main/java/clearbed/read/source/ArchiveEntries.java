@@ -191,7 +191,7 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     }
     long packed = Math.max(1, entry.getCompressedSize());
     if (size > ArchiveLimits.FREE_BYTES && size / packed > limits.ratio()) {
-      throw new Unreadable("expands out of all proportion; not read for safety");
+      throw new Unreadable(Reasons.BOMB);
     }
   }
 

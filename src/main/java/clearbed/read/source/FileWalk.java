@@ -72,7 +72,7 @@ public final class FileWalk {
   }
 
   private static Exclusion missing() {
-    return new Exclusion(false, "no such file or folder");
+    return new Exclusion(false, Reasons.MISSING);
   }
 
   private Exclusion exclusion(Path file, String name, boolean named) {

@@ -60,8 +60,7 @@ final class SurveySummary {
         "The sheet of that name has words that satisfied a check in their own project. They are"
             + " suggestions to read, not clauses to copy: another tile, backing or climate may need"
             + " others.");
-    boolean american = overview.ruleSets().stream().anyMatch(set -> !set.startsWith("iso"));
-    for (Cautions.Caution caution : Cautions.of(american))
+    for (Cautions.Caution caution : Cautions.of(overview.ruleSets()))
       page.pair(caution.subject(), caution.text());
   }
 

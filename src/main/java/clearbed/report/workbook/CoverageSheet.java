@@ -82,9 +82,8 @@ final class CoverageSheet {
     for (Entry entry : report.entries()) {
       if (!entry.glass()) continue;
       if (at >= SheetSetup.LAST_ROW) {
-        String more = "The sheet is full; the rest is in the JSON file.";
         Row note = rows.createRow(at);
-        pen.text(note, 0, more, Styles.Look.STRONG);
+        pen.text(note, 0, SheetSetup.FULL, Styles.Look.STRONG);
         own.done(note);
         break;
       }

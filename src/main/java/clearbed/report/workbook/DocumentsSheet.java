@@ -62,9 +62,8 @@ final class DocumentsSheet {
       }
     }
     if (at >= SheetSetup.LAST_ROW) {
-      String more = "The sheet is full; the rest is in the JSON file.";
       Row note = rows.createRow(at);
-      pen.text(note, 0, more, Styles.Look.STRONG);
+      pen.text(note, 0, SheetSetup.FULL, Styles.Look.STRONG);
       own.done(note);
     }
     int last = Math.max(at - 1, 1);

@@ -52,8 +52,7 @@ final class LogSheet {
     int at = 1;
     for (QuestionLog.Line line : lines) {
       if (at == SheetSetup.LAST_ROW) {
-        String more = "The sheet is full; the rest is in the JSON file.";
-        pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+        pen.text(rows.createRow(at), 0, SheetSetup.FULL, Styles.Look.STRONG);
         break;
       }
       Row row = rows.createRow(at++);

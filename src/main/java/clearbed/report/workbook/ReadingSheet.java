@@ -155,7 +155,7 @@ final class ReadingSheet {
     Row row = rows.createRow(at++);
     boolean full = at > SheetSetup.LAST_ROW;
     String place = origin == null ? "" : DisplayText.of(origin.place());
-    if (full) place = "The sheet is full; the rest is in the JSON file.";
+    if (full) place = SheetSetup.FULL;
     pen.text(row, 0, place, Styles.Look.TEXT);
     if (origin == null || full) pen.text(row, 1, "", Styles.Look.TEXT);
     else pen.put(row, 1, links.link(origin), Styles.Look.LINK);
