@@ -24,7 +24,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -144,7 +143,7 @@ final class CheckCommand implements Callable<Integer> {
     Outputs outputs = outputs();
     outputs.requireFree();
     Thread watch = limits.watch();
-    try (Stopped stopped = new Stopped(err(), output, json, sarif, annotate, view);
+    try (Stopped stopped = new Stopped(err(), written());
         Progress progress = Progress.on(!quiet)) {
       return run(outputs, stopped, progress);
     } finally {
@@ -217,6 +216,11 @@ final class CheckCommand implements Callable<Integer> {
     return outputs;
   }
 
+  /** All that this run writes; null for what nobody asked for. */
+  private Path[] written() {
+    return new Path[] {output, json, sarif, annotate, view};
+  }
+
   private EarlierLog earlier() {
     if (carry == null) return null;
     try {
@@ -253,8 +257,7 @@ final class CheckCommand implements Callable<Integer> {
   private void view(Report report, ReadOptions given, Vocabulary vocabulary) throws IOException {
     Set<Path> own = new HashSet<>(cacheOption.written());
     // What this run has written is none of its documents, wherever it lies.
-    for (Path file : Arrays.asList(output, json, sarif, annotate, view))
-      if (file != null) own.add(file.toAbsolutePath().normalize());
+    for (Path file : written()) if (file != null) own.add(file.toAbsolutePath().normalize());
     ReadOptions options = given.withOwnOutputs(own);
     Map<String, String> unreadable = new HashMap<>();
     for (Report.DocumentSummary d : report.documents())
@@ -274,23 +277,10 @@ final class CheckCommand implements Callable<Integer> {
     return result.failures().isEmpty();
   }
 
-  private interface Writing {
-    void run() throws IOException;
-  }
-
-  private boolean attempt(Outputs outputs, Stopped stopped, Path file, Writing writing) {
-    if (!outputs.isStillFree(file)) {
-      err().println("clearbed: " + file + ": not written: somebody changed it meanwhile");
-      return false;
-    }
-    try {
-      writing.run();
-      stopped.written(file);
-      return true;
-    } catch (IOException e) {
-      err().println("clearbed: " + file + ": not written: " + Failures.oneLine(e));
-      return false;
-    }
+  private boolean attempt(Outputs outputs, Stopped stopped, Path file, Outputs.Writing writing) {
+    boolean written = outputs.write(file, err(), writing);
+    if (written) stopped.written(file);
+    return written;
   }
 
   private boolean fails(Report report) {

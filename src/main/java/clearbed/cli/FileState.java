@@ -22,4 +22,8 @@ record FileState(long size, FileTime changed, Object key) {
       return new FileState(-1, null, null);
     }
   }
+
+  boolean isThere() {
+    return changed != null;
+  }
 }

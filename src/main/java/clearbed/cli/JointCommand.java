@@ -59,7 +59,7 @@ final class JointCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    JointRequest.Answer answer = request().answer();
+    JointAnswer answer = request().answer();
     if (json) {
       out.println(JointJson.of(answer));
     } else {

@@ -20,7 +20,7 @@ final class JointJson {
 
   private JointJson() {}
 
-  static String of(JointRequest.Answer answer) {
+  static String of(JointAnswer answer) {
     MovementDesign design = answer.design();
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("requiredWidth", interval(design.requiredWidth()));

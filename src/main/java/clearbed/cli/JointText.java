@@ -11,6 +11,7 @@ import clearbed.calc.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.report.wording.Deferral;
+import clearbed.report.wording.Words;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ final class JointText {
     this.out = out;
   }
 
-  void print(JointRequest.Answer answer) {
+  void print(JointAnswer answer) {
     Calculation calculation = answer.design().calculation();
     inputs("Given", calculation, false);
     inputs("Assumed", calculation, true);
@@ -76,7 +77,7 @@ final class JointText {
     steps("Sealed at a known temperature", joint.calculation());
   }
 
-  private void result(JointRequest.Answer answer) {
+  private void result(JointAnswer answer) {
     MovementDesign design = answer.design();
     out.println("Result");
     line("Required width", required(answer) + "; " + design.governs().words());
@@ -89,7 +90,7 @@ final class JointText {
     answer.layout().ifPresent(this::layout);
   }
 
-  private static String againstGuideline(JointRequest.Answer answer) {
+  private static String againstGuideline(JointAnswer answer) {
     String widest = Rounding.spacing(answer.widestSpacing(), answer.measure());
     return switch (answer.design().spacingFit()) {
       case MEETS -> "within the guideline's " + widest;
@@ -103,14 +104,14 @@ final class JointText {
   }
 
   /** Each system of units rounded up for itself; from the best case to the worst. */
-  private static String required(JointRequest.Answer answer) {
+  private static String required(JointAnswer answer) {
     MovementDesign design = answer.design();
     String worst = design.wider(answer.measure());
     String best = Rounding.width(design.leastWidth().low(), answer.measure());
     return best.equals(worst) ? worst : best + " to " + worst;
   }
 
-  private static String words(JointRequest.Answer answer, SealingTemperature joint) {
+  private static String words(JointAnswer answer, SealingTemperature joint) {
     return "movement needs "
         + Rounding.width(joint.width(), answer.measure())
         + ", for "
@@ -119,7 +120,7 @@ final class JointText {
         + Rounding.width(answer.design().guidelineWidth().high(), answer.measure());
   }
 
-  private void stated(JointRequest.Answer answer) {
+  private void stated(JointAnswer answer) {
     MovementDesign design = answer.design();
     boolean all = design.widthFit() != Fit.MEETS || answer.complete();
     line(
@@ -142,7 +143,7 @@ final class JointText {
   }
 
   /** What to change when the stated width will not do. */
-  private static String remedy(JointRequest.Answer answer) {
+  private static String remedy(JointAnswer answer) {
     MovementDesign design = answer.design();
     if (design.widthFit() == Fit.MEETS) return "";
     String wider = "; make it " + design.wider(answer.measure());
@@ -154,7 +155,7 @@ final class JointText {
   }
 
   /** Rounded down; from the worst case to the best. */
-  private static String spacing(JointRequest.Answer answer, Optional<Interval> spacing) {
+  private static String spacing(JointAnswer answer, Optional<Interval> spacing) {
     Interval found = spacing.orElseThrow();
     if (found.high().number() <= 0) return "none";
     String worst = spacing(answer, found.low());
@@ -162,19 +163,18 @@ final class JointText {
     return best.equals(worst) ? worst : worst + " to " + best;
   }
 
-  private static String spacing(JointRequest.Answer answer, Quantity largest) {
+  private static String spacing(JointAnswer answer, Quantity largest) {
     return largest.number() <= 0 ? "none" : Rounding.spacing(largest, answer.measure());
   }
 
   private void layout(JointLayout layout) {
     line(
         "Layout",
-        layout.fields()
-            + (layout.fields() == 1 ? " field of " : " fields of ")
+        Words.count(layout.fields(), "field")
+            + " of "
             + BothUnits.of(layout.field())
             + ", "
-            + layout.joints()
-            + (layout.joints() == 1 ? " joint" : " joints")
+            + Words.count(layout.joints(), "joint")
             + " between them, one more at each end");
     if (layout.joints() > 0 && layout.joints() <= MOST_PLACES) {
       line("Joints at", places(layout.positions()));

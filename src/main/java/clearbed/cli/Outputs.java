@@ -9,6 +9,7 @@ import clearbed.read.InputFile;
 import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.report.teach.TeachingLayer;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -112,6 +113,31 @@ final class Outputs {
   boolean isStillFree(Path file) {
     FileState then = before.get(file);
     return then == null || then.equals(FileState.of(file));
+  }
+
+  /** Puts the content of an output into its file. */
+  interface Writing {
+    void run() throws IOException;
+  }
+
+  /**
+   * Writes a file that is still free.
+   *
+   * @param err told in one line why a file is not written
+   * @return true when it is
+   */
+  boolean write(Path file, PrintWriter err, Writing writing) {
+    String why = "somebody changed it meanwhile";
+    if (isStillFree(file)) {
+      try {
+        writing.run();
+        return true;
+      } catch (IOException e) {
+        why = Failures.oneLine(e);
+      }
+    }
+    err.println("clearbed: " + DisplayText.path(file.toString()) + ": not written: " + why);
+    return false;
   }
 
   private void requireDistinct() {

@@ -40,13 +40,11 @@ import picocli.CommandLine.Spec;
       "  clearbed questions clearbed-findings.xlsx --replies back.docx -o answered.xlsx"
     })
 public final class QuestionsCommand implements Callable<Integer> {
-  private static final int FAILED = 3;
-
   /** Of a text that could not be placed, as the terminal shows it; in characters. */
   private static final int LONGEST = 300;
 
   /** How the list is written. */
-  enum Format {
+  enum LetterFormat {
     DOCX,
     MD
   }
@@ -108,7 +106,7 @@ public final class QuestionsCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     } catch (RefusedWorkbook | IOException wrong) {
       err.println("clearbed: " + wrong.getMessage());
-      return FAILED;
+      return ExitCode.FAULT;
     }
   }
 
@@ -117,8 +115,8 @@ public final class QuestionsCommand implements Callable<Integer> {
   }
 
   private void letter() throws RefusedWorkbook, IOException {
-    Format chosen = chosen();
-    if (chosen == Format.DOCX && output == null)
+    LetterFormat chosen = chosen();
+    if (chosen == LetterFormat.DOCX && output == null)
       throw usage("a Word file needs a name: add -o questions.docx");
     new Outputs(overwriteOption.overwrite)
         .reads("WORKBOOK", workbook)
@@ -142,12 +140,12 @@ public final class QuestionsCommand implements Callable<Integer> {
             + (others.isEmpty() ? "fill in the column Asked of first" : "there are " + others));
   }
 
-  private void write(Letter letter, Format chosen) throws IOException {
+  private void write(Letter letter, LetterFormat chosen) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     if (output == null) {
       out.print(LetterMarkdown.text(letter));
       out.flush();
-    } else if (chosen == Format.DOCX) {
+    } else if (chosen == LetterFormat.DOCX) {
       LetterDocx.write(letter, output);
     } else {
       LetterMarkdown.write(letter, output);
@@ -197,7 +195,7 @@ public final class QuestionsCommand implements Callable<Integer> {
     return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 
-  private Format chosen() {
+  private LetterFormat chosen() {
     String word = format == null ? "" : format.toLowerCase(Locale.ROOT);
     String ending = output == null ? "" : ending(output);
     if (!List.of("", "docx", "md").contains(word))
@@ -206,7 +204,7 @@ public final class QuestionsCommand implements Callable<Integer> {
     if (word.isEmpty() && output != null && !List.of("docx", "md").contains(ending))
       throw usage("--output " + output + ": the letter is a .docx or .md file; name it so");
     String chosen = word.isEmpty() ? ending : word;
-    return chosen.equals("docx") ? Format.DOCX : Format.MD;
+    return chosen.equals("docx") ? LetterFormat.DOCX : LetterFormat.MD;
   }
 
   private static String ending(Path file) {

@@ -13,8 +13,8 @@ import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.LeftOut;
 import clearbed.report.teach.TeachingLayer;
+import clearbed.report.wording.Words;
 import clearbed.resolve.Project;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -110,30 +110,24 @@ final class ReadCommand implements Callable<Integer> {
   }
 
   private boolean teach(Outputs outputs, Project project, Vocabulary vocabulary) {
-    PrintWriter err = spec.commandLine().getErr();
+    return outputs.write(
+        teach,
+        spec.commandLine().getErr(),
+        () -> taught(TeachingLayer.write(teach, project.facts(), vocabulary)));
+  }
+
+  private void taught(int lines) {
+    PrintWriter out = spec.commandLine().getOut();
     String file = DisplayText.path(teach.toString());
-    if (!outputs.isStillFree(teach)) {
-      err.println("clearbed: " + file + ": not written: somebody changed it meanwhile");
-      return false;
-    }
-    try {
-      int lines = TeachingLayer.write(teach, project.facts(), vocabulary);
-      PrintWriter out = spec.commandLine().getOut();
-      out.println();
-      out.println(
-          lines == 0
-              ? "Nothing to add to " + file + "."
-              : file
-                  + ": "
-                  + lines
-                  + (lines == 1 ? " line" : " lines")
-                  + " added; put the guesses right, take the # from before those that hold, and give"
-                  + " the file to check with --rules.");
-      return true;
-    } catch (IOException e) {
-      err.println("clearbed: " + file + ": not written: " + Failures.oneLine(e));
-      return false;
-    }
+    out.println();
+    out.println(
+        lines == 0
+            ? "Nothing to add to " + file + "."
+            : file
+                + ": "
+                + Words.count(lines, "line")
+                + " added; put the guesses right, take the # from before those that hold, and give"
+                + " the file to check with --rules.");
   }
 
   private static void noEntry(PrintWriter out, Project project) {

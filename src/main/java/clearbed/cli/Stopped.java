@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,22 +27,10 @@ final class Stopped implements AutoCloseable {
   private final FileTime start;
 
   /** What stood at the place of each output when the run began. */
-  private final Map<Path, Seen> before = new LinkedHashMap<>();
+  private final Map<Path, FileState> before = new LinkedHashMap<>();
 
   private final Set<Path> whole = new LinkedHashSet<>();
   private final Thread hook = new Thread(this::say, "stopped");
-
-  /** A file as it can be told from the one that takes its place; null where there is none. */
-  private record Seen(Object key, FileTime changed, long size) {
-    static Seen at(Path path) {
-      try {
-        BasicFileAttributes file = Files.readAttributes(path, BasicFileAttributes.class);
-        return new Seen(file.fileKey(), file.lastModifiedTime(), file.size());
-      } catch (IOException none) {
-        return null;
-      }
-    }
-  }
 
   Stopped(PrintWriter err, Path... outputs) {
     this(err, Instant.now(), outputs);
@@ -56,7 +42,7 @@ final class Stopped implements AutoCloseable {
   Stopped(PrintWriter err, Instant start, Path... outputs) {
     this.err = err;
     this.start = FileTime.from(start);
-    for (Path each : outputs) if (each != null) before.put(each, Seen.at(each));
+    for (Path each : outputs) if (each != null) before.put(each, FileState.of(each));
     Runtime.getRuntime().addShutdownHook(hook);
   }
 
@@ -97,9 +83,9 @@ final class Stopped implements AutoCloseable {
     return names.isEmpty() ? "" : "; " + what + ": " + String.join(", ", names);
   }
 
-  private static boolean isNew(Path output, Seen before) {
-    Seen now = Seen.at(output);
-    return now != null && !Objects.equals(now, before);
+  private static boolean isNew(Path output, FileState before) {
+    FileState now = FileState.of(output);
+    return now.isThere() && !now.equals(before);
   }
 
   /** Files of a folder that this run put there, each of them whole. */
@@ -112,10 +98,10 @@ final class Stopped implements AutoCloseable {
   }
 
   private boolean isOfThisRun(Path file) {
-    Seen seen = Seen.at(file);
+    FileState now = FileState.of(file);
     // What was still being written when the run was stopped is hidden.
     boolean half = file.getFileName().toString().startsWith(".");
-    return seen != null && !half && seen.changed().compareTo(start) >= 0;
+    return now.isThere() && !half && now.changed().compareTo(start) >= 0;
   }
 
   /** The run has come to its end. */

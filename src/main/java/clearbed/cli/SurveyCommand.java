@@ -239,37 +239,19 @@ final class SurveyCommand implements Callable<Integer> {
         new SurveyWorkbook.About(
             name == null ? archive.toString() : name.toString(), found, Version.number());
     boolean all =
-        attempt(
-            outputs,
+        outputs.write(
             output,
+            err(),
             () -> SurveyWorkbook.write(surveys, overview, groups, about, links::to, output));
     if (all) stopped.written(output);
     if (csv == null) return all;
     boolean free = true;
-    for (Path file : SurveyTables.files(csv)) free &= attempt(outputs, file, () -> {});
-    if (!free || !attempt(outputs, csv, () -> SurveyTables.write(surveys, groups, overview, csv)))
+    for (Path file : SurveyTables.files(csv)) free &= outputs.write(file, err(), () -> {});
+    if (!free
+        || !outputs.write(csv, err(), () -> SurveyTables.write(surveys, groups, overview, csv)))
       return false;
     stopped.written(csv);
     return all;
-  }
-
-  private interface Writing {
-    void run() throws IOException;
-  }
-
-  private boolean attempt(Outputs outputs, Path file, Writing writing) {
-    String name = DisplayText.path(file.toString());
-    if (!outputs.isStillFree(file)) {
-      err().println("clearbed: " + name + ": not written: somebody changed it meanwhile");
-      return false;
-    }
-    try {
-      writing.run();
-      return true;
-    } catch (IOException e) {
-      err().println("clearbed: " + name + ": not written: " + Failures.oneLine(e));
-      return false;
-    }
   }
 
   private void summary(Overview overview, String found, SurveyRun.Done done, boolean written) {

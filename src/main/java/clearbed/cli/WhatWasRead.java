@@ -9,6 +9,7 @@ import clearbed.model.TaughtWord;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;
+import clearbed.report.wording.Words;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.util.HashSet;
@@ -45,8 +46,11 @@ final class WhatWasRead {
     line(out, "documents", documents());
     line(out, "tables", tables + ", " + schedules + " taken for schedules");
     line(out, "entries", entries());
-    line(out, "sentences", tally(sentences));
-    line(out, "cells", tally(cells) + (columns == 0 ? "" : " in " + columns(columns)));
+    line(out, "sentences", Words.of(sentences));
+    line(
+        out,
+        "cells",
+        Words.of(cells) + (columns == 0 ? "" : " in " + Words.count(columns, "column")));
   }
 
   /** Each word that the office teaches, and the columns that were read by it. */
@@ -77,7 +81,7 @@ final class WhatWasRead {
             .flatMap(t -> t.columns().stream())
             .filter(c -> c.evidence().startsWith("taught: " + word.source()))
             .count();
-    return columns == 0 ? "; no such column here" : "; " + columns((int) columns);
+    return columns == 0 ? "; no such column here" : "; " + Words.count((int) columns, "column");
   }
 
   /** Each sentence and column that was not understood, with its place. */
@@ -127,21 +131,6 @@ final class WhatWasRead {
       if (!entry.glass() && open.contains(Tags.key(entry.tag()))) undecided++;
     int other = project.entries().size() - glass - undecided;
     return glass + " glass, " + other + " other, " + undecided + " undecided";
-  }
-
-  private static String tally(Account.Tally tally) {
-    return tally.read()
-        + " read, "
-        + tally.context()
-        + " context, "
-        + tally.setAside()
-        + " set aside, "
-        + tally.notUnderstood()
-        + " not understood";
-  }
-
-  private static String columns(int number) {
-    return number == 1 ? "1 column" : number + " columns";
   }
 
   private static void line(PrintWriter out, String what, String words) {

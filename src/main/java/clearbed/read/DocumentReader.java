@@ -17,7 +17,7 @@ public final class DocumentReader implements AutoCloseable {
   static final IsolatingReader.Means STANDARD =
       new IsolatingReader.Means(Readers::of, WorkerMain.COMMAND, IsolatingReader.MANY);
 
-  private final Inputs inputs;
+  private final InputSources inputs;
   private final IsolatingReader reader;
   private final ReadingLimits limits;
   private final int expected;
@@ -33,7 +33,7 @@ public final class DocumentReader implements AutoCloseable {
       ArchiveLimits archiveLimits,
       IsolatingReader.Means means) {
     ParserLimits.apply();
-    inputs = new Inputs(paths, options, archiveLimits);
+    inputs = new InputSources(paths, options, archiveLimits);
     limits = options.limits();
     expected = inputs.expected();
     reader = new IsolatingReader(options, means, expected);

@@ -12,7 +12,7 @@ import clearbed.model.State;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
-import clearbed.report.workbook.Places;
+import clearbed.report.workbook.DocumentLinks;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -53,7 +53,7 @@ public final class FindingsSarif {
   public static void write(Report report, OutputStream out) throws IOException {
     JsonMark mark = new JsonMark(out, OutputKind.SARIF);
     JsonGenerator json = ControlEscapes.generator(mark);
-    json.setPrettyPrinter(FindingsJson.printer());
+    json.setPrettyPrinter(JsonFields.printer());
     json.writeStartObject();
     new FindingsSarif(json).log(report);
     json.flush();
@@ -161,7 +161,7 @@ public final class FindingsSarif {
   private void artifact(String path) throws IOException {
     json.writeStartObject();
     json.writeObjectFieldStart("location");
-    json.writeStringField("uri", Places.uri(path));
+    json.writeStringField("uri", DocumentLinks.uri(path));
     json.writeEndObject();
     json.writeEndObject();
   }
@@ -227,7 +227,7 @@ public final class FindingsSarif {
     json.writeStartObject();
     json.writeObjectFieldStart("physicalLocation");
     json.writeObjectFieldStart("artifactLocation");
-    json.writeStringField("uri", Places.uri(origin.document()));
+    json.writeStringField("uri", DocumentLinks.uri(origin.document()));
     json.writeEndObject();
     json.writeEndObject();
     String name = logicalName(origin);

@@ -34,7 +34,7 @@ public final class EarlierLog {
    */
   public static EarlierLog read(Path file) throws RefusedWorkbook {
     byte[] bytes = WorkbookFile.bytes(file);
-    Earlier earlier = ledger(file, bytes);
+    LedgerContent earlier = ledger(file, bytes);
     try (XSSFWorkbook book = WorkbookFile.open(file, bytes)) {
       return new EarlierLog(new Reader(book).log(file.getFileName().toString(), bytes, earlier));
     } catch (IOException closing) {
@@ -42,16 +42,16 @@ public final class EarlierLog {
     }
   }
 
-  private record Earlier(
+  private record LedgerContent(
       boolean isThere,
       String date,
       List<String> documents,
       Map<String, QuestionLog.Line> lines,
       ProjectNames names) {}
 
-  private static Earlier ledger(Path file, byte[] bytes) throws RefusedWorkbook {
+  private static LedgerContent ledger(Path file, byte[] bytes) throws RefusedWorkbook {
     try (XSSFWorkbook book = WorkbookFile.openLedger(file, bytes)) {
-      return new Earlier(
+      return new LedgerContent(
           Ledger.isThere(book),
           Ledger.date(book),
           Ledger.documents(book),
@@ -72,11 +72,6 @@ public final class EarlierLog {
     return Carry.of(log, report);
   }
 
-  /** The new run with the states that the earlier issue gives it. */
-  public Report applyTo(Report report) {
-    return into(report).report();
-  }
-
   private static final class Reader {
     /** Rows named one by one; of more, only the number is said. */
     private static final int MOST_NAMED = 20;
@@ -91,7 +86,7 @@ public final class EarlierLog {
       this.book = book;
     }
 
-    QuestionLog log(String name, byte[] bytes, Earlier earlier) throws IOException {
+    QuestionLog log(String name, byte[] bytes, LedgerContent earlier) throws IOException {
       Map<String, QuestionLog.Line> lines = earlier.lines();
       if (lines.isEmpty() && !earlier.isThere()) {
         lines = new VisibleRows(book).lines();

@@ -27,7 +27,7 @@ public final class Replies {
   private final QuestionLog log;
   private final Map<Integer, Row> rows = new HashMap<>();
   private final SheetLayout layout;
-  private final List<RepliedWorkbook.Entry> entries = new ArrayList<>();
+  private final List<RepliedWorkbook.CellText> texts = new ArrayList<>();
   private final List<Returned.Unplaced> unplaced = new ArrayList<>();
   private final Set<Integer> taken = new TreeSet<>();
   private final Set<Integer> again = new TreeSet<>();
@@ -110,7 +110,7 @@ public final class Replies {
       return;
     }
     int row = rows.get(number).getRowNum();
-    entries.add(new RepliedWorkbook.Entry(row, header, text));
+    texts.add(new RepliedWorkbook.CellText(row, header, text));
     if (!answer) return;
     taken.add(number);
     if (before.isEmpty()) return;
@@ -118,7 +118,7 @@ public final class Replies {
     String said = log.since().isEmpty() ? before : log.since() + ": " + before;
     boolean noted = earlier.endsWith(": " + before);
     String all = noted ? earlier : earlier.isEmpty() ? said : earlier + "\n" + said;
-    entries.add(new RepliedWorkbook.Entry(row, Headers.EARLIER, all));
+    texts.add(new RepliedWorkbook.CellText(row, Headers.EARLIER, all));
   }
 
   private void leave(int number, String header, String text, String why) {
@@ -153,6 +153,6 @@ public final class Replies {
         unplaced.stream()
             .map(one -> new RepliedWorkbook.Loose(one.place(), one.text(), one.why()))
             .toList();
-    RepliedWorkbook.write(log.workbook(), entries, loose, from, today, file);
+    RepliedWorkbook.write(log.workbook(), texts, loose, from, today, file);
   }
 }

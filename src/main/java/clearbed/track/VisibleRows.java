@@ -123,7 +123,8 @@ final class VisibleRows {
           text(Headers.CLAUSE),
           text(Headers.SOURCE),
           text(Headers.WHY),
-          Headers.isSuppressed(text(Headers.STATE)) ? "as the earlier issue says" : "");
+          Headers.isSuppressed(text(Headers.STATE)) ? "as the earlier issue says" : "",
+          Finding.Wording.NONE);
     }
 
     private static List<String> tags(String text) {

@@ -202,7 +202,8 @@ public final class DemoReport {
             + " grout at the place directed, and have it accepted in writing.",
         "common practice, no source",
         "",
-        "");
+        "",
+        Finding.Wording.NONE);
   }
 
   public static Finding missing(String check, String tag, Level level, String expected) {
@@ -224,7 +225,8 @@ public final class DemoReport {
         "For " + tag + ": provide " + expected + ", shown by a test report of the maker.",
         "common practice, no source",
         "",
-        "");
+        "",
+        Finding.Wording.NONE);
   }
 
   public static Finding inadequate(String check, String tag, Level level, String found) {
@@ -246,7 +248,8 @@ public final class DemoReport {
         "For " + tag + ": replace the words \"" + found + "\".",
         "from memory",
         "",
-        "");
+        "",
+        Finding.Wording.NONE);
   }
 
   private static Finding suppressed(Finding finding) {
@@ -268,7 +271,8 @@ public final class DemoReport {
         finding.clause(),
         finding.source(),
         "",
-        "coverage is inspected on site by the owner's laboratory");
+        "coverage is inspected on site by the owner's laboratory",
+        Finding.Wording.NONE);
   }
 
   private static List<Verdict> verdicts() {

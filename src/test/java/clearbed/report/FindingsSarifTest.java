@@ -95,7 +95,8 @@ class FindingsSarifTest {
             "",
             "",
             "",
-            "");
+            "",
+            Finding.Wording.NONE);
     List<Finding> findings = new ArrayList<>(demo.findings());
     findings.add(unread);
     return new Report(

@@ -81,6 +81,7 @@ public final class WriteForever {
         f.clause(),
         f.source(),
         "",
-        "");
+        "",
+        Finding.Wording.NONE);
   }
 }

@@ -82,10 +82,6 @@ public final class MarkedText {
     return words.length() == 0 ? 0 : words.charAt(words.length() - 1);
   }
 
-  boolean isEmpty() {
-    return words.length() == 0 && pieces.isEmpty();
-  }
-
   /** True when words were taken away. */
   public boolean isCut() {
     return pieces.stream().anyMatch(piece -> piece.marks.stream().anyMatch(Mark::takesAway));

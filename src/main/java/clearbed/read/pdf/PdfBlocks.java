@@ -91,11 +91,11 @@ final class PdfBlocks {
   }
 
   void addForms(PDDocument pdf) {
-    for (PdfForms.Entry remark : PdfForms.remarks(pdf)) {
+    for (PdfForms.Overlay remark : PdfForms.remarks(pdf)) {
       Origin origin = new Origin(document, null, null, remark.page(), null, null, remark.text());
       gaps.add(new Gap(origin.withPart("comment"), Remarks.PLAIN, Fate.PASSED_OVER));
     }
-    for (PdfForms.Entry entry : PdfForms.of(pdf)) {
+    for (PdfForms.Overlay entry : PdfForms.of(pdf)) {
       parts.add(new Part(entry.page(), entry.region(), entry.text(), null));
     }
   }

@@ -19,22 +19,22 @@ import org.apache.pdfbox.pdmodel.interactive.form.PDTextField;
 final class PdfForms {
   private PdfForms() {}
 
-  record Entry(int page, Region region, String text) {}
+  record Overlay(int page, Region region, String text) {}
 
-  static List<Entry> of(PDDocument pdf) {
-    List<Entry> entries = new ArrayList<>();
+  static List<Overlay> of(PDDocument pdf) {
+    List<Overlay> overlays = new ArrayList<>();
     PDAcroForm form = pdf.getDocumentCatalog().getAcroForm(null);
     if (form != null) {
-      for (PDField field : form.getFieldTree()) addField(field, pdf, entries);
+      for (PDField field : form.getFieldTree()) addField(field, pdf, overlays);
     }
     int number = 0;
-    for (PDPage page : pdf.getPages()) addTyped(page, ++number, entries);
-    return entries;
+    for (PDPage page : pdf.getPages()) addTyped(page, ++number, overlays);
+    return overlays;
   }
 
   /** What people wrote beside the page: notes, and words put to marks on the text. */
-  static List<Entry> remarks(PDDocument pdf) {
-    List<Entry> remarks = new ArrayList<>();
+  static List<Overlay> remarks(PDDocument pdf) {
+    List<Overlay> remarks = new ArrayList<>();
     int number = 0;
     for (PDPage page : pdf.getPages()) {
       number++;
@@ -42,7 +42,7 @@ final class PdfForms {
         for (PDAnnotation note : page.getAnnotations()) {
           if (!(note instanceof PDAnnotationMarkup) || isTyped(note)) continue;
           String text = CleanText.of(note.getContents());
-          if (!text.isEmpty()) remarks.add(new Entry(number, Region.COMMENT, text));
+          if (!text.isEmpty()) remarks.add(new Overlay(number, Region.COMMENT, text));
         }
       } catch (IOException | RuntimeException e) {
         // A broken note is no part of the page's own text.
@@ -55,13 +55,13 @@ final class PdfForms {
     return "FreeText".equals(note.getSubtype());
   }
 
-  private static void addField(PDField field, PDDocument pdf, List<Entry> entries) {
+  private static void addField(PDField field, PDDocument pdf, List<Overlay> overlays) {
     if (!(field instanceof PDTextField) && !(field instanceof PDChoice)) return;
     String value = CleanText.of(field.getValueAsString());
     if (value.isEmpty() || value.equals("[]")) return;
     String asked = field.getAlternateFieldName();
     String name = CleanText.of(asked == null ? field.getPartialName() : asked);
-    entries.add(new Entry(page(field, pdf), Region.BODY, name + ": " + value));
+    overlays.add(new Overlay(page(field, pdf), Region.BODY, name + ": " + value));
   }
 
   private static int page(PDField field, PDDocument pdf) {
@@ -69,12 +69,12 @@ final class PdfForms {
     return Math.max(1, pdf.getPages().indexOf(field.getWidgets().get(0).getPage()) + 1);
   }
 
-  private static void addTyped(PDPage page, int number, List<Entry> entries) {
+  private static void addTyped(PDPage page, int number, List<Overlay> overlays) {
     try {
       for (PDAnnotation note : page.getAnnotations()) {
         if (!isTyped(note)) continue;
         String text = CleanText.of(note.getCOSObject().getString(COSName.CONTENTS));
-        if (!text.isEmpty()) entries.add(new Entry(number, Region.NOTE, text));
+        if (!text.isEmpty()) overlays.add(new Overlay(number, Region.NOTE, text));
       }
     } catch (IOException e) {
       // A broken note is no part of the page's own text.

@@ -19,9 +19,10 @@ final class SheetNotes {
 
   private final String document;
   private final String sheet;
-  private final Kind struck = new Kind("struck through, not in force", Fate.NOT_IN_FORCE);
-  private final Kind remarks = new Kind(Remarks.COMMENT, Fate.PASSED_OVER);
-  private final Kind rows = new Kind("hidden rows; read like the rest", Fate.READ);
+  private final PlacesAlike struck =
+      new PlacesAlike("struck through, not in force", Fate.NOT_IN_FORCE);
+  private final PlacesAlike remarks = new PlacesAlike(Remarks.COMMENT, Fate.PASSED_OVER);
+  private final PlacesAlike rows = new PlacesAlike("hidden rows; read like the rest", Fate.READ);
   private final BitSet hiddenColumns = new BitSet();
   private final BitSet filledColumns = new BitSet();
   private String hiddenSheet = "";
@@ -104,7 +105,7 @@ final class SheetNotes {
       all.add(new Gap(whole, hiddenSheet + "; read like the rest", Fate.READ));
     }
     columns(all);
-    for (Kind kind : List.of(rows, struck, remarks)) kind.into(all, whole);
+    for (PlacesAlike kind : List.of(rows, struck, remarks)) kind.into(all, whole);
     return all;
   }
 
@@ -128,13 +129,13 @@ final class SheetNotes {
   }
 
   /** Places of which the same is to be said. */
-  private static final class Kind {
+  private static final class PlacesAlike {
     private final String reason;
     private final Fate fate;
     private final List<Gap> places = new ArrayList<>();
     private int more;
 
-    Kind(String reason, Fate fate) {
+    PlacesAlike(String reason, Fate fate) {
       this.reason = reason;
       this.fate = fate;
     }

@@ -36,10 +36,10 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
   private final Deadline deadline;
   private final TemporaryFolder folder;
   private final ZipFile zip;
-  private final Iterator<Entry> entries;
+  private final Iterator<ListedFile> entries;
   private long unpacked;
 
-  private record Entry(String name, ZipEntry zipEntry, String refusal) {}
+  private record ListedFile(String name, ZipEntry zipEntry, String refusal) {}
 
   public ArchiveEntries(
       Source archive, ArchiveLimits limits, Deadline deadline, TemporaryFolder folder)
@@ -63,10 +63,10 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     }
   }
 
-  private List<Entry> list() {
-    List<Entry> found = new ArrayList<>();
+  private List<ListedFile> list() {
+    List<ListedFile> found = new ArrayList<>();
     if (overlaps()) {
-      found.add(new Entry("", null, "its files share their bytes; not read for safety"));
+      found.add(new ListedFile("", null, "its files share their bytes; not read for safety"));
       return found;
     }
     Set<String> names = new HashSet<>();
@@ -74,11 +74,11 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
         .filter(e -> !e.isDirectory())
         .limit(limits.entries())
         .forEach(e -> found.add(entry(e, names)));
-    found.sort(Comparator.comparing(Entry::name));
+    found.sort(Comparator.comparing(ListedFile::name));
     if (zip.stream().filter(e -> !e.isDirectory()).count() > limits.entries()) {
-      found.add(new Entry("", null, "more than " + limits.entries() + " files; unpack it"));
+      found.add(new ListedFile("", null, "more than " + limits.entries() + " files; unpack it"));
     }
-    if (found.isEmpty()) found.add(new Entry("", null, "an archive without files"));
+    if (found.isEmpty()) found.add(new ListedFile("", null, "an archive without files"));
     return found;
   }
 
@@ -88,23 +88,25 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     return packed > archive.file().toFile().length();
   }
 
-  private static Entry entry(ZipEntry entry, Set<String> names) {
+  private static ListedFile entry(ZipEntry entry, Set<String> names) {
     String name = entry.getName().replace('\\', '/');
     String safe =
         name.replaceFirst("^([A-Za-z]:)?/+", "_/").replaceAll("(^|/)\\.\\.(?=/|$)", "$1_");
     if (!safe.equals(name)) {
-      return new Entry(
+      return new ListedFile(
           safe,
           null,
           "an unsafe name in the archive (" + DisplayText.path(name) + "); pack it again");
     }
     if (name.length() > LONGEST_PATH || longestPart(name) > LONGEST_NAME) {
       String shown = DisplayText.path(name);
-      return new Entry(shown, null, "a name too long for a file; pack it again with a shorter one");
+      return new ListedFile(
+          shown, null, "a name too long for a file; pack it again with a shorter one");
     }
     // The zip library finds an entry by its name, so that a second of that name is out of reach.
-    if (!names.add(name)) return new Entry(name, null, "a second file of this name in the archive");
-    return new Entry(name, entry, null);
+    if (!names.add(name))
+      return new ListedFile(name, null, "a second file of this name in the archive");
+    return new ListedFile(name, entry, null);
   }
 
   private static int longestPart(String name) {
@@ -118,7 +120,7 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
 
   @Override
   public Source next() {
-    Entry entry = entries.next();
+    ListedFile entry = entries.next();
     String path = entry.name().isEmpty() ? archive.path() : archive.path() + "!/" + entry.name();
     if (entry.refusal() != null) return unreadable(path, entry.refusal());
     String name = path.substring(path.lastIndexOf('/') + 1);
@@ -189,7 +191,7 @@ public final class ArchiveEntries implements Iterator<Source>, AutoCloseable {
     }
     long packed = Math.max(1, entry.getCompressedSize());
     if (size > ArchiveLimits.FREE_BYTES && size / packed > limits.ratio()) {
-      throw new Unreadable("expands out of all proportion; not read for safety");
+      throw new Unreadable(Reasons.BOMB);
     }
   }
 

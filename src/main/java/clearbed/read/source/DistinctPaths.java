@@ -29,9 +29,9 @@ public final class DistinctPaths {
   }
 
   private static Source source(Found f, String path) {
-    return f.fate() == null
+    return f.exclusion() == null
         ? new Source(path, f.file(), f.named(), false)
-        : Source.of(f.fate().document(path));
+        : Source.of(f.exclusion().document(path));
   }
 
   private static String distinct(Found f, List<Found> all, Set<String> taken) {

@@ -51,11 +51,11 @@ public final class FileWalk {
    * A file and what is known of it.
    *
    * @param base folder to tell it from a namesake under another argument
-   * @param fate why it is not to be opened, or null
+   * @param exclusion why it is not to be opened, or null
    */
-  public record Found(Path base, String relative, Path file, boolean named, Fate fate) {}
+  public record Found(Path base, String relative, Path file, boolean named, Exclusion exclusion) {}
 
-  record Fate(boolean ignored, String reason) {
+  record Exclusion(boolean ignored, String reason) {
     Document document(String path) {
       String format = Source.extensionOf(path.substring(path.lastIndexOf('/') + 1));
       return ignored
@@ -67,19 +67,19 @@ public final class FileWalk {
   private Found single(Path argument, Path given) {
     Path fileName = given.getFileName();
     String name = fileName == null ? argument.toString() : fileName.toString();
-    Fate fate = Files.exists(given) ? fate(given, name, true) : missing();
-    return new Found(given.getParent(), name, given, true, fate);
+    Exclusion exclusion = Files.exists(given) ? exclusion(given, name, true) : missing();
+    return new Found(given.getParent(), name, given, true, exclusion);
   }
 
-  private static Fate missing() {
-    return new Fate(false, "no such file or folder");
+  private static Exclusion missing() {
+    return new Exclusion(false, Reasons.MISSING);
   }
 
-  private Fate fate(Path file, String name, boolean named) {
-    if (isOwnOutput(file)) return new Fate(true, "written by this run");
+  private Exclusion exclusion(Path file, String name, boolean named) {
+    if (isOwnOutput(file)) return new Exclusion(true, "written by this run");
     String passedOver = PassedOver.reason(name, named);
-    if (passedOver != null) return new Fate(true, passedOver);
-    if (!Files.isRegularFile(file)) return new Fate(true, "not a regular file");
+    if (passedOver != null) return new Exclusion(true, passedOver);
+    if (!Files.isRegularFile(file)) return new Exclusion(true, "not a regular file");
     return null;
   }
 
@@ -110,7 +110,7 @@ public final class FileWalk {
           Integer.MAX_VALUE,
           new Visitor(root, found));
     } catch (IOException e) {
-      found.add(new Found(root, ".", root, false, new Fate(false, Reasons.of(e, null))));
+      found.add(new Found(root, ".", root, false, new Exclusion(false, Reasons.of(e, null))));
     }
   }
 
@@ -126,10 +126,10 @@ public final class FileWalk {
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
       if (folder.equals(root)) return FileVisitResult.CONTINUE;
-      if (isOwnOutput(folder)) return skip(folder, new Fate(true, "written by this run"));
-      if (isCache(folder)) return skip(folder, new Fate(true, OwnOutput.NOT_READ));
+      if (isOwnOutput(folder)) return skip(folder, new Exclusion(true, "written by this run"));
+      if (isCache(folder)) return skip(folder, new Exclusion(true, OwnOutput.NOT_READ));
       if (folder.getFileName().toString().startsWith(".")) {
-        return skip(folder, new Fate(true, "hidden folder"));
+        return skip(folder, new Exclusion(true, "hidden folder"));
       }
       return FileVisitResult.CONTINUE;
     }
@@ -140,14 +140,14 @@ public final class FileWalk {
           && Files.exists(folder.resolveSibling("CACHEDIR.TAG"));
     }
 
-    private FileVisitResult skip(Path folder, Fate fate) {
-      add(folder, fate);
+    private FileVisitResult skip(Path folder, Exclusion exclusion) {
+      add(folder, exclusion);
       return FileVisitResult.SKIP_SUBTREE;
     }
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-      add(file, fate(file, file.getFileName().toString(), false));
+      add(file, exclusion(file, file.getFileName().toString(), false));
       return FileVisitResult.CONTINUE;
     }
 
@@ -157,24 +157,25 @@ public final class FileWalk {
       add(
           file,
           loop
-              ? new Fate(true, "a link back to a folder above it")
-              : new Fate(false, Reasons.of(e, null)));
+              ? new Exclusion(true, "a link back to a folder above it")
+              : new Exclusion(false, Reasons.of(e, null)));
       return FileVisitResult.CONTINUE;
     }
 
     @Override
     public FileVisitResult postVisitDirectory(Path folder, IOException e) {
-      if (e != null) add(folder, new Fate(false, "this folder could not be listed to its end"));
+      if (e != null)
+        add(folder, new Exclusion(false, "this folder could not be listed to its end"));
       return FileVisitResult.CONTINUE;
     }
 
-    private void add(Path file, Fate fate) {
+    private void add(Path file, Exclusion exclusion) {
       StringBuilder relative = new StringBuilder();
       for (Path part : root.relativize(file)) {
         if (relative.length() > 0) relative.append('/');
         relative.append(part);
       }
-      found.add(new Found(root, relative.toString(), file, false, fate));
+      found.add(new Found(root, relative.toString(), file, false, exclusion));
     }
   }
 }

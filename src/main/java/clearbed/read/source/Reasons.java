@@ -13,6 +13,7 @@ public final class Reasons {
   public static final String PASSWORD = "password-protected; save a copy without a password";
   public static final String DEEP = "nested too deeply; open and save it again";
   public static final String BOMB = "expands out of all proportion; not read for safety";
+  static final String MISSING = "no such file or folder";
   private static final int LONGEST = 160;
 
   private Reasons() {}
@@ -52,7 +53,7 @@ public final class Reasons {
     if (t instanceof OutOfMemoryError) return outOfMemory();
     if (t instanceof StackOverflowError) return DEEP;
     if (t instanceof AccessDeniedException) return "no permission to read it";
-    if (t instanceof NoSuchFileException) return "no such file or folder";
+    if (t instanceof NoSuchFileException) return MISSING;
     String name = t.getClass().getSimpleName();
     if (name.contains("Encrypted") || name.equals("InvalidPasswordException")) return PASSWORD;
     if (name.equals("OldExcelFormatException") || name.equals("OldWordFileFormatException")) {

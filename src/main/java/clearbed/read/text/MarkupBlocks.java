@@ -11,12 +11,10 @@ import clearbed.read.layout.BlockList.Aside;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Mark;
 import clearbed.read.layout.MarkedText;
-import clearbed.read.word.WordText;
 import clearbed.read.xml.Xml;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -30,46 +28,6 @@ import org.xml.sax.helpers.DefaultHandler;
  * follows it.
  */
 final class MarkupBlocks extends DefaultHandler {
-  private static final Set<String> BREAKS =
-      Set.of(
-          "p",
-          "div",
-          "li",
-          "ul",
-          "ol",
-          "dl",
-          "dt",
-          "dd",
-          "h1",
-          "h2",
-          "h3",
-          "h4",
-          "h5",
-          "h6",
-          "blockquote",
-          "pre",
-          "section",
-          "article",
-          "header",
-          "footer",
-          "caption",
-          "hr",
-          "body",
-          "address",
-          "fieldset",
-          "form",
-          "main",
-          "nav",
-          "aside",
-          "figure",
-          "figcaption");
-
-  /** Their words are not shown. */
-  private static final Set<String> UNSEEN =
-      Set.of("head", "script", "style", "title", "template", "noscript");
-
-  private static final Set<String> STRUCK = Set.of("s", "strike", "del");
-
   private final String document;
   private final boolean sheets;
   private final Set<String> struckClasses;
@@ -82,15 +40,9 @@ final class MarkupBlocks extends DefaultHandler {
   private final Deque<MarkedText> interrupted = new ArrayDeque<>();
   private final List<Aside> waiting = new ArrayList<>();
   private final List<Aside> waitingForTable = new ArrayList<>();
-  private final Deque<Set<Mark>> outerMarks = new ArrayDeque<>();
+  private final MarksInForce marks = new MarksInForce();
   private final RtfRows rtfRows = new RtfRows(this::addParagraph, this::addTable);
   private MarkedText text = new MarkedText();
-
-  /** Of the elements that are open. */
-  private Set<Mark> marks = Set.of();
-
-  /** Of words from somewhere to somewhere, whatever elements end between. */
-  private Set<Mark> held = Set.of();
 
   private int heading;
   private int unseen;
@@ -129,12 +81,10 @@ final class MarkupBlocks extends DefaultHandler {
   public void startElement(String uri, String local, String qName, Attributes attributes) {
     Cancellation.check();
     String name = local.toLowerCase(Locale.ROOT);
-    outerMarks.push(marks);
-    if (STRUCK.contains(name) || Striking.says(attributes, struckClasses)) {
-      marks = WordText.with(marks, Mark.STRUCK);
-    }
-    if (UNSEEN.contains(name)) unseen++;
-    if (BREAKS.contains(name)) breakText();
+    boolean struck = HtmlElements.isStruck(name) || Striking.says(attributes, struckClasses);
+    marks.startElement(struck ? Mark.STRUCK : null);
+    if (HtmlElements.isUnseen(name)) unseen++;
+    if (HtmlElements.breaksText(name)) breakText();
     switch (name) {
       case "br" -> text.append("\n", Set.of());
       case "img" -> text.append(" ", Set.of());
@@ -178,18 +128,7 @@ final class MarkupBlocks extends DefaultHandler {
 
   /** Words from here on bear the mark, or no longer. */
   void mark(Mark mark, boolean on) {
-    Set<Mark> now = EnumSet.noneOf(Mark.class);
-    now.addAll(held);
-    if (on) now.add(mark);
-    else now.remove(mark);
-    held = now;
-  }
-
-  private Set<Mark> marks() {
-    if (held.isEmpty()) return marks;
-    Set<Mark> all = EnumSet.copyOf(held);
-    all.addAll(marks);
-    return all;
+    marks.set(mark, on);
   }
 
   /** A sign of the file's own, which is no word and bears no mark. */
@@ -251,8 +190,8 @@ final class MarkupBlocks extends DefaultHandler {
   @Override
   public void endElement(String uri, String local, String qName) {
     String name = local.toLowerCase(Locale.ROOT);
-    if (BREAKS.contains(name)) breakText();
-    if (UNSEEN.contains(name)) unseen--;
+    if (HtmlElements.breaksText(name)) breakText();
+    if (HtmlElements.isUnseen(name)) unseen--;
     switch (name) {
       case "pre" -> preformatted--;
       case "h1", "h2", "h3", "h4", "h5", "h6" -> heading = 0;
@@ -264,7 +203,7 @@ final class MarkupBlocks extends DefaultHandler {
       case "table" -> endTable();
       default -> {}
     }
-    if (!outerMarks.isEmpty()) marks = outerMarks.pop();
+    marks.endElement();
   }
 
   private void endCell() {
@@ -335,7 +274,7 @@ final class MarkupBlocks extends DefaultHandler {
   public void characters(char[] chars, int start, int length) {
     if (unseen > 0) return;
     if (preformatted > 0) {
-      text.append(new String(chars, start, length), marks());
+      text.append(new String(chars, start, length), marks.all());
       return;
     }
     StringBuilder words = new StringBuilder(length);
@@ -347,7 +286,7 @@ final class MarkupBlocks extends DefaultHandler {
       last = blank ? ' ' : c;
       words.append(last);
     }
-    text.append(words, marks());
+    text.append(words, marks.all());
   }
 
   @Override

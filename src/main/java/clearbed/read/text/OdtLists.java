@@ -13,7 +13,7 @@ import org.xml.sax.Attributes;
 final class OdtLists {
   private static final String BULLET = "\u2022";
 
-  private final Map<String, Level> levels = new HashMap<>();
+  private final Map<String, LevelStyle> levels = new HashMap<>();
 
   /** How far each list came, for those that count on. */
   private final Map<String, Integer> reached = new HashMap<>();
@@ -21,7 +21,7 @@ final class OdtLists {
   private final Deque<Open> open = new ArrayDeque<>();
   private String defining = "";
 
-  private record Level(String prefix, String format, String suffix, int start) {}
+  private record LevelStyle(String prefix, String format, String suffix, int start) {}
 
   private static final class Open {
     private final String style;
@@ -52,7 +52,7 @@ final class OdtLists {
     String key = defining + " " + OdfStyles.value(attributes, "level");
     levels.put(
         key,
-        new Level(
+        new LevelStyle(
             text(attributes, "num-prefix"),
             text(attributes, "num-format"),
             text(attributes, "num-suffix"),
@@ -68,7 +68,7 @@ final class OdtLists {
     String style = OdfStyles.value(attributes, "style-name");
     if (style == null) style = open.isEmpty() ? "" : open.peek().style;
     int depth = open.size() + 1;
-    Level level = levels.get(style + " " + depth);
+    LevelStyle level = levels.get(style + " " + depth);
     boolean goesOn = "true".equals(OdfStyles.value(attributes, "continue-numbering"));
     int first = level == null ? 1 : level.start();
     if (goesOn) first = reached.getOrDefault(style + " " + depth, first);
@@ -85,12 +85,12 @@ final class OdtLists {
   String label() {
     if (open.isEmpty()) return BULLET;
     Open list = open.peek();
-    Level level = levels.get(list.style + " " + list.depth);
+    LevelStyle level = levels.get(list.style + " " + list.depth);
     if (level == null || level.format().isEmpty()) return BULLET;
     return level.prefix() + NumberWords.of(list.next++, format(level)) + level.suffix();
   }
 
-  private static String format(Level level) {
+  private static String format(LevelStyle level) {
     return switch (level.format()) {
       case "A" -> "upperLetter";
       case "a" -> "lowerLetter";

@@ -171,7 +171,7 @@ final class WordBlocks {
   private void paragraph(Element p) {
     Integer ordinal = ordinals.getOrDefault(p, around.anchor());
     Element properties = Xml.child(p, "pPr");
-    WordText.Words found = wordText.of(p, around.marks());
+    WordText.ParagraphText found = wordText.of(p, around.marks());
     if (!wordText.isWithholding()) withheldFrom = null;
     else if (withheldFrom == null) withheldFrom = ordinal;
     String raw = carried + found.text().raw();
@@ -202,7 +202,7 @@ final class WordBlocks {
     return Xml.child(mark, "del") != null || Xml.child(mark, "moveFrom") != null;
   }
 
-  private void report(WordText.Words found, Integer ordinal, String text) {
+  private void report(WordText.ParagraphText found, Integer ordinal, String text) {
     Origin origin = origin(ordinal, text.isEmpty() ? null : text);
     if (found.embedded()) gaps.add(origin, "an object of another program is not read");
     gaps.add(origin, found.text());
@@ -211,7 +211,7 @@ final class WordBlocks {
   private void hung(Hung hung, Integer ordinal, Around at) {
     Element content = asides.take(hung);
     if (content == null) return;
-    if (hung.kind() == WordText.Kind.COMMENT) {
+    if (hung.kind() == WordText.HungKind.COMMENT) {
       comment(content, ordinal, at);
       return;
     }
@@ -338,13 +338,13 @@ final class WordBlocks {
   }
 
   private void cellParagraph(Element p, StringBuilder text, List<Later> later) {
-    WordText.Words found = wordText.of(p, around.marks());
+    WordText.ParagraphText found = wordText.of(p, around.marks());
     Integer ordinal = ordinals.getOrDefault(p, around.anchor());
     String words = CleanText.of(found.text().raw());
     report(found, ordinal, words);
     for (Hung hung : found.hung()) {
       // A comment belongs to its cell; the rest is read behind the table.
-      if (hung.kind() == WordText.Kind.COMMENT) hung(hung, ordinal, around);
+      if (hung.kind() == WordText.HungKind.COMMENT) hung(hung, ordinal, around);
       else later.add(new Later(hung, ordinal, around));
     }
     WordNumbering.Place place = numbering.place(Xml.child(p, "pPr"));

@@ -22,7 +22,9 @@ public final class WordText {
   /** For each open field, whether its code (not yet its result) is being passed. */
   private final Deque<Boolean> inCode = new ArrayDeque<>();
 
-  /** Words were passed over as the code of a field that has not come to its result or end. */
+  /**
+   * ParagraphText were passed over as the code of a field that has not come to its result or end.
+   */
   private boolean withholding;
 
   private MarkedText out;
@@ -34,7 +36,7 @@ public final class WordText {
   private Set<Mark> marks = Set.of();
 
   /** What hangs on a place in the text and is told beside it. */
-  enum Kind {
+  enum HungKind {
     FOOTNOTE,
     ENDNOTE,
     COMMENT,
@@ -48,7 +50,7 @@ public final class WordText {
    * @param content of a text box; null for others
    * @param marks of the place it hangs on
    */
-  record Hung(Kind kind, String id, Element content, Set<Mark> marks) {}
+  record Hung(HungKind kind, String id, Element content, Set<Mark> marks) {}
 
   /**
    * What a paragraph holds.
@@ -56,7 +58,7 @@ public final class WordText {
    * @param hung in the order of their places
    * @param embedded true when a file of another program stands in it
    */
-  record Words(MarkedText text, List<Hung> hung, boolean embedded) {}
+  record ParagraphText(MarkedText text, List<Hung> hung, boolean embedded) {}
 
   WordText(WordStyles styles) {
     this.styles = styles;
@@ -65,14 +67,14 @@ public final class WordText {
   /**
    * @param around marks of all that the paragraph stands in
    */
-  Words of(Element paragraph, Set<Mark> around) {
+  ParagraphText of(Element paragraph, Set<Mark> around) {
     out = new MarkedText();
     hung = new ArrayList<>();
     embedded = false;
     marks = around;
     style = styles.styleOf(Xml.child(paragraph, "pPr"));
     inline(paragraph, false);
-    return new Words(out, hung, embedded);
+    return new ParagraphText(out, hung, embedded);
   }
 
   /** Whether words are passed over until a field, which may have none, comes to its result. */
@@ -172,9 +174,9 @@ public final class WordText {
         case "noBreakHyphen" -> append("-");
         case "sym" -> append(WordSymbols.of(Xml.attribute(e, "font"), Xml.attribute(e, "char")));
         case "fldChar" -> fieldMark(e);
-        case "footnoteReference" -> hang(Kind.FOOTNOTE, e);
-        case "endnoteReference" -> hang(Kind.ENDNOTE, e);
-        case "commentReference" -> hang(Kind.COMMENT, e);
+        case "footnoteReference" -> hang(HungKind.FOOTNOTE, e);
+        case "endnoteReference" -> hang(HungKind.ENDNOTE, e);
+        case "commentReference" -> hang(HungKind.COMMENT, e);
         case "drawing", "pict" -> boxes(e);
         case "object" -> {
           embedded = true;
@@ -197,7 +199,7 @@ public final class WordText {
     else withholding |= !words.isBlank();
   }
 
-  private void hang(Kind kind, Element reference) {
+  private void hang(HungKind kind, Element reference) {
     hung.add(new Hung(kind, Xml.attribute(reference, "id"), null, marks));
   }
 
@@ -215,7 +217,7 @@ public final class WordText {
 
   private void boxes(Element drawing) {
     for (Element e : Xml.children(drawing)) {
-      if (Xml.is(e, "txbxContent")) hung.add(new Hung(Kind.TEXT_BOX, null, e, marks));
+      if (Xml.is(e, "txbxContent")) hung.add(new Hung(HungKind.TEXT_BOX, null, e, marks));
       else if (Xml.is(e, "AlternateContent")) {
         Element choice = Xml.child(e, "Choice");
         Element taken = choice != null ? choice : Xml.child(e, "Fallback");

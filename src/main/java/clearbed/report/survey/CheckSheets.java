@@ -78,7 +78,8 @@ final class CheckSheets {
     RightElsewhere right = RightElsewhere.of(surveys, overview);
     try (PlainTable table = book.table(SurveyWorkbook.RIGHT, RIGHT)) {
       for (CheckLine line : overview.checks())
-        for (RightElsewhere.Words words : right.of(line.check())) right(table, line, words);
+        for (RightElsewhere.SatisfyingWords words : right.of(line.check()))
+          right(table, line, words);
     }
   }
 
@@ -120,7 +121,7 @@ final class CheckSheets {
     return more > 0 ? some + " and " + more + " more" : some;
   }
 
-  private void right(PlainTable table, CheckLine line, RightElsewhere.Words words) {
+  private void right(PlainTable table, CheckLine line, RightElsewhere.SatisfyingWords words) {
     table.row();
     String document = words.project() + "/" + words.origin().document();
     table

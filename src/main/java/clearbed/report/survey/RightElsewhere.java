@@ -19,14 +19,14 @@ final class RightElsewhere {
   /** Wordings of one check that are counted; the first that are met. */
   private static final int MOST_COUNTED = 2_000;
 
-  private final Map<String, Map<String, Words>> found = new HashMap<>();
+  private final Map<String, Map<String, SatisfyingWords>> found = new HashMap<>();
 
   /**
    * @param ruleSet that they satisfy; the same check may want other standards in another
    * @param projects how many have the very words
    * @param project the first of them
    */
-  record Words(
+  record SatisfyingWords(
       String text, String ruleSet, int projects, String project, String tag, Origin origin) {}
 
   /** Looked for where somebody may want them: for checks that some project does not satisfy. */
@@ -43,33 +43,34 @@ final class RightElsewhere {
   }
 
   private void add(Surveyed project, Surveyed.RightWords words) {
-    Map<String, Words> of = found.get(words.check());
+    Map<String, SatisfyingWords> of = found.get(words.check());
     if (of == null) return;
     String key = project.ruleSet() + "\n" + words.words();
-    Words known = of.get(key);
+    SatisfyingWords known = of.get(key);
     if (known == null && of.size() >= MOST_COUNTED) return;
     int projects = known == null ? 1 : known.projects + 1;
-    Words first =
+    SatisfyingWords first =
         known != null
             ? known
-            : new Words(
+            : new SatisfyingWords(
                 words.words(), project.ruleSet(), 1, project.name(), words.tag(), words.origin());
     of.put(
         key,
-        new Words(first.text, first.ruleSet, projects, first.project, first.tag, first.origin));
+        new SatisfyingWords(
+            first.text, first.ruleSet, projects, first.project, first.tag, first.origin));
   }
 
   /**
    * By rule set; clauses before cells, which say little by themselves, then the most used first.
    */
-  List<Words> of(String check) {
+  List<SatisfyingWords> of(String check) {
     Map<String, Integer> shown = new HashMap<>();
     return found.getOrDefault(check, Map.of()).values().stream()
         .sorted(
-            Comparator.comparing(Words::ruleSet)
+            Comparator.comparing(SatisfyingWords::ruleSet)
                 .thenComparing(words -> words.origin.heading() == null)
                 .thenComparing(words -> -words.projects)
-                .thenComparing(Words::text))
+                .thenComparing(SatisfyingWords::text))
         .filter(words -> shown.merge(words.ruleSet, 1, Integer::sum) <= MOST_SHOWN)
         .toList();
   }

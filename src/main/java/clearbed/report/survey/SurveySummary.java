@@ -5,7 +5,7 @@ import clearbed.report.wording.Cautions;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.Words;
 import clearbed.report.workbook.PlainPage;
-import clearbed.report.workbook.PlainPage.Number;
+import clearbed.report.workbook.PlainPage.LinkedCount;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
@@ -60,8 +60,7 @@ final class SurveySummary {
         "The sheet of that name has words that satisfied a check in their own project. They are"
             + " suggestions to read, not clauses to copy: another tile, backing or climate may need"
             + " others.");
-    boolean american = overview.ruleSets().stream().anyMatch(set -> !set.startsWith("iso"));
-    for (Cautions.Caution caution : Cautions.of(american))
+    for (Cautions.Caution caution : Cautions.of(overview.ruleSets()))
       page.pair(caution.subject(), caution.text());
   }
 
@@ -71,29 +70,29 @@ final class SurveySummary {
     int all = overview.projects().size();
     int checked = rows.checked();
     int withErrors = count(line -> line.errors() > 0);
-    page.line("found", null, "", new Number(all, rows.projects(0, all)));
-    page.line("checked", null, "", new Number(checked, rows.projects(0, checked)));
+    page.line("found", null, "", new LinkedCount(all, rows.projects(0, all)));
+    page.line("checked", null, "", new LinkedCount(checked, rows.projects(0, checked)));
     page.line(
         "with open errors",
         null,
         "settle before tile is ordered or set",
-        new Number(withErrors, rows.projects(0, withErrors)));
+        new LinkedCount(withErrors, rows.projects(0, withErrors)));
     int without = checked - withErrors;
     page.line(
         "without open errors",
         null,
         "which is no proof: see the places not understood",
-        new Number(without, rows.projects(withErrors, without)));
+        new LinkedCount(without, rows.projects(withErrors, without)));
     int empty = rows.count(Surveyed.Status.NOTHING_TO_READ);
     int broken = rows.count(Surveyed.Status.NOT_CHECKED);
-    Number others = new Number(empty + broken, rows.projects(checked, empty + broken));
+    LinkedCount others = new LinkedCount(empty + broken, rows.projects(checked, empty + broken));
     page.line("not checked", null, notChecked(empty, broken), others);
     int unread = count(line -> line.notRead() > 0);
     page.line(
         "with files that could not be read",
         null,
         "see the column Files not read of the sheet Projects",
-        new Number(unread, null));
+        new LinkedCount(unread, null));
   }
 
   private static String notChecked(int empty, int broken) {
@@ -122,10 +121,10 @@ final class SurveySummary {
           DisplayText.path(line.name()),
           rows.of(line),
           failing(line),
-          new Number(line.errors(), rows.errors(line)),
-          new Number(line.warnings(), rows.warnings(line)),
-          new Number(line.notes(), rows.notes(line)),
-          new Number(line.unread(), rows.unread(line)));
+          new LinkedCount(line.errors(), rows.errors(line)),
+          new LinkedCount(line.warnings(), rows.warnings(line)),
+          new LinkedCount(line.notes(), rows.notes(line)),
+          new LinkedCount(line.unread(), rows.unread(line)));
     if (worst.isEmpty()) page.pair("", "No project has an open finding.");
   }
 
@@ -156,10 +155,10 @@ final class SurveySummary {
               line.check(),
               rows.of(line),
               line.title(),
-              new Number(line.fails().size(), rows.fails(line)),
-              new Number(line.unread().size(), rows.unread(line)),
-              new Number(line.satisfied(), null),
-              new Number(line.applies(), null));
+              new LinkedCount(line.fails().size(), rows.fails(line)),
+              new LinkedCount(line.unread().size(), rows.unread(line)),
+              new LinkedCount(line.satisfied(), null),
+              new LinkedCount(line.applies(), null));
       page.share(6, (double) line.fails().size() / rows.checked());
       page.share(7, line.share());
       if (first < 0) first = last;

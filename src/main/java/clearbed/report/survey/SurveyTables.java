@@ -111,8 +111,7 @@ public final class SurveyTables {
     out.append("\nRules\n");
     for (String set : overview.ruleSets()) out.append("  ").append(set).append('\n');
     out.append("\nPlease mind\n");
-    boolean american = overview.ruleSets().stream().anyMatch(set -> !set.startsWith("iso"));
-    for (Cautions.Caution caution : Cautions.of(american))
+    for (Cautions.Caution caution : Cautions.of(overview.ruleSets()))
       out.append("  ").append(caution.subject()).append(": ").append(caution.text()).append('\n');
     out.append("\nSHA-256\n");
     for (String sum : sums) out.append(sum).append('\n');

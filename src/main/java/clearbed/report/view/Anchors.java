@@ -8,13 +8,7 @@ import java.util.Set;
 
 /** Names for places, of which the page shows some. */
 final class Anchors {
-  private record Key(String document, String sheet, String cell, Integer page, Integer paragraph) {
-    static Key of(Origin o) {
-      return new Key(o.document(), o.sheet(), o.cell(), o.page(), o.paragraph());
-    }
-  }
-
-  private final Map<Key, String> names = new HashMap<>();
+  private final Map<PlaceKey, String> names = new HashMap<>();
   private final Map<String, String> documents = new HashMap<>();
   private final Set<String> shown = new HashSet<>();
 
@@ -25,12 +19,12 @@ final class Anchors {
 
   /** A place that something leads to. */
   void wanted(Origin origin) {
-    if (origin != null) names.computeIfAbsent(Key.of(origin), k -> "w" + (names.size() + 1));
+    if (origin != null) names.computeIfAbsent(PlaceKey.of(origin), k -> "w" + (names.size() + 1));
   }
 
   /** The name to put at a place that is shown; empty where nothing leads there. */
   String at(Origin origin) {
-    String name = names.getOrDefault(Key.of(origin), "");
+    String name = names.getOrDefault(PlaceKey.of(origin), "");
     // The same place is shown once; a second name would be an error of the page.
     return !name.isEmpty() && shown.add(name) ? name : "";
   }
@@ -38,7 +32,7 @@ final class Anchors {
   /** Where to lead to: the place itself, or its document; empty for neither. */
   Page.Place to(Origin origin) {
     if (origin == null || origin.document().isEmpty()) return new Page.Place("the whole set", "");
-    String name = names.getOrDefault(Key.of(origin), "");
+    String name = names.getOrDefault(PlaceKey.of(origin), "");
     String anchor = shown.contains(name) ? name : documents.getOrDefault(origin.document(), "");
     return new Page.Place(Shown.line(origin.place()), anchor);
   }

@@ -79,7 +79,8 @@ public final class View {
             .toList();
     report.documents().forEach(d -> anchors.document(d.path()));
     wanted(findings);
-    Papers papers = new Papers(anchors, findings);
+    FindingPlaces places = new FindingPlaces(findings);
+    Papers papers = new Papers(anchors, places);
     List<Page.Paper> shown = new ArrayList<>();
     for (Viewed viewed : documents) shown.add(papers.of(viewed));
     // Only now it is known which places the page shows.
@@ -98,7 +99,7 @@ public final class View {
         tags(findings),
         List.copyOf(new TreeSet<>(findings.stream().map(Finding::check).toList())),
         notes,
-        papers.left(),
+        places.left(),
         unread(),
         report.entries().stream().filter(Entry::glass).map(this::tile).toList(),
         shown);
@@ -179,20 +180,9 @@ public final class View {
       if (number > 0) counts.add(Words.count(number, level.word()));
     }
     out.add(new Page.Fact("Findings", counts.isEmpty() ? "none" : String.join(", ", counts)));
-    out.add(new Page.Fact("Sentences", tally(report.reading().sentences())));
-    out.add(new Page.Fact("Cells of schedules", tally(report.reading().cells())));
+    out.add(new Page.Fact("Sentences", Words.of(report.reading().sentences())));
+    out.add(new Page.Fact("Cells of schedules", Words.of(report.reading().cells())));
     return out;
-  }
-
-  private static String tally(Account.Tally tally) {
-    return tally.read()
-        + " read, "
-        + tally.context()
-        + " context, "
-        + tally.setAside()
-        + " set aside, "
-        + tally.notUnderstood()
-        + " not understood";
   }
 
   private static List<String> levels(List<Finding> findings) {

@@ -1,5 +1,6 @@
 package clearbed.report.wording;
 
+import java.util.Collection;
 import java.util.List;
 
 /** What a reader of findings on tile work must not forget. */
@@ -65,9 +66,11 @@ public final class Cautions {
   /**
    * All, in the words of the place.
    *
-   * @param american false where rules of the United States hold nothing
+   * @param ruleSets names of those in use; by those of ISO and EN alone, rules of the United States
+   *     hold nothing
    */
-  public static List<Caution> of(boolean american) {
+  public static List<Caution> of(Collection<String> ruleSets) {
+    boolean american = ruleSets.stream().anyMatch(set -> !set.startsWith("iso"));
     return american
         ? ALL
         : ALL.stream()

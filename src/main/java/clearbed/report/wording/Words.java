@@ -1,5 +1,6 @@
 package clearbed.report.wording;
 
+import clearbed.model.Account;
 import clearbed.model.Document;
 import java.util.Locale;
 
@@ -18,6 +19,17 @@ public final class Words {
       case PASSED_OVER -> "passed over";
       case READ -> "read";
     };
+  }
+
+  public static String of(Account.Tally tally) {
+    return tally.read()
+        + " read, "
+        + tally.context()
+        + " context, "
+        + tally.setAside()
+        + " set aside, "
+        + tally.notUnderstood()
+        + " not understood";
   }
 
   public static String count(int number, String one) {

@@ -45,7 +45,7 @@ final class BookSheets {
    *
    * @param unknown sheets of which nobody knows what was typed; they are kept under another name
    */
-  void prepare(QuestionLog log, Set<String> unknown, Kept kept) {
+  void prepare(QuestionLog log, Set<String> unknown, SetAsideSheet kept) {
     for (String name : RENEWED) {
       if (unknown.contains(name)) whole.put(name, setAside(book.getSheetIndex(name)));
       renew(name, kept);
@@ -62,7 +62,7 @@ final class BookSheets {
   }
 
   /** An empty sheet of this name, whatever stood there. */
-  private void renew(String name, Kept kept) {
+  private void renew(String name, SetAsideSheet kept) {
     int index = book.getSheetIndex(name);
     if (index >= 0) {
       kept.takeComments(book.getSheetAt(index));

@@ -50,7 +50,7 @@ final class CalculationBlock {
   private final Sheet rows;
   private final RenewedSheet own;
   private final Pen pen;
-  private final Places places;
+  private final DocumentLinks links;
   private final LiveFormulas formulas;
   private final Calculation calculation;
   private final Map<String, String> cells = new HashMap<>();
@@ -65,14 +65,14 @@ final class CalculationBlock {
       XSSFSheet sheet,
       Sheet rows,
       RenewedSheet own,
-      Places places,
+      DocumentLinks links,
       LiveFormulas formulas,
       Calculation calculation) {
     this.sheet = sheet;
     this.rows = rows;
     this.own = own;
     this.pen = own.pen();
-    this.places = places;
+    this.links = links;
     this.formulas = formulas;
     this.calculation = calculation;
   }
@@ -149,7 +149,7 @@ final class CalculationBlock {
     pen.text(row, 5, typedNumber == null ? why : inPlaceOf(quantity) + why, Styles.Look.TEXT);
     boolean stated = input.origin() != null;
     pen.text(row, 6, stated ? input.origin().place() : "", Styles.Look.TEXT);
-    pen.put(row, 7, stated ? places.link(input.origin()) : new Datum.Blank(), Styles.Look.LINK);
+    pen.put(row, 7, stated ? links.link(input.origin()) : new Datum.Blank(), Styles.Look.LINK);
     Heights.fit(row, sheet);
     cells.put(input.name(), reference(row));
   }

@@ -34,19 +34,19 @@ final class CalculationsSheet {
   private final SXSSFSheet rows;
   private final RenewedSheet own;
   private final Pen pen;
-  private final Places places;
+  private final DocumentLinks links;
   private final List<CalculationBlock.Rows> blocks = new ArrayList<>();
   private QuantitySummary summary;
 
   /**
    * @param rows where rows are made: the sheet's streaming twin
    */
-  CalculationsSheet(XSSFSheet sheet, SXSSFSheet rows, RenewedSheet own, Places places) {
+  CalculationsSheet(XSSFSheet sheet, SXSSFSheet rows, RenewedSheet own, DocumentLinks links) {
     this.sheet = sheet;
     this.rows = rows;
     this.own = own;
     this.pen = own.pen();
-    this.places = places;
+    this.links = links;
   }
 
   void fill(List<Calculation> calculations, List<Entry> entries) {
@@ -69,8 +69,7 @@ final class CalculationsSheet {
     LiveFormulas formulas = new LiveFormulas(sheet, rows);
     for (Calculation calculation : shown) {
       if (calculation.steps().isEmpty()) continue;
-      CalculationBlock block =
-          new CalculationBlock(sheet, rows, own, places, formulas, calculation);
+      CalculationBlock block = new CalculationBlock(sheet, rows, own, links, formulas, calculation);
       blocks.add(block.write(next + 1));
       next = blocks.get(blocks.size() - 1).end();
     }

@@ -18,10 +18,10 @@ import org.apache.poi.ss.usermodel.DateUtil;
  * @param text a number as Java writes it, a date as ISO 8601, a formula without its equals sign
  * @param style its number in the workbook's table of styles, or {@link #NO_STYLE}
  */
-record CellContent(int column, Kind kind, String text, int style) {
+record CellContent(int column, Type kind, String text, int style) {
   static final int NO_STYLE = -1;
 
-  enum Kind {
+  enum Type {
     TEXT,
     NUMBER,
     DATE,
@@ -40,7 +40,7 @@ record CellContent(int column, Kind kind, String text, int style) {
   static CellContent of(Cell cell) {
     int column = cell.getColumnIndex();
     return switch (cell.getCellType()) {
-      case FORMULA -> new CellContent(column, Kind.FORMULA, cell.getCellFormula(), NO_STYLE);
+      case FORMULA -> new CellContent(column, Type.FORMULA, cell.getCellFormula(), NO_STYLE);
       case NUMERIC -> number(cell);
       case STRING -> text(column, cell.getStringCellValue(), NO_STYLE);
       case BOOLEAN -> text(column, Boolean.toString(cell.getBooleanCellValue()), NO_STYLE);
@@ -61,17 +61,17 @@ record CellContent(int column, Kind kind, String text, int style) {
    */
   static CellContent number(int column, double number, boolean isDate, int style) {
     if (!isDate || !DateUtil.isValidExcelDate(number)) {
-      return new CellContent(column, Kind.NUMBER, Double.toString(number), style);
+      return new CellContent(column, Type.NUMBER, Double.toString(number), style);
     }
     LocalDateTime time = DateUtil.getLocalDateTime(number);
     boolean isDay = time.toLocalTime().equals(LocalTime.MIDNIGHT);
     String text = isDay ? time.toLocalDate().toString() : time.toString();
-    return new CellContent(column, Kind.DATE, text, style);
+    return new CellContent(column, Type.DATE, text, style);
   }
 
   /** Text, or null when it is blank. */
   static CellContent text(int column, String text, int style) {
-    return text.isBlank() ? null : new CellContent(column, Kind.TEXT, text, style);
+    return text.isBlank() ? null : new CellContent(column, Type.TEXT, text, style);
   }
 
   LocalDateTime time() {
@@ -116,7 +116,7 @@ record CellContent(int column, Kind kind, String text, int style) {
 
   /** What a row is known by when it begins with this cell: a formula without the cells it names. */
   String label() {
-    return kind == Kind.FORMULA ? "=" + formula(text, true) : plain();
+    return kind == Type.FORMULA ? "=" + formula(text, true) : plain();
   }
 
   /** Programs spell numbers and blanks their own way. */

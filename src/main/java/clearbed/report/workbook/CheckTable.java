@@ -27,7 +27,7 @@ final class CheckTable {
     this.pen = pen;
   }
 
-  private record Line(String check, Map<Level, Integer> counts) {
+  private record CheckCounts(String check, Map<Level, Integer> counts) {
     int all() {
       return counts.values().stream().mapToInt(Integer::intValue).sum();
     }
@@ -38,34 +38,26 @@ final class CheckTable {
   }
 
   /**
-   * Writes from a row on.
+   * Writes a section.
    *
-   * @return the row after
+   * @return the row of its heading
    */
-  int fill(int from, List<Finding> findings, List<Report.CheckInfo> checks) {
-    List<Line> lines = lines(findings);
-    int next = from + 1;
-    Row section = sheet.createRow(next++);
-    Heights.points(section, 20);
-    for (int column = 0; column < SummarySheet.WIDTH; column++) {
-      String words = column == 0 ? "By check (what is resolved is not counted)" : "";
-      pen.text(section, column, words, Styles.Look.SECTION);
-    }
+  int fill(PageRows rows, List<Finding> findings, List<Report.CheckInfo> checks) {
+    List<CheckCounts> lines = lines(findings);
+    int heading = rows.section("By check (what is resolved is not counted)").getRowNum();
     if (lines.isEmpty()) {
-      pen.text(sheet.createRow(next++), 0, "No findings.", Styles.Look.SUBTITLE);
-      return next;
+      pen.text(rows.add(), 0, "No findings.", Styles.Look.SUBTITLE);
+      return heading;
     }
-    header(sheet.createRow(next++));
-    int first = next;
+    header(rows.add());
+    int first = rows.next();
     Map<String, String> titles = new HashMap<>();
     for (Report.CheckInfo check : checks) titles.put(check.id(), check.title());
-    for (Line line : lines) {
-      row(sheet.createRow(next++), line, titles.getOrDefault(line.check(), ""));
-    }
+    for (CheckCounts line : lines) row(rows.add(), line, titles.getOrDefault(line.check(), ""));
     int charted = Math.min(lines.size(), MOST_CHARTED);
     drawn = new Charts.Rows(first, first + charted - 1);
     alt = alt(lines);
-    return next;
+    return heading;
   }
 
   /** Draws the table that was written, from a row on; nothing where there are no findings. */
@@ -83,7 +75,7 @@ final class CheckTable {
     }
   }
 
-  private void row(Row row, Line line, String title) {
+  private void row(Row row, CheckCounts line, String title) {
     pen.text(row, 0, line.check(), Styles.Look.STRONG);
     pen.text(row, 1, title, Styles.Look.TEXT);
     int column = 2;
@@ -92,7 +84,7 @@ final class CheckTable {
     Heights.fit(row, sheet);
   }
 
-  private static List<Line> lines(List<Finding> findings) {
+  private static List<CheckCounts> lines(List<Finding> findings) {
     Map<String, Map<Level, Integer>> counts = new TreeMap<>();
     for (Finding finding : findings) {
       if (finding.state() == State.RESOLVED) continue;
@@ -101,17 +93,17 @@ final class CheckTable {
           .merge(finding.level(), 1, Integer::sum);
     }
     return counts.entrySet().stream()
-        .map(entry -> new Line(entry.getKey(), entry.getValue()))
+        .map(entry -> new CheckCounts(entry.getKey(), entry.getValue()))
         .sorted(
-            Comparator.comparingInt((Line line) -> -line.of(Level.ERROR))
+            Comparator.comparingInt((CheckCounts line) -> -line.of(Level.ERROR))
                 .thenComparingInt(line -> -line.all())
-                .thenComparing(Line::check))
+                .thenComparing(CheckCounts::check))
         .toList();
   }
 
-  private static String alt(List<Line> lines) {
+  private static String alt(List<CheckCounts> lines) {
     StringBuilder text = new StringBuilder("Bar chart of findings by check. ");
-    for (Line line : lines.subList(0, Math.min(lines.size(), MOST_CHARTED))) {
+    for (CheckCounts line : lines.subList(0, Math.min(lines.size(), MOST_CHARTED))) {
       text.append(line.check()).append(": ").append(line.of(Level.ERROR)).append(" error, ");
       text.append(line.of(Level.WARNING)).append(" warning, ");
       text.append(line.of(Level.NOTE)).append(" note. ");

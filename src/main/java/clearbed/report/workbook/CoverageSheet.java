@@ -52,15 +52,15 @@ final class CoverageSheet {
   private final XSSFSheet sheet;
   private final RenewedSheet own;
   private final Pen pen;
-  private final Places places;
+  private final DocumentLinks links;
   private int[] widths;
   private Map<String, Map<String, Level>> levels;
 
-  CoverageSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
+  CoverageSheet(XSSFSheet sheet, RenewedSheet own, DocumentLinks links) {
     this.sheet = sheet;
     this.own = own;
     this.pen = own.pen();
-    this.places = places;
+    this.links = links;
   }
 
   /**
@@ -82,9 +82,8 @@ final class CoverageSheet {
     for (Entry entry : report.entries()) {
       if (!entry.glass()) continue;
       if (at >= SheetSetup.LAST_ROW) {
-        String more = "The sheet is full; the rest is in the JSON file.";
         Row note = rows.createRow(at);
-        pen.text(note, 0, more, Styles.Look.STRONG);
+        pen.text(note, 0, SheetSetup.FULL, Styles.Look.STRONG);
         own.done(note);
         break;
       }
@@ -124,7 +123,7 @@ final class CoverageSheet {
     pen.text(row, 0, tag, Styles.Look.STRONG);
     pen.text(row, 1, "in no schedule: named by findings alone", Styles.Look.TEXT);
     pen.text(row, 2, findings.get(0).origin().place(), Styles.Look.TEXT);
-    pen.put(row, 3, places.link(findings.get(0).origin()), Styles.Look.LINK);
+    pen.put(row, 3, links.link(findings.get(0).origin()), Styles.Look.LINK);
     for (int column = 0; column < checks.size(); column++) {
       String check = checks.get(column);
       String mark = mark(Verdict.Outcome.FINDING, check, tag);
@@ -185,7 +184,7 @@ final class CoverageSheet {
     pen.text(row, 0, entry.tag(), Styles.Look.STRONG);
     pen.text(row, 1, entry.evidence(), Styles.Look.TEXT);
     pen.text(row, 2, entry.origin().place(), Styles.Look.TEXT);
-    pen.put(row, 3, places.link(entry.origin()), Styles.Look.LINK);
+    pen.put(row, 3, links.link(entry.origin()), Styles.Look.LINK);
     for (int column = 0; column < ordinals.length; column++) {
       Verdict verdict = ordinals[column] == 0 ? null : verdicts.get(ordinals[column] - 1);
       String mark = verdict == null ? "" : mark(verdict.outcome(), verdict.check(), entry.tag());

@@ -7,7 +7,7 @@ sealed interface Datum {
   /** The text that a reader sees. */
   String shown();
 
-  record Words(String text) implements Datum {
+  record Text(String text) implements Datum {
     @Override
     public String shown() {
       return SafeText.of(text);

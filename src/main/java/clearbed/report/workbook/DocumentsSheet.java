@@ -29,13 +29,13 @@ final class DocumentsSheet {
   private final XSSFSheet sheet;
   private final RenewedSheet own;
   private final Pen pen;
-  private final Places places;
+  private final DocumentLinks links;
 
-  DocumentsSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
+  DocumentsSheet(XSSFSheet sheet, RenewedSheet own, DocumentLinks links) {
     this.sheet = sheet;
     this.own = own;
     this.pen = own.pen();
-    this.places = places;
+    this.links = links;
   }
 
   /**
@@ -62,9 +62,8 @@ final class DocumentsSheet {
       }
     }
     if (at >= SheetSetup.LAST_ROW) {
-      String more = "The sheet is full; the rest is in the JSON file.";
       Row note = rows.createRow(at);
-      pen.text(note, 0, more, Styles.Look.STRONG);
+      pen.text(note, 0, SheetSetup.FULL, Styles.Look.STRONG);
       own.done(note);
     }
     int last = Math.max(at - 1, 1);
@@ -74,7 +73,7 @@ final class DocumentsSheet {
   private void document(Row row, Report.DocumentSummary document) {
     int gaps = document.skipped().size();
     pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.STRONG);
-    pen.put(row, 1, places.link(document.path()), Styles.Look.LINK);
+    pen.put(row, 1, links.link(document.path()), Styles.Look.LINK);
     pen.text(row, 2, document.format(), Styles.Look.TEXT);
     pen.text(row, 3, Words.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 4, document.reason(), Styles.Look.TEXT);
@@ -90,7 +89,7 @@ final class DocumentsSheet {
 
   private void gap(Row row, Report.DocumentSummary document, Document.Gap gap) {
     pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.TEXT);
-    pen.put(row, 1, places.link(gap.origin()), Styles.Look.LINK);
+    pen.put(row, 1, links.link(gap.origin()), Styles.Look.LINK);
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
     String words = gap.origin().text();

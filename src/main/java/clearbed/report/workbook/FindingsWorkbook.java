@@ -54,7 +54,7 @@ public final class FindingsWorkbook {
         XSSFWorkbook book = open(log, earlier)) {
       TempFile.setThreadLocalTempFileCreationStrategy(
           new DefaultTempFileCreationStrategy(folder.path().toFile()));
-      new WorkbookBody(book, report, log, new Places(pathFromWorkbook), earlier)
+      new WorkbookBody(book, report, log, new DocumentLinks(pathFromWorkbook), earlier)
           .write(folder.newFile("xlsx"), out);
     } finally {
       TempFile.setThreadLocalTempFileCreationStrategy(null);

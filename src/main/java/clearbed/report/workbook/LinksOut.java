@@ -62,7 +62,7 @@ final class LinksOut {
    * @param part of the workbook that it stood in
    * @param cell its address there; empty when it belongs to no cell
    */
-  record Link(String part, String cell, String target) {}
+  record OutwardLink(String part, String cell, String target) {}
 
   private LinksOut() {}
 
@@ -115,7 +115,7 @@ final class LinksOut {
   }
 
   /** All that leads out of a workbook, in the order of its parts. */
-  static List<Link> of(byte[] workbook) throws IOException {
+  static List<OutwardLink> of(byte[] workbook) throws IOException {
     Map<String, Map<String, String>> targets = new HashMap<>();
     Map<String, List<String[]>> cells = new HashMap<>();
     List<String> parts = new ArrayList<>();
@@ -130,14 +130,14 @@ final class LinksOut {
         }
       }
     }
-    List<Link> links = new ArrayList<>();
+    List<OutwardLink> links = new ArrayList<>();
     for (String part : parts) {
       Map<String, String> open = targets.get(part);
       for (String[] cell : cells.getOrDefault(part, List.of())) {
         String target = open.remove(cell[1]);
-        if (target != null) links.add(new Link(part, cell[0], target));
+        if (target != null) links.add(new OutwardLink(part, cell[0], target));
       }
-      open.values().forEach(target -> links.add(new Link(part, "", target)));
+      open.values().forEach(target -> links.add(new OutwardLink(part, "", target)));
     }
     return links;
   }

@@ -12,11 +12,11 @@ import java.util.function.Function;
 
 /** The columns of the sheets Findings and Questions. */
 final class LogColumns {
-  private final Places places;
+  private final DocumentLinks links;
   private final String today;
 
-  LogColumns(Places places, String today) {
-    this.places = places;
+  LogColumns(DocumentLinks links, String today) {
+    this.links = links;
     this.today = today;
   }
 
@@ -101,7 +101,7 @@ final class LogColumns {
   }
 
   private Column link() {
-    return state(Headers.OPEN, 6, Look.LINK, line -> places.link(line.finding().origin()));
+    return state(Headers.OPEN, 6, Look.LINK, line -> links.link(line.finding().origin()));
   }
 
   private static Column state(
@@ -139,7 +139,7 @@ final class LogColumns {
   }
 
   private static Datum words(String text) {
-    return new Datum.Words(text);
+    return new Datum.Text(text);
   }
 
   private static String nonNull(String text) {

@@ -52,8 +52,7 @@ final class LogSheet {
     int at = 1;
     for (QuestionLog.Line line : lines) {
       if (at == SheetSetup.LAST_ROW) {
-        String more = "The sheet is full; the rest is in the JSON file.";
-        pen.text(rows.createRow(at), 0, more, Styles.Look.STRONG);
+        pen.text(rows.createRow(at), 0, SheetSetup.FULL, Styles.Look.STRONG);
         break;
       }
       Row row = rows.createRow(at++);
@@ -75,7 +74,7 @@ final class LogSheet {
    * @param before what the earlier issue wrote
    * @param kept where text goes that would be lost
    */
-  void update(QuestionLog log, Before before, Kept kept, List<QuestionLog.Line> lines) {
+  void update(QuestionLog log, Before before, SetAsideSheet kept, List<QuestionLog.Line> lines) {
     pen.turnTo(sheet);
     SheetLayout layout = SheetLayout.ofLines(sheet, headers(), log.lines().values());
     kept.takeStrays(sheet, layout);
@@ -100,7 +99,8 @@ final class LogSheet {
     }
   }
 
-  private void write(Row row, SheetLayout layout, QuestionLog.Line line, Before before, Kept kept) {
+  private void write(
+      Row row, SheetLayout layout, QuestionLog.Line line, Before before, SetAsideSheet kept) {
     for (Column column : columns) {
       if (column.owner() == Owner.PEOPLE) continue;
       int at = layout.column(column.header());
@@ -169,8 +169,8 @@ final class LogSheet {
       String theirs = at < 0 ? text : text.substring(0, at) + text.substring(at + old.length());
       if (theirs.isBlank()) return now;
       String ours = now.shown();
-      if (ours.isEmpty() || theirs.contains(ours)) return new Datum.Words(theirs.strip());
-      return new Datum.Words(theirs.strip() + "\n" + ours);
+      if (ours.isEmpty() || theirs.contains(ours)) return new Datum.Text(theirs.strip());
+      return new Datum.Text(theirs.strip() + "\n" + ours);
     }
   }
 

@@ -50,7 +50,7 @@ final class Pen {
   }
 
   Cell text(Row row, int column, String text, Styles.Look look) {
-    return put(row, column, new Datum.Words(text), look);
+    return put(row, column, new Datum.Text(text), look);
   }
 
   Cell count(Row row, int column, int number) {
@@ -135,7 +135,7 @@ final class Pen {
 
   /** True for the words that a cell with a link of ours can hold. */
   static boolean isOfLink(String text) {
-    return text.equals(Places.OPEN) || text.equals(NO_LINK);
+    return text.equals(DocumentLinks.OPEN) || text.equals(NO_LINK);
   }
 
   /** The address of a link that was read has its location joined on. */

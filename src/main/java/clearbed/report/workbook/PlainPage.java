@@ -1,9 +1,7 @@
 package clearbed.report.workbook;
 
-import clearbed.report.wording.Words;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** The sheet that is read first: words over the whole width, small tables, a chart. */
@@ -19,40 +17,35 @@ public final class PlainPage {
 
   private final XSSFSheet sheet;
   private final Pen pen;
-  private int next;
+  private final PageRows rows;
 
   PlainPage(XSSFSheet sheet, Pen pen) {
     this.sheet = sheet;
     this.pen = pen;
-    for (int column = 0; column < WIDTHS.length; column++)
-      sheet.setColumnWidth(column, WIDTHS[column] * 256);
+    this.rows = new PageRows(sheet, pen, WIDTHS);
   }
 
   public void title(String words, String line) {
-    Row title = row();
+    Row title = rows.add();
     Heights.points(title, 26);
     pen.text(title, 0, words, Styles.Look.TITLE);
-    wide(row(), 0, line);
+    Row subtitle = rows.add();
+    pen.text(subtitle, 0, line, Styles.Look.SUBTITLE);
+    rows.fit(subtitle, 0, line);
   }
 
   public void section(String words) {
-    next++;
-    Row row = row();
-    Heights.points(row, 20);
-    for (int column = 0; column < WIDTHS.length; column++)
-      pen.text(row, column, column == 0 ? words : "", Styles.Look.SECTION);
+    rows.section(words);
   }
 
   /** A label, and words over the rest of the width. */
   public void pair(String label, String words) {
-    Row row = row();
-    pen.text(row, 0, label, Styles.Look.STRONG);
-    wide(row, 1, words);
+    rows.pair(label, words);
   }
 
   /** Headings of two columns of words and so many of numbers. */
   public void header(String first, String second, String... numbers) {
-    Row row = row();
+    Row row = rows.add();
     pen.text(row, 0, first, Styles.Look.HEADER);
     pen.text(row, 1, second, Styles.Look.HEADER);
     for (int i = 0; i < numbers.length; i++)
@@ -61,14 +54,14 @@ public final class PlainPage {
   }
 
   /** A number, and where its rows are; null for nowhere. */
-  public record Number(int number, String location) {}
+  public record LinkedCount(int number, String location) {}
 
   /**
    * @param location that the first words lead to, or null
    * @return the number of the row, from 0
    */
-  public int line(String first, String location, String second, Number... numbers) {
-    Row row = row();
+  public int line(String first, String location, String second, LinkedCount... numbers) {
+    Row row = rows.add();
     pen.jump(row, 0, first, location);
     pen.text(row, 1, second, Styles.Look.TEXT);
     for (int i = 0; i < numbers.length; i++)
@@ -79,7 +72,7 @@ public final class PlainPage {
 
   /** Puts a share, from 0 to 1, behind the numbers of the last line. */
   public void share(int column, double share) {
-    Row row = sheet.getRow(next - 1);
+    Row row = sheet.getRow(rows.next() - 1);
     pen.text(row, column, "", Styles.Look.SHARE).setCellValue(share);
   }
 
@@ -92,26 +85,9 @@ public final class PlainPage {
     Charts.bars(
         sheet,
         new Charts.Rows(first, last),
-        next,
-        next + height,
+        rows.next(),
+        rows.next() + height,
         new Charts.Bars(title, PARTS, alt));
-    next += height + 1;
-  }
-
-  private void wide(Row row, int from, String words) {
-    pen.text(row, from, words, from == 0 ? Styles.Look.SUBTITLE : Styles.Look.TEXT);
-    int characters = 0;
-    for (int column = from; column < WIDTHS.length; column++) {
-      characters += WIDTHS[column];
-      if (column > from && from > 0) pen.text(row, column, "", Styles.Look.TEXT);
-    }
-    int at = row.getRowNum();
-    if (from > 0)
-      sheet.addMergedRegionUnsafe(new CellRangeAddress(at, at, from, WIDTHS.length - 1));
-    Heights.set(row, Words.lines(words, characters));
-  }
-
-  private Row row() {
-    return sheet.createRow(next++);
+    rows.skip(height + 1);
   }
 }

@@ -110,7 +110,7 @@ public final class PlainTable implements AutoCloseable {
     Datum.Link link =
         path == null
             ? new Datum.Link("", null, null)
-            : new Datum.Link(Places.OPEN, Places.uri(path), location);
+            : new Datum.Link(DocumentLinks.OPEN, DocumentLinks.uri(path), location);
     pen.put(row, column++, link, Styles.Look.LINK);
     return this;
   }

@@ -31,17 +31,17 @@ final class ReadingSheet {
   private final XSSFSheet sheet;
   private final RenewedSheet own;
   private final Pen pen;
-  private final Places places;
+  private final DocumentLinks links;
   private Sheet rows;
   private Set<String> open = Set.of();
   private ReadingAccount reading = ReadingAccount.NOTHING;
   private int at = 1;
 
-  ReadingSheet(XSSFSheet sheet, RenewedSheet own, Places places) {
+  ReadingSheet(XSSFSheet sheet, RenewedSheet own, DocumentLinks links) {
     this.sheet = sheet;
     this.own = own;
     this.pen = own.pen();
-    this.places = places;
+    this.links = links;
   }
 
   /**
@@ -155,10 +155,10 @@ final class ReadingSheet {
     Row row = rows.createRow(at++);
     boolean full = at > SheetSetup.LAST_ROW;
     String place = origin == null ? "" : DisplayText.of(origin.place());
-    if (full) place = "The sheet is full; the rest is in the JSON file.";
+    if (full) place = SheetSetup.FULL;
     pen.text(row, 0, place, Styles.Look.TEXT);
     if (origin == null || full) pen.text(row, 1, "", Styles.Look.TEXT);
-    else pen.put(row, 1, places.link(origin), Styles.Look.LINK);
+    else pen.put(row, 1, links.link(origin), Styles.Look.LINK);
     for (int i = 0; i < cells.length; i++)
       pen.text(row, i + 2, full ? "" : cells[i], Styles.Look.TEXT);
     Heights.fit(row, WIDTHS);

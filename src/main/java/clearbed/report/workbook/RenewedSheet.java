@@ -106,7 +106,7 @@ final class RenewedSheet {
   Double typedOver(String heading, String label, int column, String unit) {
     TypedCell cell = typed.takeOver(heading + " / " + label, column);
     if (cell == null) return null;
-    if (cell.content().kind() != CellContent.Kind.NUMBER) {
+    if (cell.content().kind() != CellContent.Type.NUMBER) {
       typed.setAside(cell, "typed over a number, and no number itself");
       return null;
     }

@@ -20,7 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class RepliedWorkbook {
   private final XSSFWorkbook book;
   private final Pen pen;
-  private final Kept kept;
+  private final SetAsideSheet kept;
 
   /**
    * A text for one cell.
@@ -28,7 +28,7 @@ public final class RepliedWorkbook {
    * @param header of the column
    * @param row of the sheet Questions, from 0
    */
-  public record Entry(int row, String header, String text) {}
+  public record CellText(int row, String header, String text) {}
 
   /** Words of the file that came back, for the sheet of what has no place of its own. */
   public record Loose(String place, String text, String why) {}
@@ -36,7 +36,7 @@ public final class RepliedWorkbook {
   private RepliedWorkbook(XSSFWorkbook book, String today) {
     this.book = book;
     this.pen = new Pen(book);
-    this.kept = new Kept(book, pen, today);
+    this.kept = new SetAsideSheet(book, pen, today);
   }
 
   /**
@@ -48,14 +48,19 @@ public final class RepliedWorkbook {
    * @throws IOException with one line that names the file and the reason
    */
   public static void write(
-      byte[] workbook, List<Entry> entries, List<Loose> loose, String from, String today, Path file)
+      byte[] workbook,
+      List<CellText> texts,
+      List<Loose> loose,
+      String from,
+      String today,
+      Path file)
       throws IOException {
-    AtomicFile.write(file, out -> write(workbook, entries, loose, from, today, out));
+    AtomicFile.write(file, out -> write(workbook, texts, loose, from, today, out));
   }
 
   private static void write(
       byte[] workbook,
-      List<Entry> entries,
+      List<CellText> texts,
       List<Loose> loose,
       String from,
       String today,
@@ -65,7 +70,7 @@ public final class RepliedWorkbook {
         XSSFWorkbook book = EarlierWorkbook.openWhole(workbook)) {
       RepliedWorkbook replied = new RepliedWorkbook(book, today);
       XSSFSheet sheet = (XSSFSheet) SheetLayout.find(book, Headers.QUESTIONS);
-      if (sheet != null) replied.fill(sheet, entries);
+      if (sheet != null) replied.fill(sheet, texts);
       for (Loose words : loose)
         replied.kept.takeReply(from, words.place(), words.text(), words.why());
       Strangers strangers = new Strangers(book, replied.pen, replied.kept);
@@ -80,17 +85,17 @@ public final class RepliedWorkbook {
     }
   }
 
-  private void fill(XSSFSheet sheet, List<Entry> entries) {
+  private void fill(XSSFSheet sheet, List<CellText> texts) {
     pen.turnTo(sheet);
     SheetLayout layout = SheetLayout.of(sheet, Headers.of(Headers.QUESTIONS), java.util.Set.of());
-    for (Entry entry : entries) {
-      int column = layout.column(entry.header());
+    for (CellText text : texts) {
+      int column = layout.column(text.header());
       if (column < 0) {
-        column = layout.append(entry.header());
-        pen.text(layout.header(), column, entry.header(), Styles.Look.HEADER_TO_FILL);
+        column = layout.append(text.header());
+        pen.text(layout.header(), column, text.header(), Styles.Look.HEADER_TO_FILL);
       }
-      Row row = sheet.getRow(entry.row());
-      Cell cell = pen.put(row, column, datum(entry), look(entry.header()));
+      Row row = sheet.getRow(text.row());
+      Cell cell = pen.put(row, column, datum(text), look(text.header()));
       if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING)
         Heights.fit(row, sheet);
     }
@@ -100,12 +105,12 @@ public final class RepliedWorkbook {
     return isDate(header) ? Styles.Look.TO_FILL_DATE : Styles.Look.TO_FILL;
   }
 
-  private static Datum datum(Entry entry) {
-    if (!isDate(entry.header())) return new Datum.Words(entry.text());
+  private static Datum datum(CellText text) {
+    if (!isDate(text.header())) return new Datum.Text(text.text());
     try {
-      return new Datum.Day(LocalDate.parse(entry.text().strip()).toString());
+      return new Datum.Day(LocalDate.parse(text.text().strip()).toString());
     } catch (DateTimeParseException typed) {
-      return new Datum.Words(entry.text());
+      return new Datum.Text(text.text());
     }
   }
 

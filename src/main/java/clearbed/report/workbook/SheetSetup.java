@@ -22,6 +22,9 @@ final class SheetSetup {
   /** The last row that Excel has, from 0. */
   static final int LAST_ROW = 1_048_575;
 
+  /** What stands there when there is more to write. */
+  static final String FULL = "The sheet is full; the rest is in the JSON file.";
+
   /** Dates before this are slips of the pen. */
   private static final String EARLIEST = "DATE(2000,1,1)";
 

@@ -84,7 +84,7 @@ final class SheetSnapshot {
       List<CellContent> cells = new ArrayList<>();
       while (json.nextToken() == JsonToken.VALUE_NUMBER_INT) {
         int column = json.getIntValue();
-        CellContent.Kind kind = kind(json.nextIntValue(-1));
+        CellContent.Type kind = kind(json.nextIntValue(-1));
         String text = json.nextTextValue();
         if (text == null) throw new IOException(NOT_WHOLE);
         cells.add(new CellContent(column, kind, text, CellContent.NO_STYLE));
@@ -92,8 +92,8 @@ final class SheetSnapshot {
       return new SheetRow(at, heading, cells);
     }
 
-    private static CellContent.Kind kind(int ordinal) throws IOException {
-      CellContent.Kind[] kinds = CellContent.Kind.values();
+    private static CellContent.Type kind(int ordinal) throws IOException {
+      CellContent.Type[] kinds = CellContent.Type.values();
       if (ordinal < 0 || ordinal >= kinds.length) throw new IOException(NOT_WHOLE);
       return kinds[ordinal];
     }

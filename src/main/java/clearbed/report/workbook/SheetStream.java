@@ -110,7 +110,7 @@ final class SheetStream implements SheetRowSource {
         default -> {}
       }
     }
-    if (formula != null) return new CellContent(column, CellContent.Kind.FORMULA, formula, style);
+    if (formula != null) return new CellContent(column, CellContent.Type.FORMULA, formula, style);
     return content(type == null ? "n" : type, value, inline.toString(), style);
   }
 

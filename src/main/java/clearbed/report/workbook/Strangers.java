@@ -41,22 +41,22 @@ final class Strangers {
 
   private final XSSFWorkbook book;
   private final Pen pen;
-  private final Kept kept;
+  private final SetAsideSheet kept;
 
-  Strangers(XSSFWorkbook book, Pen pen, Kept kept) {
+  Strangers(XSSFWorkbook book, Pen pen, SetAsideSheet kept) {
     this.book = book;
     this.pen = pen;
     this.kept = kept;
   }
 
   /** Names the links that were cut off; those of ours are made anew and no loss. */
-  void noteLinks(List<LinksOut.Link> links) {
+  void noteLinks(List<LinksOut.OutwardLink> links) {
     Map<String, XSSFSheet> sheets = new HashMap<>();
     for (Sheet sheet : book) {
       XSSFSheet each = (XSSFSheet) sheet;
       sheets.put(each.getPackagePart().getPartName().getName().substring(1), each);
     }
-    for (LinksOut.Link link : links) {
+    for (LinksOut.OutwardLink link : links) {
       XSSFSheet sheet = sheets.get(link.part());
       boolean relative = RELATIVE.matcher(link.target()).matches();
       if (relative && (sheet == null || isOurs(sheet, link.cell()))) continue;

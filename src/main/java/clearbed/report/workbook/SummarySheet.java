@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** The sheet that is read first, and often alone. */
@@ -33,12 +32,13 @@ final class SummarySheet {
   private final RenewedSheet own;
   private final Pen pen;
   private final Set<Integer> sections = new HashSet<>();
-  private int next;
+  private final PageRows rows;
 
   SummarySheet(XSSFSheet sheet, RenewedSheet own) {
     this.sheet = sheet;
     this.own = own;
     this.pen = own.pen();
+    this.rows = new PageRows(sheet, pen, WIDTHS);
   }
 
   /**
@@ -46,30 +46,26 @@ final class SummarySheet {
    */
   void fill(Report report, QuestionLog log, List<String> remarks) {
     pen.turnTo(sheet);
-    for (int column = 0; column < WIDTHS.length; column++) {
-      sheet.setColumnWidth(column, WIDTHS[column] * 256);
-    }
     List<Finding> findings =
         report.findings().stream().filter(f -> f.suppressed().isEmpty()).toList();
     title(report);
     byLevel(findings);
     if (log.carries()) new ChangeTable(this).fill(findings, log, report.run().date(), remarks);
-    sections.add(next + 1);
     CheckTable checks = new CheckTable(sheet, pen);
-    next = checks.fill(next, findings, report.checks());
+    sections.add(checks.fill(rows, findings, report.checks()));
     documents(report.documents());
     rules(report.run(), report.reading().taught());
     suppressed(report.findings());
     section("Cautions");
-    for (Cautions.Caution caution : Cautions.of(!report.run().ruleSet().startsWith("iso")))
+    for (Cautions.Caution caution : Cautions.of(List.of(report.run().ruleSet())))
       pair(caution.subject(), caution.text());
     section("By check, as a chart");
-    checks.draw(next);
+    checks.draw(rows.next());
     for (Row row : sheet) own.done(row, sections.contains(row.getRowNum()));
   }
 
   private void title(Report report) {
-    Row title = row();
+    Row title = rows.add();
     Heights.points(title, 26);
     pen.text(title, 0, FindingsSheets.TITLE, Styles.Look.TITLE);
     Report.Run run = report.run();
@@ -83,7 +79,7 @@ final class SummarySheet {
                 run.ruleSet(),
                 run.tool(),
                 run.version());
-    Row subtitle = row();
+    Row subtitle = rows.add();
     Heights.set(subtitle, 1);
     pen.text(subtitle, 0, line, Styles.Look.SUBTITLE);
     ProjectNames names = run.names();
@@ -94,14 +90,14 @@ final class SummarySheet {
 
   private void byLevel(List<Finding> findings) {
     section("By level and state");
-    Row header = row();
+    Row header = rows.add();
     pen.text(header, 0, "Level", Styles.Look.HEADER);
     pen.text(header, 1, "What it means", Styles.Look.HEADER);
     for (int i = 0; i < STATES.size(); i++) {
       pen.text(header, 2 + i, STATES.get(i).word(), Styles.Look.HEADER_COUNT);
     }
     pen.text(header, 7, "all", Styles.Look.HEADER_COUNT);
-    int first = next;
+    int first = rows.next();
     for (Level level : Level.values()) {
       List<Finding> these = findings.stream().filter(f -> f.level() == level).toList();
       countRow(level.word(), meaning(level), these);
@@ -111,7 +107,7 @@ final class SummarySheet {
   }
 
   private void countRow(String word, String meaning, List<Finding> these) {
-    Row row = row();
+    Row row = rows.add();
     pen.text(row, 0, word, Styles.Look.STRONG);
     pen.text(row, 1, meaning, Styles.Look.TEXT);
     for (int i = 0; i < STATES.size(); i++) {
@@ -150,13 +146,13 @@ final class SummarySheet {
   }
 
   private void document(Report.DocumentSummary document) {
-    Row row = row();
+    Row row = rows.add();
     int gaps = (int) document.skipped().stream().filter(Document.Gap::isUnread).count();
     String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
     pen.text(row, 0, Words.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 1, DisplayText.path(document.path()), Styles.Look.TEXT);
-    wide(row, 2, why);
+    rows.wide(row, 2, why);
   }
 
   private void rules(Report.Run run, List<TaughtWord> taught) {
@@ -194,36 +190,10 @@ final class SummarySheet {
   }
 
   void section(String words) {
-    next++;
-    sections.add(next);
-    Row row = row();
-    Heights.points(row, 20);
-    for (int column = 0; column < WIDTH; column++) {
-      pen.text(row, column, column == 0 ? words : "", Styles.Look.SECTION);
-    }
+    sections.add(rows.section(words).getRowNum());
   }
 
-  /** A label, and words over the rest of the width. */
   void pair(String label, String words) {
-    Row row = row();
-    pen.text(row, 0, label, Styles.Look.STRONG);
-    wide(row, 1, words);
-  }
-
-  /** Words over several cells; a merged row does not grow by itself, so its height is reckoned. */
-  private void wide(Row row, int from, String words) {
-    pen.text(row, from, words, Styles.Look.TEXT);
-    for (int column = from + 1; column < WIDTH; column++) {
-      pen.text(row, column, "", Styles.Look.TEXT);
-    }
-    sheet.addMergedRegionUnsafe(
-        new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDTH - 1));
-    int characters = 0;
-    for (int column = from; column < WIDTH; column++) characters += WIDTHS[column];
-    Heights.set(row, Words.lines(words, characters));
-  }
-
-  private Row row() {
-    return sheet.createRow(next++);
+    rows.pair(label, words);
   }
 }

@@ -19,14 +19,14 @@ record TypedCell(
 
   /** True for words beside ours, which may stand beside ours again. */
   boolean isNote() {
-    return before.isEmpty() && key != null && content.kind() != CellContent.Kind.FORMULA;
+    return before.isEmpty() && key != null && content.kind() != CellContent.Type.FORMULA;
   }
 
   /** Why it is set aside, when the next issue has its row. */
   String reason() {
     if (ours == null) return "the row was added by hand; the sheet is written anew in each issue";
-    if (!before.isEmpty()) return Kept.TYPED_OVER;
-    return content.kind() == CellContent.Kind.FORMULA
+    if (!before.isEmpty()) return SetAsideSheet.TYPED_OVER;
+    return content.kind() == CellContent.Type.FORMULA
         ? "in the new issue the formula might speak of other cells"
         : "its row cannot be told from another";
   }

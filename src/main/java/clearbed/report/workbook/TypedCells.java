@@ -109,7 +109,7 @@ final class TypedCells {
           if (sheet.count() == 0) return;
           remarks.add(
               "Sheet %s: what was typed there (%s) is kept, at its row or, with its old address, on the sheet %s."
-                  .formatted(name, Words.count(sheet.count(), "cell"), Kept.SHEET));
+                  .formatted(name, Words.count(sheet.count(), "cell"), SetAsideSheet.SHEET));
         });
     whole.forEach(
         (name, kept) ->

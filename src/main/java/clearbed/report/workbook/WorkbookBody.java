@@ -55,17 +55,18 @@ final class WorkbookBody {
   private final XSSFWorkbook book;
   private final Report report;
   private final QuestionLog log;
-  private final Places places;
+  private final DocumentLinks links;
   private final Earlier earlier;
   private final BookSheets sheets;
   private final Pen pen;
   private final Map<String, RenewedSheet> renewed = new HashMap<>();
 
-  WorkbookBody(XSSFWorkbook book, Report report, QuestionLog log, Places places, Earlier earlier) {
+  WorkbookBody(
+      XSSFWorkbook book, Report report, QuestionLog log, DocumentLinks links, Earlier earlier) {
     this.book = book;
     this.report = report;
     this.log = log;
-    this.places = places;
+    this.links = links;
     this.earlier = earlier;
     this.sheets = new BookSheets(book);
     this.pen = new Pen(book);
@@ -76,10 +77,10 @@ final class WorkbookBody {
    * @param raw a file for the time in between
    */
   void write(Path raw, OutputStream out) throws IOException {
-    Kept kept = new Kept(book, pen, report.run().date());
+    SetAsideSheet kept = new SetAsideSheet(book, pen, report.run().date());
     sheets.prepare(log, earlier.typed().unknown(), kept);
     properties();
-    LogColumns columns = new LogColumns(places, report.run().date());
+    LogColumns columns = new LogColumns(links, report.run().date());
     if (log.carries()) {
       Strangers strangers = new Strangers(book, pen, kept);
       strangers.noteLinks(LinksOut.of(log.workbook()));
@@ -90,7 +91,8 @@ final class WorkbookBody {
     write(columns, kept, raw, out);
   }
 
-  private void write(LogColumns columns, Kept kept, Path raw, OutputStream out) throws IOException {
+  private void write(LogColumns columns, SetAsideSheet kept, Path raw, OutputStream out)
+      throws IOException {
     boolean large = cells() > LARGE;
     try (SXSSFWorkbook stream = new SXSSFWorkbook(book, WINDOW, large, !large)) {
       stream.setShouldCalculateSheetDimensions(false);
@@ -137,7 +139,7 @@ final class WorkbookBody {
             book.getSheet(calculated.name()),
             stream.getSheet(calculated.name()),
             calculated,
-            places);
+            links);
     calculations.fill(report.calculations(), report.entries());
     paper(calculated, true, 0);
     RenewedSheet summed = renewed(BookSheets.SUMMARY);
@@ -150,18 +152,18 @@ final class WorkbookBody {
       log(Headers.QUESTIONS, columns, stream);
     }
     RenewedSheet covered = renewed(BookSheets.COVERAGE);
-    new CoverageSheet(book.getSheet(covered.name()), covered, places)
+    new CoverageSheet(book.getSheet(covered.name()), covered, links)
         .fill(stream.getSheet(covered.name()), report);
     SheetSetup.Paper across =
         new SheetSetup.Paper(
             true, size(CoverageSheet.isWide(report)), CoverageSheet.pagesWide(report));
     SheetSetup.paper(book.getSheet(covered.name()), across, TITLE);
     RenewedSheet accounted = renewed(BookSheets.READING);
-    new ReadingSheet(book.getSheet(accounted.name()), accounted, places)
+    new ReadingSheet(book.getSheet(accounted.name()), accounted, links)
         .fill(stream.getSheet(accounted.name()), report);
     paper(accounted, true, 1);
     RenewedSheet read = renewed(BookSheets.DOCUMENTS);
-    new DocumentsSheet(book.getSheet(read.name()), read, places)
+    new DocumentsSheet(book.getSheet(read.name()), read, links)
         .fill(stream.getSheet(read.name()), report.documents());
     paper(read, true, 1);
     Sheet ledger = stream.getSheet(Ledger.SHEET);
@@ -199,10 +201,10 @@ final class WorkbookBody {
     dress(target);
   }
 
-  private void update(String name, LogColumns columns, Kept kept) {
+  private void update(String name, LogColumns columns, SetAsideSheet kept) {
     XSSFSheet sheet = book.getSheet(name);
     if (sheet.getPhysicalNumberOfRows() > 0) {
-      List<Column> before = new LogColumns(places, log.since()).of(name);
+      List<Column> before = new LogColumns(links, log.since()).of(name);
       new LogSheet(sheet, columns.of(name), pen)
           .update(log, new LogSheet.Before(before, before(name)), kept, lines(name));
     } else {

@@ -83,7 +83,8 @@ record Desk(Path sources, Path copies) {
         "",
         "",
         "",
-        "");
+        "",
+        Finding.Wording.NONE);
   }
 
   static Origin cell(String document, String sheet, String cell) {

@@ -123,7 +123,8 @@ class WordCopyTest {
         f.clause(),
         f.source(),
         "",
-        f.suppressed());
+        f.suppressed(),
+        Finding.Wording.NONE);
   }
 
   @Test

@@ -278,13 +278,13 @@ class FindingsWorkbookTest {
   @Test
   void links_are_made_from_where_the_workbook_lies_and_to_the_archive_of_what_lies_in_one()
       throws Exception {
-    Places places = new Places(path -> "../in/" + path);
+    DocumentLinks links = new DocumentLinks(path -> "../in/" + path);
     Datum.Link link =
-        places.link(clearbed.model.Origin.ofCell("set 1.zip!/a/b.xlsx", "Tile", "B2", "x"));
+        links.link(clearbed.model.Origin.ofCell("set 1.zip!/a/b.xlsx", "Tile", "B2", "x"));
     assertThat(link.address()).isEqualTo("../in/set%201.zip");
     assertThat(link.location()).isNull();
-    assertThat(new Places(path -> null).link("a.pdf").shown()).isEmpty();
-    assertThat(Places.uri("C: notes.pdf")).isEqualTo("./C:%20notes.pdf");
+    assertThat(new DocumentLinks(path -> null).link("a.pdf").shown()).isEmpty();
+    assertThat(DocumentLinks.uri("C: notes.pdf")).isEqualTo("./C:%20notes.pdf");
   }
 
   @Test

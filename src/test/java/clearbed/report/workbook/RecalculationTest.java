@@ -60,7 +60,8 @@ class RecalculationTest {
           OutputStream out = Files.newOutputStream(file)) {
         List<Calculation> before = pairs.stream().map(RandomCalculations.Pair::before).toList();
         RenewedSheet own = new RenewedSheet("Calculations", new Pen(book), TypedSheet.none());
-        new CalculationsSheet(sheet, stream.getSheet("Calculations"), own, new Places(path -> null))
+        new CalculationsSheet(
+                sheet, stream.getSheet("Calculations"), own, new DocumentLinks(path -> null))
             .fill(before, List.of());
         stream.write(out);
       }

@@ -103,7 +103,7 @@ class SheetStreamTest {
   }
 
   private static CellContent formula(String text) {
-    return new CellContent(1, CellContent.Kind.FORMULA, text, CellContent.NO_STYLE);
+    return new CellContent(1, CellContent.Type.FORMULA, text, CellContent.NO_STYLE);
   }
 
   @Test

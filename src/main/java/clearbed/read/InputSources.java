@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.NoSuchElementException;
 
 /** Every input under the arguments in order; archives are opened when their turn comes. */
-final class Inputs implements Iterator<Source>, AutoCloseable {
+final class InputSources implements Iterator<Source>, AutoCloseable {
   private final List<Source> found;
   private final Iterator<Source> files;
   private final ArchiveLimits limits;
@@ -28,7 +28,7 @@ final class Inputs implements Iterator<Source>, AutoCloseable {
   private final TemporaryFolder folder = new TemporaryFolder();
   private Source next;
 
-  Inputs(List<Path> paths, ReadOptions options, ArchiveLimits limits) {
+  InputSources(List<Path> paths, ReadOptions options, ArchiveLimits limits) {
     this.found = new FileWalk(options.ownOutputs()).walk(paths);
     this.deadline = options.deadline();
     this.files = found.iterator();

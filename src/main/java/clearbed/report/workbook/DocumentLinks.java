@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 
 /** Turns places in the documents into links that work from where the workbook lies. */
-public final class Places {
+public final class DocumentLinks {
   static final String OPEN = "open";
 
   private final UnaryOperator<String> pathFromWorkbook;
@@ -23,7 +23,7 @@ public final class Places {
    * @param pathFromWorkbook from a document's path to its path relative to the workbook's folder,
    *     or null when it cannot be linked to
    */
-  Places(UnaryOperator<String> pathFromWorkbook) {
+  DocumentLinks(UnaryOperator<String> pathFromWorkbook) {
     this.pathFromWorkbook = pathFromWorkbook;
   }
 

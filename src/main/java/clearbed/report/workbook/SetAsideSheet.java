@@ -16,7 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The sheet for what people wrote and what has no place of its own any more. */
-final class Kept {
+final class SetAsideSheet {
   static final String SHEET = "Set aside";
 
   /** What earlier programs called it. */
@@ -42,7 +42,7 @@ final class Kept {
   private final Pen pen;
   private final String today;
 
-  Kept(XSSFWorkbook book, Pen pen, String today) {
+  SetAsideSheet(XSSFWorkbook book, Pen pen, String today) {
     this.book = book;
     this.pen = pen;
     this.today = today;
