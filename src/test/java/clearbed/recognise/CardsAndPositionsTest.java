@@ -54,6 +54,33 @@ class CardsAndPositionsTest {
   }
 
   @Test
+  void the_number_of_an_item_is_no_mark_where_its_words_call_the_tile_by_one() throws IOException {
+    Checked c =
+        of(
+            "bill.csv",
+            "Item,Description,Unit,Qty\n"
+                + "1,\"Glass tile GL7, bedded in K2, to vestibule walls\",m2,30\n"
+                + "2,\"Ditto, to the reveals\",m2,4\n"
+                + "3,\"Glass mosaic GL8, bedded in K3, to counter\",m2,9\n"
+                + "4,\"Expansion joints in glass tiling, sealed as specified\",m,50\n"
+                + "5,\"Porcelain tile PT2, to floor\",m2,60\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GL7", "GL8");
+  }
+
+  @Test
+  void an_item_of_glass_tile_without_a_mark_is_a_tile_among_others_that_have_one()
+      throws IOException {
+    Checked c =
+        of(
+            "bill.csv",
+            "Item,Description,Unit,Qty\n"
+                + "1,\"Glass tile GL7, bedded in K2, to vestibule walls\",m2,30\n"
+                + "2,\"Glass mosaic GL8, bedded in K3, to counter\",m2,9\n"
+                + "3,\"Glass tile 100 x 100 mm to splashback of tea kitchen\",m2,2\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).contains("GL7", "GL8", "3");
+  }
+
+  @Test
   void the_mark_of_a_card_stands_behind_the_name_of_its_kind() throws IOException {
     Checked c =
         of(
