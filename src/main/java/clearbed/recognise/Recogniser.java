@@ -319,6 +319,7 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
+    private final RepeatedLines repeated;
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */
     private String heading = "";
@@ -331,6 +332,7 @@ public final class Recogniser {
     Collected(Document document, Accounting accounting) {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
+      repeated = RepeatedLines.of(document, vocabulary);
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */
@@ -338,7 +340,9 @@ public final class Recogniser {
       for (; lookedAt < running.size(); lookedAt++) {
         Paragraph p = running.get(lookedAt);
         if (p.isAside()) continue;
-        last = PlainText.of(p.text()).trim();
+        String text = PlainText.of(p.text()).trim();
+        if (repeated.has(text)) continue;
+        last = text;
         Outline.Label label = Outline.label(p, last);
         if (Outline.heading(p, label)) heading = label.rest();
       }

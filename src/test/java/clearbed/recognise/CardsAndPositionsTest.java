@@ -81,6 +81,21 @@ class CardsAndPositionsTest {
   }
 
   @Test
+  void the_line_of_an_office_between_a_title_and_its_card_names_nothing() throws IOException {
+    StringBuilder cards = new StringBuilder();
+    for (String title :
+        new String[] {"GT-1 Glass mosaic, dusk", "PT-4 Porcelain", "GT-2 Glass tile, dawn"})
+      cards
+          .append(title)
+          .append("\n\nHarbour Library | product data | North Quay Office\n\n")
+          .append("| How made | Cast |\n|---|---|\n| Size | 50 x 50 x 6 mm |\n")
+          .append("| Mortar | ANSI A118.15, white |\n| Substrate | Concrete |\n\n");
+    Checked c = of("cards.md", cards.toString().replace(" | product data | ", " / data / "));
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GT-1", "GT-2");
+    assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
+
+  @Test
   void the_mark_of_a_card_stands_behind_the_name_of_its_kind() throws IOException {
     Checked c =
         of(
