@@ -142,6 +142,7 @@ public final class StatementFinder {
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
       else if (!carried.title.isEmpty() && isDenial(opening)) deny(out, carried.title);
+      if (!part.lead().isEmpty()) carried.label = part.lead();
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
