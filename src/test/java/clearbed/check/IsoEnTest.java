@@ -46,6 +46,21 @@ class IsoEnTest {
     return Checked.by("iso-en", folder);
   }
 
+  @Test
+  void a_class_uses_the_listed_standard_that_it_is_of() throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Ref,Material,Room,Adhesive\nGT1,Glass tile,Foyer,\"C2TE S1, white\"\n");
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 1 - GENERAL\n\n1.2 REFERENCES\n\n"
+            + "A. EN 12004-1, adhesives for tiles.\n\nB. EN 13888-1, grouts.\n\n"
+            + "PART 2 - PRODUCTS\n\n2.1 GLASS TILE\n\nA. Glass tile shall be white.\n");
+    assertThat(Checked.by("iso-en", folder).findings("unused-standard"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).startsWith("EN 13888-1"));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
