@@ -88,4 +88,14 @@ class OtherMarksTest {
     assertThat(c.governing("GT-1", "mortar.standard")).containsExactly("ANSI A118.15");
     assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.3");
   }
+
+  @Test
+  void what_lies_on_glass_tile_is_none() throws IOException {
+    Files.writeString(
+        folder.resolve("finishes.csv"), "Tag,Material\nGT-9,Sealer\nGT-1,Glass mosaic\n");
+    Checked c = of("notes.txt", "Notes\n\n1. No sealer GT-9 on any glass tile.\n");
+    assertThat(c.project().glass())
+        .extracting(Entry::tag)
+        .containsExactlyInAnyOrder("GT-1", "GT-2");
+  }
 }
