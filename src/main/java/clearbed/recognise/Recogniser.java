@@ -209,7 +209,8 @@ public final class Recogniser {
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
-    List<Paragraph> notes = answers.isEmpty() ? NumberedTable.notes(t, countedNotes) : answers;
+    List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
+    List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
     if (!notes.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(notes);
