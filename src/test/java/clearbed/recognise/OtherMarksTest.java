@@ -98,4 +98,17 @@ class OtherMarksTest {
         .extracting(Entry::tag)
         .containsExactlyInAnyOrder("GT-1", "GT-2");
   }
+
+  @Test
+  void a_mortar_that_says_for_which_tiles_it_is_is_called_by_them() throws IOException {
+    Checked c =
+        of(
+            "09 30 00.txt",
+            "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 MORTARS\n\n"
+                + "A. KM1: white mortar, ANSI A118.15, for GT-1.\n\n"
+                + "B. KM2: epoxy mortar, ANSI A118.3, for GT-2.\n\n2.2 MEMBRANES\n\n"
+                + "A. The membrane maker has accepted the mortar KM1 on the membrane.\n");
+    assertThat(c.governing("GT-1", "mortar.membraneUse")).containsExactly("required");
+    assertThat(c.governing("GT-2", "mortar.membraneUse")).isEmpty();
+  }
 }
