@@ -88,6 +88,8 @@ class IsoEnTest {
         "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2007.",
         "withdrawn-standard | foyer | GT1: bond tested to BS EN 1348.",
         "joint-sealant | foyer | GT1: sealant of movement joints to EN 15651-1.",
+        "substrate-place | showers | GT1: substrate blockwork with gypsum plaster.",
+        "vague | foyer | GT1: the substrate shall be fairly flat and level.",
         "joint-sealant | pool | GT1: sealant of movement joints to EN 15651-1, F-EXT-INT-CC 25LM.",
         "cure-before-filling | pool | GT1: the pool is not filled until 5 days after grouting.",
       })
