@@ -213,7 +213,8 @@ public final class Recogniser {
 
   private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
-    List<Paragraph> notes = answers.isEmpty() ? NumberedTable.notes(t, countedNotes) : answers;
+    List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
+    List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
     if (!notes.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(notes);
@@ -336,6 +337,7 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
+    private final RepeatedLines repeated;
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */
     private String heading = "";
@@ -348,6 +350,7 @@ public final class Recogniser {
     Collected(Document document, Accounting accounting) {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
+      repeated = RepeatedLines.of(document, vocabulary);
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */
@@ -355,7 +358,9 @@ public final class Recogniser {
       for (; lookedAt < running.size(); lookedAt++) {
         Paragraph p = running.get(lookedAt);
         if (p.isAside()) continue;
-        last = PlainText.of(p.text()).trim();
+        String text = PlainText.of(p.text()).trim();
+        if (repeated.has(text)) continue;
+        last = text;
         Outline.Label label = Outline.label(p, last);
         if (Outline.heading(p, label)) heading = label.rest();
       }

@@ -205,6 +205,7 @@ final class Components {
     Set<String> numbers = keys(ClauseNumbers.in(clause.text()));
     if (!clause.subject().specified() && numbers.isEmpty()) return;
     Set<String> tiles = glass(clause.subject().tags());
+    if (tiles.isEmpty()) usedBy(clause);
     if (tiles.isEmpty() && numbers.isEmpty()) return;
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text()))) {
       Set<String> all = keys(LimitFinder.tags(sentence.text()));
@@ -217,6 +218,17 @@ final class Components {
       Set<String> callers = own.isEmpty() ? tiles : own;
       if (!callers.isEmpty()) for (String mark : all) uses(callers, mark);
     }
+  }
+
+  /** "MB-1: white mortar; for GT-1, GT-3" calls itself. */
+  private void usedBy(Clause clause) {
+    Set<String> marks = keys(clause.subject().tags());
+    if (marks.isEmpty() || !works.keySet().containsAll(marks)) return;
+    Set<String> tiles = glass(LimitFinder.tags(PlainText.of(clause.text())));
+    tiles.removeAll(clause.limits().except());
+    boolean refuses = clause.statements().stream().anyMatch(s -> !s.limits().except().isEmpty());
+    if (tiles.isEmpty() || refuses) return;
+    for (String mark : marks) uses(tiles, mark);
   }
 
   private void uses(Set<String> tiles, String mark) {

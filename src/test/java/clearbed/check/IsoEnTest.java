@@ -46,6 +46,21 @@ class IsoEnTest {
     return Checked.by("iso-en", folder);
   }
 
+  @Test
+  void a_class_uses_the_listed_standard_that_it_is_of() throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Ref,Material,Room,Adhesive\nGT1,Glass tile,Foyer,\"C2TE S1, white\"\n");
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 1 - GENERAL\n\n1.2 REFERENCES\n\n"
+            + "A. EN 12004-1, adhesives for tiles.\n\nB. EN 13888-1, grouts.\n\n"
+            + "PART 2 - PRODUCTS\n\n2.1 GLASS TILE\n\nA. Glass tile shall be white.\n");
+    assertThat(Checked.by("iso-en", folder).findings("unused-standard"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).startsWith("EN 13888-1"));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -73,6 +88,8 @@ class IsoEnTest {
         "withdrawn-standard | foyer | GT1: adhesive C2TE to EN 12004-1:2007.",
         "withdrawn-standard | foyer | GT1: bond tested to BS EN 1348.",
         "joint-sealant | foyer | GT1: sealant of movement joints to EN 15651-1.",
+        "substrate-place | showers | GT1: substrate blockwork with gypsum plaster.",
+        "vague | foyer | GT1: the substrate shall be fairly flat and level.",
         "joint-sealant | pool | GT1: sealant of movement joints to EN 15651-1, F-EXT-INT-CC 25LM.",
         "cure-before-filling | pool | GT1: the pool is not filled until 5 days after grouting.",
       })

@@ -54,6 +54,48 @@ class CardsAndPositionsTest {
   }
 
   @Test
+  void the_number_of_an_item_is_no_mark_where_its_words_call_the_tile_by_one() throws IOException {
+    Checked c =
+        of(
+            "bill.csv",
+            "Item,Description,Unit,Qty\n"
+                + "1,\"Glass tile GL7, bedded in K2, to vestibule walls\",m2,30\n"
+                + "2,\"Ditto, to the reveals\",m2,4\n"
+                + "3,\"Glass mosaic GL8, bedded in K3, to counter\",m2,9\n"
+                + "4,\"Expansion joints in glass tiling, sealed as specified\",m,50\n"
+                + "5,\"Porcelain tile PT2, to floor\",m2,60\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GL7", "GL8");
+  }
+
+  @Test
+  void an_item_of_glass_tile_without_a_mark_is_a_tile_among_others_that_have_one()
+      throws IOException {
+    Checked c =
+        of(
+            "bill.csv",
+            "Item,Description,Unit,Qty\n"
+                + "1,\"Glass tile GL7, bedded in K2, to vestibule walls\",m2,30\n"
+                + "2,\"Glass mosaic GL8, bedded in K3, to counter\",m2,9\n"
+                + "3,\"Glass tile 100 x 100 mm to splashback of tea kitchen\",m2,2\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).contains("GL7", "GL8", "3");
+  }
+
+  @Test
+  void the_line_of_an_office_between_a_title_and_its_card_names_nothing() throws IOException {
+    StringBuilder cards = new StringBuilder();
+    for (String title :
+        new String[] {"GT-1 Glass mosaic, dusk", "PT-4 Porcelain", "GT-2 Glass tile, dawn"})
+      cards
+          .append(title)
+          .append("\n\nHarbour Library | product data | North Quay Office\n\n")
+          .append("| How made | Cast |\n|---|---|\n| Size | 50 x 50 x 6 mm |\n")
+          .append("| Mortar | ANSI A118.15, white |\n| Substrate | Concrete |\n\n");
+    Checked c = of("cards.md", cards.toString().replace(" | product data | ", " / data / "));
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("GT-1", "GT-2");
+    assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
+
+  @Test
   void the_mark_of_a_card_stands_behind_the_name_of_its_kind() throws IOException {
     Checked c =
         of(

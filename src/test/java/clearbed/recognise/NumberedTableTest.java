@@ -123,4 +123,19 @@ class NumberedTableTest {
               assertThat(k.heading()).isEqualTo("Jointing");
             });
   }
+
+  @Test
+  void items_that_are_addressed_to_tiles_are_said_of_those() throws IOException {
+    Checked c =
+        with(
+            "instruction.md",
+            "| No. | Concerns | Instruction |\n|---|---|---|\n"
+                + "| 7.1 | VG-1 | Sheets are held by a glass fibre mesh on the back. |\n"
+                + "| 7.2 | VG-2 | Set it in white mortar to ANSI A118.15 on the whole wall. |\n"
+                + "| 7.3 | Porch | Carry VG-2 round the post of the porch. |\n");
+    assertThat(c.project().entries()).extracting(e -> e.tag()).containsExactly("VG-1", "VG-2");
+    assertThat(c.governing("VG-1", "tile.mounting")).containsExactly("mesh-back");
+    assertThat(c.governing("VG-1", "mortar.standard")).isEmpty();
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
 }

@@ -88,4 +88,27 @@ class OtherMarksTest {
     assertThat(c.governing("GT-1", "mortar.standard")).containsExactly("ANSI A118.15");
     assertThat(c.governing("GT-2", "mortar.standard")).containsExactly("ANSI A118.3");
   }
+
+  @Test
+  void what_lies_on_glass_tile_is_none() throws IOException {
+    Files.writeString(
+        folder.resolve("finishes.csv"), "Tag,Material\nGT-9,Sealer\nGT-1,Glass mosaic\n");
+    Checked c = of("notes.txt", "Notes\n\n1. No sealer GT-9 on any glass tile.\n");
+    assertThat(c.project().glass())
+        .extracting(Entry::tag)
+        .containsExactlyInAnyOrder("GT-1", "GT-2");
+  }
+
+  @Test
+  void a_mortar_that_says_for_which_tiles_it_is_is_called_by_them() throws IOException {
+    Checked c =
+        of(
+            "09 30 00.txt",
+            "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 MORTARS\n\n"
+                + "A. KM1: white mortar, ANSI A118.15, for GT-1.\n\n"
+                + "B. KM2: epoxy mortar, ANSI A118.3, for GT-2.\n\n2.2 MEMBRANES\n\n"
+                + "A. The membrane maker has accepted the mortar KM1 on the membrane.\n");
+    assertThat(c.governing("GT-1", "mortar.membraneUse")).containsExactly("required");
+    assertThat(c.governing("GT-2", "mortar.membraneUse")).isEmpty();
+  }
 }

@@ -3,13 +3,16 @@ package clearbed.check.computed;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
+import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
+import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.statement.Citations;
+import clearbed.recognise.vocabulary.StandardInfo;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -43,6 +46,7 @@ public final class ReferencesCheck implements SetComputation {
     for (Citation c : scene.project().citations()) {
       if (!c.listed()) required.add(c.standard().designation());
     }
+    Set<String> implied = unused ? implied(scene) : Set.of();
     for (Section section : scene.project().sections()) {
       if (!section.article() && !section.notes()) continue;
       Map<String, Citation> listed = new LinkedHashMap<>();
@@ -74,13 +78,33 @@ public final class ReferencesCheck implements SetComputation {
             boolean handbook =
                 designation.startsWith("TCNA")
                     && known.stream().anyMatch(k -> k.startsWith("TCNA"));
-            if (!known.contains(designation) && !family && !handbook) missed.add(citation);
+            boolean byClass = unused && implied.contains(subject(scene, designation));
+            if (!known.contains(designation) && !family && !handbook && !byClass)
+              missed.add(citation);
           });
       // Where most are missed, the list or its use stands somewhere that was not read as such.
       boolean lost = missed.size() >= LOST && missed.size() * 3 > from.size();
       for (Citation c : missed) out.add(finding(rule, lost, scene, section, c));
     }
     return out;
+  }
+
+  /** Subjects of the standards that glass tile calls by their classes alone: "C2TE S1". */
+  private static Set<String> implied(Scene scene) {
+    Set<String> out = new TreeSet<>();
+    for (Entry entry : scene.project().glass()) {
+      for (Value value : entry.values()) {
+        boolean standard = value.attribute().endsWith(".standard") && !value.excluded();
+        boolean byClass = standard && !value.open() && Citations.find(value.asWritten()).isEmpty();
+        if (byClass) out.add(subject(scene, value.content().text()));
+      }
+    }
+    out.remove("");
+    return out;
+  }
+
+  private static String subject(Scene scene, String designation) {
+    return scene.vocabulary().standardOf(designation).map(StandardInfo::subject).orElse("");
   }
 
   /** Of a standard that a check asks for; those of granite and boards bear on no glass. */

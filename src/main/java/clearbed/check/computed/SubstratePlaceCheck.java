@@ -14,6 +14,7 @@ import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +23,10 @@ import java.util.stream.Stream;
 public final class SubstratePlaceCheck implements Computation {
   private static final Set<String> WET = Set.of("wet", "steam", "submerged");
   private static final Set<String> NOWHERE = Set.of("plywood", "single-coat bed", "green concrete");
+
+  /** What is plastered before tile goes on it. */
+  private static final Set<String> CARRIERS = Set.of("masonry", "concrete");
+
   private static final Pattern GYPSUM = Pattern.compile("gyps", Pattern.CASE_INSENSITIVE);
 
   @Override
@@ -30,6 +35,7 @@ public final class SubstratePlaceCheck implements Computation {
         entry.governing(rule.attribute()).stream()
             .filter(v -> v.content() instanceof Content.Term)
             .toList();
+    values = values.stream().filter(uncovered(values)).toList();
     if (values.isEmpty()) return new Judgement.NotApplicable("the substrate is not understood");
     boolean wet = Place.terms(entry, "location.exposure").stream().anyMatch(WET::contains);
     List<Value> unfit = values.stream().filter(v -> unfit(v, wet)).toList();
@@ -42,6 +48,17 @@ public final class SubstratePlaceCheck implements Computation {
     boolean board = unfit.stream().noneMatch(v -> NOWHERE.contains(v.content().text()));
     boolean wood = unfit.stream().allMatch(v -> v.content().text().equals("plywood"));
     return failed(unfit, board, !layers.isEmpty() && (board || wood));
+  }
+
+  /** "Blockwork, gypsum plaster": the tile lies on the coat, and the coat on what carries it. */
+  private static Predicate<Value> uncovered(List<Value> all) {
+    return v ->
+        !CARRIERS.contains(v.content().text())
+            || all.stream()
+                .noneMatch(
+                    coat ->
+                        coat.content().text().equals("plaster")
+                            && coat.origin().equals(v.origin()));
   }
 
   private static boolean unfit(Value v, boolean wet) {

@@ -77,6 +77,10 @@ public final class VagueCheck implements SetComputation {
   }
 
   private static String ofClause(String text, Vocabulary vocabulary) {
+    // What is reasonably flat may be measured by the sentence behind.
+    Phrases.Hit degree = vocabulary.list("vague.degree").first(text);
+    if (degree != null && !exact(text, vocabulary))
+      return text.substring(degree.start(), degree.end());
     boolean may =
         vocabulary.list("vague.words").mayBeIn(text) || vocabulary.list("vague.left").mayBeIn(text);
     if (!may) return "";

@@ -12,7 +12,6 @@ import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -48,9 +47,6 @@ final class ScheduleWalk {
   private static final Pattern MARKED =
       Pattern.compile("\\s*" + Tags.MARK + "\\s*(?:[:\u2013\u2014]|-(?=\\s))\\s*\\p{L}{3,}");
 
-  /** The number of a row is no tag where its words have one. */
-  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}\\.?|[A-Z]");
-
   private static final Pattern TOTAL =
       Pattern.compile("(?:sub-?|grand )?totals?\\b.{0,40}|sum\\b.{0,20}", Pattern.CASE_INSENSITIVE);
 
@@ -85,6 +81,11 @@ final class ScheduleWalk {
   private final NotedUnits units;
   private GroupRows.Group groupSays = GroupRows.Group.NOTHING;
   private final RowGlass rowGlass;
+  private final ItemRows items;
+
+  /** True where the numbers of the rows count items, and the tiles have their marks in words. */
+  private boolean counts;
+
   private boolean schedule;
   private final TableLedger ledger;
 
@@ -101,6 +102,7 @@ final class ScheduleWalk {
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
     this.family = family;
     this.rowGlass = new RowGlass(means);
+    this.items = new ItemRows(vocabulary);
     this.ledger = new TableLedger(table, means.traces);
     this.packer = new Placed.Packer<>(ScheduleFinder.PLACE, table.rows().size());
   }
@@ -174,6 +176,9 @@ final class ScheduleWalk {
     previous = null;
     schedule = true;
     tagColumn = tagColumn(found, all, at + found.rows());
+    counts =
+        tagColumn >= 0
+            && items.areItems(all.subList(Math.min(from, all.size()), all.size()), tagColumn);
     if (table.turned()) title(found, all.subList(at + found.rows(), all.size()));
     later = new LaterSchedule(places, header, tagColumn, means::late, packer);
   }
@@ -193,7 +198,7 @@ final class ScheduleWalk {
   private int tagColumn(Header found, List<Table.Row> all, int from) {
     List<Header.Column> told = found.all(Header.Role.TAG);
     int only = told.size() == 1 ? told.get(0).index() : -1;
-    if (only >= 0 && !counts(all, from, only))
+    if (only >= 0 && !isRunningNumber(all, from, only))
       return describedBehindMarks(all, from, only) ? -1 : only;
     int best = -1;
     long most = 0;
@@ -239,7 +244,7 @@ final class ScheduleWalk {
   }
 
   /** "1", "2", "3": the number of a line, and a mark only where no other column has one. */
-  private static boolean counts(List<Table.Row> all, int from, int column) {
+  private static boolean isRunningNumber(List<Table.Row> all, int from, int column) {
     int next = 1;
     for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
       Table.Cell cell = row.at(column);
@@ -400,12 +405,15 @@ final class ScheduleWalk {
     String material = rowReader.material(header, row, tagColumn);
     String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
     RowGlass.Result glass = rowGlass.of(header, row, mark, material, group, title, table.origin());
-    boolean numbered = tagCell != null && NUMBER.matcher(tagCell.text().trim()).matches();
-    boolean tagged =
+    boolean marked =
         tagCell != null
             && !tagCell.text().isBlank()
-            && !vocabulary.list("empty").matches(tagCell.text().trim())
-            && !(numbered && !named(material).isEmpty());
+            && !vocabulary.list("empty").matches(tagCell.text().trim());
+    boolean numbered = marked && ItemRows.isNumber(tagCell.text());
+    String called = marked && !numbered ? "" : items.named(material);
+    boolean item =
+        numbered && (!called.isEmpty() || counts && !(glass.own() && items.isTile(material)));
+    boolean tagged = marked && !item;
     if (!tagged && material.isBlank()) {
       ledger.unknown(written, header);
       gaps.add(
@@ -414,17 +422,18 @@ final class ScheduleWalk {
               "row " + row.number() + " has neither tag nor material; not taken for an entry"));
       return;
     }
-    if (!tagged && !rows.isEmpty() && !glass.own() && named(material).isEmpty()) {
+    boolean beside = !glass.own() || !items.isTile(material);
+    if (!tagged && !rows.isEmpty() && beside && called.isEmpty()) {
       remarkOnAll(written);
       return;
     }
-    if (!tagged && glass.is() && named(material).isEmpty()) {
+    if (!tagged && glass.is() && called.isEmpty()) {
       gaps.add(
           new Document.Gap(
               table.origin(row.cells().get(0)),
               "row " + row.number() + " is glass tile without a tag; named by its description"));
     }
-    String named = tagged ? "" : named(material);
+    String named = tagged ? "" : called;
     String text = tagged ? means.once(tagCell.text()) : row.cells().get(0).text();
     Origin origin = table.origin(tagged ? tagCell : row.cells().get(0)).withText(text);
     boolean read = glass.is() || !glass.decided();
@@ -500,21 +509,12 @@ final class ScheduleWalk {
         rowReader.statements(table, under, row, above, tags, means.memo, gaps, ledger::cell));
   }
 
-  /** The tag in the words of a description, where there is one. */
-  private String named(String material) {
-    String text = PlainText.of(material);
-    Set<String> tags = LimitFinder.tags(text);
-    for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
-      tags.add(text.substring(hit.start(), hit.end()));
-    return tags.size() == 1 ? tags.iterator().next() : "";
-  }
-
   /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
   private List<String> tags(String cell, String material, Origin origin) {
     // "M40 MG1" beside "Glass mosaic MG1": the section that it is in, and its mark.
     String last = cell.strip().replaceFirst("^.*\\s", "");
     boolean behind = !last.equals(cell.strip()) && ScheduleFinder.looksLikeTag(last);
-    if (behind && Tags.key(last).equals(named(material))) return List.of(last);
+    if (behind && Tags.key(last).equals(Tags.key(items.named(material)))) return List.of(last);
     TagList.Found list = TagList.inCell(cell);
     if (list != null && list.tags().size() > 1) {
       if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));

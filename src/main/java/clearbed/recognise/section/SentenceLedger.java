@@ -109,6 +109,7 @@ public final class SentenceLedger {
     List<Statement> said = said(clause, sentence);
     if (!said.isEmpty()) return readButFor(in, sentence, said);
     if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
+    if (vocabulary.list("clause.defines").in(sentence)) return Ending.of(Fate.CONTEXT);
     if (clause.listsReferences()) return Ending.aside("list of references or related work");
     if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
     if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());

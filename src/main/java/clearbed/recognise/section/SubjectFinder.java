@@ -36,6 +36,10 @@ final class SubjectFinder {
 
   private static final Pattern STOP_BEHIND = Pattern.compile("\\s*[.:]\\s+");
 
+  /** "No coating CT-2 on glass tile" and "CT-2, over glass tile" call CT-2 none. */
+  private static final Pattern ON_IT =
+      Pattern.compile("\\bon(?: (?:the|all|any|each|every))*\\s*$", Pattern.CASE_INSENSITIVE);
+
   private static final Set<String> TILE = Set.of("", "tile");
 
   private final Vocabulary vocabulary;
@@ -143,7 +147,8 @@ final class SubjectFinder {
       // "GL-5 is not used. Was there glass tile in the lobby?" says nothing of GL-5.
       if (!before && (SENTENCE_END.matcher(between).find() || isWhole(between))) continue;
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
-      if (!RELATED.matcher(near).find() && TILE.contains(vocabulary.family(near))) return true;
+      boolean related = RELATED.matcher(near).find() || !before && ON_IT.matcher(near).find();
+      if (!related && TILE.contains(vocabulary.family(near))) return true;
     }
     return false;
   }

@@ -26,6 +26,9 @@ final class Carried {
   /** Words that run in before the text and say what it is about: "Spacing and width." */
   String title = "";
 
+  /** Words before the colon that the text begins with: "Maker says: suited; may be ...". */
+  String label = "";
+
   private final Map<String, List<Limits>> limits = new HashMap<>();
 
   /** "Membrane WB-1", "Membrane M1:". */

@@ -30,6 +30,8 @@ final class Requirements {
   void addTo(Passage p) {
     // Under "Delivered as": "sheets with edge dots; compatible with the adhesive".
     boolean ofMounting = p.context.attribute().equals("tile.mounting");
+    // Not so "Back: painted; the mesh is compatible with the adhesive", which is of the mesh.
+    boolean ofLabel = p.leadEnd == 0 && vocabulary.list("clause.ofLabel").in(p.text);
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
@@ -41,6 +43,7 @@ final class Requirements {
           a.words().requiredIn(p.text)
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
               || requiredUnder(p.title(), p.text, a)
+              || ofLabel && requiredUnder(p.carried.label, p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
       if (required) {
         p.add(a, new Content.Required(), !a.id().startsWith("process.c") && denied(p.text, a));

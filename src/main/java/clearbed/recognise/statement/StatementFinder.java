@@ -138,10 +138,11 @@ public final class StatementFinder {
     String spoken = "";
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
-      if (part.text().endsWith("?") || tellsWhere(part.text())) continue;
+      if (part.text().endsWith("?") || tellsWhere(part.text()) || defines(part.text())) continue;
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && isTitle(opening)) carried.title = opening;
       else if (!carried.title.isEmpty() && isDenial(opening)) deny(out, carried.title);
+      if (!part.lead().isEmpty()) carried.label = part.lead();
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
@@ -221,6 +222,11 @@ public final class StatementFinder {
     return vocabulary.list("clause.tellsWhere").in(text)
         && Quantities.find(text).isEmpty()
         && Citations.find(text).isEmpty();
+  }
+
+  /** "CG1 and CG2 are classes of EN 13888" asks for neither. */
+  private boolean defines(String text) {
+    return vocabulary.list("clause.defines").in(text);
   }
 
   /** "Mortar to ANSI A118.15. White for GT-1, gray for GT-2.": words without a verb go on. */

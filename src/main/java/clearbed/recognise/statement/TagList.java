@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /**
  * Lists and ranges of tags as people write them: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}, {@code
- * GT-5...8}, {@code GT-5, 6 & 7}, {@code GT-5/6/7}, {@code GT-5A-C}.
+ * GT-5...8}, {@code GT-5, 6 & 7}, {@code GT-05, -06}, {@code GT-5/6/7}, {@code GT-5A-C}.
  */
 public final class TagList {
   /** A range of more is not believed. */
@@ -25,6 +25,7 @@ public final class TagList {
   private static final Pattern IN_TEXT = tag("[-. ]?");
   private static final Pattern NUMBER =
       Pattern.compile("(\\d{1,4})([A-Za-z]?)(?![A-Za-z0-9]|\\.\\d)");
+  private static final Pattern HUNG = Pattern.compile("[-.]?" + NUMBER.pattern());
   private static final Pattern DASH =
       Pattern.compile("(?<=\\d|\\d[A-Za-z])\\s*[\\u2013\\u2014]\\s*");
   private static final Pattern OVER = Pattern.compile("/\\d");
@@ -179,8 +180,10 @@ public final class TagList {
    * @param doubtful when the figure may as well count something
    */
   private Next bare(int at, Item like, boolean doubtful) {
-    Matcher m = matcher(NUMBER, at);
-    if (!like.isLetter() && m.lookingAt()) {
+    // "GT-05, -07": of as many figures, or it might be a temperature.
+    boolean hung = !like.between().isBlank() && text.startsWith(like.between(), at);
+    Matcher m = matcher(NUMBER, hung ? at + like.between().length() : at);
+    if (!like.isLetter() && m.lookingAt() && (!hung || m.group(1).length() == like.digits())) {
       // Behind a comma "1/2" is a half.
       boolean fraction = doubtful && !cell && text.charAt(at - 1) != '/';
       if (fraction && matcher(OVER, m.end()).lookingAt()) return null;
@@ -212,7 +215,7 @@ public final class TagList {
       if (!more.lookingAt()) more = matcher(RANGE, at);
       if (!more.lookingAt()) return false;
       if (tag(more.end()) != null) return true;
-      Matcher number = matcher(NUMBER, more.end());
+      Matcher number = matcher(HUNG, more.end());
       if (!number.lookingAt()) return false;
       at = number.end();
     }

@@ -40,4 +40,26 @@ class ExposureTermsTest {
     assertThat(exposures("Frost is not expected here.")).doesNotContain("exterior-freeze");
     assertThat(exposures("Frost occurs at this site.")).contains("exterior-freeze");
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Pool kiosk, serving front | pool",
+        "Pool entrance | pool",
+        "Ground floor library | floor",
+        "2nd floor landing walls | floor",
+      })
+  void a_storey_is_no_floor_and_a_room_by_the_pool_no_pool(String place, String surface) {
+    assertThat(TERMS.in("location.surface", place)).doesNotContain(surface);
+    assertThat(exposures(place)).doesNotContain("submerged");
+  }
+
+  @Test
+  void floors_and_pools_are_such_whatever_stands_beside_them() {
+    assertThat(TERMS.in("location.surface", "Ground floor lobby, floor")).contains("floor");
+    assertThat(TERMS.in("location.surface", "Pool walls and floor")).contains("pool", "floor");
+    assertThat(TERMS.in("location.surface", "Front of the ticket counter")).contains("wall");
+    assertThat(exposures("Pool concourse")).contains("wet");
+  }
 }

@@ -1,0 +1,93 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * Rows that a bill or a list counts, "7 | Glass mosaic GT-3, bedded in AD-1": the number is the
+ * item's, and the tile has its mark in the words.
+ */
+final class ItemRows {
+  /** {@code 7}, {@code 12.3}, {@code 4-2}, {@code B}. */
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}(?:[-./]\\d{1,3}){0,2}\\.?|[A-Z]");
+
+  /** A mark that comes later is that of something beside the tile, in characters. */
+  private static final int OPENING = 60;
+
+  /** The first rows tell: of long schedules the others would take time. */
+  private static final int SEARCHED = 60;
+
+  private static final Set<String> TILE = Set.of("", "tile");
+
+  private final Vocabulary vocabulary;
+
+  ItemRows(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** True for what counts a row, and may be a mark where its words have none. */
+  static boolean isNumber(String tag) {
+    return NUMBER.matcher(tag.strip()).matches();
+  }
+
+  /** The one mark in the words, as written, or that which their tile is called by; or empty. */
+  String named(String material) {
+    String text = PlainText.of(material);
+    Set<String> tags = LimitFinder.tags(text);
+    for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
+      tags.add(text.substring(hit.start(), hit.end()));
+    if (tags.size() == 1) return Tags.asWritten(tags.iterator().next(), text);
+    return tags.isEmpty() ? "" : called(text);
+  }
+
+  /** "PF1" of "Glass mosaic PF1, fixed with A1": right behind the word of a tile. */
+  private static String called(String text) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(text);
+    boolean one = first != null && first.tags().size() == 1 && first.start() <= OPENING;
+    if (!one) return "";
+    String before = text.substring(0, first.start()).stripTrailing();
+    String last = before.substring(before.lastIndexOf(' ') + 1);
+    return TileWords.tile(last) ? first.tags().get(0) : "";
+  }
+
+  /** False for "Movement joints to glass": what comes before the glass names the work. */
+  boolean isTile(String material) {
+    String text = PlainText.of(material);
+    Phrases.Hit glass = vocabulary.list("glassAlone").first(text);
+    return glass == null || TILE.contains(vocabulary.family(text.substring(0, glass.start())));
+  }
+
+  /** True of a table whose rows are counted, and most of whose words call a tile by its mark. */
+  boolean areItems(List<Table.Row> below, int numbers) {
+    Set<String> marks = new TreeSet<>();
+    int counted = 0;
+    int calling = 0;
+    for (Table.Row row : below.subList(0, Math.min(below.size(), SEARCHED))) {
+      Table.Cell number = row.at(numbers);
+      if (number == null || !isNumber(number.text())) continue;
+      counted++;
+      String mark = mark(row, numbers);
+      if (mark.isEmpty()) continue;
+      calling++;
+      marks.add(mark);
+    }
+    return marks.size() >= 2 && calling * 2 > counted;
+  }
+
+  private String mark(Table.Row row, int numbers) {
+    for (Table.Cell cell : row.cells()) {
+      String mark = cell.column() == numbers ? "" : named(cell.text());
+      if (!mark.isEmpty()) return mark;
+    }
+    return "";
+  }
+}
