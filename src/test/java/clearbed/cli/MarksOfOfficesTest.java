@@ -312,6 +312,7 @@ class MarksOfOfficesTest {
                    Honed limestone slab [WC-6]
 
                 2. Walls of the bar
+
                    Glass tile, 2 x 8, film faced; white mortar [WC-7]
                 """));
     assertThat(glass(run)).containsExactly("WC-4", "WC-7");
