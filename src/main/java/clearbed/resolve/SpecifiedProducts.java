@@ -6,6 +6,7 @@ import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.section.Subject;
 import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -35,6 +36,8 @@ final class SpecifiedProducts {
 
   /** Marks of so many glass tiles share their letters before another one is told by them. */
   private static final int ALIKE = 2;
+
+  private static final Pattern LABEL = Pattern.compile("^\\s*\\p{Alnum}{1,3}[.)]\\s+");
 
   private static final Pattern FIRST_STOP = Pattern.compile(";.*$", Pattern.DOTALL);
 
@@ -181,15 +184,24 @@ final class SpecifiedProducts {
             && mayBeProduct(section, clause)
             && isGlassTitle(clause.heading());
     if (!product || vocabulary.list("otherFinish").in(opening(clause))) return;
-    Set<String> named = Tags.inOpening(clause.text());
+    if (!opensWithMark(clause.text())) return;
     for (String tag : subject.tags()) {
       String key = Tags.key(tag);
       Draft draft = drafts.get(key);
-      if (components.contains(key) || !named.contains(key)) continue;
+      if (components.contains(key)) continue;
       if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
       else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
         add(tag, clause);
     }
+  }
+
+  /** "Type GT-B: ..."; "Product reference: ..., ref SH-2" is of a maker. */
+  private boolean opensWithMark(String text) {
+    String words = LABEL.matcher(text).replaceFirst("");
+    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    if (first == null) return false;
+    String before = words.substring(0, first.start()).strip().toLowerCase(Locale.ROOT);
+    return before.isEmpty() || vocabulary.list("schedule.tag").matches(before);
   }
 
   /** "Glass mosaics of the pool and the spa, types GM-A to GM-G" tells of tags that lack a word. */

@@ -78,6 +78,8 @@ final class SubjectFinder {
   /** Where the words behind the tags begin: those of "Tile C. Glass mosaic" behind the stop. */
   private static int behind(LimitFinder.TagsAt tags, String words) {
     if (tags == null) return 0;
+    // "Scope: GM1 to GM6. Porcelain tile is elsewhere" says that of none of them.
+    if (!words.substring(0, tags.start()).isBlank()) return tags.end();
     Matcher stop = STOP_BEHIND.matcher(words).region(tags.end(), words.length());
     return stop.lookingAt() ? stop.end() : tags.end();
   }
