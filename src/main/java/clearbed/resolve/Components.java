@@ -30,6 +30,9 @@ import java.util.stream.Collectors;
  * What is said of one is said of the tiles whose rows or clauses call for it, and of no others.
  */
 final class Components {
+  /** The number of a clause, of the form of a mark. */
+  private static final Pattern COUNTED = Pattern.compile("\\s*[A-Z]{1,3}-?\\d{1,2}\\.\\s");
+
   private static final Set<String> WORKS =
       Set.of("mortar", "grout", "sealant", "movement", "membrane", "substrate");
 
@@ -223,8 +226,14 @@ final class Components {
   /** "MB-1: white mortar; for GT-1, GT-3" calls itself. */
   private void usedBy(Clause clause) {
     Set<String> marks = keys(clause.subject().tags());
-    if (marks.isEmpty() || !works.keySet().containsAll(marks)) return;
-    Set<String> tiles = glass(LimitFinder.tags(PlainText.of(clause.text())));
+    if (marks.size() != 1 || !works.keySet().containsAll(marks)) return;
+    String text = PlainText.of(clause.text());
+    // "B-2. Deflection ..." is counted so; "MB-1 is white. EP-1 is epoxy, for GT-1" names two.
+    if (COUNTED.matcher(text).lookingAt()) return;
+    Set<String> named = keys(LimitFinder.tags(text));
+    named.retainAll(works.keySet());
+    if (!named.equals(marks)) return;
+    Set<String> tiles = glass(LimitFinder.tags(text));
     tiles.removeAll(clause.limits().except());
     boolean refuses = clause.statements().stream().anyMatch(s -> !s.limits().except().isEmpty());
     if (tiles.isEmpty() || refuses) return;

@@ -111,4 +111,32 @@ class OtherMarksTest {
     assertThat(c.governing("GT-1", "mortar.membraneUse")).containsExactly("required");
     assertThat(c.governing("GT-2", "mortar.membraneUse")).isEmpty();
   }
+
+  @Test
+  void of_two_mortars_in_one_paragraph_each_is_for_its_own_tiles() throws IOException {
+    Checked c =
+        of(
+            "09 30 00.txt",
+            "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 GLASS TILE\n\n"
+                + "A. GT-1: glass tile, set in KM-1.\n\nB. GT-2: glass tile, painted back, set in KM-2.\n\n"
+                + "2.2 MORTARS\n\nA. KM-1 is a white mortar of ANSI A118.15. KM-2 is an epoxy of"
+                + " ANSI A118.3 for what is painted behind, which is GT-2.\n");
+    assertThat(c.governing("GT-2", "mortar.standard")).doesNotContain("ANSI A118.15");
+  }
+
+  @Test
+  void the_number_of_a_clause_is_the_mark_of_no_mortar() throws IOException {
+    Checked c =
+        of(
+            "09 30 00.txt",
+            "SECTION 09 30 00 - GLASS TILING\n\nA. SCOPE\n\n"
+                + "A-1. Work: the glass tile marked GT-1 and GT-2 with all grout.\n\n"
+                + "C. SETTING\n\n"
+                + "C-1. Shear bond strength of mortar to glass: 500 psi for every mark.\n\n"
+                + "C-2. Mortar of GT-1 is set to ANSI A108.5.\n\nD. GROUT\n\n"
+                + "D-1. Spread grout over no more than 10 sq ft at a time.\n\n"
+                + "D-3. Grout of GT-1 cures 14 days.\n");
+    assertThat(c.governing("GT-2", "grout.reach")).isNotEmpty();
+    assertThat(c.governing("GT-2", "mortar.bond")).isNotEmpty();
+  }
 }
