@@ -202,7 +202,6 @@ final class LessonFinder {
       // One property of a tile to a row.
       boolean goesOn = text.equals(last);
       last = text;
-      boolean described = under || isDescribed(row, column, named);
       boolean number = properties && NUMBER.matcher(text).matches();
       if (!number && !isCode(text) && !Tags.isMark(text)) {
         // What stands over the first code is a heading.
@@ -210,7 +209,7 @@ final class LessonFinder {
         continue;
       }
       if (!codes.add(text) && !goesOn) again++;
-      if (described) glass.add(text);
+      if (under || isDescribed(row, column, named)) glass.add(text);
     }
     boolean all = (others + again) * ODD_ONE <= codes.size();
     return all && glass.size() >= FEWEST ? List.copyOf(codes) : List.of();
