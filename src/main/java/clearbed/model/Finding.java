@@ -61,47 +61,6 @@ public record Finding(
     steps = List.copyOf(steps);
   }
 
-  public Finding(
-      String id,
-      String check,
-      Kind kind,
-      Level level,
-      State state,
-      List<String> tags,
-      String attribute,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question,
-      String clause,
-      String source,
-      String why,
-      String suppressed) {
-    this(
-        id,
-        check,
-        kind,
-        level,
-        state,
-        tags,
-        attribute,
-        origin,
-        places,
-        message,
-        found,
-        expected,
-        steps,
-        question,
-        clause,
-        source,
-        why,
-        suppressed,
-        Wording.NONE);
-  }
-
   /**
    * What findings have in common that one question can ask of all their entries: the check and its
    * words, and the place of what is wrong; where something is missing, it is missing everywhere.
@@ -119,35 +78,24 @@ public record Finding(
   }
 
   public Finding withState(State now) {
-    return new Finding(
-        id,
-        check,
-        kind,
-        level,
-        now,
-        tags,
-        attribute,
-        origin,
-        places,
-        message,
-        found,
-        expected,
-        steps,
-        question,
-        clause,
-        source,
-        why,
-        suppressed,
-        wording);
+    return with(id, now, suppressed);
   }
 
   public Finding withId(String now) {
+    return with(now, state, suppressed);
+  }
+
+  public Finding withSuppressed(String reason) {
+    return with(id, state, reason);
+  }
+
+  private Finding with(String otherId, State otherState, String reason) {
     return new Finding(
-        now,
+        otherId,
         check,
         kind,
         level,
-        state,
+        otherState,
         tags,
         attribute,
         origin,
@@ -160,13 +108,7 @@ public record Finding(
         clause,
         source,
         why,
-        suppressed,
+        reason,
         wording);
-  }
-
-  public Finding withSuppressed(String reason) {
-    return new Finding(
-        id, check, kind, level, state, tags, attribute, origin, places, message, found, expected,
-        steps, question, clause, source, why, reason, wording);
   }
 }

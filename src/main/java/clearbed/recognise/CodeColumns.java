@@ -6,6 +6,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -31,9 +32,6 @@ final class CodeColumns {
   private static final Pattern MEASURE =
       Pattern.compile("(?i)\\d.*?(?:x.*|mm|cm|m|m2|in|ft|sf|lf|st|nd|rd|th|k|kg)");
 
-  /** Rows in which codes are looked for. */
-  private static final int LOOKED_AT = 200;
-
   private static final int COLUMNS = 8;
 
   /** Fewer might be words of any kind. */
@@ -51,35 +49,49 @@ final class CodeColumns {
   /**
    * The codes of the first column that has such and nothing else, but for marks of known forms.
    *
+   * @param rows the first of a table, which tell
    * @param named short names of glass tile by the legends of the document
    */
-  List<String> in(Table table, Set<String> named) {
-    List<Table.Row> rows = table.rows().stream().limit(LOOKED_AT).toList();
+  List<String> in(List<Table.Row> rows, Set<String> named) {
+    List<Line> lines = lines(rows);
     for (int column = 0; column < COLUMNS; column++) {
-      List<String> codes = codes(rows, column, named);
+      List<String> codes = codes(lines, hasProperties(rows, column), column, named);
       if (codes.size() >= FEWEST)
-        return codes.stream()
-            .filter(code -> !Tags.isMark(code) && !vocabulary.taught().isTag(code))
-            .toList();
+        return codes.stream().filter(code -> !Tags.isMark(code, vocabulary)).toList();
     }
     return List.of();
   }
 
-  private List<String> codes(List<Table.Row> rows, int column, Set<String> named) {
-    boolean properties = hasProperties(rows, column);
+  /**
+   * A row of several cells.
+   *
+   * @param under true below a line of its own on glass tile: "200 series: glass mosaic"
+   */
+  private record Line(Table.Row row, boolean under) {}
+
+  private List<Line> lines(List<Table.Row> rows) {
+    List<Line> out = new ArrayList<>();
+    boolean under = false;
+    for (Table.Row row : rows) {
+      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+      if (filled.size() == 1) under = vocabulary.describesGlassTile(filled.get(0).text());
+      if (filled.size() >= FEWEST) out.add(new Line(row, under));
+    }
+    return out;
+  }
+
+  /**
+   * @param properties true where a number may be the code of one thing over several rows
+   */
+  private List<String> codes(List<Line> lines, boolean properties, int column, Set<String> named) {
     Set<String> codes = new LinkedHashSet<>();
     Set<String> glass = new LinkedHashSet<>();
     int others = 0;
     int again = 0;
     String last = "";
-    boolean under = false;
-    for (Table.Row row : rows) {
-      Table.Cell cell = row.at(column);
-      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-      // "200 series: glass mosaic" over rows that do not say it again.
-      if (filled.size() == 1) under = vocabulary.describesGlassTile(filled.get(0).text());
-      boolean alone = filled.size() < FEWEST;
-      if (cell == null || cell.continued() || cell.text().isBlank() || alone) continue;
+    for (Line line : lines) {
+      Table.Cell cell = line.row().at(column);
+      if (cell == null || cell.continued() || cell.text().isBlank()) continue;
       String text = PlainText.line(cell.text()).strip();
       // One property of a tile to a row.
       boolean goesOn = text.equals(last);
@@ -91,7 +103,7 @@ final class CodeColumns {
         continue;
       }
       if (!codes.add(text) && !goesOn) again++;
-      if (under || isDescribed(row, column, named)) glass.add(text);
+      if (line.under() || isDescribed(line.row(), column, named)) glass.add(text);
     }
     boolean all = (others + again) * ODD_ONE <= codes.size();
     return all && glass.size() >= FEWEST ? List.copyOf(codes) : List.of();
@@ -120,8 +132,7 @@ final class CodeColumns {
     }
     // "Tile B | glass"
     String all = words.toString();
-    return TileWords.tile(all)
-        && vocabulary.list("glassAlone").in(vocabulary.list("notTile").without(all));
+    return TileWords.tile(all) && vocabulary.namesGlass(all);
   }
 
   private static boolean isCode(String text) {

@@ -81,7 +81,6 @@ final class Legends {
 
   private boolean isGlassTile(String meaning) {
     return vocabulary.describesGlassTile(meaning)
-        && vocabulary.describesOtherTile(meaning).isEmpty()
         && Set.of("", "tile").contains(vocabulary.family(meaning));
   }
 

@@ -9,6 +9,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,11 +28,15 @@ final class LessonFinder {
   /** "Tile C. Glass mosaic ...", "Type 3 glass", "GTX is the tall glass tile ...". */
   private static final Pattern OPENS_ITEM =
       Pattern.compile(
-          "\\s*(?:[*\u2022\u00b7-]\\s+)?(?:(\\p{Lu}\\p{Ll}{2,9}) (\\p{Lu}|\\d{1,2})(?:[.:,]|\\s|$)|(\\p{Lu}{3,5}) (?:is|are) (?:the|a|an) )");
+          "\\s*(?:"
+              + MarksBehind.BULLET
+              + ")?(?:(\\p{Lu}\\p{Ll}{2,9}) (\\p{Lu}|\\d{1,2})(?:[.:,]|\\s|$)|(\\p{Lu}{3,5}) (?:is|are) (?:the|a|an) )");
 
   private static final Pattern OPENS_WITH_MARK =
       Pattern.compile(
-          "\\s*(?:[*\u2022\u00b7-]\\s+)?("
+          "\\s*(?:"
+              + MarksBehind.BULLET
+              + ")?("
               + Tags.MARK
               + ")(?:\\s*[:\u2013\u2014]|\\s+-(?=\\s)|\\s{2,})\\s*(?=[\\p{L}\\d])");
 
@@ -55,29 +60,38 @@ final class LessonFinder {
   }
 
   Lessons in(Document document) {
-    Set<String> marks = new TreeSet<>();
     Set<String> glass = new TreeSet<>();
+    List<Paragraph> paragraphs = new ArrayList<>();
+    List<List<Table.Row>> tables = new ArrayList<>();
+    List<List<Table.Row>> onGlass = new ArrayList<>();
     for (Block block : document.blocks()) {
-      if (block instanceof Paragraph p) legends.into(p.text(), glass);
-      if (!(block instanceof Table table) || !mayBeGlass(table)) continue;
+      if (block instanceof Paragraph p) {
+        paragraphs.add(p);
+        legends.into(p.text(), glass);
+      }
+      if (!(block instanceof Table table)) continue;
+      List<Table.Row> first = table.rows().subList(0, Math.min(table.rows().size(), LOOKED_AT));
+      tables.add(first);
+      if (!mayBeGlass(first)) continue;
+      onGlass.add(first);
       glass.addAll(legends.in(table));
-      for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), LOOKED_AT)))
+      for (Table.Row row : first)
         for (Table.Cell cell : row.cells()) legends.into(cell.text(), glass);
     }
-    for (Block block : document.blocks())
-      if (block instanceof Table table && (!glass.isEmpty() || mayBeGlass(table)))
-        marks.addAll(codes.in(table, glass));
-    marks.addAll(ofItems(document));
-    marks.addAll(ofMarkedItems(document));
+    Set<String> marks = new TreeSet<>();
+    // Where a legend says what letters mean, a schedule may never say glass.
+    for (List<Table.Row> rows : glass.isEmpty() ? onGlass : tables)
+      marks.addAll(codes.in(rows, glass));
+    marks.addAll(ofItems(paragraphs));
+    marks.addAll(ofMarkedItems(paragraphs));
     return new Lessons(List.copyOf(marks), List.copyOf(glass));
   }
 
   /** Words and letters that count the items of a text, where some of them are glass tile. */
-  private Set<String> ofItems(Document document) {
+  private Set<String> ofItems(List<Paragraph> paragraphs) {
     Map<String, Set<String>> alike = new TreeMap<>();
     Set<String> glass = new TreeSet<>();
-    for (Block block : document.blocks()) {
-      if (!(block instanceof Paragraph p)) continue;
+    for (Paragraph p : paragraphs) {
       Matcher m = OPENS_ITEM.matcher(p.text());
       if (!m.lookingAt()) continue;
       boolean counted = m.group(1) != null;
@@ -94,16 +108,15 @@ final class LessonFinder {
         (word, marks) -> {
           if (marks.size() >= FEWEST && glass.contains(word)) out.addAll(marks);
         });
-    out.removeIf(this::isKnown);
+    out.removeIf(mark -> Tags.isMark(mark, vocabulary));
     return out;
   }
 
   /** "W4: glass mosaic, 1 x 2" and "Glass mosaic, pearl [W4]", item after item. */
-  private Set<String> ofMarkedItems(Document document) {
+  private Set<String> ofMarkedItems(List<Paragraph> paragraphs) {
     Set<String> marks = new TreeSet<>();
     Set<String> glass = new TreeSet<>();
-    for (Block block : document.blocks()) {
-      if (!(block instanceof Paragraph p)) continue;
+    for (Paragraph p : paragraphs) {
       Matcher m = OPENS_WITH_MARK.matcher(p.text());
       String mark = m.lookingAt() ? m.group(1) : MarksBehind.mark(p);
       if (mark.isEmpty()) continue;
@@ -120,20 +133,12 @@ final class LessonFinder {
     if (vocabulary.describesGlassTile(opening)) return true;
     return TileWords.tile(word + " " + opening)
         && vocabulary.describesOtherTile(opening).isEmpty()
-        && vocabulary.list("glassAlone").in(vocabulary.list("notTile").without(opening));
+        && vocabulary.namesGlass(opening);
   }
 
-  private boolean mayBeGlass(Table table) {
-    return table.rows().stream()
-        .limit(LOOKED_AT)
+  private boolean mayBeGlass(List<Table.Row> rows) {
+    return rows.stream()
         .flatMap(row -> row.cells().stream())
-        .anyMatch(
-            cell ->
-                vocabulary.list("glassTile").mayBeIn(cell.text())
-                    || vocabulary.list("glassAlone").mayBeIn(cell.text()));
-  }
-
-  private boolean isKnown(String code) {
-    return Tags.isMark(code) || vocabulary.taught().isTag(code);
+        .anyMatch(cell -> vocabulary.mayNameGlass(cell.text()));
   }
 }

@@ -34,6 +34,7 @@ import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -180,7 +181,8 @@ public final class Recogniser {
         c.sections,
         citations(document, c.sections),
         mentions.in(document, c.sections),
-        lessons.in(document),
+        // The second reading is by what the first has learned.
+        kept == EarlierFacts.NONE ? lessons.in(document) : Lessons.NOTHING,
         c.accounting.account());
   }
 
@@ -337,7 +339,10 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
-    private final RepeatedLines repeated;
+    private final Document document;
+
+    /** Told when the first table asks what stands over it; null before. */
+    private RepeatedLines repeated;
 
     /** The last heading among the paragraphs looked at so far: each is looked at once. */
     private String heading = "";
@@ -350,11 +355,12 @@ public final class Recogniser {
     Collected(Document document, Accounting accounting) {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
-      repeated = RepeatedLines.of(document, vocabulary);
+      this.document = document;
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */
     String headingOver(List<Paragraph> running) {
+      if (repeated == null) repeated = RepeatedLines.of(document, vocabulary);
       for (; lookedAt < running.size(); lookedAt++) {
         Paragraph p = running.get(lookedAt);
         if (p.isAside()) continue;

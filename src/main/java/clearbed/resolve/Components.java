@@ -230,14 +230,14 @@ final class Components {
     String text = PlainText.of(clause.text());
     // "B-2. Deflection ..." is counted so; "MB-1 is white. EP-1 is epoxy, for GT-1" names two.
     if (COUNTED.matcher(text).lookingAt()) return;
-    Set<String> named = keys(LimitFinder.tags(text));
+    Set<String> tags = LimitFinder.tags(text);
+    Set<String> named = keys(tags);
     named.retainAll(works.keySet());
     if (!named.equals(marks)) return;
-    Set<String> tiles = glass(LimitFinder.tags(text));
+    Set<String> tiles = glass(tags);
     tiles.removeAll(clause.limits().except());
     boolean refuses = clause.statements().stream().anyMatch(s -> !s.limits().except().isEmpty());
-    if (tiles.isEmpty() || refuses) return;
-    for (String mark : marks) uses(tiles, mark);
+    if (!tiles.isEmpty() && !refuses) uses(tiles, marks.iterator().next());
   }
 
   private void uses(Set<String> tiles, String mark) {

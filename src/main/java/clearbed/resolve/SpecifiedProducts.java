@@ -185,14 +185,17 @@ final class SpecifiedProducts {
             && isGlassTitle(clause.heading());
     if (!product || vocabulary.list("otherFinish").in(opening(clause))) return;
     if (!opensWithMark(clause.text())) return;
-    for (String tag : subject.tags()) {
-      String key = Tags.key(tag);
-      Draft draft = drafts.get(key);
-      if (components.contains(key)) continue;
-      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
-      else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
-        add(tag, clause);
-    }
+    for (String tag : subject.tags()) glassByOthers(tag, section, clause);
+  }
+
+  /** A mark is glass by what stands around its clause, where nothing has decided it. */
+  private void glassByOthers(String tag, Section section, Clause clause) {
+    String key = Tags.key(tag);
+    if (components.contains(key)) return;
+    Draft draft = drafts.get(key);
+    if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+    else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
+      add(tag, clause);
   }
 
   /** "Type GT-B: ..."; "Product reference: ..., ref SH-2" is of a maker. */
@@ -274,14 +277,8 @@ final class SpecifiedProducts {
             && !isElsewhere(clause)
             && clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
     if (!tile) return;
-    for (String tag : subject.tags()) {
-      String key = Tags.key(tag);
-      Draft draft = drafts.get(key);
-      if (!glass.contains(Tags.prefix(key)) || components.contains(key)) continue;
-      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
-      else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
-        add(tag, clause);
-    }
+    for (String tag : subject.tags())
+      if (glass.contains(Tags.prefix(Tags.key(tag)))) glassByOthers(tag, section, clause);
   }
 
   private static boolean isUndecided(Draft draft) {
@@ -361,7 +358,6 @@ final class SpecifiedProducts {
 
   private boolean isGlassTitle(String title) {
     return vocabulary.describesGlassTile(title)
-        && vocabulary.describesOtherTile(title).isEmpty()
         && glassWords.areIn(title)
         && Set.of("", "tile").contains(vocabulary.family(title));
   }

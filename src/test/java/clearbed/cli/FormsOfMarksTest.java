@@ -77,8 +77,7 @@ class FormsOfMarksTest {
             "--set",
             wanted.get("ruleSet").asText());
         Set<String> found = new HashSet<>();
-        for (JsonNode entry : mapper.readTree(json.toFile()).get("entries"))
-          if (entry.get("glass").asBoolean()) found.add(key(entry.get("tag").asText()));
+        for (String tag : CheckedJson.glass(mapper.readTree(json.toFile()))) found.add(key(tag));
         of += wanted.get("glass").size();
         for (JsonNode tag : wanted.get("glass")) if (found.contains(key(tag.asText()))) glass++;
         for (JsonNode tag : wanted.get("notGlass")) if (found.contains(key(tag.asText()))) others++;

@@ -1,14 +1,12 @@
 package clearbed.cli;
 
+import static clearbed.cli.CheckedJson.values;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,31 +15,18 @@ class LearnedMarksTest {
   @TempDir Path folder;
 
   private JsonNode checked(String... notes) throws IOException {
-    Path documents = Files.createDirectories(folder.resolve("documents"));
-    Files.writeString(
-        documents.resolve("schedule.csv"),
-        """
-        Ref,Material,Size,Location
-        Q-SKY,Cast glass tile,2 x 2 in,"Bar wall, dry"
-        Q-FERN,Fused glass tile,2 x 4 in,"Lobby wall, dry"
-        STO-GR,Granite,12 x 12 in,Lobby floor
-        """);
-    Files.writeString(documents.resolve("notes.txt"), String.join("\n", notes));
-    Path json = folder.resolve("out.json");
-    Shell shell =
-        Shell.run("check", documents, "-o", folder.resolve("out.xlsx"), "--json", json, "--quiet");
-    assertThat(shell.code()).as(shell.err()).isLessThan(2);
-    return new ObjectMapper().readTree(json.toFile());
-  }
-
-  private static List<String> values(JsonNode run, String tag, String attribute) {
-    List<String> out = new ArrayList<>();
-    for (JsonNode entry : run.get("entries")) {
-      if (!entry.get("tag").asText().equals(tag)) continue;
-      for (JsonNode value : entry.get("values"))
-        if (value.get("attribute").asText().equals(attribute)) out.add(value.get("value").asText());
-    }
-    return out;
+    return CheckedJson.of(
+        folder,
+        Map.of(
+            "schedule.csv",
+            """
+            Ref,Material,Size,Location
+            Q-SKY,Cast glass tile,2 x 2 in,"Bar wall, dry"
+            Q-FERN,Fused glass tile,2 x 4 in,"Lobby wall, dry"
+            STO-GR,Granite,12 x 12 in,Lobby floor
+            """,
+            "notes.txt",
+            String.join("\n", notes)));
   }
 
   @Test

@@ -1,13 +1,12 @@
 package clearbed.cli;
 
+import static clearbed.cli.CheckedJson.glass;
+import static clearbed.cli.CheckedJson.values;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -18,35 +17,11 @@ class MarksOfOfficesTest {
   @TempDir Path folder;
 
   private JsonNode checked(Map<String, String> files) throws IOException {
-    Path documents = Files.createDirectories(folder.resolve("documents"));
-    for (var file : files.entrySet())
-      Files.writeString(documents.resolve(file.getKey()), file.getValue());
-    Path json = folder.resolve("out.json");
-    Shell shell =
-        Shell.run("check", documents, "-o", folder.resolve("out.xlsx"), "--json", json, "--quiet");
-    assertThat(shell.code()).as(shell.err()).isLessThan(2);
-    return new ObjectMapper().readTree(json.toFile());
+    return CheckedJson.of(folder, files);
   }
 
-  private List<String> glass(String name, String text) throws IOException {
+  private List<String> glassOf(String name, String text) throws IOException {
     return glass(checked(Map.of(name, text)));
-  }
-
-  private static List<String> glass(JsonNode run) {
-    List<String> out = new ArrayList<>();
-    for (JsonNode entry : run.get("entries"))
-      if (entry.get("glass").asBoolean()) out.add(entry.get("tag").asText());
-    return out;
-  }
-
-  private static List<String> values(JsonNode run, String tag, String attribute) {
-    List<String> out = new ArrayList<>();
-    for (JsonNode entry : run.get("entries")) {
-      if (!entry.get("tag").asText().equals(tag)) continue;
-      for (JsonNode value : entry.get("values"))
-        if (value.get("attribute").asText().equals(attribute)) out.add(value.get("value").asText());
-    }
-    return out;
   }
 
   @Test
@@ -73,7 +48,7 @@ class MarksOfOfficesTest {
   @Test
   void a_legend_in_one_line_explains_the_cells_of_a_column() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "finishes.txt",
                 """
                 Kinds: MGL = glass mosaic, PRC = porcelain tile, WPP = wallpaper
@@ -89,7 +64,7 @@ class MarksOfOfficesTest {
   @Test
   void letters_that_abbreviate_are_explained_without_a_sign_between() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "finishes.csv",
                 """
                 Mark,Class,Surface finish,Position
@@ -135,7 +110,7 @@ class MarksOfOfficesTest {
   @Test
   void words_and_letters_count_tiles() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "picks.csv",
                 """
                 What,Made of,How big,Where it goes
@@ -169,7 +144,7 @@ class MarksOfOfficesTest {
   @Test
   void the_number_of_a_line_is_no_mark_beside_one() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "Belagsliste.csv",
                 """
                 Pos.;Kurzzeichen;Bezeichnung;Format (mm);Raum
@@ -205,7 +180,7 @@ class MarksOfOfficesTest {
   @Test
   void a_mark_opens_the_cell_that_describes_it() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "proto.csv",
                 """
                 Finish,Where,Rev
@@ -286,7 +261,7 @@ class MarksOfOfficesTest {
   @Test
   void several_marks_before_one_description_are_several_tiles() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "note.txt",
                 """
                 FINISHES NOTE
@@ -322,7 +297,7 @@ class MarksOfOfficesTest {
   @Test
   void strokes_may_stand_around_a_ditto_and_words_behind_it() throws IOException {
     assertThat(
-            glass(
+            glassOf(
                 "typed.txt",
                 """
                 Mark    Finish                                Where

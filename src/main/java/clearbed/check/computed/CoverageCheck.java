@@ -54,14 +54,7 @@ public final class CoverageCheck implements Computation {
     String expected =
         seeThrough ? "100 % without voids, since it can be seen through" : "95 % or more";
     return new Judgement.Failed(
-        Kind.INADEQUATE,
-        "",
-        Judge.found(values),
-        expected,
-        values.get(0).origin(),
-        List.of(),
-        List.of(),
-        List.of());
+        Kind.INADEQUATE, "", Judge.found(values), expected, values.get(0).origin());
   }
 
   private static Content.Amount atLeast(double percent) {

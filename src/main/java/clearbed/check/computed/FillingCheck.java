@@ -58,10 +58,7 @@ public final class FillingCheck implements Computation {
         "",
         days(most),
         days(USUAL_DAYS) + ", or what the makers of mortar and grout allow in writing",
-        longest.origin(),
-        List.of(),
-        List.of(),
-        List.of());
+        longest.origin());
   }
 
   private static String days(double days) {

@@ -54,10 +54,7 @@ public final class SealantDepthCheck implements Computation {
         "",
         "more than the width",
         "half of the width, and never more than the width",
-        stated.origin(),
-        List.of(),
-        List.of(),
-        List.of());
+        stated.origin());
   }
 
   private static Judgement byItself(Given depth, Measure measure) {

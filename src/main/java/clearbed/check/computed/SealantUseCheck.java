@@ -47,10 +47,7 @@ public final class SealantUseCheck implements Computation {
         "",
         words(uses.stream().sorted().toList(), ", ", rules),
         expected,
-        values.get(0).origin(),
-        List.of(),
-        List.of(),
-        List.of());
+        values.get(0).origin());
   }
 
   /** The letters are those of one country; elsewhere a sealant is declared for what it bears. */

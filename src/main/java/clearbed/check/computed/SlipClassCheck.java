@@ -171,14 +171,7 @@ public final class SlipClassCheck implements Computation {
   private static Judgement failed(
       List<Value> values, String message, String named, String expected) {
     return new Judgement.Failed(
-        Kind.INADEQUATE,
-        message,
-        named + Judge.found(values),
-        expected,
-        values.get(0).origin(),
-        List.of(),
-        List.of(),
-        List.of());
+        Kind.INADEQUATE, message, named + Judge.found(values), expected, values.get(0).origin());
   }
 
   private static boolean all(List<Value> values, Predicate<Value> good) {

@@ -59,10 +59,7 @@ public final class SlopeCheck implements Computation {
           "",
           percent(slope.getAsDouble()),
           percent(least) + " or more",
-          value.origin(),
-          List.of(),
-          List.of(),
-          List.of());
+          value.origin());
     }
     return Judge.satisfied(values);
   }

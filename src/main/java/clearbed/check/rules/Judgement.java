@@ -119,6 +119,10 @@ public sealed interface Judgement {
           question);
     }
 
+    public Failed(Kind kind, String message, String found, String expected, Origin origin) {
+      this(kind, message, found, expected, origin, List.of(), List.of(), List.of());
+    }
+
     public Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {
       this(kind, message, found, "", origin, places, List.of(), List.of());
     }

@@ -33,9 +33,12 @@ final class SpacedTables {
 
   private static final Pattern NAMED = Pattern.compile(" *(\\S+(?: \\S+)*) {2,}(\\S.*)");
 
+  /** "GT-1" */
+  static final String ONE_MARK = "[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?";
+
   /** "GT-1", and in parts "24.GLT.01". */
   private static final Pattern MARK =
-      Pattern.compile("[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?|(?:[A-Z0-9]{1,5}[-./]){1,3}[A-Z0-9]{1,5}");
+      Pattern.compile(ONE_MARK + "|(?:[A-Z0-9]{1,5}[-./]){1,3}[A-Z0-9]{1,5}");
 
   /** "Substrate ........ cement board": dots lead to the value. */
   private static final Pattern LEADER = Pattern.compile("(?<=\\S) ?[.\u2026_]{3,} ?:?(?= )");
@@ -47,6 +50,10 @@ final class SpacedTables {
   private static final double LINE_HEIGHT = 1.2;
 
   private final List<String> text;
+
+  /** The same lines with blanks in place of the dots that lead to a value. */
+  private final List<String> plain;
+
   private final List<Line> lines = new ArrayList<>();
 
   /** Where each of the lines stands in the text, which has empty ones too. */
@@ -56,8 +63,9 @@ final class SpacedTables {
 
   SpacedTables(List<String> text) {
     this.text = text;
+    this.plain = text.stream().map(SpacedTables::withoutLeaders).toList();
     for (int i = 0; i < text.size(); i++) {
-      List<Line.Segment> segments = segments(plain(i), i * LINE_HEIGHT);
+      List<Line.Segment> segments = segments(plain.get(i), i * LINE_HEIGHT);
       if (segments.isEmpty()) continue;
       lines.add(new Line(segments, i * LINE_HEIGHT));
       places.add(i);
@@ -96,7 +104,7 @@ final class SpacedTables {
    */
   private AlignedTables.Found card(int line) {
     Matcher over = OVER_CARD.matcher(text.get(line));
-    boolean titled = over.matches() && line + 1 < text.size() && hasLeader(text.get(line + 1));
+    boolean titled = over.matches() && line + 1 < text.size() && hasLeader(line + 1);
     if (titled)
       return card(line + 1, List.of(List.of(piece(0, over.group(1)), piece(1, over.group(2)))));
     return card(line, List.of());
@@ -106,14 +114,14 @@ final class SpacedTables {
    * @param over what stands over the first line, as rows of the card
    */
   private AlignedTables.Found card(int line, List<List<PdfTable.Piece>> over) {
-    Matcher opening = NAMED.matcher(plain(line));
+    Matcher opening = NAMED.matcher(plain.get(line));
     if (!opening.matches()) return null;
     int names = opening.start(1);
     int values = opening.start(2);
     List<List<PdfTable.Piece>> rows = new ArrayList<>(over);
     int end = line;
     for (; end < text.size() && !text.get(end).isBlank(); end++) {
-      String words = plain(end);
+      String words = plain.get(end);
       boolean apart = words.length() > values && words.startsWith("  ", values - 2);
       if (!apart || words.charAt(values) == ' ') break;
       String name = words.substring(0, values).strip();
@@ -127,7 +135,7 @@ final class SpacedTables {
         break;
       }
     }
-    int fewest = hasLeader(text.get(line)) ? FEWEST_LED : FEWEST_NAMES;
+    int fewest = hasLeader(line) ? FEWEST_LED : FEWEST_NAMES;
     if (rows.size() < fewest || !isMarked(rows)) return null;
     double top = (line - over.size() - 1) * LINE_HEIGHT;
     List<Double> lefts = List.of((double) names, (double) values);
@@ -135,13 +143,12 @@ final class SpacedTables {
     return new AlignedTables.Found(table, end);
   }
 
-  private static boolean hasLeader(String line) {
-    return LEADER.matcher(line).find();
+  private boolean hasLeader(int line) {
+    return !plain.get(line).equals(text.get(line));
   }
 
-  /** The line with blanks in place of the dots that lead to a value. */
-  private String plain(int line) {
-    return LEADER.matcher(text.get(line)).replaceAll(dots -> " ".repeat(dots.group().length()));
+  private static String withoutLeaders(String line) {
+    return LEADER.matcher(line).replaceAll(dots -> " ".repeat(dots.group().length()));
   }
 
   /** A list of mortars has names and values, too, but no mark among its first values. */

@@ -36,7 +36,7 @@ final class TextBlocks {
       Pattern.compile("\\s{0,8}[A-Z]{1,5}[-.]?\\d{1,3}[A-Z]?(?::|\\s{2,}|\\t)\\s*\\p{L}");
 
   private static final Pattern CLOSED_BY_MARK =
-      Pattern.compile("\\[[A-Z]{1,5}[-. ]?\\d{1,4}[A-Z]?\\]\\s*$");
+      Pattern.compile("\\[" + SpacedTables.ONE_MARK + "\\]\\s*$");
 
   /** A line between two rules is a title, whatever opens it; longer ones are sentences. */
   private static final int LONGEST_TITLE = 60;

@@ -167,13 +167,9 @@ public final class PropertySheet {
   /** "GT-1" of a cell, also of "Card GT-1" and "FICHE V.01"; empty where it is none. */
   private String mark(Table.Cell cell) {
     String text = cell.text().strip();
-    if (isMark(text)) return text;
+    if (Tags.isMark(text, vocabulary)) return text;
     Matcher m = NAMED.matcher(text);
     return m.matches() && Tags.isMark(m.group(1)) ? m.group(1) : "";
-  }
-
-  private boolean isMark(String text) {
-    return Tags.isMark(text) || vocabulary.taught().isTag(text);
   }
 
   /**
@@ -199,7 +195,7 @@ public final class PropertySheet {
 
   private boolean isMarked(Table.Row row) {
     Table.Cell cell = row.at(0);
-    return cell != null && isMark(cell.text().strip());
+    return cell != null && Tags.isMark(cell.text().strip(), vocabulary);
   }
 
   /** The column of names of attributes, of few others; -1 when there is none. */
@@ -239,6 +235,6 @@ public final class PropertySheet {
     return table.rows().stream()
         .limit(2)
         .flatMap(row -> row.cells().stream())
-        .anyMatch(cell -> cell.column() > names && isMark(cell.text().strip()));
+        .anyMatch(cell -> cell.column() > names && Tags.isMark(cell.text().strip(), vocabulary));
   }
 }

@@ -7,6 +7,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
+import java.util.Objects;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
 final class RowGlass {
@@ -70,12 +71,12 @@ final class RowGlass {
   private Taught.Word letters(Table.Row row, String tag) {
     Taught taught = means.vocabulary.taught();
     Taught.Word word = taught.letters(tag);
-    for (Table.Cell cell : row.cells()) {
-      String text = cell.text().strip();
-      Taught.Word stands = word == null && text.length() > 1 ? taught.letters(text) : null;
-      if (stands != null && stands.words().equals(text)) word = stands;
-    }
-    return word;
+    if (word != null) return word;
+    return row.cells().stream()
+        .map(cell -> taught.standsFor(cell.text()))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   /** True of standards of which one is that of glass tile. */

@@ -53,6 +53,8 @@ public final class RowReader {
   private static final Pattern BEHIND_DITTO =
       Pattern.compile("\\s*(?:[,;:-]|but\\b)\\s*(?=\\S)", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern RULED = Pattern.compile("^[-\u2013\u2014]|[-\u2013\u2014]$");
+
   /** The strokes around a word: "- do -". */
   private static final Pattern BETWEEN_RULES =
       Pattern.compile("^[-\u2013\u2014\\s]+|[-\u2013\u2014\\s]+$");
@@ -287,8 +289,10 @@ public final class RowReader {
 
   private boolean ditto(Table.Cell cell) {
     String text = PlainText.of(cell.text()).trim();
-    return vocabulary.list("ditto").matches(text)
-        || vocabulary.list("ditto").matches(BETWEEN_RULES.matcher(text).replaceAll(""));
+    if (vocabulary.list("ditto").matches(text)) return true;
+    // Most cells begin with no stroke and end with none.
+    String bare = RULED.matcher(text).find() ? BETWEEN_RULES.matcher(text).replaceAll("") : text;
+    return !bare.equals(text) && vocabulary.list("ditto").matches(bare);
   }
 
   /** "Ditto, mirror back": what is said beside the repetition; null when nothing is. */

@@ -135,7 +135,7 @@ public final class ScheduleFinder {
 
   /** The same, or of a form that was taught. */
   boolean isTag(String text) {
-    return looksLikeTag(text) || vocabulary.taught().isTag(text);
+    return Tags.isMark(text, vocabulary);
   }
 
   /**
@@ -210,8 +210,7 @@ public final class ScheduleFinder {
 
   private boolean mayBeGlass(String text) {
     String plain = PlainText.of(text);
-    return vocabulary.list("glassTile").mayBeIn(plain)
-        || vocabulary.list("glassAlone").mayBeIn(plain)
+    return vocabulary.mayNameGlass(plain)
         || Citations.mayCite(plain)
             && Citations.find(plain).stream()
                 .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));

@@ -169,16 +169,14 @@ final class ScheduleWalk {
     ledger.header(found);
     Header noting = units.of(found);
     int from = at + found.rows();
-    header = document.under(noting, all.subList(Math.min(from, all.size()), all.size()));
+    header = document.under(noting, below(all, from));
     blankColumns.clear();
     group = "";
     groupSays = GroupRows.Group.NOTHING;
     previous = null;
     schedule = true;
     tagColumn = tagColumn(found, all, at + found.rows());
-    counts =
-        tagColumn >= 0
-            && items.areItems(all.subList(Math.min(from, all.size()), all.size()), tagColumn);
+    counts = tagColumn >= 0 && items.areItems(below(all, from), tagColumn);
     if (table.turned()) title(found, all.subList(at + found.rows(), all.size()));
     later = new LaterSchedule(places, header, tagColumn, means::late, packer);
   }
@@ -193,6 +191,10 @@ final class ScheduleWalk {
       if (heads && !SENTENCE.matcher(column.text()).find())
         title = (title + " " + column.text()).trim();
     }
+  }
+
+  private static List<Table.Row> below(List<Table.Row> all, int from) {
+    return all.subList(Math.min(from, all.size()), all.size());
   }
 
   private int tagColumn(Header found, List<Table.Row> all, int from) {
@@ -234,7 +236,7 @@ final class ScheduleWalk {
   private static boolean describedBehindMarks(List<Table.Row> all, int from, int column) {
     int marked = 0;
     int others = 0;
-    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+    for (Table.Row row : below(all, from)) {
       Table.Cell cell = row.at(column);
       if (cell == null || cell.continued() || cell.text().isBlank()) continue;
       if (MARKED.matcher(PlainText.line(cell.text())).lookingAt()) marked++;
@@ -246,7 +248,7 @@ final class ScheduleWalk {
   /** "1", "2", "3": the number of a line, and a mark only where no other column has one. */
   private static boolean isRunningNumber(List<Table.Row> all, int from, int column) {
     int next = 1;
-    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+    for (Table.Row row : below(all, from)) {
       Table.Cell cell = row.at(column);
       if (cell == null || cell.text().isBlank()) continue;
       if (!cell.text().strip().equals(Integer.toString(next++))) return false;

@@ -12,6 +12,11 @@ public final class MarksBehind {
   private static final Pattern BEHIND =
       Pattern.compile("(.{6,}?)\\s*\\[([^\\[\\]]{2,10})\\]\\.?\\s*");
 
+  /** Typed before an item. */
+  public static final String BULLET = "[*\u2022\u00b7-]\\s+";
+
+  private static final Pattern OPENING_BULLET = Pattern.compile("^\\s*" + BULLET);
+
   /** One mark behind a paragraph may be a reference. */
   private static final int FEWEST = 2;
 
@@ -31,8 +36,8 @@ public final class MarksBehind {
 
   /** The mark that a paragraph ends with; empty where it ends with none. */
   public static String mark(Paragraph p) {
-    if (!p.text().stripTrailing().endsWith("]") && !p.text().stripTrailing().endsWith("]."))
-      return "";
+    String text = p.text().stripTrailing();
+    if (!text.endsWith("]") && !text.endsWith("].")) return "";
     Matcher m = BEHIND.matcher(p.text());
     return m.matches() && Tags.isMark(m.group(2)) ? m.group(2) : "";
   }
@@ -44,7 +49,7 @@ public final class MarksBehind {
         p.label(),
         p.headingLevel(),
         p.listLevel(),
-        mark + ": " + words.replaceFirst("^\\s*[*\u2022\u00b7-]\\s+", ""),
+        mark + ": " + OPENING_BULLET.matcher(words).replaceFirst(""),
         p.region());
   }
 }

@@ -97,7 +97,6 @@ final class SubjectFinder {
       boolean glass =
           TILE.contains(vocabulary.family(words))
               && vocabulary.describesGlassTile(naming)
-              && vocabulary.describesOtherTile(naming).isEmpty()
               && glassWords.areIn(naming);
       return new Subject(mentioned, true, false, glass, "");
     }

@@ -1,6 +1,7 @@
 package clearbed.recognise.statement;
 
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -81,6 +82,11 @@ public final class Tags {
     String text = PlainText.of(tag).trim();
     // "A118.15" is a standard.
     return ALONE.matcher(text).matches() && Citations.find(text).isEmpty();
+  }
+
+  /** The same, or of a form that was taught. */
+  public static boolean isMark(String tag, Vocabulary known) {
+    return isMark(tag) || known.taught().isTag(tag);
   }
 
   /** True when the clause adds a tile to those scheduled elsewhere. */

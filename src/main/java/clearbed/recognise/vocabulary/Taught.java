@@ -65,6 +65,7 @@ public final class Taught {
   private final List<Word> words;
   private final Map<String, Word> columns = new HashMap<>();
   private final List<Pattern> tags = new ArrayList<>();
+  private final List<Word> letters = new ArrayList<>();
 
   /** Words that state nothing that is asked for. */
   private final Map<Word, Phrases> nothing = new LinkedHashMap<>();
@@ -74,6 +75,7 @@ public final class Taught {
     for (Word word : words) {
       if (word.kind() == Kind.COLUMN) columns.put(heading(word.words()), word);
       if (word.kind() == Kind.TAG) tags.add(form(word.words()));
+      if (word.kind() == Kind.LETTERS) letters.add(word);
       if (word.kind() == Kind.TERM && word.meaning().equals(HeadingEvidence.OTHER))
         nothing.put(word, new Phrases(List.of(word.words()), new WordsHeld()));
     }
@@ -99,12 +101,21 @@ public final class Taught {
 
   /** What says that a tag is of glass tile by its letters, or null. */
   public Word letters(String tag) {
-    for (Word word : words) {
-      if (word.kind() != Kind.LETTERS || !tag.startsWith(word.words())) continue;
+    for (Word word : letters) {
+      if (!tag.startsWith(word.words())) continue;
       String rest = tag.substring(word.words().length());
       if (rest.isEmpty() || !Character.isLetter(rest.charAt(0))) return word;
     }
     return null;
+  }
+
+  /** What says that letters by themselves stand for glass tile, or null. */
+  public Word standsFor(String text) {
+    if (letters.isEmpty()) return null;
+    String plain = text.strip();
+    // "V" is the letter of marks and hardly a word.
+    if (plain.length() < SHORTEST_WORD) return null;
+    return letters.stream().filter(word -> word.words().equals(plain)).findFirst().orElse(null);
   }
 
   /** The same as people are shown them. */

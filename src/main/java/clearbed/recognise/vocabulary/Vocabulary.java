@@ -276,6 +276,16 @@ public final class Vocabulary {
     return list("glassTile").in(list("notTile").without(PlainText.of(text)));
   }
 
+  /** True when the text may speak of glass or of glass tile: asked before what takes long. */
+  public boolean mayNameGlass(String text) {
+    return list("glassTile").mayBeIn(text) || list("glassAlone").mayBeIn(text);
+  }
+
+  /** True when the text speaks of glass, and of no thing of glass that is not tile. */
+  public boolean namesGlass(String text) {
+    return list("glassAlone").in(list("notTile").without(text));
+  }
+
   /** The other kind of tile that the text speaks of, before any glass tile; empty when none. */
   public Optional<String> describesOtherTile(String text) {
     String plain = list("notTile").without(PlainText.of(text));
