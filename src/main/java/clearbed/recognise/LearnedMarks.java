@@ -32,6 +32,11 @@ public final class LearnedMarks {
               + Tags.CODE
               + ")\\s*(?:[-\u2013\u2014:,]\\s*)?(?=\\p{L})");
 
+  private static final Pattern COUNTED = Pattern.compile("(.*\\p{Lu}.*[-./])\\d{1,2}");
+
+  /** As {@link clearbed.recognise.vocabulary.Taught} writes any figure, and as offices do. */
+  private static final List<String> ANY_NUMBER = List.of("#", "##", "x", "X");
+
   /** Fewer in one document might be words of any kind. */
   private static final int FEWEST = 2;
 
@@ -64,9 +69,26 @@ public final class LearnedMarks {
       Set<String> glass = new HashSet<>();
       for (ScheduleRow row : coded) if (row.glass()) glass.add(mark(row));
       boolean apart = times.values().stream().allMatch(n -> n == 1);
-      if (apart && glass.size() >= FEWEST) out.addAll(times.keySet());
+      if (!apart || glass.size() < FEWEST) continue;
+      out.addAll(times.keySet());
+      out.addAll(alike(glass));
     }
     return List.copyOf(out);
+  }
+
+  /** "M4.8" of an office that has M4.1 to M4.7, and "M4.x" for all of them. */
+  private static Set<String> alike(Set<String> marks) {
+    Map<String, Integer> openings = new HashMap<>();
+    for (String mark : marks) {
+      Matcher counted = COUNTED.matcher(mark);
+      if (counted.matches()) openings.merge(counted.group(1), 1, Integer::sum);
+    }
+    Set<String> out = new TreeSet<>();
+    openings.forEach(
+        (opening, times) -> {
+          if (times >= FEWEST) for (String end : ANY_NUMBER) out.add(opening + end);
+        });
+    return out;
   }
 
   /** The tag, or the code that its description opens with behind the letter of an item. */

@@ -6,6 +6,7 @@ import clearbed.recognise.schedule.RowReader;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
@@ -15,6 +16,7 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -22,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -38,6 +41,12 @@ final class Components {
 
   /** What is stated of a product itself, behind the part of the work. */
   private static final Set<String> PRODUCTS = Set.of(".standard", ".isoClass");
+
+  /** What a class of an adhesive says of it. */
+  private static final Set<String> TOLD_BY_CLASS =
+      Set.of("mortar.isoClass", "mortar.chemistry", "mortar.standard", "mortar.deformability");
+
+  private static final Pattern CLASS_CODE = Pattern.compile("\\b[CDRS][12](?![\\w.])");
 
   /** What is stated of tile alone. */
   private static final Set<String> OF_TILES = Set.of("tile.size", "tile.kind", "tile.mounting");
@@ -75,6 +84,9 @@ final class Components {
   /** The part of the work that a mark stands for, by its key. */
   private final Map<String, String> works = new HashMap<>();
 
+  /** Rows that say what a mark stands for, by its key. */
+  private final Map<String, Draft> parts = new HashMap<>();
+
   /** Keys of the tiles that call for a mark, by its key. */
   private final Map<String, Set<String>> users = new HashMap<>();
 
@@ -97,6 +109,45 @@ final class Components {
     for (Facts f : facts) {
       for (Section section : f.sections()) section.clauses().forEach(this::number);
     }
+    drafts.values().forEach(this::row);
+  }
+
+  /** "A1 | Cement adhesive, C2TE S1": a row on parts of the work alone, and on no finish. */
+  private void row(Draft draft) {
+    if (!Tags.isMark(draft.key) || isTile(draft.key)) return;
+    Set<String> said = new TreeSet<>();
+    for (ScheduleRow row : draft.rows) for (Statement s : row.statements()) said.add(family(s));
+    if (said.contains("tile")) return;
+    said.retainAll(WORKS);
+    if (said.isEmpty()) return;
+    parts.put(draft.key, draft);
+    works.putIfAbsent(draft.key, said.contains("mortar") ? "mortar" : said.iterator().next());
+  }
+
+  private static String family(Statement s) {
+    return s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+  }
+
+  /** What the rows of the marks state for which a tile calls. */
+  List<Statement> called(Draft tile) {
+    List<Statement> out = new ArrayList<>();
+    parts.forEach(
+        (mark, part) -> {
+          if (!users.getOrDefault(mark, Set.of()).contains(tile.key)) return;
+          for (ScheduleRow row : part.rows)
+            for (Statement s : row.statements()) if (WORKS.contains(family(s))) out.add(s);
+        });
+    // "A1 white" of an adhesive that is made in white and in grey.
+    Map<String, Set<Content>> own = new HashMap<>();
+    for (ScheduleRow row : tile.rows)
+      for (Statement s : row.statements())
+        own.computeIfAbsent(s.attribute(), any -> new HashSet<>()).add(s.content());
+    Set<String> chosen = new HashSet<>();
+    for (Statement s : out)
+      if (own.getOrDefault(s.attribute(), Set.of()).contains(s.content()))
+        chosen.add(s.attribute());
+    out.removeIf(s -> chosen.contains(s.attribute()));
+    return out;
   }
 
   /** "W41/340 ADHESIVE: RAPID": a clause on a product is called by its number. */
@@ -131,6 +182,7 @@ final class Components {
   void gather(List<Facts> facts) {
     if (works.isEmpty()) return;
     drafts.values().forEach(this::scheduled);
+    parts.values().forEach(this::listed);
     for (Facts f : facts) {
       for (Section section : f.sections()) section.clauses().forEach(this::named);
     }
@@ -180,7 +232,7 @@ final class Components {
   private static String stated(Clause clause) {
     Set<String> works = new TreeSet<>();
     for (Statement s : clause.statements()) {
-      String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+      String work = family(s);
       if (WORKS.contains(work)) works.add(work);
     }
     return works.size() == 1 ? works.iterator().next() : "";
@@ -201,6 +253,22 @@ final class Components {
           uses(Set.of(draft.key), Tags.key(mark.text()));
       }
     }
+  }
+
+  /** "K1 | Cement adhesive | GM 01, GM 05": the tiles that a row on a part of the work is for. */
+  private void listed(Draft part) {
+    for (ScheduleRow row : part.rows) {
+      for (Statement s : row.statements()) {
+        boolean mark = s.attribute().equals(RowReader.MARK) && s.content() instanceof Content.Words;
+        if (!mark || isExcepted(s.asWritten())) continue;
+        Set<String> tile = glass(Set.of(s.content().text()));
+        if (!tile.isEmpty()) uses(tile, part.key);
+      }
+    }
+  }
+
+  private boolean isExcepted(String text) {
+    return vocabulary.list("except").in(text) || vocabulary.list("negation.before").in(text);
   }
 
   /** "GT-1: fused glass, set in MB-1". */
@@ -245,6 +313,12 @@ final class Components {
     if (work == null) return;
     users.computeIfAbsent(mark, any -> new TreeSet<>()).addAll(tiles);
     called.computeIfAbsent(work, any -> new TreeSet<>()).addAll(tiles);
+    Draft part = parts.get(mark);
+    if (part == null) return;
+    for (ScheduleRow row : part.rows)
+      for (Statement s : row.statements())
+        if (WORKS.contains(family(s)))
+          called.computeIfAbsent(family(s), any -> new TreeSet<>()).addAll(tiles);
   }
 
   /**
@@ -252,6 +326,7 @@ final class Components {
    * calls for them but for others of their kind.
    */
   Statement followed(Clause clause, Statement s) {
+    if (isMarkReadAsClass(s)) return null;
     if (s.limits().tags().isEmpty()) return numbered(clause, s);
     Set<String> named = keys(s.limits().tags());
     boolean stray = named.stream().noneMatch(k -> drafts.containsKey(k) || works.containsKey(k));
@@ -266,7 +341,7 @@ final class Components {
     named.removeAll(marks);
     named.retainAll(drafts.keySet());
     if (!named.isEmpty()) return s.withLimits(s.limits().withTags(named));
-    String work = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+    String work = family(s);
     // "The net is compatible with adhesive A1" is said of the tile above it, not of the adhesive.
     Set<String> subject = glass(clause.limits().tags());
     boolean ofTheTile = work.equals("tile") || work.equals("substrate");
@@ -283,6 +358,15 @@ final class Components {
       tiles = uncalled(marks);
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
     return called.containsKey(work) ? null : s;
+  }
+
+  /** "K2 is laid on D2", where D2 is a membrane and no dispersion adhesive. */
+  private boolean isMarkReadAsClass(Statement s) {
+    if (!TOLD_BY_CLASS.contains(s.attribute())) return false;
+    Matcher code = CLASS_CODE.matcher(s.asWritten());
+    while (code.find())
+      if (parts.containsKey(Tags.key(code.group()))) return !Citations.mayCite(s.asWritten());
+    return false;
   }
 
   /** What a clause states that tiles call by its number; null where they call for others. */

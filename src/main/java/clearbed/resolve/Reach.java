@@ -45,10 +45,12 @@ final class Reach {
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
     int fit = named.isEmpty() ? 0 : TAG;
     if (limits.glass()) fit += GLASS;
-    // A clause that names the tile means it, wherever else its places are.
+    // A clause that names the tile means it, wherever else its places are and whatever it is
+    // called.
     int places = named.isEmpty() ? places(limits, entry) : 0;
     int surfaces = surfaces(limits, entry);
     int with = with(limits.with(), entry);
+    if (with == NOT && !named.isEmpty()) with = 0;
     if (places == NOT || surfaces == NOT || with == NOT) return NOT;
     return fit + places + surfaces + with;
   }

@@ -98,7 +98,7 @@ public final class Resolver {
         if (draft.unasked()) continue;
         stating.add(
             () -> {
-              state(draft, sayings, known, reach, amendments);
+              state(draft, components, sayings, known, reach, amendments);
               draft.values = packer.pack(draft.values);
             });
       }
@@ -126,8 +126,14 @@ public final class Resolver {
   }
 
   private void state(
-      Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach, Amendments amendments) {
+      Draft draft,
+      Components components,
+      Sayings sayings,
+      List<ProjectFact> known,
+      Reach reach,
+      Amendments amendments) {
     open(draft);
+    components.called(draft).forEach(s -> draft.add(value(s, Scope.ENTRY, true)));
     if (draft.glass) gather(draft, sayings, known, reach);
     sort(draft, amendments);
   }

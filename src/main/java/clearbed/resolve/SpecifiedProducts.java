@@ -143,6 +143,9 @@ final class SpecifiedProducts {
     boolean asOthers = prefixes.contains(Tags.prefix(Tags.key(tag)));
     boolean taught = vocabulary.taught().isTag(tag);
     if (tag.indexOf(' ') >= 0 && !asOthers && !taught) return false;
+    // "Keys M4.x are glass tile" speaks of M4.1 and M4.2.
+    String key = Tags.key(tag);
+    if (!Tags.meant(key, drafts.keySet()).equals(Set.of(key))) return false;
     return !Tags.key(tag).equals(Tags.key(section.number()))
         && facts.stream().noneMatch(f -> f.document().path().contains(tag));
   }

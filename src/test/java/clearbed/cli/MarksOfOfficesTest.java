@@ -309,4 +309,61 @@ class MarksOfOfficesTest {
                 """))
         .containsExactly("W.12", "W.13");
   }
+
+  @Test
+  void marks_with_a_stop_are_no_numbers_of_articles_and_have_a_form() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "key.csv",
+                """
+                KEY,MATERIAL,SIZE,WHERE,SHEET
+                M4.1,Glass tile,1 x 1 in,Basin wall,L-502
+                M4.2,Glass tile,2 x 2 in,Weir wall,L-502
+                M6.1,Porcelain tile,12 x 24 in,Terrace,L-504
+                """,
+                "section.txt",
+                """
+                SECTION 09 30 15 - GLASS TILE
+
+                PART 2 - PRODUCTS
+
+                2.01 KEYS
+
+                M4.1  Sintered glass, opaque, uncoated back. Mortar ANSI A118.4.
+
+                M4.2  Cast glass, translucent. White mortar, ANSI A118.15.
+                """,
+                "notes.txt",
+                """
+                SHEET L-502 TILE NOTES
+
+                1. KEYS M4.x ARE GLASS TILE.
+
+                2. SUBSTRATE UNDER M4.x SHALL BE PLANE TO 1/4" IN 10'-0".
+
+                3. BAND AT LIP: M4.3 GLASS TILE, 2 COURSES.
+                """));
+    assertThat(values(run, "M4.1", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(values(run, "M4.2", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(values(run, "M4.1", "substrate.flatness")).containsExactly("0.25 in in 10 ft");
+    assertThat(glass(run)).containsExactly("M4.1", "M4.2", "M4.3");
+  }
+
+  @Test
+  void a_legend_makes_tile_of_float_glass() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "schedule.csv",
+                """
+                House by the bay. TG = glass tile, TP = porcelain
+                Mark,Where,What it is,Face size x thickness
+                TG1,Pool wall,Sintered glass,23 x 23 x 6 mm
+                TG2,Entry hall,Cut float glass,100 x 300 x 8 mm
+                TP1,Laundry floor,Porcelain,600 x 600 x 9 mm
+                """));
+    assertThat(glass(run)).containsExactly("TG1", "TG2");
+    assertThat(values(run, "TG2", "tile.size")).containsExactly("100 mm x 300 mm x 8 mm");
+  }
 }

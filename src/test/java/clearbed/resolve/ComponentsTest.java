@@ -149,4 +149,63 @@ class ComponentsTest {
     assertThat(c.governing("VG-1", "tile.mountingMortar")).containsExactly("required");
     assertThat(c.governing("VG-2", "tile.mountingMortar")).isEmpty();
   }
+
+  @Test
+  void rows_on_parts_of_the_work_speak_for_the_tiles_whose_cells_call_for_them()
+      throws IOException {
+    Files.writeString(
+        folder.resolve("tiles.csv"),
+        """
+        Mark,What it is,Size,Fixed to,Adhesive,Grout
+        VG1,Cast glass tile,2 x 2 in,Cement board,K1 white,P1
+        VG2,Fused glass tile,3 x 6 in,Cement board,K2,P1
+        """);
+    Files.writeString(
+        folder.resolve("parts.csv"),
+        """
+        Ref,Adhesive,Remark
+        K1,"Cement adhesive, ANSI A118.15, made in white and in grey",colour as the list of tiles
+        K2,"Epoxy adhesive, ANSI A118.3, white",
+        """);
+    Checked c = Checked.of(folder);
+    assertThat(c.governing("VG1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG1", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("VG2", "mortar.standard")).containsExactly("ANSI A118.3");
+  }
+
+  @Test
+  void such_a_row_may_list_the_tiles_that_it_is_for() throws IOException {
+    Files.writeString(
+        folder.resolve("tiles.csv"),
+        """
+        Mark,What it is,Size,Fixed to
+        VG1,Cast glass tile,2 x 2 in,Cement board
+        VG2,Fused glass tile,3 x 6 in,Cement board
+        VG3,Fused glass tile,3 x 6 in,Cement board
+        """);
+    Files.writeString(
+        folder.resolve("parts.csv"),
+        """
+        ,Kind,Class,Colour,For
+        K1,"cement adhesive, polymer-modified",C2TE S1,white,"VG1, VG3"
+        K2,reaction resin adhesive,R2T,white,VG2
+        """);
+    Checked c = Checked.of(folder);
+    assertThat(c.governing("VG1", "mortar.isoClass")).containsExactly("C2");
+    assertThat(c.governing("VG2", "mortar.isoClass")).containsExactly("R2");
+    assertThat(c.governing("VG3", "mortar.isoClass")).containsExactly("C2");
+  }
+
+  @Test
+  void a_row_on_another_finish_is_no_part_of_the_work() throws IOException {
+    Files.writeString(
+        folder.resolve("tiles.csv"),
+        """
+        Mark,Material,Size,Substrate,Mortar,Notes
+        VG-1,Cast glass tile,2 x 2 in,Cement board,ANSI A118.15,Joints align with PC-1
+        PC-1,Porcelain tile,12 x 24 in,Slab,ANSI A118.4,
+        """);
+    Checked c = Checked.of(folder);
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
 }

@@ -17,6 +17,7 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,9 @@ import java.util.stream.Collectors;
 
 /** Tags of glass tile stand in the schedule and in the section. */
 public final class TagsCheck implements SetComputation {
+  /** So many tiles of the same letters are no chance. */
+  private static final int SEVERAL = 2;
+
   private final boolean scheduled;
 
   /**
@@ -62,7 +66,7 @@ public final class TagsCheck implements SetComputation {
     Set<String> glass = scene.project().glassKeys();
     boolean scheduled = !rows.isEmpty();
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
-    rows.addAll(glass);
+    rows.addAll(unlike(glass, rows));
     rows.addAll(scene.project().components());
     Set<String> prefixes = prefixes(glass);
     Map<String, Origin> strangers = new LinkedHashMap<>();
@@ -104,6 +108,16 @@ public final class TagsCheck implements SetComputation {
         });
     unused(rule, scene, out);
     return out;
+  }
+
+  /** Without those of whose letters the schedules have several: these are missing there. */
+  private static Set<String> unlike(Set<String> glass, Set<String> rows) {
+    Map<String, Integer> scheduled = new HashMap<>();
+    for (String key : glass)
+      if (rows.contains(key)) scheduled.merge(Tags.prefix(key), 1, Integer::sum);
+    return glass.stream()
+        .filter(key -> scheduled.getOrDefault(Tags.prefix(key), 0) < SEVERAL)
+        .collect(Collectors.toSet());
   }
 
   /** A tile that is specified, where the rooms use the others and nothing schedules this one. */

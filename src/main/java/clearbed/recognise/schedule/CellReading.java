@@ -2,6 +2,7 @@ package clearbed.recognise.schedule;
 
 import clearbed.model.Content;
 import clearbed.model.Dimension;
+import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
@@ -68,11 +69,20 @@ record CellReading(
   /** Words that may be what the heading says they are. */
   static final double MAYBE = 0.3;
 
+  /** No tile is longer. */
+  private static final Quantity LONGEST_SIDE = Quantity.of(1.8, Unit.METRE);
+
   /** A class alone, in characters. */
   static final int LONGEST_CLASS = 6;
 
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
+
+  /** A size of three sides. */
+  boolean thick() {
+    return figures.stream()
+        .anyMatch(f -> f.content() instanceof Content.Size size && size.sides().size() > 2);
+  }
 
   boolean sentence() {
     return words >= SENTENCE;
@@ -207,7 +217,8 @@ record CellReading(
     if (size) return sentence() ? 0.4 : 1;
     if (figures.size() == 1
         && figures.get(0).content() instanceof Content.Amount m
-        && Quantities.as(m, Dimension.LENGTH).isPresent()) return 0.3;
+        && Quantities.as(m, Dimension.LENGTH).isPresent())
+      return Quantities.as(m, Dimension.LENGTH).get().low().compareTo(LONGEST_SIDE) > 0 ? -1 : 0.3;
     if (bare) return unit == null ? 0 : 0.3;
     return standard || tag || !digits() ? -1 : 0;
   }

@@ -1,14 +1,17 @@
 package clearbed.recognise.schedule;
 
+import clearbed.recognise.statement.TagList;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** What the columns of a table say of each other, and what the heading over it says of all. */
 final class ColumnNeighbours {
@@ -25,6 +28,11 @@ final class ColumnNeighbours {
 
   /** Sealants are of movement joints. */
   private static final Set<String> KIN = Set.of("sealant", "movement");
+
+  private static final String MOVEMENT_WIDTH = "movement.width";
+  private static final String GROUT_WIDTH = "grout.width";
+  private static final Pattern OF_EITHER =
+      Pattern.compile("grout|\\bwidth\\b.{0,12}\\bdepth\\b", Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
   private final HeardHeadings headings;
@@ -51,10 +59,52 @@ final class ColumnNeighbours {
       Map<String, ColumnScore> own = scores.get(w.index());
       if (own != null && ofOne && families(w.text()).isEmpty())
         own.replaceAll((meaning, s) -> under(of, meaning, s));
+      if (own != null && of.equals("movement")) sidesOfFields(own);
     }
+    if (spaced) ofMovement(words, scores);
+    numbersOfRooms(words, scores);
     onlyRooms(scores);
     onlyTags(scores, words);
     strengths(scores, words);
+  }
+
+  /** "Length of field | Width of joint | Sealant": no joint that is grouted has a field. */
+  private static void ofMovement(
+      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores) {
+    boolean told =
+        scores.values().stream()
+            .map(own -> own.get(MOVEMENT_WIDTH))
+            .anyMatch(s -> s != null && s.heading() >= ColumnScores.EXACT);
+    // Beside a grout, or a width of movement joints with their depth, it is grouted after all.
+    boolean grouted = words.stream().anyMatch(w -> OF_EITHER.matcher(w.text()).find());
+    if (told || grouted) return;
+    for (ColumnWords w : words) {
+      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+      ColumnScore grout = own.remove(GROUT_WIDTH);
+      if (grout == null) continue;
+      own.merge(MOVEMENT_WIDTH, grout, (one, other) -> one.sum() < other.sum() ? other : one);
+    }
+  }
+
+  /** "Longest side" in a table of movement joints is that of a field. */
+  private static void sidesOfFields(Map<String, ColumnScore> own) {
+    ColumnScore run = own.get("location.run");
+    ColumnScore spacing = own.get("movement.spacing");
+    if (run == null || spacing == null || run.heading() >= ColumnScores.EXACT) return;
+    if (spacing.cells() >= ColumnScores.HALF) own.remove("location.run");
+  }
+
+  /** "No. | Room | Part | Mark": the number before the name of a room is that of the room. */
+  private void numbersOfRooms(
+      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores) {
+    for (int i = 0; i + 1 < words.size(); i++) {
+      String heading = words.get(i).text().toLowerCase(Locale.ROOT).replace(".", "");
+      if (!vocabulary.list("schedule.roomNumber").matches(heading)) continue;
+      ColumnScore room =
+          scores.getOrDefault(words.get(i + 1).index(), Map.of()).get("location.room");
+      if (room == null || room.heading() < ColumnScores.EXACT) continue;
+      scores.getOrDefault(words.get(i).index(), new HashMap<>()).remove(HeadingEvidence.TAG);
+    }
   }
 
   /**
@@ -72,12 +122,26 @@ final class ColumnNeighbours {
       ColumnScore tag = own.get(HeadingEvidence.TAG);
       boolean others = tagged.size() > (tagged.contains(w.index()) ? 1 : 0);
       if (tag == null || !others) continue;
-      if (!isOfTiles(w)) own.remove(HeadingEvidence.TAG);
+      if (!isOfTiles(w) || isListOfUsers(w, tag, tagged, words)) own.remove(HeadingEvidence.TAG);
       else if (tag.cells() < ColumnScores.HALF_BORNE_OUT)
         own.put(
             HeadingEvidence.TAG,
             new ColumnScore(tag.heading() * 0.4, tag.cells(), 0, 0, tag.why()));
     }
+  }
+
+  /** "K1 | Cement adhesive | GM 01, GM 05": a row on the mark that stands alone, for the others. */
+  private static boolean isListOfUsers(
+      ColumnWords w, ColumnScore tag, Set<Integer> tagged, List<ColumnWords> words) {
+    if (tag.heading() >= ColumnScores.HINT || !hasLists(w)) return false;
+    return words.stream()
+        .anyMatch(o -> o.index() < w.index() && tagged.contains(o.index()) && !hasLists(o));
+  }
+
+  private static boolean hasLists(ColumnWords w) {
+    return w.cells().stream()
+        .map(TagList::inCell)
+        .anyMatch(list -> list != null && list.tags().size() > 1);
   }
 
   /**
@@ -226,7 +290,8 @@ final class ColumnNeighbours {
         .anyMatch(
             e ->
                 (e.getKey().startsWith("tile.")
-                        || e.getKey().equals(HeadingEvidence.MATERIAL)
+                        // "Covering" over marks says of no tile what it is.
+                        || e.getKey().equals(HeadingEvidence.MATERIAL) && e.getValue().cells() >= 0
                         || e.getKey().equals("movement.width"))
                     && e.getValue().heading() >= ColumnScores.EXACT);
   }

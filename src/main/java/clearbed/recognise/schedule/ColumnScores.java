@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What speaks for each meaning of a column by itself: its heading, its unit and its cells. */
@@ -51,6 +52,7 @@ final class ColumnScores {
           "tile.slipTest");
 
   private static final String SLIP = "tile.slip";
+  private static final Pattern THICKNESS = Pattern.compile("thick\\w*|thk");
 
   private static final double[] NO_CELLS = {};
   private static final double CLASS = 0.8;
@@ -104,7 +106,7 @@ final class ColumnScores {
     List<String> said = w.cells().stream().filter(c -> cells.reading(c).says()).toList();
     List<CellReading> cells = said.stream().map(this.cells::reading).toList();
     Map<String, Heard> heard = headings.over(w.heads());
-    List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard);
+    List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard, cells);
     double[][] fits = fits(cells, asked, w, heard);
     boolean headless = w.text().isEmpty();
     Map<String, ColumnScore> out = new LinkedHashMap<>();
@@ -144,14 +146,21 @@ final class ColumnScores {
   }
 
   /** Those that no word of the heading, in lower case, speaks against. */
-  private List<Attribute> asked(String heading, Map<String, Heard> heard) {
+  private List<Attribute> asked(String heading, Map<String, Heard> heard, List<CellReading> cells) {
     List<Attribute> out = new ArrayList<>();
     for (Attribute a : vocabulary.attributes()) {
       Heard by = heard.get(a.id());
       boolean exact = by != null && by.strength() >= EXACT;
-      if (exact || !a.words().not().in(heading)) out.add(a);
+      // "Face size x thickness" over "23 x 23 x 6 mm" is a size with all its sides.
+      boolean sides = by != null && a.kind() == Attribute.Kind.SIZE && haveThickness(cells);
+      String against = sides ? THICKNESS.matcher(heading).replaceAll("") : heading;
+      if (exact || !a.words().not().in(against)) out.add(a);
     }
     return out;
+  }
+
+  private static boolean haveThickness(List<CellReading> cells) {
+    return !cells.isEmpty() && cells.stream().filter(CellReading::thick).count() * 2 > cells.size();
   }
 
   /** How well each cell is a value of each attribute. */

@@ -51,8 +51,11 @@ final class RowGlass {
     // "Sintered from glass granulate, opaque": what it was made from is named.
     boolean told = own.glass() || own.another();
     String seen = told ? "" : seenThrough(header, row);
-    if (own.decided() && seen.isEmpty()) return new Result(own.glass(), true, known.words());
     Taught.Word letters = letters(row, tag);
+    // "TG = glass tile" tells that the float glass of TG5 is tile.
+    boolean named = letters != null && own.another() && isOfGlass(material);
+    if (own.decided() && seen.isEmpty() && !named)
+      return new Result(own.glass(), true, known.words());
     if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());
     if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
@@ -65,6 +68,12 @@ final class RowGlass {
       if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  /** Glass that is no tile by its own words, and no tile of another kind. */
+  private boolean isOfGlass(String material) {
+    return means.vocabulary.list("glassAlone").in(material)
+        && means.vocabulary.describesOtherTile(material).isEmpty();
   }
 
   /** What a legend says of the letters of the tag, or of a cell that holds such letters alone. */

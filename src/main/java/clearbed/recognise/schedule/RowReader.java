@@ -67,12 +67,21 @@ public final class RowReader {
   private static final Pattern FIELD =
       Pattern.compile("\\d[\\d.,]*\\s?\\p{L}{0,4}\\s?[x×X]\\s?\\d[\\d.,]*\\s?\\p{L}{0,4}\\.?");
 
+  /** Its first group is there where the width comes first. */
+  private static final Pattern WIDTH_AND_DEPTH =
+      Pattern.compile(
+          "\\b(?:(w(?:idth|ide)?)\\W{0,3}(?:x|by|and)?\\W{0,3}d(?:epth|eep)?|d(?:epth|eep)?\\W{0,3}(?:x|by|and)?\\W{0,3}w(?:idth|ide)?)\\b",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Pattern SIDES = Pattern.compile("\\d\\s?[x×X]\\s?\\d");
 
   private static final int LONG = 500;
 
   /** So many words are no figure with its unit. */
   private static final int SENTENCE = 5;
+
+  /** A cell that says so many things of a tile is no chance. */
+  private static final int DESCRIBED = 2;
 
   private final Vocabulary vocabulary;
   private final StatementFinder finder;
@@ -201,7 +210,23 @@ public final class RowReader {
     }
     if (out.stream().noneMatch(s -> s.attribute().equals("location.exposure")))
       out.addAll(described(table, header, row, tagColumn));
+    withoutSupposed(out);
     return out;
+  }
+
+  /** "Reaction resin" beside "R2T" tells no class by itself. */
+  private static void withoutSupposed(List<Statement> row) {
+    Set<String> written = new TreeSet<>();
+    for (Statement s : row) if (isClass(s) && isWritten(s)) written.add(s.attribute());
+    row.removeIf(s -> isClass(s) && !isWritten(s) && written.contains(s.attribute()));
+  }
+
+  private static boolean isClass(Statement s) {
+    return s.attribute().endsWith(".isoClass");
+  }
+
+  private static boolean isWritten(Statement s) {
+    return s.asWritten().contains(s.content().text());
   }
 
   /** Where the tile is, by its description, should no column say it. */
@@ -339,8 +364,14 @@ public final class RowReader {
     } else if (attribute == null) {
       boolean material = column.describes();
       String family = material ? "tile" : vocabulary.family(column.text());
-      out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
-      if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
+      List<Statement> told = widthAndDepth(origin, text, column);
+      if (told.isEmpty() && !material && family.isEmpty()) told = ofTile(origin, text, column);
+      if (!told.isEmpty()) {
+        out.addAll(told);
+      } else {
+        out.addAll(find(origin, text, column, Context.running(family, Set.of(), material)));
+        if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
+      }
       if (material && column.unit() != null) describedSize(out, origin, text, column);
     } else if (attribute.id().equals("notes")) {
       out.addAll(find(origin, text, column, Context.running("", Set.of(), true)));
@@ -360,6 +391,39 @@ public final class RowReader {
     Quantities.size(text, column.unit(), column.mark())
         .filter(found -> found.sides().size() > 1)
         .ifPresent(found -> out.add(statement(size, found, text, origin)));
+  }
+
+  /** "8 x 5 mm" under "Width x depth of sealant" is of the joint and of what fills it. */
+  private static List<Statement> widthAndDepth(Origin origin, String text, Header.Column column) {
+    Matcher heading = WIDTH_AND_DEPTH.matcher(column.text());
+    if (!heading.find()) return List.of();
+    Content.Size pair =
+        Quantities.size(text, column.unit(), column.mark())
+            .filter(size -> size.sides().size() == 2)
+            .orElse(null);
+    if (pair == null) return List.of();
+    boolean turned = heading.group(1) == null;
+    Quantity width = pair.sides().get(turned ? 1 : 0);
+    Quantity depth = pair.sides().get(turned ? 0 : 1);
+    return List.of(
+        statement("movement.width", Content.Amount.exact(width), text, origin),
+        statement("sealant.depth", Content.Amount.exact(depth), text, origin));
+  }
+
+  /**
+   * "Kiln-formed glass, 6 in. x 24 in., no backing": words that say this and that of a tile
+   * describe it, whatever they stand under. Empty where they do not.
+   */
+  private List<Statement> ofTile(Origin origin, String text, Header.Column column) {
+    if (text.split("\\s+", SENTENCE).length < SENTENCE) return List.of();
+    List<Statement> told = find(origin, text, column, Context.running("tile", Set.of(), true));
+    long said =
+        told.stream()
+            .map(Statement::attribute)
+            .filter(a -> a.startsWith("tile."))
+            .distinct()
+            .count();
+    return said < DESCRIBED ? List.of() : told;
   }
 
   /** "Translucent, aqua" under "Look": its first words say what the tile is. */
@@ -518,7 +582,12 @@ public final class RowReader {
 
   private static Statement statement(
       Attribute attribute, Content content, String text, Origin origin) {
-    return new Statement(attribute.id(), content, false, text, origin, Limits.NONE);
+    return statement(attribute.id(), content, text, origin);
+  }
+
+  private static Statement statement(
+      String attribute, Content content, String text, Origin origin) {
+    return new Statement(attribute, content, false, text, origin, Limits.NONE);
   }
 
   private boolean says(Attribute column, Statement s) {

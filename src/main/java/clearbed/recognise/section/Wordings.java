@@ -109,7 +109,8 @@ final class Wordings {
   }
 
   private Wording read(Paragraph p, String text) {
-    Outline.Label label = Outline.label(p, text);
+    Outline.Label label =
+        opensWithMark(p, text) ? new Outline.Label(-1, "", text) : Outline.label(p, text);
     String words = label.rest();
     String scope = label.rank() < 0 ? leads.scope(words) : "";
     boolean heading = !scope.isEmpty() || Outline.heading(p, label);
@@ -139,6 +140,12 @@ final class Wordings {
         above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
         TileWords.tileWork(words),
         words.length() < LONGEST_TITLE ? works(words) : Set.of());
+  }
+
+  /** "M4.1 Sintered glass" is no article where the schedules have M4.1. */
+  private boolean opensWithMark(Paragraph p, String text) {
+    return p.label().isBlank()
+        && vocabulary.taught().tagsIn(text).stream().anyMatch(hit -> hit.start() == 0);
   }
 
   /** Of "GT-1: 8 ft. GT-2: 16 ft. All: at perimeters" no lead limits the whole. */

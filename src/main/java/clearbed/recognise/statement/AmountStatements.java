@@ -276,6 +276,8 @@ final class AmountStatements {
       if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
       if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
       if (a.family().equals("grout") && ofMovementJoints(p)) continue;
+      // "Sample area. 2 m² are laid, grouted ..."
+      if (!p.carried.title.isEmpty() && a.words().not().in(p.carried.title)) continue;
       boolean column = a.id().equals(p.context.attribute()) && !a.words().not().in(p.whole);
       int d = column ? -1000 : distance(p, a, start, end);
       if (d < distance) {

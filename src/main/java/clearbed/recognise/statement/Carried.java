@@ -23,6 +23,9 @@ final class Carried {
 
   boolean flatness;
 
+  /** What has been named without its figure, which has no unit and may come later. */
+  Attribute awaited;
+
   /** Words that run in before the text and say what it is about: "Spacing and width." */
   String title = "";
 

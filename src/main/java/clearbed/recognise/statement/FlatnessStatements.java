@@ -24,6 +24,9 @@ final class FlatnessStatements {
   /** Words between the two figures, in characters. */
   private static final int NEAR = 60;
 
+  /** A straightedge is named so close before its length, in characters. */
+  private static final int BEFORE = 30;
+
   /** "3 mm gap in 2 m" speaks of nothing else, in words. */
   private static final int PLAIN = 2;
 
@@ -119,7 +122,10 @@ final class FlatnessStatements {
     boolean plain = between.trim().split("\\s+").length <= PLAIN;
     if (rising && joined && (plain || named && between.indexOf(',') < 0))
       return new Content.Deviation(a.quantity, b.quantity);
-    boolean edge = vocabulary.list("flatness.edge").in(between);
+    // "A straightedge of 2 m" and "a 2 m straightedge".
+    String before = text.substring(Math.max(0, a.start - BEFORE), a.start);
+    boolean edge =
+        vocabulary.list("flatness.edge").in(between) || vocabulary.list("flatness.edge").in(before);
     return !rising && edge ? new Content.Deviation(b.quantity, a.quantity) : null;
   }
 

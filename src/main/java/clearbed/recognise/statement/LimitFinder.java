@@ -20,7 +20,7 @@ public final class LimitFinder {
       Pattern.compile(
           "(?<![A-Za-z0-9.-])(?:("
               + Tags.LETTERS
-              + ")[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN[-.]|BS[-.]|TCNA|UL-)[A-Z]{1,4}[-.][A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-]\\d)");
+              + ")[-. ]?(\\d{1,3})([A-Za-z]?)|(?!ANSI|ASTM|ISO|EN[-.]|BS[-.]|TCNA|UL-)[A-Z]{1,4}[-.][A-Z]{1,3}-?\\d{1,3}|([A-Z]{2,4})-([A-Z]))(?![A-Za-z0-9]|[.-](?:\\d|[xX]\\b))");
   // "GT-5-8" is a range, and no tag by itself.
   private static final Pattern FIGURES_APART =
       Pattern.compile(

@@ -38,6 +38,8 @@ public final class Parts {
   private static final Pattern VERB =
       Pattern.compile(",? (?:is|are|shall|must|will|has|have|[a-z]{3,12}s) ");
 
+  private static final Pattern ON_IT = Pattern.compile("(?:the|its|it|this|that) ");
+
   /** Tags stand so close behind "except", in characters. */
   private static final int NEAR = 20;
 
@@ -72,16 +74,29 @@ public final class Parts {
           text.indexOf('\n', before) < 0 || text.indexOf('\n', before) > sentence.start();
       before = sentence.end();
       boolean uses = false;
+      boolean tile = opensWithTile(sentence.text());
       for (String item : SEMICOLON.split(sentence.text())) {
         if (item.isBlank()) continue;
+        // "GT-2 is measured by the pendulum; the value is not below 40."
+        boolean ofIt = tile && ON_IT.matcher(item).lookingAt() && LimitFinder.tags(item).isEmpty();
         // "Uses: NT for walls; T for floors" names the use once for all.
         boolean another = uses && USE.matcher(item).lookingAt();
         uses |= USES.matcher(item).lookingAt();
-        out.add(new Piece(another ? "Use " + item.trim() : item.trim(), first && !out.isEmpty()));
+        boolean goesOn = (first || ofIt) && !out.isEmpty();
+        out.add(new Piece(another ? "Use " + item.trim() : item.trim(), goesOn));
         first = false;
       }
     }
     return out;
+  }
+
+  /** "GT-2 is ...", of which all of the sentence speaks. */
+  private static boolean opensWithTile(String sentence) {
+    if (sentence.indexOf(';') < 0) return false;
+    LimitFinder.TagsAt tags = LimitFinder.firstTags(sentence);
+    return tags != null
+        && tags.start() == 0
+        && VERB.matcher(sentence).region(tags.end(), sentence.length()).lookingAt();
   }
 
   /** Where the words behind an exception that opens a sentence begin: a comma, or "all". */

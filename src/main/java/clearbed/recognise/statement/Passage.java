@@ -185,6 +185,8 @@ final class Passage {
         && before.length() - last.end() < NEGATION_NEAR
         && !(before.indexOf(',', last.end()) >= 0
             && vocabulary.list("negation.affirmed").startsAt(text, end))
+        && !(before.indexOf(',', last.end()) >= 0
+            && vocabulary.list("negation.lacks").startsAt(text, last.start()))
         && !vocabulary.list("negation.ends").startsAt(before, last.end())) return true;
     return vocabulary.list("negation.after").in(text.substring(end));
   }

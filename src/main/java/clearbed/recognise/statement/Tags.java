@@ -4,6 +4,7 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
@@ -23,6 +24,10 @@ public final class Tags {
       Pattern.compile(
           LETTERS
               + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{1,4}\\.[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+
+  /** Figures among the parts of a tag: {@code L1-G2}, {@code M4.2}. */
+  private static final Pattern IN_PARTS =
+      Pattern.compile("([A-Z]{1,4}\\d{1,3}(?:[-./][A-Z]{0,3})+)\\d{1,3}[A-Z]?");
 
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");
@@ -67,8 +72,10 @@ public final class Tags {
     return out.isEmpty() ? Set.of(key) : out;
   }
 
-  /** The letters of a tag: {@code GT} of {@code GT-12}. */
+  /** The letters of a tag: {@code GT} of {@code GT-12}, {@code L1-G} of {@code L1-G2}. */
   public static String prefix(String key) {
+    Matcher parts = IN_PARTS.matcher(key);
+    if (parts.matches()) return parts.group(1);
     return BEHIND_PREFIX.matcher(key).replaceAll("");
   }
 

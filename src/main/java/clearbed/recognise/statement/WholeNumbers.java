@@ -33,6 +33,9 @@ final class WholeNumbers {
           "^\\s?(?:slider|rubber|irhd|mm\\b|days?\\b|h\\b|hours?\\b|no\\.)",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern VALUE =
+      Pattern.compile("\\b(?:values?|readings?|results?)\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern TAG = Pattern.compile("\\b[A-Z]{1,5}[ .]?$");
 
   private static final Pattern DRY =
@@ -66,7 +69,12 @@ final class WholeNumbers {
     for (Attribute a : attributes) {
       if (!p.context.mayStateFamily(a.family())) continue;
       boolean found = false;
-      for (Phrases.Hit cue : a.words().cues().all(p.text)) found |= beside(p, a, cue);
+      List<Phrases.Hit> cues = a.words().cues().all(p.text);
+      for (Phrases.Hit cue : cues) found |= beside(p, a, cue);
+      // "Measured by the pendulum; the test value is not below 40."
+      Matcher value = VALUE.matcher(p.text);
+      if (a == p.carried.awaited && !found && value.find()) found = after(p, a, value.end());
+      if (!cues.isEmpty() || found) p.carried.awaited = found ? null : a;
       // Under "slip resistance" a number too great for a coefficient is a pendulum value.
       if (!found && column != null && column.mayGive(a)) after(p, a, 0);
     }

@@ -341,7 +341,43 @@ class ScheduleFinderTest {
     assertThat(said(joints, "GT-1", "movement.width")).isEqualTo("10 mm");
     assertThat(said(joints, "GT-1", "movement.spacing")).isEqualTo("2.4 m");
     assertThat(said(joints, "GT-1", "grout.width")).isEmpty();
-    assertThat(said(under("Schedule of tile", lines), "GT-1", "grout.width")).isEqualTo("10 mm");
+    // What is grouted has no centres, whatever stands over the table.
+    assertThat(said(under("Schedule of tile", lines), "GT-1", "movement.width")).isEqualTo("10 mm");
+  }
+
+  @Test
+  void a_column_may_hold_the_width_of_joints_and_the_depth_of_what_fills_them() {
+    Facts facts =
+        read(
+            "Place | Marks | Longest side | Movement | Width × depth of sealant",
+            "Basin | GM-1 | 3.0 m | 0.9 mm | 8 × 5 mm",
+            "Hearth wall | GM-2 | 2.5 m | 1.5 mm | 10 × 6 mm");
+    assertThat(said(facts, "GM-1", "movement.spacing")).isEqualTo("3 m");
+    assertThat(said(facts, "GM-1", "movement.width")).isEqualTo("8 mm");
+    assertThat(said(facts, "GM-2", "sealant.depth")).isEqualTo("6 mm");
+  }
+
+  @Test
+  void marks_beside_numbered_rooms_are_those_of_what_is_laid_there() {
+    Facts facts =
+        read(
+            "No. | Room | Part | Mark | Substrate",
+            "U1.04 | Indoor basin | walls | GM-1 | cement render",
+            "E0.14 | Showers | walls | GM-2 | masonry with cement render",
+            "E0.15 | Showers | walls | GM-2 | masonry with cement render");
+    assertThat(said(facts, "GM-1", "substrate.type")).isEqualTo("mortar bed");
+  }
+
+  @Test
+  void words_that_say_this_and_that_of_a_tile_describe_it_whatever_they_stand_under() {
+    Facts facts =
+        read(
+            "Mark | Element and place | Condition | Replacement",
+            "L1-G1 | Glass tile, lobby wall | 42 % hollow | Kiln-formed glass, 6 in. x 24 in., transparent, no backing, loose pieces",
+            "L1-G2 | Glass mosaic, basin | Leaking | Pressed glass, 3/4 in. x 3/4 in., opaque, no backing, mesh mounted",
+            "L1-M1 | Mirror, alcove | Sound | Keep");
+    assertThat(said(facts, "L1-G1", "tile.size")).isEqualTo("6 in x 24 in");
+    assertThat(said(facts, "L1-G2", "tile.translucency")).isEqualTo("opaque");
   }
 
   @Test
