@@ -16,6 +16,7 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -66,6 +67,9 @@ public final class TagsCheck implements SetComputation {
     Set<String> glass = scene.project().glassKeys();
     boolean scheduled = !rows.isEmpty();
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
+    // "GL9 to the niche": of letters that only glass tiles have, it needs no word of glass.
+    Set<String> ofGlass = several(glass, rows);
+    rows.stream().filter(key -> !glass.contains(key)).map(Tags::prefix).forEach(ofGlass::remove);
     rows.addAll(unlike(glass, rows));
     rows.addAll(scene.project().components());
     Set<String> prefixes = prefixes(glass);
@@ -73,6 +77,7 @@ public final class TagsCheck implements SetComputation {
     // Issue after issue says the same words.
     Memo<String, Boolean> speaking = Memo.ofTexts();
     Memo<String, Set<String>> opening = Memo.ofTexts();
+    Memo<String, Set<String>> named = Memo.ofTexts();
     // Where clauses specify the tiles by tag, what a room alone uses is one that they pass over.
     if (!scene.project().rooms().isEmpty() && !specifiedByTag(scene, specifying(scene)))
       for (RoomUse use : scene.project().rooms())
@@ -80,6 +85,9 @@ public final class TagsCheck implements SetComputation {
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         String text = clause.text();
+        for (String tag : named.get(text, () -> namedEach(text)))
+          if (ofGlass.contains(Tags.prefix(tag)) && !dropped(scene, text))
+            stranger(strangers, rows, prefixes, tag, clause.origin());
         Set<String> opens = opening.get(text, () -> Tags.inOpening(text));
         if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
         boolean speaks =
@@ -87,7 +95,7 @@ public final class TagsCheck implements SetComputation {
                 || clause.limits().glass()
                 || speaking.get(text, () -> scene.vocabulary().speaksOfGlassTile(text));
         if (!speaks) continue;
-        if (scene.vocabulary().list("clause.dropped").in(text)) continue;
+        if (dropped(scene, text)) continue;
         for (String tag : clause.limits().tags())
           stranger(strangers, rows, prefixes, tag, clause.origin());
         for (String tag : opens) stranger(strangers, rows, prefixes, tag, clause.origin());
@@ -110,14 +118,35 @@ public final class TagsCheck implements SetComputation {
     return out;
   }
 
+  /** Tags that a text names one by one: "G-10 to G-54" are room for more. */
+  private static Set<String> namedEach(String text) {
+    Set<String> written = new TreeSet<>();
+    for (String tag : LimitFinder.written(PlainText.of(text))) written.add(Tags.key(tag));
+    Set<String> spread = LimitFinder.tags(text);
+    written.retainAll(spread);
+    return spread.size() > written.size() + SEVERAL ? Set.of() : written;
+  }
+
+  private static boolean dropped(Scene scene, String text) {
+    return scene.vocabulary().list("clause.dropped").in(text);
+  }
+
   /** Without those of whose letters the schedules have several: these are missing there. */
   private static Set<String> unlike(Set<String> glass, Set<String> rows) {
+    Set<String> several = several(glass, rows);
+    return glass.stream()
+        .filter(key -> !several.contains(Tags.prefix(key)))
+        .collect(Collectors.toSet());
+  }
+
+  /** The letters of several glass tiles that the schedules have. */
+  private static Set<String> several(Set<String> glass, Set<String> rows) {
     Map<String, Integer> scheduled = new HashMap<>();
     for (String key : glass)
       if (rows.contains(key)) scheduled.merge(Tags.prefix(key), 1, Integer::sum);
-    return glass.stream()
-        .filter(key -> scheduled.getOrDefault(Tags.prefix(key), 0) < SEVERAL)
-        .collect(Collectors.toSet());
+    scheduled.values().removeIf(times -> times < SEVERAL);
+    scheduled.remove("");
+    return scheduled.keySet();
   }
 
   /** A tile that is specified, where the rooms use the others and nothing schedules this one. */

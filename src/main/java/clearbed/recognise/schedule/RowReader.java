@@ -208,8 +208,9 @@ public final class RowReader {
       out.addAll(said);
       fates.cell(cell, column, fate(column, cell, said));
     }
-    if (out.stream().noneMatch(s -> s.attribute().equals("location.exposure")))
-      out.addAll(described(table, header, row, tagColumn));
+    for (Header.Column as : placed)
+      if (out.stream().noneMatch(s -> s.attribute().equals(as.attribute().id())))
+        out.addAll(described(as, table, header, row, tagColumn));
     withoutSupposed(out);
     return out;
   }
@@ -230,17 +231,23 @@ public final class RowReader {
   }
 
   /** Where the tile is, by its description, should no column say it. */
-  private List<Statement> described(Table table, Header header, Table.Row row, int tagColumn) {
+  private List<Statement> described(
+      Header.Column as, Table table, Header header, Table.Row row, int tagColumn) {
     List<Statement> out = new ArrayList<>();
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
-      if (!column.describes() || column.index() == tagColumn || cell == null) continue;
-      for (String place : places.in(PlainText.of(cell.text()))) {
-        for (Header.Column as : placed) {
-          for (Statement s : property(as, place, table.origin(cell)))
-            if (!(s.content() instanceof Content.Words) && !out.contains(s)) out.add(s);
-        }
-      }
+      if (cell == null || column.index() == tagColumn) continue;
+      // "Interior floor, wet" under "Exposure" tells the surface, too.
+      boolean exposed =
+          column.attribute() != null && column.attribute().id().equals("location.exposure");
+      String text = PlainText.of(cell.text());
+      List<String> told =
+          column.describes() ? places.in(text) : exposed ? List.of(text) : List.of();
+      for (String place : told)
+        for (Statement s : property(as, place, table.origin(cell)))
+          if (s.attribute().equals(as.attribute().id())
+              && !(s.content() instanceof Content.Words)
+              && !out.contains(s)) out.add(s);
     }
     return out;
   }

@@ -43,6 +43,14 @@ final class Carried {
       Pattern.compile(
           "(?i)\\b(on|over|to|with|onto|accepts?|approves?|allows?|permits?|endorses?|for) (?:it|them|this|these)(?= |[.,;]|$)(?! tiles?\\b)");
 
+  private static final Pattern PARTY =
+      Pattern.compile(
+          "\\b(?:(?:tile|glass|mortar|adhesive|grout|membrane|sealant) )?(?:maker|manufacturer|producer|supplier)s?\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern PRONOUN = Pattern.compile("^(?:He|She|They)(?= [a-z])");
+
+  private String party = "";
   private final Set<String> membranes = new TreeSet<>();
   private boolean onMembrane;
 
@@ -50,11 +58,18 @@ final class Carried {
    * @param membrane words for membranes
    */
   void heard(String part, Phrases membrane) {
+    Matcher who = PARTY.matcher(part);
+    if (who.find()) party = who.group();
     Matcher m = MARKED.matcher(part);
     while (m.find()) membranes.add(m.group(1));
     // "Membrane ... The tile maker accepts it. The adhesive maker accepts his adhesive on it."
     boolean stillOfIt = onMembrane && ON_IT.matcher(part).find();
     onMembrane = stillOfIt || membrane.in(part) || membranes.stream().anyMatch(part::contains);
+  }
+
+  /** "He also confirmed it": who was named before. */
+  String named(String part) {
+    return party.isEmpty() ? part : PRONOUN.matcher(part).replaceFirst("The " + party);
   }
 
   /** The words, with what marks and pronouns stand for: "set over WB-1", "used on it". */

@@ -32,6 +32,7 @@ final class Requirements {
     boolean ofMounting = p.context.attribute().equals("tile.mounting");
     // Not so "Back: painted; the mesh is compatible with the adhesive", which is of the mesh.
     boolean ofLabel = p.leadEnd == 0 && vocabulary.list("clause.ofLabel").in(p.text);
+    String text = p.carried.named(p.text);
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
@@ -40,7 +41,7 @@ final class Requirements {
         continue;
       }
       boolean required =
-          a.words().requiredIn(p.text)
+          a.words().requiredIn(text)
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
               || requiredUnder(p.title(), p.text, a)
               || ofLabel && requiredUnder(p.carried.label, p.text, a)

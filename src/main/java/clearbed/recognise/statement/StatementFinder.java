@@ -25,7 +25,7 @@ public final class StatementFinder {
 
   private static final Pattern USES =
       Pattern.compile(
-          "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:(?!(?:(?:maker|manufacturer|supplier|producer)s?|that|those)\\b)[\\w-]+ ){0,3})"
+          "^(?:(?i:use[ds]?|used for|for use|required|applies|apply|locations?)\\b[^.;]{0,12}|(?:(?!(?:(?:maker|manufacturer|supplier|producer)s?|that|those)\\b)[\\w-]+ ){0,5})"
               + "(?:(?i:for|of|at|in|on)|:)\\s+(?:tags? |(?i:glass (?:tiles?|mosaics?)) )?[A-Z]{1,5}[-. ]?(?:\\d|[A-Z]\\b)");
 
   private static final Pattern USED =
