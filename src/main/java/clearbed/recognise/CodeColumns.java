@@ -22,6 +22,9 @@ final class CodeColumns {
       Pattern.compile(
           "(?=.{2,14}$)(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d]{1,8}(?:[-./_][\\p{L}\\d]{1,6}){0,3}");
 
+  /** "gt-xi", "R-α", "cs.i": letters in two parts. */
+  private static final Pattern LETTERS = Pattern.compile("(?=.{3,8}$)\\p{L}{1,3}[-./]\\p{L}{1,4}");
+
   /** "Tile A", "BLUE 3": a word and what counts it. */
   private static final Pattern COUNTED =
       Pattern.compile("(?=.{3,16}$)\\p{Lu}\\p{L}{2,10} (?:\\p{Lu}|\\d{1,3}\\p{Ll}?)");
@@ -34,6 +37,9 @@ final class CodeColumns {
 
   private static final int COLUMNS = 8;
 
+  /** Rows in which codes are looked for. */
+  private static final int MOST_ROWS = 200;
+
   /** Fewer might be words of any kind. */
   private static final int FEWEST = 2;
 
@@ -42,6 +48,13 @@ final class CodeColumns {
 
   private final Vocabulary vocabulary;
 
+  /**
+   * The first rows of a table, which tell.
+   *
+   * @param title over the table, or empty
+   */
+  record Grid(List<Table.Row> rows, String title) {}
+
   CodeColumns(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
@@ -49,11 +62,19 @@ final class CodeColumns {
   /**
    * The codes of the first column that has such and nothing else, but for marks of known forms.
    *
-   * @param rows the first of a table, which tell
+   * @param alike tables of the same headings
    * @param named short names of glass tile by the legends of the document
    */
-  List<String> in(List<Table.Row> rows, Set<String> named) {
-    List<Line> lines = lines(rows);
+  List<String> in(List<Grid> alike, Set<String> named) {
+    List<Line> lines = new ArrayList<>();
+    List<Table.Row> rows = new ArrayList<>();
+    for (Grid grid : alike) {
+      if (rows.size() > MOST_ROWS) break;
+      // What heads the first heads all.
+      List<Table.Row> own = grid.rows().subList(rows.isEmpty() ? 0 : 1, grid.rows().size());
+      rows.addAll(own);
+      lines.addAll(lines(own, isOnGlass(grid.title())));
+    }
     for (int column = 0; column < COLUMNS; column++) {
       List<String> codes = codes(lines, hasProperties(rows, column), column, named);
       if (codes.size() >= FEWEST)
@@ -69,9 +90,16 @@ final class CodeColumns {
    */
   private record Line(Table.Row row, boolean under) {}
 
-  private List<Line> lines(List<Table.Row> rows) {
+  /** "Tile schedule B: glass", and not "Glass and ceramic tile". */
+  private boolean isOnGlass(String title) {
+    boolean glass = vocabulary.describesGlassTile(title);
+    return (glass || TileWords.tile(title) && vocabulary.namesGlass(title))
+        && vocabulary.otherTile().values().stream().noneMatch(kind -> kind.in(title));
+  }
+
+  private List<Line> lines(List<Table.Row> rows, boolean onGlass) {
     List<Line> out = new ArrayList<>();
-    boolean under = false;
+    boolean under = onGlass;
     for (Table.Row row : rows) {
       List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
       if (filled.size() == 1) under = vocabulary.describesGlassTile(filled.get(0).text());
@@ -127,6 +155,7 @@ final class CodeColumns {
     for (Table.Cell cell : row.cells()) {
       boolean code = cell.column() == column;
       if (!code && vocabulary.describesGlassTile(cell.text())) return true;
+      if (!code && vocabulary.list("glassTileAbroad").in(cell.text())) return true;
       if (!code && named.contains(cell.text().strip())) return true;
       words.append(cell.text()).append(" | ");
     }
@@ -136,7 +165,10 @@ final class CodeColumns {
   }
 
   private static boolean isCode(String text) {
-    boolean code = CODE.matcher(text).matches() || COUNTED.matcher(text).matches();
+    boolean code =
+        CODE.matcher(text).matches()
+            || LETTERS.matcher(text).matches()
+            || COUNTED.matcher(text).matches();
     return code && !MEASURE.matcher(text).matches() && Citations.find(text).isEmpty();
   }
 }

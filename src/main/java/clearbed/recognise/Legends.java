@@ -27,6 +27,10 @@ final class Legends {
       Pattern.compile(
           "(?:^|[;,:])\\s*(\\p{Lu}{2,6}(?:-\\p{Lu}{1,4})?)\\s+(\\p{Ll}[^;,]{3,50})(?=[;,.]|$)");
 
+  private static final Pattern SECTION =
+      Pattern.compile(
+          "(?<![\\d.])(\\d{2} \\d{2} \\d{2}(?:\\.\\d{2})?)\\s*[-:\u2013\u2014]?\\s*(\\p{L}[^;,.\\n]{3,40})");
+
   private static final Set<String> SAID_PLAINLY = Set.of("=", "means", "stands for", "denotes");
 
   /** Fewer might be words of any kind. */
@@ -48,6 +52,8 @@ final class Legends {
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
       if (filled.size() < FEWEST) continue;
+      // A key may stand over what it explains.
+      if (filled.size() > FEWEST && names.size() >= FEWEST) break;
       if (filled.size() > FEWEST) return List.of();
       String name = PlainText.line(filled.get(0).text()).strip();
       String meaning = PlainText.line(filled.get(1).text()).strip();
@@ -69,6 +75,11 @@ final class Legends {
       boolean abbreviates = m.group(1).length() >= FEWEST && abbreviates(m.group(1), meaning);
       if (isGlassTile(meaning) && (plain || abbreviates)) glass.add(m.group(1));
     }
+    // "09 30 14 glass tiling; 09 68 00 carpet", and the title of a section.
+    Matcher section = SECTION.matcher(PlainText.of(text));
+    while (section.find())
+      if (isGlassTile(section.group(2)) && !namesOther(section.group(2)))
+        glass.add(section.group(1));
     List<MatchResult> listed =
         LISTED
             .matcher(PlainText.of(text))
@@ -77,6 +88,10 @@ final class Legends {
             .toList();
     for (MatchResult each : listed)
       if (listed.size() >= FEWEST && isGlassTile(each.group(2))) glass.add(each.group(1));
+  }
+
+  private boolean namesOther(String title) {
+    return vocabulary.otherTile().values().stream().anyMatch(kind -> kind.in(title));
   }
 
   private boolean isGlassTile(String meaning) {

@@ -10,6 +10,7 @@ import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,6 +47,9 @@ final class LessonFinder {
   /** Fewer might be words of any kind. */
   private static final int FEWEST = 2;
 
+  /** Longer words over a table are no title, in characters. */
+  private static final int LONGEST_TITLE = 90;
+
   /** Rows in which glass tile is looked for. */
   private static final int LOOKED_AT = 200;
 
@@ -62,29 +66,47 @@ final class LessonFinder {
   Lessons in(Document document) {
     Set<String> glass = new TreeSet<>();
     List<Paragraph> paragraphs = new ArrayList<>();
-    List<List<Table.Row>> tables = new ArrayList<>();
-    List<List<Table.Row>> onGlass = new ArrayList<>();
+    // A table for each room or floor has the same headings as the next.
+    Map<List<String>, List<CodeColumns.Grid>> tables = new LinkedHashMap<>();
+    Set<String> behind = new TreeSet<>();
+    String over = "";
     for (Block block : document.blocks()) {
       if (block instanceof Paragraph p) {
         paragraphs.add(p);
+        over = p.text().strip();
         legends.into(p.text(), glass);
       }
       if (!(block instanceof Table table)) continue;
       List<Table.Row> first = table.rows().subList(0, Math.min(table.rows().size(), LOOKED_AT));
-      tables.add(first);
+      tables
+          .computeIfAbsent(headings(table), any -> new ArrayList<>())
+          .add(new CodeColumns.Grid(first, title(table, over)));
+      over = "";
       if (!mayBeGlass(first)) continue;
-      onGlass.add(first);
       glass.addAll(legends.in(table));
-      for (Table.Row row : first)
-        for (Table.Cell cell : row.cells()) legends.into(cell.text(), glass);
+      List<String> cells = new ArrayList<>();
+      for (Table.Row row : first) for (Table.Cell cell : row.cells()) cells.add(cell.text());
+      cells.forEach(cell -> legends.into(cell, glass));
+      behind.addAll(behind(cells));
     }
-    Set<String> marks = new TreeSet<>();
+    Set<String> marks = new TreeSet<>(behind);
     // Where a legend says what letters mean, a schedule may never say glass.
-    for (List<Table.Row> rows : glass.isEmpty() ? onGlass : tables)
-      marks.addAll(codes.in(rows, glass));
+    for (List<CodeColumns.Grid> alike : tables.values())
+      if (!glass.isEmpty() || alike.stream().anyMatch(this::mayBeGlass))
+        marks.addAll(codes.in(alike, glass));
     marks.addAll(ofItems(paragraphs));
     marks.addAll(ofMarkedItems(paragraphs));
     return new Lessons(List.copyOf(marks), List.copyOf(glass));
+  }
+
+  private static List<String> headings(Table table) {
+    if (table.rows().isEmpty()) return List.of();
+    return table.rows().get(0).cells().stream().map(cell -> cell.text().strip()).toList();
+  }
+
+  private static String title(Table table, String over) {
+    String sheet = table.origin().sheet();
+    return (over.length() > LONGEST_TITLE ? "" : over) + (sheet == null ? "" : " " + sheet);
   }
 
   /** Words and letters that count the items of a text, where some of them are glass tile. */
@@ -128,12 +150,31 @@ final class LessonFinder {
     return glass.size() >= FEWEST ? marks : Set.of();
   }
 
+  /** "Mosaico de vidrio «MV-a»", cell after cell. */
+  private Set<String> behind(List<String> cells) {
+    Set<String> marks = new TreeSet<>();
+    Set<String> glass = new TreeSet<>();
+    for (String cell : cells) {
+      String mark = MarksBehind.mark(cell);
+      if (mark.isEmpty()) continue;
+      marks.add(mark);
+      if (vocabulary.describesGlassTile(cell) || vocabulary.list("glassTileAbroad").in(cell))
+        glass.add(mark);
+    }
+    marks.removeIf(mark -> Tags.isMark(mark, vocabulary));
+    return glass.size() >= FEWEST ? marks : Set.of();
+  }
+
   /** "Glass mosaic in sheets" of anything, "hand-cast glass" of what is called a tile. */
   private boolean saysGlass(String opening, String word) {
     if (vocabulary.describesGlassTile(opening)) return true;
     return TileWords.tile(word + " " + opening)
         && vocabulary.describesOtherTile(opening).isEmpty()
         && vocabulary.namesGlass(opening);
+  }
+
+  private boolean mayBeGlass(CodeColumns.Grid grid) {
+    return vocabulary.mayNameGlass(grid.title()) || mayBeGlass(grid.rows());
   }
 
   private boolean mayBeGlass(List<Table.Row> rows) {

@@ -9,6 +9,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.read.source.Reasons;
+import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PropertySheet;
@@ -220,6 +221,11 @@ public final class Recogniser {
     if (!notes.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(notes);
+      return;
+    }
+    List<Table> cards = CardBlocks.of(t);
+    if (!cards.isEmpty()) {
+      for (Table card : cards) table(c, card, running, marks);
       return;
     }
     String tab = tabOfCard(t);

@@ -255,6 +255,7 @@ final class SpecifiedProducts {
       if (d.glass) glass.merge(prefix, 1, Integer::sum);
       else if (!isUndecided(d)) others.add(prefix);
     }
+    eachClause((section, clause) -> others.addAll(otherPrefixes(clause.subject())));
     glass.keySet().removeAll(others);
     glass.values().removeIf(count -> count < ALIKE);
     // What is called a tile or a type says nothing by its word.
@@ -265,6 +266,16 @@ final class SpecifiedProducts {
                 prefix.length() < 2
                     || vocabulary.list("schedule.tag").matches(prefix.toLowerCase(Locale.ROOT)));
     return glass.keySet();
+  }
+
+  /** The letters of "TL.1 Porcelain floor tile", which no schedule has. */
+  private Set<String> otherPrefixes(Subject subject) {
+    if (!subject.own() || subject.other().isEmpty()) return Set.of();
+    return subject.tags().stream()
+        .map(Tags::key)
+        .filter(key -> !drafts.containsKey(key) || !drafts.get(key).glass)
+        .map(Tags::prefix)
+        .collect(Collectors.toSet());
   }
 
   /**

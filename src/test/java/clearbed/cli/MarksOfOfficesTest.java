@@ -366,4 +366,178 @@ class MarksOfOfficesTest {
     assertThat(glass(run)).containsExactly("TG1", "TG2");
     assertThat(values(run, "TG2", "tile.size")).containsExactly("100 mm x 300 mm x 8 mm");
   }
+
+  @Test
+  void cards_of_two_properties_to_a_row_stand_under_their_titles() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "cards.csv",
+                """
+                CARD TL-1 - GLASS TILE - Pool,,,
+                Make-up,Pressed glass mosaic,Nominal,3/4 in x 3/4 in
+                Color,Harbor,Light,Opaque
+                Back,"Ribbed glass, no coating",Mortar,"ANSI A118.15, white"
+                ,,,
+                CARD TL-2 - PORCELAIN TILE - Lobby,,,
+                Make-up,Through-body porcelain,Nominal,12 in x 24 in
+                Color,Slate,Light,
+                Back,Plain,Mortar,"ANSI A118.4, gray"
+                ,,,
+                CARD TL-3 - GLASS TILE - Showers,,,
+                Make-up,Cast glass tile,Nominal,3 in x 6 in
+                Color,Willow,Light,Translucent
+                Back,"Ground glass, no coating",Mortar,"ANSI A118.15, white"
+                """));
+    assertThat(glass(run)).containsExactly("TL-1", "TL-3");
+    assertThat(values(run, "TL-1", "tile.size")).containsExactly("0.75 in x 0.75 in");
+    assertThat(values(run, "TL-3", "tile.translucency")).containsExactly("translucent");
+    assertThat(values(run, "TL-3", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
+
+  @Test
+  void cards_lie_side_by_side_and_below_one_another() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "board.csv",
+                """
+                Palette 3,,,,
+                ,,,,
+                AZ-2,,,AZ-5,
+                Type,Glass mosaic tile,,Type,Glass tile
+                Size,3/8 in x 3/8 in,,Size,4 in x 16 in
+                Where,Steam room walls,,Where,Alcove
+                ,,,,
+                EA-4,,,SU-3,
+                Type,Cork plank,,Type,Paint
+                Size,6 in x 36 in,,Size,none
+                Where,Treatment rooms,,Where,Ceilings
+                """));
+    assertThat(glass(run)).containsExactly("AZ-2", "AZ-5");
+    assertThat(values(run, "AZ-5", "tile.size")).containsExactly("4 in x 16 in");
+  }
+
+  @Test
+  void a_tick_stands_under_what_a_tile_is_made_of() throws IOException {
+    assertThat(
+            glassOf(
+                "ticks.csv",
+                """
+                Our no.,Glass,Porcelain,Stone,Size,Wall / floor
+                E-7,,x,,300 x 600,floor
+                E-8,x,,,65 x 265,wall
+                E-9,x,,,65 x 265,wall
+                E-10,,,x,400 x 400,floor
+                """))
+        .containsExactly("E-8", "E-9");
+  }
+
+  @Test
+  void a_section_number_stands_for_what_its_title_says() throws IOException {
+    assertThat(
+            glassOf(
+                "key.txt",
+                """
+                Sections: 09 30 00 tiling (ceramic); 09 30 14 glass tiling; 09 68 00 carpet
+
+                Key    Section     Format     Colour      Room
+                K1     09 30 00    12 x 24    Flannel     Toilet 120
+                K2     09 30 14    4 x 4      Marigold    Toilet 120
+                K3     09 30 14    4 x 4      Spearmint   Toilet 122
+                K4     09 68 00    24 x 24    Dusk        Open office
+                """))
+        .containsExactly("K2", "K3");
+  }
+
+  @Test
+  void a_mark_stands_in_quotes_or_brackets_behind_its_item() throws IOException {
+    assertThat(
+            glassOf(
+                "acabados.csv",
+                """
+                Descripción,Medidas (cm),Junta (mm),Ubicación
+                Mosaico de vidrio «MV-a»,"2,5 x 2,5","1,5",Alberca
+                Mosaico de vidrio «MV-b»,"2,5 x 2,5","1,5",Chapoteadero
+                Azulejo de barro vidriado «AZ-a»,11 x 11,4,Cocina
+                """))
+        .containsExactly("MV-a", "MV-b");
+  }
+
+  @Test
+  void a_blank_corner_of_a_drawn_table_is_a_cell() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "matrix.txt",
+                """
+                              | TG101          | TG102         | TP201
+                --------------+----------------+---------------+------------
+                Description   | glass tile     | glass mosaic  | porcelain
+                Size (mm)     | 98 x 198       | 23 x 23       | 300 x 600
+                Room          | Ensuite        | Powder room   | Laundry
+                """));
+    assertThat(glass(run)).containsExactly("TG101", "TG102");
+    assertThat(values(run, "TG101", "tile.size")).containsExactly("98 mm x 198 mm");
+  }
+
+  @Test
+  void the_number_of_a_family_may_stand_before_its_letters() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "legend.csv",
+                """
+                Mark,Item,Where,Face size
+                9G-1,Glass mosaic,Pool walls,1 x 1 in
+                9G-2,Glass tile,Lobby wall,4 x 4 in
+                9P-1,Porcelain tile,Corridor floor,12 x 12 in
+                """,
+                "section.txt",
+                """
+                SECTION 09 30 00 - TILING
+
+                PART 2 - PRODUCTS
+
+                2.3 MORTAR
+
+                A. 9G-1: epoxy, ANSI A118.3. 9G-2: ANSI A118.15.
+
+                2.5 GROUT
+
+                A. 9G-1 and 9G-2: ANSI A118.7, unsanded.
+                """,
+                "bulletin.txt",
+                """
+                BULLETIN 2
+
+                1. Carry 9G-7 glass tile around the return of the wall.
+                """));
+    assertThat(values(run, "9G-1", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(values(run, "9G-2", "grout.standard")).containsExactly("ANSI A118.7");
+    assertThat(run.path("findings").findValuesAsText("message"))
+        .contains("9G-7 is used but stands in no tile schedule.");
+  }
+
+  @Test
+  void what_a_colour_is_called_is_no_finish_and_a_key_no_schedule() throws IOException {
+    JsonNode run =
+        checked(
+            Map.of(
+                "marks.csv",
+                """
+                Prefix,Family
+                LU,Glass tile
+                TE,Porcelain tile
+                RE,Mirror
+                PN,Glass wall panel
+                """,
+                "glass tile.csv",
+                """
+                Mark,Color program,Goes where,Face size,Back of tile
+                LU-1,Fennel,Guest bath shower walls,1 x 1 in,"None, plain glass"
+                LU-4,Old Brass,Lobby bar wall,4 x 12 in,Metallic leaf
+                """));
+    assertThat(glass(run)).containsExactly("LU-1", "LU-4");
+  }
 }

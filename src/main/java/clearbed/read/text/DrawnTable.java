@@ -50,17 +50,20 @@ final class DrawnTable {
   static Table of(List<String> lines, Origin origin) {
     List<Row> rows = new ArrayList<>();
     int number = 0;
+    // "        | GT-1 | GT-2": a bar before the first words frames nothing where others lack it.
+    boolean framed =
+        lines.stream().filter(line -> !isRule(line)).allMatch(line -> line.strip().startsWith("|"));
     for (String line : lines) {
       if (isRule(line)) continue;
-      List<Cell> cells = cells(line, ++number);
+      List<Cell> cells = cells(line, ++number, framed);
       if (!cells.isEmpty()) rows.add(new Row(number, cells, false));
     }
     return new Table(origin, rows, false);
   }
 
-  private static List<Cell> cells(String line, int row) {
+  private static List<Cell> cells(String line, int row, boolean framed) {
     String inner = line.strip();
-    if (inner.startsWith("|")) inner = inner.substring(1);
+    if (framed && inner.startsWith("|")) inner = inner.substring(1);
     if (inner.endsWith("|") && !inner.endsWith("\\|"))
       inner = inner.substring(0, inner.length() - 1);
     List<Cell> cells = new ArrayList<>();

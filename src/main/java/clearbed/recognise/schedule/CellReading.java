@@ -78,6 +78,9 @@ record CellReading(
   /** Words of a sentence. */
   private static final int SENTENCE = 4;
 
+  /** So many words are no figure with what it is of. */
+  private static final int DESCRIPTION = 7;
+
   /** A size of three sides. */
   boolean thick() {
     return figures.stream()
@@ -174,7 +177,8 @@ record CellReading(
     for (Quantities.Found f : figures) {
       if (f.content() instanceof Content.Amount amount) {
         boolean fits = Quantities.as(amount, a.dimension()).filter(a::accepts).isPresent();
-        if (fits) return sides ? 0 : 1;
+        // "Porcelain tile 300 x 300 mm on mortar bed, joint 4 mm" says more than its figures.
+        if (fits) return sides ? 0 : words >= DESCRIPTION ? 0.3 : 1;
         other = true;
       }
       other |= f.content() instanceof Content.Size;
@@ -255,7 +259,9 @@ record CellReading(
 
   double asMaterial() {
     if (product) return 1;
-    return typed() ? -1 : sentence() ? 0.2 : 0;
+    boolean figures = typed() && !tag && !standard;
+    boolean described = figures ? words >= DESCRIPTION : sentence() && !typed();
+    return described ? 0.2 : typed() ? -1 : 0;
   }
 
   double asSurface() {

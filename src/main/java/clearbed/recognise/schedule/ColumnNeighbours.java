@@ -63,6 +63,7 @@ final class ColumnNeighbours {
     }
     if (spaced) ofMovement(words, scores);
     numbersOfRooms(words, scores);
+    namesOfFinishes(words, scores);
     onlyRooms(scores);
     onlyTags(scores, words);
     strengths(scores, words);
@@ -92,6 +93,23 @@ final class ColumnNeighbours {
     ColumnScore spacing = own.get("movement.spacing");
     if (run == null || spacing == null || run.heading() >= ColumnScores.EXACT) return;
     if (spacing.cells() >= ColumnScores.HALF) own.remove("location.run");
+  }
+
+  /** "Name | Material | Area" over "OCEAN 1": marks beside another column of places. */
+  private static void namesOfFinishes(
+      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores) {
+    int places = 0;
+    Map<String, ColumnScore> named = null;
+    for (ColumnWords w : words) {
+      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+      ColumnScore tag = own.get(HeadingEvidence.TAG);
+      ColumnScore room = own.get("location.room");
+      boolean marks = tag != null && tag.cells() >= ColumnScores.HALF;
+      if (marks && (tag.heading() >= ColumnScores.HINT || named != null)) return;
+      if (marks && room != null) named = own;
+      else if (room != null && room.heading() >= ColumnScores.EXACT) places++;
+    }
+    if (named != null && places > 0) named.remove("location.room");
   }
 
   /** "No. | Room | Part | Mark": the number before the name of a room is that of the room. */

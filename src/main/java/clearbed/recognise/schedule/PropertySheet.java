@@ -37,11 +37,18 @@ public final class PropertySheet {
   /** Before the mark in "2.3 GT-1 Washbasin wall". */
   private static final Pattern NUMBERED = Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+)?");
 
+  /** Offices have names of their own for the other properties. */
+  private static final int A_THIRD = 3;
+
+  /** The column of the second name in rows of two properties. */
+  private static final int PAIR = 2;
+
   /** What a card calls a property. */
   private static final Pattern NAME = Pattern.compile("\\p{L}[^\\d.;]{1,39}");
 
   private static final Pattern NAMED =
-      Pattern.compile("\\p{L}{3,14} (?:(?i:no)\\.? ?)?(\\S{2,10})");
+      Pattern.compile(
+          "\\p{L}{3,14} (?:(?i:no)\\.? ?)?(\\S{2,10})(?:\\s*(?:[|:,\u2013\u2014]|\\s-)\\s+(.{3,80}))?");
 
   /**
    * What a property sheet says.
@@ -73,7 +80,9 @@ public final class PropertySheet {
   public Sheet read(Table table, String heading) {
     LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
     boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
-    int names = isCard(table) ? 0 : nameColumn(table, card ? FEWEST_OF_CARD : FEWEST);
+    int fewest = card ? FEWEST_OF_CARD : FEWEST;
+    int names =
+        isCard(table) ? columns(table).getMin() : isOfPairs(table) ? 0 : nameColumn(table, fewest);
     if (names < 0 || isTypesAcross(table, names)) return NONE;
     boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
     if (!tagged && over == null) return NONE;
@@ -94,7 +103,10 @@ public final class PropertySheet {
         title(out, table, tag, tag.column() == names ? card(row, names) : last);
         rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
-      if (tag == null || tag.column() < names) property(out, table, row, names);
+      if (tag != null && tag.column() == names) continue;
+      boolean pairs = isOfPairs(table) && row.at(PAIR) != null;
+      property(out, table, row, names, pairs ? PAIR : Integer.MAX_VALUE);
+      if (pairs) property(out, table, row, PAIR, Integer.MAX_VALUE);
     }
     return new Sheet(out, rows);
   }
@@ -132,10 +144,15 @@ public final class PropertySheet {
     out.add(new Paragraph(at, "", 2, -1, words, Paragraph.Region.BODY));
   }
 
-  private static void property(List<Paragraph> out, Table table, Table.Row row, int names) {
+  /**
+   * @param names the column of the name
+   * @param to the column behind the last of what is said of it
+   */
+  private static void property(List<Paragraph> out, Table table, Table.Row row, int names, int to) {
     Table.Cell name = row.at(names);
     List<String> said = new ArrayList<>();
     for (Table.Cell cell : row.cells()) {
+      if (cell.column() >= to || names == PAIR && cell.column() < PAIR) continue;
       if (cell.column() > names && cell.hasOwnWords()) said.add(cell.text().strip());
       Paragraph.remark(table, cell).ifPresent(out::add);
     }
@@ -151,8 +168,7 @@ public final class PropertySheet {
     StringBuilder out = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
       if (cell.column() >= names && cell.hasOwnWords())
-        out.append(out.isEmpty() ? "" : " ")
-            .append(mark(cell).isEmpty() ? cell.text().strip() : mark(cell));
+        out.append(out.isEmpty() ? "" : " ").append(titled(cell));
     }
     return out.toString();
   }
@@ -169,7 +185,44 @@ public final class PropertySheet {
     String text = cell.text().strip();
     if (Tags.isMark(text, vocabulary)) return text;
     Matcher m = NAMED.matcher(text);
-    return m.matches() && Tags.isMark(m.group(1)) ? m.group(1) : "";
+    return m.matches() && Tags.isMark(m.group(1), vocabulary) ? m.group(1) : "";
+  }
+
+  /** "CARD GT-1 | GLASS TILE | Lobby" without the word for what it is. */
+  private String titled(Table.Cell cell) {
+    String text = cell.text().strip();
+    if (mark(cell).isEmpty()) return text;
+    Matcher m = NAMED.matcher(text);
+    return m.matches() ? (m.group(1) + " " + (m.group(2) == null ? "" : m.group(2))).strip() : text;
+  }
+
+  /** "Make-up | Cast glass | Nominal | 3 x 6 in": two properties to a row, row after row. */
+  private boolean isOfPairs(Table table) {
+    IntSummaryStatistics columns = columns(table);
+    if (columns.getCount() == 0 || columns.getMin() != 0 || columns.getMax() != PAIR + 1)
+      return false;
+    return names(table, 0) >= FEWEST_OF_CARD
+        && names(table, PAIR) >= FEWEST_OF_CARD
+        && names(table, 1) <= FEWEST_OF_CARD;
+  }
+
+  /** Cells of a column that are names of properties; -1 where hardly any are. */
+  private int names(Table table, int column) {
+    int names = 0;
+    int others = 0;
+    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
+      Table.Cell cell = row.at(column);
+      boolean alone = row.cells().stream().filter(Table.Cell::hasOwnWords).count() < 2;
+      if (cell == null || alone || !cell.hasOwnWords()) continue;
+      if (isName(cell)) names++;
+      else others++;
+    }
+    return names * A_THIRD >= names + others ? names : -1;
+  }
+
+  private boolean isName(Table.Cell cell) {
+    String words = cell.text().strip().replaceAll("[:?]+$", "");
+    return words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
   }
 
   /**
@@ -178,23 +231,24 @@ public final class PropertySheet {
    */
   private boolean isCard(Table table) {
     IntSummaryStatistics columns = columns(table);
-    if (columns.getCount() == 0 || columns.getMin() != 0 || columns.getMax() != 1) return false;
-    if (table.rows().size() > SEARCHED || !isMarked(table.rows().get(0))) return false;
+    int first = columns.getMin();
+    if (columns.getCount() == 0 || columns.getMax() != first + 1) return false;
+    if (table.rows().size() > SEARCHED || !isMarked(table.rows().get(0), first)) return false;
     int marks = 0;
     int names = 0;
     for (Table.Row row : table.rows()) {
-      Table.Cell cell = row.at(0);
+      Table.Cell cell = row.at(first);
       if (cell == null || cell.text().isBlank()) continue;
       String text = cell.text().strip();
-      if (isMarked(row)) marks++;
+      if (isMarked(row, first)) marks++;
       else if (NAME.matcher(text).matches()) names++;
       else return false;
     }
     return names >= FEWEST_OF_CARD * marks;
   }
 
-  private boolean isMarked(Table.Row row) {
-    Table.Cell cell = row.at(0);
+  private boolean isMarked(Table.Row row, int first) {
+    Table.Cell cell = row.at(first);
     return cell != null && Tags.isMark(cell.text().strip(), vocabulary);
   }
 
@@ -211,10 +265,7 @@ public final class PropertySheet {
         Table.Cell cell = row.at(column);
         if (cell == null || cell.text().isBlank() || cell.continued()) continue;
         filled++;
-        String words = cell.text().strip().replaceAll("[:?]+$", "");
-        boolean named =
-            words.length() <= LONGEST_NAME && HeadingWords.named(vocabulary, words) != null;
-        if (named) known++;
+        if (isName(cell)) known++;
       }
       if (known >= fewest && known * 5 >= filled * 2) return column;
     }

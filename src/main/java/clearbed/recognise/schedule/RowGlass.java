@@ -1,6 +1,5 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
 import clearbed.model.Table;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
@@ -8,6 +7,7 @@ import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
 final class RowGlass {
@@ -21,26 +21,19 @@ final class RowGlass {
     }
   }
 
+  private static final Pattern TICK =
+      Pattern.compile("[xX\u00d7\u2713\u2714\u2611\u2022\u25cf]|(?i:yes|y)");
+
   private final ScheduleFinder means;
 
   RowGlass(ScheduleFinder means) {
     this.means = means;
   }
 
-  Result of(
-      Header header,
-      Table.Row row,
-      String tag,
-      String material,
-      String group,
-      String title,
-      Origin table) {
+  Result of(Header header, Table.Row row, String tag, String material, List<String> over) {
     String standard = means.rowReader.tileStandard(header, row);
     ScheduleFinder.Material known = means.known(material);
     GlassTest.Result own = known.result();
-    String sheet = table.sheet() == null ? "" : table.sheet();
-    String heading = table.heading() == null ? "" : table.heading();
-    List<String> over = List.of(group, title, sheet, heading);
     // "Items that are not glass tile" stands over glass of other kinds.
     if (own.glass() && !TileWords.tile(material)) {
       for (String around : over) {
@@ -59,15 +52,36 @@ final class RowGlass {
     if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());
     if (isGlass(standard)) return new Result(true, true, standard);
     if (standard.contains("A137.1")) return new Result(false, true, standard);
+    Result ticked = ticked(header, row);
+    if (ticked != null) return ticked;
     String kind = kindOfGlass(header, row);
     if (kind.isEmpty()) kind = seen;
     if (!kind.isEmpty()) return new Result(true, true, kind);
     for (String around : over) {
       GlassTest.Result said = means.known(around).result();
+      // "K ceramic, V vitreous glass mosaic": over rows of several kinds it decides nothing.
+      if (said.glass() && namesOther(around)) continue;
       // "Glass take-off" is no title of what is not glass tile.
       if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
     return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+  }
+
+  /** A tick under "Glass", beside columns for "Porcelain" and "Stone"; null where there is none. */
+  private Result ticked(Header header, Table.Row row) {
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      if (cell == null || !TICK.matcher(cell.text().strip()).matches()) continue;
+      boolean other = namesOther(column.text());
+      if (!other && means.vocabulary.list("glassAlone").in(column.text()))
+        return new Result(true, true, column.text() + ": " + cell.text().strip());
+      if (other) return new Result(false, true, column.text() + ": " + cell.text().strip());
+    }
+    return null;
+  }
+
+  private boolean namesOther(String title) {
+    return means.vocabulary.otherTile().values().stream().anyMatch(kind -> kind.in(title));
   }
 
   /** Glass that is no tile by its own words, and no tile of another kind. */

@@ -123,8 +123,10 @@ public final class RowReader {
         words.add(text(row, column.index()));
     }
     if (words.stream().allMatch(String::isBlank)) {
-      header.all(Header.Role.OTHER).forEach(c -> words.add(text(row, c.index())));
-      header.all(Header.Role.UNASKED).forEach(c -> words.add(text(row, c.index())));
+      // "Old Brass" under "Color program" is a colour and no brass.
+      for (Header.Role role : List.of(Header.Role.OTHER, Header.Role.UNASKED))
+        for (Header.Column c : header.all(role))
+          if (!vocabulary.list("schedule.looks").in(c.text())) words.add(text(row, c.index()));
     }
     return String.join(" | ", words.stream().filter(w -> !w.isBlank()).toList());
   }

@@ -124,6 +124,8 @@ public final class ScheduleFinder {
     return Tags.isMark(text);
   }
 
+  private static final Pattern LETTERS = Pattern.compile("\\p{Lu}{1,6}");
+
   private static final Pattern NAMED =
       Pattern.compile(
           "(?:type|tile|mark|ref|code|mix)\\.?\\s+(?=\\S{1,8}$)", Pattern.CASE_INSENSITIVE);
@@ -165,31 +167,44 @@ public final class ScheduleFinder {
    * @param document what its figures show of the way they are written
    */
   public Result find(Table table, String heading, MarkEvidence document) {
-    String family = vocabulary.family(heading);
     List<Result> results = new ArrayList<>();
-    for (Table part : sideBySide.of(table)) results.add(findOne(part, family, document));
+    for (Table part : sideBySide.of(table)) results.add(findOne(part, heading, document));
     if (results.size() != 1) return Result.joined(results);
     Result only = results.get(0);
     return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
   }
 
-  private Result findOne(Table table, String family, MarkEvidence document) {
-    Result result = new ScheduleWalk(this, table, family, document).run();
+  private Result findOne(Table table, String heading, MarkEvidence document) {
+    Result result = new ScheduleWalk(this, table, heading, document).run();
     boolean tagged =
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
     if (tagged && !mayBeTurned(table)) return result;
-    boolean mayTurn = table.rows().size() >= 4 && namesTiles(table);
+    boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
     Table turned = mayTurn ? Transposed.of(table) : null;
     if (turned != null) {
-      Result other = new ScheduleWalk(this, turned, family, document).run();
+      Result other = new ScheduleWalk(this, turned, heading, document).run();
       double more = other.evidence() - result.evidence();
       boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
       if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
         return other;
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
-    return result.schedule() ? result : headless(table, family, document, result);
+    return result.schedule() ? result : headless(table, heading, document, result);
+  }
+
+  /** "Prefix | Family" over "GT | Glass tile" and "PT | Porcelain": what letters stand for. */
+  private boolean isKey(Table table) {
+    int names = 0;
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+      if (filled.size() > 2) return false;
+      if (filled.size() < 2) continue;
+      String name = filled.get(0).text().strip();
+      // "SIZE | 1 x 2" is of a card.
+      if (LETTERS.matcher(name).matches() && HeadingWords.named(vocabulary, name) == null) names++;
+    }
+    return names * 2 > table.rows().size();
   }
 
   /** A table in which no cell can be a tag, or one word of glass, lists no tiles across. */
@@ -233,13 +248,14 @@ public final class ScheduleFinder {
   }
 
   /** A table without headings, whose cells tell what they are. */
-  private Result headless(Table table, String family, MarkEvidence document, Result none) {
+  private Result headless(Table table, String heading, MarkEvidence document, Result none) {
+    String family = vocabulary.family(heading);
     List<Table.Row> rows = table.rows();
     for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
       if (rows.get(i).cells().stream().noneMatch(c -> areTags(c.text()))) continue;
       Header header = headingRows.without(rows, i, family);
       if (header == null) break;
-      return new ScheduleWalk(this, table, family, document).run(header, i - header.rows());
+      return new ScheduleWalk(this, table, heading, document).run(header, i - header.rows());
     }
     headingRows.weighed(rows, family).ifPresent(none.ledgers().get(0)::header);
     return none;

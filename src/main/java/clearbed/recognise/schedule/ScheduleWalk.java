@@ -58,6 +58,7 @@ final class ScheduleWalk {
   private final RowReader rowReader;
   private final Table table;
   private final String family;
+  private final String over;
   private final MarkEvidence document;
   private final List<ScheduleRow> rows = new ArrayList<>();
   private final List<RoomUse> rooms = new ArrayList<>();
@@ -90,9 +91,9 @@ final class ScheduleWalk {
   private final TableLedger ledger;
 
   /**
-   * @param family part of the work that the heading over the table speaks of, or empty
+   * @param over the heading over the table, or empty
    */
-  ScheduleWalk(ScheduleFinder means, Table table, String family, MarkEvidence document) {
+  ScheduleWalk(ScheduleFinder means, Table table, String over, MarkEvidence document) {
     this.means = means;
     this.vocabulary = means.vocabulary;
     this.rowReader = means.rowReader;
@@ -100,7 +101,8 @@ final class ScheduleWalk {
     this.document = document;
     this.units = document.units();
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
-    this.family = family;
+    this.family = means.family(over);
+    this.over = over;
     this.rowGlass = new RowGlass(means);
     this.items = new ItemRows(vocabulary);
     this.ledger = new TableLedger(table, means.traces);
@@ -400,13 +402,27 @@ final class ScheduleWalk {
     return "";
   }
 
+  private String sheet() {
+    return table.origin().sheet() == null ? "" : table.origin().sheet();
+  }
+
+  /** What stands over the table; "Table 1: glass tile" only over a table of what tiles are like. */
+  private String heading() {
+    if (table.origin().heading() != null) return table.origin().heading();
+    boolean ofTiles =
+        header.all(Header.Role.ATTRIBUTE).stream()
+            .anyMatch(c -> c.attribute().id().equals("tile.size"));
+    return ofTiles ? over : "";
+  }
+
   private void entry(Table.Row written) {
     if (passedOver(written)) return;
     Table.Row row = rowReader.repeated(written, previous, tagColumn);
     Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
     String material = rowReader.material(header, row, tagColumn);
     String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
-    RowGlass.Result glass = rowGlass.of(header, row, mark, material, group, title, table.origin());
+    RowGlass.Result glass =
+        rowGlass.of(header, row, mark, material, List.of(group, title, sheet(), heading()));
     boolean marked =
         tagCell != null
             && !tagCell.text().isBlank()

@@ -1,21 +1,34 @@
 package clearbed.recognise.section;
 
 import clearbed.model.Paragraph;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Items that end with their mark: "Glass mosaic, pearl, steam room [WC-14]". */
+/** Items that end with their mark: "Glass mosaic, pearl, steam room [WC-14]", "... (VG/1)". */
 public final class MarksBehind {
   private static final Pattern BEHIND =
-      Pattern.compile("(.{6,}?)\\s*\\[([^\\[\\]]{2,10})\\]\\.?\\s*");
+      Pattern.compile(
+          "(.{6,}?)\\s*[\\[({\u00ab\u201c]\\s?([^\\[\\](){}]{2,10}?)\\s?[\\])}\u00bb\u201d]\\.?\\s*",
+          Pattern.DOTALL);
+
+  private static final Pattern CLOSED = Pattern.compile("[\\])}\u00bb\u201d]\\.?$");
+
+  /** "VG/1", "MV-a". */
+  private static final Pattern CODE =
+      Pattern.compile("\\p{Lu}{1,5}[-./](?:\\d{1,3}\\p{Ll}?|\\p{Ll})");
 
   /** Typed before an item. */
   public static final String BULLET = "[*\u2022\u00b7-]\\s+";
 
-  private static final Pattern OPENING_BULLET = Pattern.compile("^\\s*" + BULLET);
+  private static final Pattern OPENING_BULLET =
+      Pattern.compile("^\\s*(?:" + BULLET + "|\\d{1,2}[.)]\\s+)");
+
+  /** Round brackets stand behind much else; in characters. */
+  private static final int SHORTEST_IN_ROUND = 60;
 
   /** One mark behind a paragraph may be a reference. */
   private static final int FEWEST = 2;
@@ -36,14 +49,24 @@ public final class MarksBehind {
 
   /** The mark that a paragraph ends with; empty where it ends with none. */
   public static String mark(Paragraph p) {
-    String text = p.text().stripTrailing();
-    if (!text.endsWith("]") && !text.endsWith("].")) return "";
-    Matcher m = BEHIND.matcher(p.text());
-    return m.matches() && Tags.isMark(m.group(2)) ? m.group(2) : "";
+    return mark(p.text());
+  }
+
+  /** The same of a cell. */
+  public static String mark(String words) {
+    if (!CLOSED.matcher(words.stripTrailing()).find()) return "";
+    Matcher m = BEHIND.matcher(words);
+    if (!m.matches()) return "";
+    String mark = m.group(2);
+    // "110 GLASS MOSAIC TO SHOWERS (WF-04)" is the title of an article, and no item.
+    boolean title = words.stripTrailing().endsWith(")") && words.length() < SHORTEST_IN_ROUND;
+    if (title) return "";
+    boolean known = Tags.isMark(mark) || CODE.matcher(mark).matches();
+    return known && Citations.find(mark).isEmpty() ? mark : "";
   }
 
   private static Paragraph opening(Paragraph p, String mark) {
-    String words = p.text().substring(0, p.text().lastIndexOf('[')).strip();
+    String words = p.text().substring(0, p.text().lastIndexOf(mark) - 1).strip();
     return new Paragraph(
         p.origin(),
         p.label(),

@@ -137,6 +137,12 @@ final class SubjectFinder {
     return end > 0 && !vocabulary.isVerbless(between.substring(0, end));
   }
 
+  /** True but for "Lane markers and turn targets.", which only says where. */
+  private boolean endsBetween(String between) {
+    return SENTENCE_END.matcher(between).find()
+        && (between.length() > CALLED || !vocabulary.isVerbless(between));
+  }
+
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
   private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
     int from = behind(tags, words);
@@ -146,7 +152,7 @@ final class SubjectFinder {
       boolean before = tags != null && hit.start() < tags.start();
       String between = opening.substring(before ? 0 : from, hit.start());
       // "GL-5 is not used. Was there glass tile in the lobby?" says nothing of GL-5.
-      if (!before && (SENTENCE_END.matcher(between).find() || isWhole(between))) continue;
+      if (!before && (endsBetween(between) || isWhole(between))) continue;
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
       boolean related = RELATED.matcher(near).find() || !before && ON_IT.matcher(near).find();
       if (!related && TILE.contains(vocabulary.family(near))) return true;

@@ -245,6 +245,8 @@ public final class TagList {
     if (!m.lookingAt()) return null;
     Next next = tag(m.end());
     if (next != null) {
+      // "L1/T/14" is one code in parts.
+      if (m.group().equals("/") && next.item().between().equals("/")) return null;
       // Elsewhere a mark of other letters stands for itself, and may be none.
       return cell || next.item().prefix().equals(last.item().prefix()) ? next : null;
     }

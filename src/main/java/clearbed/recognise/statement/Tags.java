@@ -9,8 +9,12 @@ import java.util.regex.Pattern;
 
 /** Tags of tiles, as schedules and articles write them. */
 public final class Tags {
-  /** Letters of a mark, some of them small in {@code GMo-01} and {@code GlTi-2}. */
-  static final String LETTERS = "(?:[A-Z]{1,5}|[A-Z][A-Za-z]?[A-Z][a-z]{1,2}(?=-\\d))";
+  /**
+   * Letters of a mark, some of them small in {@code GMo-01}, {@code GlTi-2} and {@code Gg-1};
+   * behind the number of a family in {@code 9G-1}.
+   */
+  static final String LETTERS =
+      "(?:[A-Z]{1,5}|[A-Z][A-Za-z]?[A-Z][a-z]{1,2}(?=-\\d)|(?!No)[A-Z][a-z](?=-\\d)|\\d[A-Z]{1,2}(?=-\\d{1,2}(?!\\d)))";
 
   /** One mark of a schedule: {@code GT-1}, {@code GL-W1}, {@code LH.G1}, {@code GLS-A}. */
   public static final String MARK =
@@ -27,7 +31,7 @@ public final class Tags {
 
   /** Figures among the parts of a tag: {@code L1-G2}, {@code M4.2}. */
   private static final Pattern IN_PARTS =
-      Pattern.compile("([A-Z]{1,4}\\d{1,3}(?:[-./][A-Z]{0,3})+)\\d{1,3}[A-Z]?");
+      Pattern.compile("([A-Z]{1,4}\\d{1,3}(?:[-./][A-Z]{0,3})+|\\d[A-Z]{1,2}-)\\d{1,3}[A-Z]?");
 
   private static final int OPENING = 100;
   private static final Pattern BLANKS = Pattern.compile("\\s+");

@@ -93,8 +93,9 @@ public final class Taught {
       all.add(new Word(Kind.TAG, mark, "", "", null, "the marks of the schedules"));
     for (String name : lessons.glass()) {
       all.add(new Word(Kind.LETTERS, name, "", "", null, LEGEND));
-      // "V" is the letter of marks and hardly a word.
-      if (name.length() > SHORTEST_WORD) all.add(new Word(Kind.GLASS, name, "", "", null, LEGEND));
+      // "V" is the letter of marks and hardly a word; of sections everything speaks.
+      if (name.length() > SHORTEST_WORD && Character.isLetter(name.charAt(0)))
+        all.add(new Word(Kind.GLASS, name, "", "", null, LEGEND));
     }
     return new Taught(all);
   }

@@ -278,7 +278,9 @@ public final class Vocabulary {
 
   /** True when the text may speak of glass or of glass tile: asked before what takes long. */
   public boolean mayNameGlass(String text) {
-    return list("glassTile").mayBeIn(text) || list("glassAlone").mayBeIn(text);
+    return list("glassTile").mayBeIn(text)
+        || list("glassAlone").mayBeIn(text)
+        || list("glassTileAbroad").mayBeIn(text);
   }
 
   /** True when the text speaks of glass, and of no thing of glass that is not tile. */
