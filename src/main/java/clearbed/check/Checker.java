@@ -17,6 +17,7 @@ import clearbed.model.Calculations;
 import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
+import clearbed.model.Kind;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.model.Verdict;
@@ -191,7 +192,9 @@ public final class Checker {
 
   /** Of what stays when its document is moved, renumbered or exported. */
   private static String print(Finding f) {
-    String words = f.origin().text() == null ? "" : f.origin().text();
+    // Where a section should have said something stands whatever stands there today.
+    String place = f.origin().text() == null ? "" : f.origin().text();
+    String words = f.kind() == Kind.MISSING && f.found().isEmpty() ? f.expected() : place;
     String all = f.found() + "|" + words + "|" + Subjects.document(f.origin());
     String plain = all.replaceAll("[^\\p{L}\\p{N}]+", " ").strip().toLowerCase(Locale.ROOT);
     return Integer.toHexString(plain.hashCode());

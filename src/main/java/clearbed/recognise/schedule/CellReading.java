@@ -44,6 +44,9 @@ record CellReading(
     boolean sides,
     boolean says) {
 
+  /** A word that is no unit, behind a size. */
+  private static final Pattern NAMING = Pattern.compile("[x\u00d7]\\s?\\d.{0,60}?\\p{L}{4,}");
+
   /** Classes of AS 4586 by the pendulum. */
   private static final Pattern FRACTION =
       Pattern.compile("(?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64)");
@@ -260,7 +263,8 @@ record CellReading(
   double asMaterial() {
     if (product) return 1;
     boolean figures = typed() && !tag && !standard;
-    boolean described = figures ? words >= DESCRIPTION : sentence() && !typed();
+    // "23 x 23 x 4, sea green" may be described as well as measured.
+    boolean described = figures ? NAMING.matcher(text).find() : sentence() && !typed();
     return described ? 0.2 : typed() ? -1 : 0;
   }
 
