@@ -94,7 +94,7 @@ final class CodeColumns {
   private boolean isOnGlass(String title) {
     boolean glass = vocabulary.describesGlassTile(title);
     return (glass || TileWords.tile(title) && vocabulary.namesGlass(title))
-        && vocabulary.otherTile().values().stream().noneMatch(kind -> kind.in(title));
+        && !vocabulary.namesOtherTile(title);
   }
 
   private List<Line> lines(List<Table.Row> rows, boolean onGlass) {
@@ -154,8 +154,7 @@ final class CodeColumns {
     StringBuilder words = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
       boolean code = cell.column() == column;
-      if (!code && vocabulary.describesGlassTile(cell.text())) return true;
-      if (!code && vocabulary.list("glassTileAbroad").in(cell.text())) return true;
+      if (!code && vocabulary.describesGlassTileAnywhere(cell.text())) return true;
       if (!code && named.contains(cell.text().strip())) return true;
       words.append(cell.text()).append(" | ");
     }

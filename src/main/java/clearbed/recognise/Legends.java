@@ -67,31 +67,24 @@ final class Legends {
   /** Adds the names that a text explains as glass tile. */
   void into(String text, Set<String> glass) {
     if (!vocabulary.list("glassTile").mayBeIn(text)) return;
-    Matcher m = EXPLAINED.matcher(PlainText.of(text));
+    String plain = PlainText.of(text);
+    Matcher m = EXPLAINED.matcher(plain);
     while (m.find()) {
       String meaning = m.group(3).strip();
-      boolean plain = SAID_PLAINLY.contains(m.group(2));
+      boolean told = SAID_PLAINLY.contains(m.group(2));
       // "WALLS: glass tile" explains no letters; "GT: glass tile" does.
       boolean abbreviates = m.group(1).length() >= FEWEST && abbreviates(m.group(1), meaning);
-      if (isGlassTile(meaning) && (plain || abbreviates)) glass.add(m.group(1));
+      if (isGlassTile(meaning) && (told || abbreviates)) glass.add(m.group(1));
     }
     // "09 30 14 glass tiling; 09 68 00 carpet", and the title of a section.
-    Matcher section = SECTION.matcher(PlainText.of(text));
+    Matcher section = SECTION.matcher(plain);
     while (section.find())
-      if (isGlassTile(section.group(2)) && !namesOther(section.group(2)))
+      if (isGlassTile(section.group(2)) && !vocabulary.namesOtherTile(section.group(2)))
         glass.add(section.group(1));
     List<MatchResult> listed =
-        LISTED
-            .matcher(PlainText.of(text))
-            .results()
-            .filter(r -> abbreviates(r.group(1), r.group(2)))
-            .toList();
+        LISTED.matcher(plain).results().filter(r -> abbreviates(r.group(1), r.group(2))).toList();
     for (MatchResult each : listed)
       if (listed.size() >= FEWEST && isGlassTile(each.group(2))) glass.add(each.group(1));
-  }
-
-  private boolean namesOther(String title) {
-    return vocabulary.otherTile().values().stream().anyMatch(kind -> kind.in(title));
   }
 
   private boolean isGlassTile(String meaning) {

@@ -158,8 +158,7 @@ final class LessonFinder {
       String mark = MarksBehind.mark(cell);
       if (mark.isEmpty()) continue;
       marks.add(mark);
-      if (vocabulary.describesGlassTile(cell) || vocabulary.list("glassTileAbroad").in(cell))
-        glass.add(mark);
+      if (vocabulary.describesGlassTileAnywhere(cell)) glass.add(mark);
     }
     marks.removeIf(mark -> Tags.isMark(mark, vocabulary));
     return glass.size() >= FEWEST ? marks : Set.of();

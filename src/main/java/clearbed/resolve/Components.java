@@ -137,6 +137,7 @@ final class Components {
           for (ScheduleRow row : part.rows)
             for (Statement s : row.statements()) if (WORKS.contains(family(s))) out.add(s);
         });
+    if (out.isEmpty()) return out;
     // "A1 white" of an adhesive that is made in white and in grey.
     Map<String, Set<Content>> own = new HashMap<>();
     for (ScheduleRow row : tile.rows)
@@ -362,7 +363,7 @@ final class Components {
 
   /** "K2 is laid on D2", where D2 is a membrane and no dispersion adhesive. */
   private boolean isMarkReadAsClass(Statement s) {
-    if (!TOLD_BY_CLASS.contains(s.attribute())) return false;
+    if (parts.isEmpty() || !TOLD_BY_CLASS.contains(s.attribute())) return false;
     Matcher code = CLASS_CODE.matcher(s.asWritten());
     while (code.find())
       if (parts.containsKey(Tags.key(code.group()))) return !Citations.mayCite(s.asWritten());

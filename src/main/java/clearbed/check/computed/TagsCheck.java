@@ -19,6 +19,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,9 +69,11 @@ public final class TagsCheck implements SetComputation {
     boolean scheduled = !rows.isEmpty();
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
     // "GL9 to the niche": of letters that only glass tiles have, it needs no word of glass.
-    Set<String> ofGlass = several(glass, rows);
+    Set<String> several = several(glass, rows);
+    Set<String> ofGlass = new HashSet<>(several);
     rows.stream().filter(key -> !glass.contains(key)).map(Tags::prefix).forEach(ofGlass::remove);
-    rows.addAll(unlike(glass, rows));
+    // Tiles of whose letters the schedules have several are missing there.
+    glass.stream().filter(key -> !several.contains(Tags.prefix(key))).forEach(rows::add);
     rows.addAll(scene.project().components());
     Set<String> prefixes = prefixes(glass);
     Map<String, Origin> strangers = new LinkedHashMap<>();
@@ -85,7 +88,8 @@ public final class TagsCheck implements SetComputation {
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         String text = clause.text();
-        for (String tag : named.get(text, () -> namedEach(text)))
+        Set<String> each = ofGlass.isEmpty() ? Set.of() : named.get(text, () -> namedEach(text));
+        for (String tag : each)
           if (ofGlass.contains(Tags.prefix(tag)) && !dropped(scene, text))
             stranger(strangers, rows, prefixes, tag, clause.origin());
         Set<String> opens = opening.get(text, () -> Tags.inOpening(text));
@@ -129,14 +133,6 @@ public final class TagsCheck implements SetComputation {
 
   private static boolean dropped(Scene scene, String text) {
     return scene.vocabulary().list("clause.dropped").in(text);
-  }
-
-  /** Without those of whose letters the schedules have several: these are missing there. */
-  private static Set<String> unlike(Set<String> glass, Set<String> rows) {
-    Set<String> several = several(glass, rows);
-    return glass.stream()
-        .filter(key -> !several.contains(Tags.prefix(key)))
-        .collect(Collectors.toSet());
   }
 
   /** The letters of several glass tiles that the schedules have. */

@@ -28,24 +28,37 @@ public final class CardBlocks {
    */
   public static List<Table> of(Table table) {
     TreeSet<Integer> columns = new TreeSet<>();
-    for (Table.Row row : table.rows())
-      for (Table.Cell cell : row.cells())
-        if (cell.hasOwnWords() && !isAlone(row)) columns.add(cell.column());
-    if (columns.size() < WIDTH * FEWEST_CARDS || columns.last() > WIDEST) return List.of();
+    for (Table.Row row : table.rows()) {
+      if (isAlone(row)) continue;
+      for (Table.Cell cell : row.cells()) {
+        if (!cell.hasOwnWords()) continue;
+        columns.add(cell.column());
+        // Most tables end here, with their first row.
+        if (isWider(columns, cell.column())) return List.of();
+      }
+    }
     List<Integer> firsts = new ArrayList<>();
     for (int column : columns) {
-      boolean begins = !columns.contains(column - 1);
-      boolean second = columns.contains(column - 1) && !columns.contains(column + 1);
-      if (begins && columns.contains(column + 1)) firsts.add(column);
-      else if (!second) return List.of();
+      if (columns.contains(column - 1)) continue;
+      if (!columns.contains(column + 1)) return List.of();
+      firsts.add(column);
     }
-    if (firsts.size() < FEWEST_CARDS || firsts.size() * WIDTH != columns.size()) return List.of();
+    if (firsts.size() < FEWEST_CARDS || columns.last() > WIDEST) return List.of();
     List<Table> out = new ArrayList<>();
     List<Table.Row> over = new ArrayList<>();
     for (int first : firsts) if (!cards(out, over, table, first)) return List.of();
     if (out.size() < FEWEST_CARDS) return List.of();
     if (!over.isEmpty()) out.add(0, new Table(table.origin(), over, table.sheet()));
     return out;
+  }
+
+  /** True where more columns stand side by side, one of them this, than a card has. */
+  private static boolean isWider(TreeSet<Integer> columns, int column) {
+    int first = column;
+    while (columns.contains(first - 1)) first--;
+    int last = column;
+    while (columns.contains(last + 1)) last++;
+    return last - first >= WIDTH;
   }
 
   /** A line over all of them. */

@@ -4,6 +4,7 @@ import clearbed.recognise.statement.TagList;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -63,7 +64,7 @@ final class ColumnNeighbours {
     }
     if (spaced) ofMovement(words, scores);
     numbersOfRooms(words, scores);
-    namesOfFinishes(words, scores);
+    namesOfFinishes(scores.values());
     onlyRooms(scores);
     onlyTags(scores, words);
     strengths(scores, words);
@@ -79,8 +80,7 @@ final class ColumnNeighbours {
     // Beside a grout, or a width of movement joints with their depth, it is grouted after all.
     boolean grouted = words.stream().anyMatch(w -> OF_EITHER.matcher(w.text()).find());
     if (told || grouted) return;
-    for (ColumnWords w : words) {
-      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+    for (Map<String, ColumnScore> own : scores.values()) {
       ColumnScore grout = own.remove(GROUT_WIDTH);
       if (grout == null) continue;
       own.merge(MOVEMENT_WIDTH, grout, (one, other) -> one.sum() < other.sum() ? other : one);
@@ -96,12 +96,10 @@ final class ColumnNeighbours {
   }
 
   /** "Name | Material | Area" over "OCEAN 1": marks beside another column of places. */
-  private static void namesOfFinishes(
-      List<ColumnWords> words, Map<Integer, Map<String, ColumnScore>> scores) {
+  private static void namesOfFinishes(Collection<Map<String, ColumnScore>> columns) {
     int places = 0;
     Map<String, ColumnScore> named = null;
-    for (ColumnWords w : words) {
-      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+    for (Map<String, ColumnScore> own : columns) {
       ColumnScore tag = own.get(HeadingEvidence.TAG);
       ColumnScore room = own.get("location.room");
       boolean marks = tag != null && tag.cells() >= ColumnScores.HALF;

@@ -43,9 +43,7 @@ final class GlassTest {
       return new Result(true, true, false);
     // Of a row abroad the columns tell the rest; of running text nobody could.
     if (vocabulary.list("glassTileAbroad").in(rest)) return new Result(true, true, false);
-    boolean other =
-        vocabulary.otherTile().values().stream().anyMatch(p -> p.in(plain))
-            || vocabulary.list("otherFinish").in(plain);
+    boolean other = vocabulary.namesOtherTile(plain) || vocabulary.list("otherFinish").in(plain);
     if (other || notTile) return new Result(false, true, true);
     List<Phrases.Hit> alone = vocabulary.list("glassAlone").all(rest);
     boolean glass =

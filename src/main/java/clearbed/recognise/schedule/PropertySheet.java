@@ -81,8 +81,8 @@ public final class PropertySheet {
     LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
     boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
     int fewest = card ? FEWEST_OF_CARD : FEWEST;
-    int names =
-        isCard(table) ? columns(table).getMin() : isOfPairs(table) ? 0 : nameColumn(table, fewest);
+    boolean ofPairs = isOfPairs(table);
+    int names = isCard(table) ? columns(table).getMin() : ofPairs ? 0 : nameColumn(table, fewest);
     if (names < 0 || isTypesAcross(table, names)) return NONE;
     boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
     if (!tagged && over == null) return NONE;
@@ -104,9 +104,9 @@ public final class PropertySheet {
         rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
       if (tag != null && tag.column() == names) continue;
-      boolean pairs = isOfPairs(table) && row.at(PAIR) != null;
-      property(out, table, row, names, pairs ? PAIR : Integer.MAX_VALUE);
-      if (pairs) property(out, table, row, PAIR, Integer.MAX_VALUE);
+      boolean pair = ofPairs && row.at(PAIR) != null;
+      property(out, table, row, names, 0, pair ? PAIR : Integer.MAX_VALUE);
+      if (pair) property(out, table, row, PAIR, PAIR, Integer.MAX_VALUE);
     }
     return new Sheet(out, rows);
   }
@@ -146,13 +146,15 @@ public final class PropertySheet {
 
   /**
    * @param names the column of the name
-   * @param to the column behind the last of what is said of it
+   * @param from the first column that belongs to it
+   * @param to the column behind the last
    */
-  private static void property(List<Paragraph> out, Table table, Table.Row row, int names, int to) {
+  private static void property(
+      List<Paragraph> out, Table table, Table.Row row, int names, int from, int to) {
     Table.Cell name = row.at(names);
     List<String> said = new ArrayList<>();
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() >= to || names == PAIR && cell.column() < PAIR) continue;
+      if (cell.column() < from || cell.column() >= to) continue;
       if (cell.column() > names && cell.hasOwnWords()) said.add(cell.text().strip());
       Paragraph.remark(table, cell).ifPresent(out::add);
     }

@@ -60,7 +60,7 @@ final class RowGlass {
     for (String around : over) {
       GlassTest.Result said = means.known(around).result();
       // "K ceramic, V vitreous glass mosaic": over rows of several kinds it decides nothing.
-      if (said.glass() && namesOther(around)) continue;
+      if (said.glass() && means.vocabulary.namesOtherTile(around)) continue;
       // "Glass take-off" is no title of what is not glass tile.
       if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
@@ -72,16 +72,12 @@ final class RowGlass {
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
       if (cell == null || !TICK.matcher(cell.text().strip()).matches()) continue;
-      boolean other = namesOther(column.text());
+      boolean other = means.vocabulary.namesOtherTile(column.text());
       if (!other && means.vocabulary.list("glassAlone").in(column.text()))
         return new Result(true, true, column.text() + ": " + cell.text().strip());
       if (other) return new Result(false, true, column.text() + ": " + cell.text().strip());
     }
     return null;
-  }
-
-  private boolean namesOther(String title) {
-    return means.vocabulary.otherTile().values().stream().anyMatch(kind -> kind.in(title));
   }
 
   /** Glass that is no tile by its own words, and no tile of another kind. */

@@ -283,6 +283,16 @@ public final class Vocabulary {
         || list("glassTileAbroad").mayBeIn(text);
   }
 
+  /** True when the text describes glass tile, in English or as it is called abroad. */
+  public boolean describesGlassTileAnywhere(String text) {
+    return describesGlassTile(text) || list("glassTileAbroad").in(text);
+  }
+
+  /** True when the text names a tile that is not of glass, whatever else it names. */
+  public boolean namesOtherTile(String text) {
+    return otherTile.values().stream().anyMatch(kind -> kind.in(text));
+  }
+
   /** True when the text speaks of glass, and of no thing of glass that is not tile. */
   public boolean namesGlass(String text) {
     return list("glassAlone").in(list("notTile").without(text));

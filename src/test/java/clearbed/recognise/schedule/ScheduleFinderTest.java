@@ -358,6 +358,16 @@ class ScheduleFinderTest {
   }
 
   @Test
+  void a_column_of_former_values_beside_the_spacing_of_joints_harms_nothing() {
+    Facts facts =
+        read(
+            "Tile | Width of joint | Greatest centres | Superseded",
+            "GM-1 | 10 mm | 2.4 m | 4.5 m",
+            "GM-2 | 8 mm | 3.0 m | 4.5 m");
+    assertThat(said(facts, "GM-1", "movement.width")).isEqualTo("10 mm");
+  }
+
+  @Test
   void marks_beside_numbered_rooms_are_those_of_what_is_laid_there() {
     Facts facts =
         read(
