@@ -50,6 +50,7 @@ final class RuleRun {
   private final Judge judge;
   private final Subjects subjects;
   private final UnreadWords unread;
+  private final OtherTile others;
 
   RuleRun(
       Rule rule,
@@ -67,6 +68,7 @@ final class RuleRun {
     this.applicability = new Applicability(vocabulary);
     this.judge = new Judge(vocabulary);
     this.subjects = new Subjects(project);
+    this.others = OtherTile.of(rule, project.glass());
   }
 
   /**
@@ -142,6 +144,8 @@ final class RuleRun {
     Applicability.Answer answer = applicability.of(rule, entry);
     if (answer.applies() == null) return new Judgement.Undecided(answer.why(), null);
     if (!answer.applies()) return new Judgement.NotApplicable(answer.why());
+    if (!others.concerns(rule, entry))
+      return new Judgement.NotApplicable("of no other glass tile is it asked");
     Judgement judgement = known(entry);
     List<Value> unread = rule.attribute().isEmpty() ? List.of() : entry.unread(rule.attribute());
     // What is wrong is wrong, whatever else stands there; nothing else can be said for sure.
@@ -197,7 +201,7 @@ final class RuleRun {
       for (Entry entry : entries) {
         Origin blank = entry.blanks().get(rule.attribute());
         Origin place = blank == null ? entry.origin() : blank;
-        Level level = blank == null ? rule.missingLevel() : rule.emptyCellLevel();
+        Level level = blank == null ? others.missing(rule) : rule.emptyCellLevel();
         findings.add(missing(List.of(entry), subjects.of(entry), place, level));
       }
       return;
@@ -205,7 +209,7 @@ final class RuleRun {
     Section section = project.tileSection();
     String subject = subjects.ofTileWork();
     Origin origin = section == null ? entries.get(0).origin() : placeIn(section);
-    findings.add(missing(entries, subject, origin, rule.missingLevel()));
+    findings.add(missing(entries, subject, origin, others.missing(rule)));
   }
 
   private Finding missing(List<Entry> entries, String subject, Origin origin, Level level) {

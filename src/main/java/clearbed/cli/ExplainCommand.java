@@ -86,6 +86,11 @@ final class ExplainCommand implements Callable<Integer> {
             + (r.emptyCellLevel() == r.missingLevel()
                 ? ""
                 : ", " + r.emptyCellLevel().word() + " for an empty cell")
+            + (r.unlikeOthersLevel() == r.missingLevel()
+                ? ""
+                : ", "
+                    + r.unlikeOthersLevel().word()
+                    + " when missing where most other glass tile has it")
             + (r.off() ? " (switched off)" : ""));
     if (!r.attribute().isEmpty())
       line(out, "looks at", vocabulary.label(r.attribute()) + " (" + r.attribute() + ")");

@@ -17,6 +17,8 @@ import java.util.List;
  * @param document without its blocks; its gaps are also the rows and cells passed over
  * @param glassNamed places that say that there is glass tile, whatever came of them; of many the
  *     first few
+ * @param numbered what its paragraphs and cells open with, where that is written as numbers of
+ *     clauses, positions and details are; each once, of very many the first
  * @param lessons what it teaches of the ways of its office
  * @param account of every sentence and cell
  */
@@ -27,6 +29,7 @@ public record Facts(
     List<Section> sections,
     List<Citation> citations,
     List<Origin> glassNamed,
+    List<String> numbered,
     Lessons lessons,
     Account account) {
   public Facts {
@@ -35,6 +38,7 @@ public record Facts(
     sections = List.copyOf(sections);
     citations = ThinList.copyOf(citations);
     glassNamed = List.copyOf(glassNamed);
+    numbered = List.copyOf(numbered);
   }
 
   /** Of a document that says nothing, or of which nothing could be read. */
@@ -47,6 +51,7 @@ public record Facts(
         List.of(),
         List.of(),
         nowhere,
+        List.of(),
         Lessons.NOTHING,
         Account.NOTHING);
   }
@@ -62,6 +67,6 @@ public record Facts(
   }
 
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, glassNamed, lessons, account);
+    return new Facts(document, now, rooms, sections, citations, glassNamed, numbered, lessons, account);
   }
 }

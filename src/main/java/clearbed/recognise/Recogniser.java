@@ -182,6 +182,7 @@ public final class Recogniser {
         c.sections,
         citations(document, c.sections),
         mentions.in(document, c.sections),
+        Numbered.in(document),
         // The second reading is by what the first has learned.
         kept == EarlierFacts.NONE ? lessons.in(document) : Lessons.NOTHING,
         c.accounting.account());

@@ -3,6 +3,7 @@ package clearbed.check.computed;
 import clearbed.base.Memo;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
+import clearbed.check.judge.Subjects;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
@@ -11,6 +12,9 @@ import clearbed.model.Origin;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.ClauseNumbers;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +26,10 @@ import java.util.stream.Collectors;
 
 /** A section or article that the words send the reader to is not in the set. */
 public final class DanglingReferenceCheck implements SetComputation {
-  private static final int LONGEST_TITLE = 60;
+  private static final Pattern OF_TILE_WORK =
+      Pattern.compile("\\b(?:movement|soft|expansion) joints?\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern DRAFTING = Pattern.compile("\\s*NOTE\\b");
+  private static final Pattern FIGURE = Pattern.compile("\\d");
   private static final Pattern NUMBERED = Pattern.compile("\\d{2} \\d{2} \\d{2}.*");
 
   /** Sections on tile work have numbers that begin so. */
@@ -35,72 +42,128 @@ public final class DanglingReferenceCheck implements SetComputation {
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
-    Map<String, Finding> out = new LinkedHashMap<>();
     if (scene.project().glass().isEmpty()) return List.of();
-    Set<String> numbers =
-        scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
-    // A tile section by itself refers to those of other trades that its reader does not hold.
-    long numbered = numbers.stream().filter(n -> NUMBERED.matcher(n).matches()).count();
-    // Issue after issue says the same words.
-    Memo<String, References> known = Memo.ofTexts();
-    OpenReferences open = null;
-    Set<String> coded = null;
+    Map<String, Finding> out = new LinkedHashMap<>();
+    Search search = new Search(rule, scene, out);
+    Set<String> glass = scene.project().glassKeys();
     for (Section section : scene.project().sections()) {
-      Set<String> articles = null;
       CountedLabels notes = CountedLabels.of(section);
       for (Clause clause : section.clauses()) {
-        if (!bears(section, clause)) continue;
-        String text = clause.text();
-        References references = known.get(text, () -> References.in(text));
-        for (String number : references.sections()) {
-          if (!numbers.contains(number))
-            out.putIfAbsent(
-                number,
-                finding(
-                    rule,
-                    isMissed(number, numbers, numbered > 1) ? rule.level() : Level.NOTE,
-                    scene,
-                    "",
-                    section,
-                    "section " + number,
-                    clause.origin()));
-        }
-        references
-            .details()
-            .forEach(
-                (words, sheet) -> {
-                  if (!onSheet(scene, sheet))
-                    out.putIfAbsent(
-                        words, finding(rule, scene, "", section, words.trim(), clause.origin()));
-                });
-        for (Map.Entry<String, String> other : references.others().entrySet()) {
-          if (open == null) open = new OpenReferences(scene.project(), scene.documents());
-          if (open.isMissed(other.getValue()))
-            out.putIfAbsent(
-                other.getKey(), finding(rule, scene, "", section, other.getKey(), clause.origin()));
-        }
-        for (String number : ClauseNumbers.in(text)) {
-          if (coded == null) coded = coded(scene);
-          if (!coded.contains(number)
-              && coded.stream()
-                  .map(ClauseNumbers::code)
-                  .anyMatch(ClauseNumbers.code(number)::equals))
-            out.putIfAbsent(
-                number, finding(rule, scene, "", section, "clause " + number, clause.origin()));
-        }
+        if (!bears(section, clause, glass)) continue;
+        search.words(section.name(), clause.text(), clause.origin(), clause.listed());
+        search.articles(section, clause);
         for (String note : notes.missedIn(clause))
-          out.putIfAbsent(note, finding(rule, scene, "", section, "note " + note, clause.origin()));
-        for (String article : references.articles()) {
-          if (articles == null) articles = articles(section);
-          if (!articles.contains(article) && alike(articles, article) > FEW)
-            out.putIfAbsent(
-                section.name() + article,
-                finding(
-                    rule, scene, section.name(), section, "article " + article, clause.origin()));
-        }
+          search.missing(section.name(), "note " + note, clause.origin());
       }
     }
+    scene
+        .text()
+        .each(
+            (text, cell) -> FIGURE.matcher(text).find(),
+            piece ->
+                search.words(
+                    Subjects.document(piece.origin()), piece.text(), piece.origin(), false));
     return new ArrayList<>(out.values());
+  }
+
+  /** Looks in one set for what its words refer to. */
+  private static final class Search {
+    private final Rule rule;
+    private final Scene scene;
+    private final Map<String, Finding> out;
+    private final Set<String> numbers;
+
+    // A tile section by itself refers to those of other trades that its reader does not hold.
+    private final boolean several;
+
+    // Issue after issue says the same words.
+    private final Memo<String, References> known = Memo.ofTexts();
+    private OpenReferences open;
+    private Set<String> coded;
+
+    Search(Rule rule, Scene scene, Map<String, Finding> out) {
+      this.rule = rule;
+      this.scene = scene;
+      this.out = out;
+      this.numbers =
+          scene.project().sections().stream().map(Section::number).collect(Collectors.toSet());
+      this.several = numbers.stream().filter(n -> NUMBERED.matcher(n).matches()).count() > 1;
+    }
+
+    /**
+     * @param whose words they are
+     * @param listed true in a list of related work
+     */
+    void words(String whose, String text, Origin origin, boolean listed) {
+      References references = known.get(text, () -> References.in(text));
+      references
+          .sections()
+          .forEach(
+              (number, opens) -> {
+                if (numbers.contains(number)) return;
+                boolean asks = !opens && !listed && !isDraft(text);
+                boolean missed = isMissed(number, numbers, several || asks);
+                out.putIfAbsent(
+                    number,
+                    finding(
+                        rule,
+                        missed ? rule.level() : Level.NOTE,
+                        scene,
+                        "",
+                        whose,
+                        "section " + number,
+                        origin));
+              });
+      references
+          .details()
+          .forEach(
+              (words, detail) -> {
+                if (!Sheets.show(scene, detail)) missing(whose, words.trim(), origin);
+              });
+      references.others().forEach((words, key) -> counted(whose, words, key, origin));
+      references.loose().forEach((words, key) -> counted(whose, words, key, origin));
+      for (String number : ClauseNumbers.in(text)) {
+        if (coded == null) coded = coded(scene);
+        boolean alike =
+            coded.stream().map(ClauseNumbers::code).anyMatch(ClauseNumbers.code(number)::equals);
+        if (alike && !coded.contains(number)) missing(whose, "clause " + number, origin);
+      }
+    }
+
+    /** What whoever edits a guide still has to choose or strike asks for nothing yet. */
+    private boolean isDraft(String text) {
+      return DRAFTING.matcher(text).lookingAt() || scene.vocabulary().list("open").in(text);
+    }
+
+    private void counted(String whose, String words, String key, Origin origin) {
+      if (open == null) open = new OpenReferences(scene.project(), scene.documents());
+      if (open.isMissed(key)) missing(whose, words, origin);
+    }
+
+    void missing(String whose, String what, Origin origin) {
+      // "clause M41/790" and "M41/790" are one.
+      String number = what.substring(what.lastIndexOf(' ') + 1);
+      out.putIfAbsent(number, finding(rule, rule.level(), scene, "", whose, what, origin));
+    }
+
+    void articles(Section section, Clause clause) {
+      Set<String> articles = null;
+      String text = clause.text();
+      for (String article : known.get(text, () -> References.in(text)).articles()) {
+        if (articles == null) articles = DanglingReferenceCheck.articles(section);
+        if (articles.contains(article) || alike(articles, article) <= FEW) continue;
+        out.putIfAbsent(
+            section.name() + article,
+            finding(
+                rule,
+                rule.level(),
+                scene,
+                section.name(),
+                section.name(),
+                "article " + article,
+                clause.origin()));
+      }
+    }
   }
 
   /**
@@ -118,6 +181,18 @@ public final class DanglingReferenceCheck implements SetComputation {
     return section.article()
         || clause.limits().glass()
         || section.notes() && TileWords.tile(clause.text());
+  }
+
+  /** So do notes on movement joints, and those that name one of its marks. */
+  static boolean bears(Section section, Clause clause, Set<String> glass) {
+    if (bears(section, clause)) return true;
+    if (!section.notes() || clause.limits().otherTileOnly()) return false;
+    String text = clause.text();
+    return OF_TILE_WORK.matcher(text).find()
+        || FIGURE.matcher(text).find()
+            && LimitFinder.tags(PlainText.of(text)).stream()
+                .map(Tags::key)
+                .anyMatch(glass::contains);
   }
 
   /** Numbers of clauses below the codes of work sections, of the whole set. */
@@ -141,49 +216,25 @@ public final class DanglingReferenceCheck implements SetComputation {
     return section.clauses().stream().map(Clause::article).collect(Collectors.toSet());
   }
 
-  /** Drawing sheets are known by the name of their file, sheet or title. */
-  private static boolean onSheet(Scene scene, String sheet) {
-    Pattern named =
-        Pattern.compile(
-            "(?<![A-Z0-9])" + Pattern.quote(sheet).replace("-", "\\E[-. ]?\\Q") + "(?![0-9])",
-            Pattern.CASE_INSENSITIVE);
-    return scene.documents().stream().anyMatch(d -> named.matcher(d.path()).find())
-        || scene.project().sections().stream()
-            .anyMatch(
-                s ->
-                    named.matcher(s.title()).find()
-                        || s.clauses().stream().anyMatch(c -> titled(named, c.text())));
-  }
-
-  private static boolean titled(Pattern named, String text) {
-    return text.length() < LONGEST_TITLE
-        && References.in(text).details().isEmpty()
-        && named.matcher(text).find();
-  }
-
   /**
-   * @param whose section an article belongs to; empty for a section, which several may refer to
+   * @param subject section an article belongs to; empty for a section, which several may refer to
+   * @param whose words refer to it
    */
-  private static Finding finding(
-      Rule rule, Scene scene, String whose, Section section, String what, Origin origin) {
-    return finding(rule, rule.level(), scene, whose, section, what, origin);
-  }
-
   private static Finding finding(
       Rule rule,
       Level level,
       Scene scene,
+      String subject,
       String whose,
-      Section section,
       String what,
       Origin origin) {
-    String message = capital(section.name()) + " refers to " + what + ", which is not in the set.";
+    String message = capital(whose) + " refers to " + what + ", which is not in the set.";
     return scene
         .writer()
         .write(
             rule,
             new FindingWriter.Case(
-                whose + " " + what,
+                subject + " " + what,
                 "",
                 Kind.MISSING,
                 level,

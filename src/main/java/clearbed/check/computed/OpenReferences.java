@@ -30,6 +30,10 @@ public final class OpenReferences {
 
   private static final Pattern LAST_FIGURES = Pattern.compile("^(.*?)(\\d{1,5})$");
 
+  /** In parts, or behind letters: no figure is written so. */
+  private static final Pattern COUNTING =
+      Pattern.compile("[A-Z]{1,4}[-.]?\\d{1,4}(?:[-.]\\d{1,4})*|\\d{1,4}(?:[-.]\\d{1,4}){2,3}");
+
   private static final Pattern ENDING = Pattern.compile("[.:)]+$");
 
   private final Set<String> known = new HashSet<>();
@@ -41,7 +45,8 @@ public final class OpenReferences {
   private final Set<String> looked = new HashSet<>();
 
   OpenReferences(Project project, List<Document> documents) {
-    documents.forEach(d -> known.addAll(References.numbersIn(d.path())));
+    documents.forEach(d -> known.addAll(References.numbersIn(d.path().replace('_', ' '))));
+    project.facts().forEach(f -> f.numbered().forEach(this::named));
     project.tags().forEach(tag -> known.add(References.key(tag)));
     project.entries().forEach(e -> known.add(References.key(Tags.key(e.tag()))));
     for (Section section : project.sections()) {
@@ -49,6 +54,12 @@ public final class OpenReferences {
       known.addAll(References.numbersIn(section.title()));
       for (Clause clause : section.clauses()) clause(clause);
     }
+  }
+
+  private void named(String words) {
+    String key = References.key(words);
+    if (COUNTING.matcher(words).matches()) number(key);
+    else known.add(key);
   }
 
   private void clause(Clause clause) {
@@ -61,8 +72,13 @@ public final class OpenReferences {
     titled(clause.text());
   }
 
+  /** With it goes what it stands below: where there is 24.01.10 there is 24.01. */
   private void number(String key) {
-    if (known.add(key)) counted.merge(kind(key), 1, Integer::sum);
+    if (!known.add(key)) return;
+    counted.merge(kind(key), 1, Integer::sum);
+    counted.merge(form(key), 1, Integer::sum);
+    int last = key.lastIndexOf('-');
+    if (last > 0 && key.indexOf('-') < last) number(key.substring(0, last));
   }
 
   /** What numbers that are counted alike have in common. */
@@ -72,23 +88,38 @@ public final class OpenReferences {
     return m.group(1).isEmpty() ? "#".repeat(m.group(2).length()) : m.group(1);
   }
 
-  /** True where the set counts such numbers and this is none of them: clause 460 of 110 to 720. */
+  /**
+   * True where the set counts such numbers and this is none of them, clause 460 of 110 to 720, or
+   * none of those that it would stand below: 11.19.4 of 11.1 to 11.12.
+   */
   boolean isMissed(String key) {
+    if (known.contains(key)) return false;
     String kind = kind(key);
     boolean tells = kind.length() > 2 || !kind.startsWith("#");
-    return !known.contains(key)
-        && !kind.isEmpty()
-        && tells
-        && counted.getOrDefault(kind, 0) >= COUNTED;
+    if (!kind.isEmpty() && tells && counted.getOrDefault(kind, 0) >= COUNTED) return true;
+    int last = key.lastIndexOf('-');
+    if (last < 0 || key.indexOf('-') == last) return false;
+    String above = key.substring(0, last);
+    return isMissed(above)
+        || !known.contains(above) && counted.getOrDefault(form(key), 0) >= COUNTED;
+  }
+
+  /** What it begins with and how many parts it has: "24###" for 24.01.10. */
+  private static String form(String key) {
+    String[] parts = key.split("-");
+    return parts[0] + "#".repeat(parts.length);
   }
 
   /** A title, or the number that a note opens with. */
   private void titled(String text) {
     if (!looked.add(text)) return;
-    String opening = text.strip().split("\\s", 2)[0];
-    References.numbersIn(ENDING.matcher(opening).replaceAll("")).forEach(this::number);
+    References.numbersIn(opening(text)).forEach(this::number);
     if (text.length() < LONGEST_TITLE && !References.refers(text))
       known.addAll(References.numbersIn(text));
+  }
+
+  private static String opening(String text) {
+    return ENDING.matcher(text.strip().split("\\s", 2)[0]).replaceAll("");
   }
 
   public static List<Account.Unread> in(Project project, List<Document> documents) {
@@ -97,9 +128,10 @@ public final class OpenReferences {
     // Issue after issue says the same words.
     Memo<String, References> read = Memo.ofTexts();
     OpenReferences open = null;
+    Set<String> glass = project.glassKeys();
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
-        if (!DanglingReferenceCheck.bears(section, clause)) continue;
+        if (!DanglingReferenceCheck.bears(section, clause, glass)) continue;
         String text = clause.text();
         Map<String, String> others = read.get(text, () -> References.in(text)).others();
         if (others.isEmpty()) continue;

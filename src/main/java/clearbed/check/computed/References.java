@@ -15,14 +15,25 @@ import java.util.regex.Pattern;
 /**
  * What a text refers to; most refer to nothing.
  *
+ * @param sections with true for each that a sentence only opens with, as a list of them does
  * @param details as written, with the sheet each stands on
  * @param others in any other form: the words, and what they name, in one way of writing
+ * @param loose likewise, behind words that lead to much else: "as T.465", "by Pos. 24.09.07"
  */
 record References(
-    List<String> sections,
-    Map<String, String> details,
+    Map<String, Boolean> sections,
+    Map<String, Detail> details,
     List<String> articles,
-    Map<String, String> others) {
+    Map<String, String> others,
+    Map<String, String> loose) {
+
+  /**
+   * A detail on a sheet.
+   *
+   * @param number as {@code 7} of {@code 7/A-612}
+   */
+  record Detail(String number, String sheet) {}
+
   private static final Pattern SECTION =
       Pattern.compile(
           "\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b(?:,? (?:article|paragraph|clause)s? [\\d.]+)?");
@@ -40,12 +51,19 @@ record References(
 
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
+          "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|positions?|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
               + NUMBER);
   private static final Pattern POINTED =
       Pattern.compile(
           "\\b(?i:see|refer to|as per|acc\\.? to|according to|in accordance with|described (?:in|under)|shown (?:on|in)|given in|set out in)\\s+(?:(?i:the)\\s+)?"
               + NUMBER);
+
+  /** A number in parts, or one that letters open: any other is a figure. */
+  private static final Pattern LOOSE =
+      Pattern.compile(
+          "\\b(?i:as|by|per|under|rule|rules|pos|item|items|like)\\.?\\s+(?:(?i:pos|item|no)\\.?\\s*)?(?=[A-Z]|\\d+[./-]\\d+[./-]|\\d{2,}[./-]\\d{2})"
+              + NUMBER);
+  private static final Pattern WORDS_BEFORE = Pattern.compile(".*\\p{L}{2}[^.:;]*$", Pattern.DOTALL);
   private static final Pattern ANY = Pattern.compile("(?<![\\w./-])" + NUMBER);
 
   /** What stands between the parts of a number, in whatever form. */
@@ -56,17 +74,24 @@ record References(
 
   static References in(String text) {
     List<int[]> taken = new ArrayList<>();
-    List<String> sections = new ArrayList<>();
+    Map<String, Boolean> sections = new LinkedHashMap<>();
     Matcher m = SECTION.matcher(text);
     while (m.find()) {
       taken.add(new int[] {m.start(), m.end()});
-      sections.add(m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3"));
+      boolean opens = !WORDS_BEFORE.matcher(text.substring(0, m.start())).matches();
+      sections.merge(
+          m.group(1).replaceAll("(\\d{2}) ?(\\d{2}) ?(\\d{2})", "$1 $2 $3"),
+          opens,
+          Boolean::logicalAnd);
     }
-    Map<String, String> details = new LinkedHashMap<>();
+    Map<String, Detail> details = new LinkedHashMap<>();
     m = DETAIL.matcher(text);
     while (m.find()) {
       taken.add(new int[] {m.start(), m.end()});
-      details.put(m.group(), m.group(2).toUpperCase(Locale.ROOT));
+      details.put(
+          m.group(),
+          new Detail(
+              m.group(1).toUpperCase(Locale.ROOT), m.group(2).toUpperCase(Locale.ROOT)));
     }
     List<String> articles = new ArrayList<>();
     m = ARTICLE.matcher(text);
@@ -77,18 +102,21 @@ record References(
       taken.add(new int[] {m.start(), m.end()});
       articles.add(m.group(1));
     }
-    return new References(sections, details, articles, others(text, taken));
+    Map<String, String> others = others(text, List.of(NAMED, POINTED), taken);
+    Map<String, String> loose = others(text, List.of(LOOSE), taken);
+    return new References(sections, details, articles, others, loose);
   }
 
-  private static Map<String, String> others(String text, List<int[]> taken) {
+  private static Map<String, String> others(
+      String text, List<Pattern> patterns, List<int[]> taken) {
     Map<String, String> out = new LinkedHashMap<>();
-    for (Pattern pattern : List.of(NAMED, POINTED)) {
+    for (Pattern pattern : patterns) {
       Matcher m = pattern.matcher(text);
       while (m.find()) {
         if (taken.stream().anyMatch(t -> m.start() < t[1] && t[0] < m.end())) continue;
         taken.add(new int[] {m.start(), m.end()});
         if (!ofAStandard(text, m.start(), m.end()) && !measures(text, m.start(1)))
-          out.put(m.group().trim(), key(m.group(1)));
+          out.put(pattern == LOOSE ? m.group(1) : m.group().trim(), key(m.group(1)));
       }
     }
     return out;
@@ -115,7 +143,8 @@ record References(
   static boolean refers(String text) {
     return DETAIL.matcher(text).find()
         || NAMED.matcher(text).find()
-        || POINTED.matcher(text).find();
+        || POINTED.matcher(text).find()
+        || LOOSE.matcher(text).find();
   }
 
   /** One way of writing a number. */

@@ -15,6 +15,10 @@ import java.util.Map;
  * @param level of what is inadequate
  * @param missingLevel of what is missing
  * @param emptyCellLevel of what is missing where its column is there and its cell is empty
+ * @param unlikeOthersLevel of what is missing where most glass tile of the set has a value of its
+ *     own: the documents ask for it themselves
+ * @param whereOthersHaveIt true when the check applies only where another glass tile of the set has
+ *     a value of its own
  * @param everywhere true when whatever is said of the entry counts, not only what governs
  * @param emptyCellIsMissing true when an empty cell under its header is a gap, whatever sections
  *     list
@@ -38,6 +42,8 @@ public record Rule(
     Level level,
     Level missingLevel,
     Level emptyCellLevel,
+    Level unlikeOthersLevel,
+    boolean whereOthersHaveIt,
     Kind kind,
     boolean bySection,
     boolean silentWhenMissing,

@@ -46,6 +46,8 @@ final class RuleReader {
     for (ConfigNode instead : n.get("instead").items()) vocabulary.attribute(instead);
     Level level = n.get("level").oneOf(Level.values());
     Level missing = n.has("missingLevel") ? n.get("missingLevel").oneOf(Level.values()) : level;
+    Level unlikeOthers =
+        n.has("unlikeOthersLevel") ? n.get("unlikeOthersLevel").oneOf(Level.values()) : missing;
     String family = attribute == null ? "" : attribute.family();
     return new Rule(
         id,
@@ -61,6 +63,8 @@ final class RuleReader {
         level,
         missing,
         n.has("emptyCellLevel") ? n.get("emptyCellLevel").oneOf(Level.values()) : missing,
+        unlikeOthers,
+        n.get("whereOthersHaveIt").isTrue(),
         n.has("kind") ? n.get("kind").oneOf(Kind.values()) : Kind.INADEQUATE,
         n.has("statedIn")
             ? n.text("statedIn").equals("section")

@@ -613,6 +613,8 @@ public final class OutlineParser {
         String lead = Parts.lead(sentence.text());
         String where = lead.isEmpty() ? sentence.text() : lead;
         if (exposure == null || !places.isOne(where)) continue;
+        // "Showers: ... Hammam: ..." in rules for several tiles says where each of them holds.
+        if (!lead.isEmpty() && own.limits().tags().size() > 1) continue;
         for (Statement s : rowReader.property(exposure, where, at)) {
           if (!says(out, s)) out.add(s.within(own.limits()));
         }

@@ -1,0 +1,42 @@
+package clearbed.check;
+
+import clearbed.check.rules.Rule;
+import clearbed.model.Entry;
+import clearbed.model.Level;
+import clearbed.model.Scope;
+import java.util.List;
+
+/**
+ * What the documents say of the other glass tile of the set: where they give most of it a value of
+ * its own, they ask for one themselves, and the tile without stands out.
+ *
+ * @param having how many glass tiles have such a value
+ */
+record OtherTile(int having, int all) {
+  static OtherTile of(Rule rule, List<Entry> glass) {
+    if (rule.attribute().isEmpty()) return new OtherTile(0, glass.size());
+    int having = 0;
+    for (Entry entry : glass) if (has(rule.attribute(), entry)) having++;
+    return new OtherTile(having, glass.size());
+  }
+
+  private static boolean has(String attribute, Entry entry) {
+    return entry.governing(attribute).stream().anyMatch(v -> v.scope() == Scope.ENTRY);
+  }
+
+  /** True for two tiles at least, and more than are without. */
+  private boolean most() {
+    return having > 1 && having * 2 > all;
+  }
+
+  /** Of what is missing under a rule. */
+  Level missing(Rule rule) {
+    return most() ? rule.unlikeOthersLevel() : rule.missingLevel();
+  }
+
+  /** False where a rule asks only what the documents ask of another tile, and they ask it of none. */
+  boolean concerns(Rule rule, Entry entry) {
+    if (!rule.whereOthersHaveIt()) return true;
+    return having > (has(rule.attribute(), entry) ? 1 : 0);
+  }
+}
