@@ -293,8 +293,9 @@ public final class Recogniser {
       return false;
     boolean tagged = found.rows().stream().anyMatch(ScheduleRow::tagged);
     if (tagged && new RowText(t, vocabulary).callsTiles()) return true;
+    // "Grout joints" over some columns, beside a blank corner, heads no marks.
     return t.rows().get(0).cells().stream()
-        .limit(tagged ? 1 : Integer.MAX_VALUE)
+        .filter(c -> !tagged || c.column() == 0)
         .map(c -> vocabulary.family(PlainText.of(c.text())))
         .anyMatch(PRODUCTS::contains);
   }

@@ -16,6 +16,7 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -30,6 +31,8 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Joins schedule rows, room schedules, section clauses and notes into entries. */
 public final class Resolver {
@@ -46,13 +49,18 @@ public final class Resolver {
           "tile.mounting",
           "tile.thickness");
 
+  private static final Pattern SIZE_BEHIND =
+      Pattern.compile("(?:,? in)? ?\\(?(\\d[\\d.,/ -]{0,8}(?:mm|cm|in\\.?|\"|')? ?[x\u00d7] ?\\d[^;()]{0,24})");
+
   /** Entries that are worked on at a time, on all processors: what each takes is soon packed. */
   private static final int TOGETHER = 256;
 
   private final Vocabulary vocabulary;
+  private final OfClass ofClass;
 
   public Resolver(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.ofClass = new OfClass(vocabulary);
   }
 
   /**
@@ -234,6 +242,7 @@ public final class Resolver {
 
   private static void placed(Draft draft) {
     for (RoomUse use : draft.rooms) {
+      sized(draft, use);
       if (!use.room().isBlank())
         draft.add(
             new Value(
@@ -263,7 +272,22 @@ public final class Resolver {
     }
   }
 
-  private static void clauses(Sayings sayings, Draft draft, Reach reach) {
+  /** "GF-01 (100 x 250 mm) in shower": what a list of rooms says of the size of its tile. */
+  private static void sized(Draft draft, RoomUse use) {
+    String text = use.origin().text();
+    int at = text == null ? -1 : text.indexOf(use.tag());
+    if (at < 0) return;
+    Matcher size = SIZE_BEHIND.matcher(text).region(at + use.tag().length(), text.length());
+    if (!size.lookingAt()) return;
+    Quantities.size(size.group(1), null)
+        .filter(found -> found.sides().size() > 1)
+        .ifPresent(
+            found ->
+                draft.add(
+                    new Value("tile.size", found, false, text, use.origin(), Scope.ENTRY)));
+  }
+
+  private void clauses(Sayings sayings, Draft draft, Reach reach) {
     List<Candidate> candidates = new ArrayList<>();
     for (Sayings.Saying s : sayings.of(draft.key)) {
       if (OF_THE_TILE.contains(s.statement().attribute())) candidate(candidates, s, draft, reach);
@@ -272,7 +296,10 @@ public final class Resolver {
     candidates.forEach(c -> draft.add(c.value));
     List<Candidate> second = new ArrayList<>();
     for (Sayings.Saying s : sayings.of(draft.key)) {
-      if (!OF_THE_TILE.contains(s.statement().attribute())) candidate(second, s, draft, reach);
+      boolean other =
+          OF_THE_TILE.contains(s.statement().attribute())
+              || ofClass.isAnother(s.statement(), draft);
+      if (!other) candidate(second, s, draft, reach);
     }
     closest(second).forEach(draft::add);
   }

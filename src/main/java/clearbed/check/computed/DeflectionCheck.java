@@ -40,7 +40,10 @@ public final class DeflectionCheck implements Computation {
     if (Place.onGrade(entry))
       return new Judgement.NotApplicable("a slab on the ground spans nothing");
     List<Value> values = entry.governing(rule.attribute());
-    if (values.isEmpty()) return new Judgement.Missing();
+    if (values.isEmpty())
+      return Place.isSolid(entry)
+          ? new Judgement.NotApplicable("concrete and masonry have the limits of their structure")
+          : new Judgement.Missing();
     Optional<Given> stated =
         new Stated(entry)
             .largest(rule.attribute(), Dimension.RATIO)

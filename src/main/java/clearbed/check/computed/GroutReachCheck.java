@@ -13,23 +13,30 @@ import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * The area grouted at once, 12 sq ft at most (common practice, no source): of any grout where it is
- * stated, and to be stated where the grout sets or must be cleaned quickly.
+ * The area grouted at once, about 10 to 12 sq ft (common practice, no source; how much can be cleaned
+ * in time hangs on the hands at work, so that only what is twice as much is blamed): of any grout
+ * where it is stated, and to be stated where the grout sets or must be cleaned quickly.
  */
 public final class GroutReachCheck implements Computation {
   private static final Set<String> QUICK = Set.of("rapid", "epoxy", "urethane");
-  private static final Quantity MOST = Quantity.of(12, Unit.SQUARE_FOOT);
+  private static final Quantity MOST = Quantity.of(24, Unit.SQUARE_FOOT);
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (!values.isEmpty()) {
       Content.Amount most = new Content.Amount(MOST, MOST, Bound.AT_MOST);
-      boolean within = values.stream().allMatch(v -> within(v, most));
-      if (within) return Judge.satisfied(values);
+      // "2 m² with RG grout and 4 m² with CG2": the tile's own is one of them.
+      Map<String, Boolean> within =
+          values.stream()
+              .collect(
+                  Collectors.toMap(Value::asWritten, v -> within(v, most), Boolean::logicalOr));
+      if (!within.containsValue(false)) return Judge.satisfied(values);
       Value first = values.get(0);
       return new Judgement.Failed(rule.kind(), "", Judge.found(values), first.origin(), List.of());
     }

@@ -24,6 +24,11 @@ final class Place {
               + "|(?:[2-9]|[1-9]\\d)(?:nd|rd|th) (?:floor|storey|story|level)"
               + "|(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|upper|top) (?:floor|storey|story|level)");
   private static final Pattern SLAB = words("slabs?|concrete");
+  private static final Pattern SOLID =
+      words("concrete|masonry|block ?work|blocks?|brick ?work|bricks?|cmu|screeds?|slabs?|shells?");
+  private static final Pattern FRAMED =
+      words(
+          "studs?|fram(?:e|ed|es|ing)|boards?|backer|plywood|joists?|wood|timber|lath|panels?|plaster ?boards?|drywall");
   private static final Pattern ON_GRADE =
       words(
           "(?:slabs?[- ])?on[- ](?:grade|ground)|ground[- ](?:bearing|supported)(?: slabs?)?|slabs? on (?:grade|ground)");
@@ -43,6 +48,12 @@ final class Place {
         || SLAB.matcher(slab).find()
             && !ON_GRADE.matcher(slab).find()
             && UPPER_LEVEL.matcher(slab + "; " + words(entry)).find();
+  }
+
+  /** True for concrete or masonry that no framing carries; a slab above the ground spans. */
+  static boolean isSolid(Entry entry) {
+    String words = substrate(entry);
+    return SOLID.matcher(words).find() && !FRAMED.matcher(words).find() && !aboveGround(entry);
   }
 
   /** True for a slab that lies on the ground. */

@@ -53,6 +53,10 @@ record References(
       Pattern.compile(
           "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|positions?|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
               + NUMBER);
+  /** One more of them, with letters, which no figure has. */
+  private static final Pattern MORE =
+      Pattern.compile("(?:, | and |, and | & | to | / )(?=[A-Z])" + NUMBER);
+
   private static final Pattern POINTED =
       Pattern.compile(
           "\\b(?i:see|refer to|as per|acc\\.? to|according to|in accordance with|described (?:in|under)|shown (?:on|in)|given in|set out in)\\s+(?:(?i:the)\\s+)?"
@@ -115,11 +119,21 @@ record References(
       while (m.find()) {
         if (taken.stream().anyMatch(t -> m.start() < t[1] && t[0] < m.end())) continue;
         taken.add(new int[] {m.start(), m.end()});
-        if (!ofAStandard(text, m.start(), m.end()) && !measures(text, m.start(1)))
-          out.put(pattern == LOOSE ? m.group(1) : m.group().trim(), key(m.group(1)));
+        if (ofAStandard(text, m.start(), m.end()) || measures(text, m.start(1))) continue;
+        if (pattern == NAMED) listed(text, m.end(), out);
+        out.put(pattern == LOOSE ? m.group(1) : m.group().trim(), key(m.group(1)));
       }
     }
     return out;
+  }
+
+  /** "Details D-01, D-02 and D-06". */
+  private static void listed(String text, int from, Map<String, String> out) {
+    Matcher more = MORE.matcher(text).region(from, text.length());
+    while (more.lookingAt()) {
+      out.put(more.group(1), key(more.group(1)));
+      more.region(more.end(), text.length());
+    }
   }
 
   private static boolean ofAStandard(String text, int start, int end) {

@@ -109,6 +109,7 @@ public record Header(Map<Integer, Column> columns, int rows) {
                       && c.attribute() != null
                       && (c.attribute().kind() == Attribute.Kind.SIZE
                           || c.attribute().dimension() == noted.dimension()
+                          || c.attribute().family().equals("grout")
                           || c.attribute().id().equals("movement.guideline"));
           boolean spacing = length && !described && c.attribute().id().endsWith(".spacing");
           Unit unit = spacing ? centres : noted;

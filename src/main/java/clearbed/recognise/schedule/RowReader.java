@@ -39,6 +39,9 @@ import java.util.stream.Stream;
 /** Reads the cells of one row of a schedule under its header. */
 public final class RowReader {
   /** Type, grade, class or use in the words of ASTM C920, whatever the column is called. */
+  private static final Pattern BARE_WIDTH =
+      Pattern.compile("(?<![\\w./,-])(\\d{1,2}(?:[.,]\\d)?|\\d/\\d{1,2}) (wide|joints?)\\b");
+
   private static final Pattern DESIGNATION =
       Pattern.compile(
           "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",
@@ -366,7 +369,7 @@ public final class RowReader {
 
   private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
     List<Statement> out = new ArrayList<>();
-    String text = PlainText.of(cell.text()).trim();
+    String text = measured(column, PlainText.of(cell.text()).trim());
     Attribute attribute = meant(column, text);
     if (DESIGNATION.matcher(text).matches()) {
       out.addAll(find(origin, text, column, Context.running("sealant", Set.of(), false)));
@@ -389,6 +392,18 @@ public final class RowReader {
     }
     marks(out, origin, text);
     return out;
+  }
+
+  /** "3 wide; CG2 WA" under "Joint, grout", in the unit that is noted for the whole document. */
+  private static String measured(Header.Column column, String text) {
+    boolean noted =
+        column.unit() != null
+            && column.attribute() != null
+            && column.attribute().family().equals("grout")
+            && column.attribute().kind() != Attribute.Kind.AMOUNT;
+    return noted
+        ? BARE_WIDTH.matcher(text).replaceAll("joint $1 " + column.unit().symbol())
+        : text;
   }
 
   /** A size in a unit that is noted for the whole of the document. */

@@ -16,6 +16,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,6 +37,10 @@ final class ScheduleWalk {
       Pattern.compile(
           "(?i)^(?:(?:general |sheet |schedule )?(?:notes?|remarks|legend)\\b.*|\\(?\\d{1,2}[.)]\\s.*|[A-Z][.)]\\s.*|\\*.*)");
 
+  /** As bills count their groups. */
+  private static final Pattern GROUP_NUMBER =
+      Pattern.compile("[A-Z]{0,3}\\d{0,4}(?:[-./]\\d{1,4}){0,3}[.)]?");
+
   private static final int LONGEST_NAME = 30;
 
   /** A title that is longer may be a note as well, in characters. */
@@ -49,6 +54,9 @@ final class ScheduleWalk {
 
   private static final Pattern TOTAL =
       Pattern.compile("(?:sub-?|grand )?totals?\\b.{0,40}|sum\\b.{0,20}", Pattern.CASE_INSENSITIVE);
+
+  /** Rows whose tags others may name. */
+  private static final int KEYS = 400;
 
   /** Rows among which a heading in words of its own is looked for. */
   private static final int FIRST = 60;
@@ -70,6 +78,10 @@ final class ScheduleWalk {
   private final Placed.Packer<Statement> packer;
   private LaterSchedule later;
   private int tagColumn = -1;
+
+  /** Of the tags of its first rows. */
+  private final Set<String> keys = new HashSet<>();
+
   private String group = "";
   private String title = "";
   private final Set<String> headingWords = new HashSet<>();
@@ -178,9 +190,19 @@ final class ScheduleWalk {
     previous = null;
     schedule = true;
     tagColumn = tagColumn(found, all, at + found.rows());
+    keys.clear();
+    if (tagColumn >= 0) keys(below(all, from));
     counts = tagColumn >= 0 && items.areItems(below(all, from), tagColumn);
     if (table.turned()) title(found, all.subList(at + found.rows(), all.size()));
     later = new LaterSchedule(places, header, tagColumn, means::late, packer);
+  }
+
+  /** What the tag column calls the first rows. */
+  private void keys(List<Table.Row> below) {
+    for (Table.Row row : below.subList(0, Math.min(below.size(), KEYS))) {
+      Table.Cell cell = row.at(tagColumn);
+      if (cell != null && means.isTag(cell.text())) keys.add(Tags.key(cell.text().strip()));
+    }
   }
 
   /** Turned round, what stood in a line of its own heads a column of nothing. */
@@ -286,9 +308,10 @@ final class ScheduleWalk {
       remarks(row);
       return;
     }
-    if (single && !means.isTag(filled.get(0).text())) {
+    boolean group = !single && isCountedGroup(filled);
+    if (group || single && !means.isTag(filled.get(0).text())) {
       ledger.row(row, Fate.CONTEXT);
-      aside(row, filled.get(0));
+      aside(row, filled.get(filled.size() - 1));
       remarks(row);
       return;
     }
@@ -304,6 +327,14 @@ final class ScheduleWalk {
         && (!header.has(Header.Role.MATERIAL) || namesRooms())
         && roomRow(row)) return;
     entry(row);
+  }
+
+  /** "24.02 | Glass tile", across the columns of a bill: the number is that of the group. */
+  private boolean isCountedGroup(List<Table.Cell> filled) {
+    if (filled.size() != 2 || !GROUP_NUMBER.matcher(filled.get(0).text().strip()).matches())
+      return false;
+    Table.Cell title = filled.get(1);
+    return title.columnSpan() > 1 && !means.isTag(title.text()) && !title.continued();
   }
 
   /** "Room | Name | Floor | Walls", "Unit type | Room | Floor | Walls": neither is a product's. */
@@ -440,7 +471,8 @@ final class ScheduleWalk {
               "row " + row.number() + " has neither tag nor material; not taken for an entry"));
       return;
     }
-    boolean beside = !glass.own() || !items.isTile(material);
+    boolean beside =
+        !glass.own() || !items.isTile(material) || !tagged && namesTiles(row, tagCell);
     if (!tagged && !rows.isEmpty() && beside && called.isEmpty()) {
       remarkOnAll(written);
       return;
@@ -478,14 +510,33 @@ final class ScheduleWalk {
     previous = row;
   }
 
+  /** "Sample areas for GF-01 to GF-03": what names tiles of the table is none itself. */
+  private boolean namesTiles(Table.Row row, Table.Cell own) {
+    return !keys.isEmpty() && !named(row, own).isEmpty();
+  }
+
+  /** The tiles of the table that the other cells of a row name. */
+  private Set<String> named(Table.Row row, Table.Cell own) {
+    Set<String> out = new LinkedHashSet<>();
+    for (Table.Cell cell : row.cells())
+      if (cell != own && !cell.text().isBlank())
+        for (String tag : LimitFinder.tags(PlainText.of(cell.text())))
+          if (keys.contains(Tags.key(tag))) out.add(tag);
+    return out;
+  }
+
   /** A row without a tag among others that have one says something of all of them. */
   private void remarkOnAll(Table.Row row) {
     ledger.row(row, Fate.CONTEXT);
+    // "Waterproofing | Membrane to EN 14891. Areas: GF-01, GM-01": all of the row is of those.
+    Set<String> named = named(row, null);
+    String of = named.isEmpty() ? "" : String.join(", ", named) + ": ";
     for (Table.Cell cell : row.cells()) {
       if (cell.text().isBlank() || cell.continued()) continue;
       Header.Column column = header.columns().get(cell.column());
       String under = column == null || column.text().isBlank() ? "" : column.text() + ": ";
-      notes.add(Paragraph.body(table.origin(cell), under + cell.text().strip()));
+      notes.add(
+          Paragraph.body(table.origin(cell), (of.isEmpty() ? under : of) + cell.text().strip()));
     }
   }
 

@@ -42,7 +42,14 @@ final class AmountStatements {
 
   private static final int NEAR = 90;
 
-  private static final int ADJACENT = 2;
+  /** In characters. */
+  private static final int LONGEST_LINK = 34;
+
+  /** Between a name and its figure: "size variation is held to 1/32 in.". */
+  private static final Pattern LINK =
+      Pattern.compile(
+          "(?:[\\s:=]|\\b(?:is|are|be|shall|will|may|must|held|kept|limited|no|not|more|than|at|most|to|within|of|up|exceeds?|a|an|the|maximum|max\\.?|least|about|by|under|below)\\b)*",
+          Pattern.CASE_INSENSITIVE);
 
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
@@ -383,7 +390,7 @@ final class AmountStatements {
       if (distance(p, hit, start, end) <= best) return Integer.MAX_VALUE;
     }
     // "3 mm joints (tile size variation 0.8 mm)": its own full name stands right before it.
-    boolean named = best <= ADJACENT && namedInFull(p, a, start);
+    boolean named = best <= LONGEST_LINK && namedInFull(p, a, start);
     return named ? best : best + p.familyPenalty(a, start, end);
   }
 
@@ -392,7 +399,7 @@ final class AmountStatements {
         .anyMatch(
             hit ->
                 hit.end() <= start
-                    && start - hit.end() <= ADJACENT
+                    && LINK.matcher(p.whole.substring(hit.end(), start)).matches()
                     && p.whole.substring(hit.start(), hit.end()).indexOf(' ') > 0);
   }
 

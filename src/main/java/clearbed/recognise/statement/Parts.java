@@ -25,6 +25,10 @@ public final class Parts {
   private static final Pattern SEMICOLON = Pattern.compile(";\\s*");
   private static final Pattern BUT =
       Pattern.compile(",?\\s+(?:but|whereas|while)\\s+(?=\\w)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern ALL_SO_FAR =
+      Pattern.compile("\\b(?:all|every|each|any)\\b[\\w ]{0,30}$", Pattern.CASE_INSENSITIVE);
+  private static final Pattern TAG_NEXT =
+      Pattern.compile("(?:for |type |tile |mark |code )?" + Tags.MARK + "(?![\\w])");
   private static final Pattern ALL =
       Pattern.compile("\\S (all|every|each|any)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern LEAD =
@@ -34,6 +38,8 @@ public final class Parts {
       Pattern.compile("(?i:(?:[\\w-]+ ){0,3}uses?)(?: of sealants?)?:? (?:NT|[TIMGAO]\\d?)\\b");
 
   private static final Pattern USE = Pattern.compile("\\s*(?:NT|[TIMGAO]\\d?)\\b(?![.-]\\d)");
+
+  private static final Pattern ASIDE = Pattern.compile(" \\([^()]{2,40}\\)(?=:)");
 
   private static final Pattern VERB =
       Pattern.compile(",? (?:is|are|shall|must|will|has|have|[a-z]{3,12}s) ");
@@ -49,12 +55,29 @@ public final class Parts {
     List<Part> parts = new ArrayList<>();
     for (Piece piece : sentences(text)) {
       boolean first = true;
-      for (String clause : BUT.split(piece.text())) {
+      for (String clause : apartAtBut(piece.text())) {
         addWithException(parts, clause.trim(), except, piece.afterStop() && first);
         first = false;
       }
     }
     return parts;
+  }
+
+  private static List<String> apartAtBut(String text) {
+    List<String> out = new ArrayList<>();
+    int from = 0;
+    Matcher m = BUT.matcher(text);
+    while (m.find()) {
+      // "All codes but GT-3" is one exception, and no second statement.
+      boolean excepts =
+          ALL_SO_FAR.matcher(text.substring(from, m.start())).find()
+              && TAG_NEXT.matcher(text).region(m.end(), text.length()).lookingAt();
+      if (excepts) continue;
+      out.add(text.substring(from, m.start()));
+      from = m.end();
+    }
+    out.add(text.substring(from));
+    return out;
   }
 
   /** The words before the colon, or empty. */
@@ -114,6 +137,9 @@ public final class Parts {
     LimitFinder.TagsAt tags = LimitFinder.firstTags(clause.substring(except.end()));
     if (tags == null || tags.start() > NEAR) return 0;
     int end = except.end() + tags.end();
+    // "(sides under 15 in.)"
+    Matcher aside = ASIDE.matcher(clause).region(end, clause.length());
+    if (aside.lookingAt()) end = aside.end();
     boolean colon = end < clause.length() && clause.charAt(end) == ':';
     return colon || VERB.matcher(clause).region(end, clause.length()).lookingAt() ? end : 0;
   }

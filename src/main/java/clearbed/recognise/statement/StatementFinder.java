@@ -6,6 +6,7 @@ import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -59,6 +60,7 @@ public final class StatementFinder {
   private static final Pattern JOINED = Pattern.compile(",? (?:and|or) |, ");
 
   private final Vocabulary vocabulary;
+  private final Attribute kind;
   private final LimitFinder limitFinder;
   private final Memo<Asked, List<Statement>> known = new Memo<>(Asked::text);
   private final OpenItems openItems;
@@ -91,6 +93,7 @@ public final class StatementFinder {
    */
   public StatementFinder(Vocabulary vocabulary, UnaryOperator<List<Way>> chosen) {
     this.vocabulary = vocabulary;
+    this.kind = vocabulary.attribute("tile.kind").orElse(null);
     this.limitFinder = new LimitFinder(vocabulary);
     this.openItems = new OpenItems(vocabulary);
     this.named = new NamedFinder(vocabulary, limitFinder);
@@ -159,6 +162,8 @@ public final class StatementFinder {
       String own = vocabulary.family(part.text());
       // "Except in the pool, grout with CG2; in the pool with RG" is about grout to its end.
       boolean names = !own.isEmpty() && !own.equals("tile");
+      // "Glass tile in thin bed. Fused glass, opaque": what is made so is the tile again.
+      if (part.sentence() && own.equals("tile") && saysHowMade(part.text())) spoken = "tile";
       boolean goesOn = !names && !spoken.isEmpty() && (!part.sentence() || isFragment(part.text()));
       int before = out.size();
       if (part.exception())
@@ -200,6 +205,10 @@ public final class StatementFinder {
     for (String one : JOINED.split(text)) each.add(limitFinder.of(one, !each.isEmpty()));
     boolean told = each.stream().noneMatch(l -> LaterWords.left(List.of(l)).isEmpty());
     return told ? each : List.of(limitFinder.of(text, false));
+  }
+
+  private boolean saysHowMade(String text) {
+    return kind != null && kind.words().terms().values().stream().anyMatch(p -> p.in(text));
   }
 
   /** "Not used." and "None required." behind a title. */
