@@ -34,7 +34,9 @@ record OtherTile(int having, int all) {
     return most() ? rule.unlikeOthersLevel() : rule.missingLevel();
   }
 
-  /** False where a rule asks only what the documents ask of another tile, and they ask it of none. */
+  /**
+   * False where a rule asks only what the documents ask of another tile, and they ask it of none.
+   */
   boolean concerns(Rule rule, Entry entry) {
     if (!rule.whereOthersHaveIt()) return true;
     return having > (has(rule.attribute(), entry) ? 1 : 0);

@@ -112,6 +112,7 @@ final class ExplainCommand implements Callable<Integer> {
         r.when().isEmpty()
             ? (r.ofTheSet() ? "to the whole set" : "to every glass tile")
             : conditions(vocabulary, r.when());
+    if (r.whereOthersHaveIt()) when += ", if another glass tile has it stated";
     return r.unless().isEmpty() ? when : when + "; not where " + conditions(vocabulary, r.unless());
   }
 

@@ -67,6 +67,7 @@ public record Facts(
   }
 
   Facts withRows(List<ScheduleRow> now) {
-    return new Facts(document, now, rooms, sections, citations, glassNamed, numbered, lessons, account);
+    return new Facts(
+        document, now, rooms, sections, citations, glassNamed, numbered, lessons, account);
   }
 }

@@ -16,7 +16,8 @@ final class Numbered {
   private static final int MOST = 3_000;
 
   private static final Pattern OPENING =
-      Pattern.compile("\\s*((?:\\d{1,3}[A-Z]?/)?[A-Z]{0,4}[-.]?\\d{1,5}[A-Z]?(?:[-./]\\w{1,5}){0,4})[.:)]*(?=\\s|$)");
+      Pattern.compile(
+          "\\s*((?:\\d{1,3}[A-Z]?/)?[A-Z]{0,4}[-.]?\\d{1,5}[A-Z]?(?:[-./]\\w{1,5}){0,4})[.:)]*(?=\\s|$)");
 
   private static final Pattern FIGURE = Pattern.compile("\\d+");
 

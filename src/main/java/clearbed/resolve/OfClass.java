@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * "Class R2 reaches 2.0 N/mm² in shear": what is said of a class of adhesive or grout is said of the
- * tiles that are set or filled with it.
+ * "Class R2 reaches 2.0 N/mm² in shear": what is said of a class of adhesive or grout is said of
+ * the tiles that are set or filled with it.
  */
 final class OfClass {
   private static final List<String> FAMILIES = List.of("mortar", "grout");

@@ -50,7 +50,8 @@ public final class Resolver {
           "tile.thickness");
 
   private static final Pattern SIZE_BEHIND =
-      Pattern.compile("(?:,? in)? ?\\(?(\\d[\\d.,/ -]{0,8}(?:mm|cm|in\\.?|\"|')? ?[x\u00d7] ?\\d[^;()]{0,24})");
+      Pattern.compile(
+          "(?:,? in)? ?\\(?(\\d[\\d.,/ -]{0,8}(?:mm|cm|in\\.?|\"|')? ?[x\u00d7] ?\\d[^;()]{0,24})");
 
   /** Entries that are worked on at a time, on all processors: what each takes is soon packed. */
   private static final int TOGETHER = 256;
@@ -283,8 +284,7 @@ public final class Resolver {
         .filter(found -> found.sides().size() > 1)
         .ifPresent(
             found ->
-                draft.add(
-                    new Value("tile.size", found, false, text, use.origin(), Scope.ENTRY)));
+                draft.add(new Value("tile.size", found, false, text, use.origin(), Scope.ENTRY)));
   }
 
   private void clauses(Sayings sayings, Draft draft, Reach reach) {

@@ -18,9 +18,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The area grouted at once, about 10 to 12 sq ft (common practice, no source; how much can be cleaned
- * in time hangs on the hands at work, so that only what is twice as much is blamed): of any grout
- * where it is stated, and to be stated where the grout sets or must be cleaned quickly.
+ * The area grouted at once, about 10 to 12 sq ft (common practice, no source; how much can be
+ * cleaned in time hangs on the hands at work, so that only what is twice as much is blamed): of any
+ * grout where it is stated, and to be stated where the grout sets or must be cleaned quickly.
  */
 public final class GroutReachCheck implements Computation {
   private static final Set<String> QUICK = Set.of("rapid", "epoxy", "urethane");

@@ -53,6 +53,7 @@ record References(
       Pattern.compile(
           "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|positions?|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
               + NUMBER);
+
   /** One more of them, with letters, which no figure has. */
   private static final Pattern MORE =
       Pattern.compile("(?:, | and |, and | & | to | / )(?=[A-Z])" + NUMBER);
@@ -67,7 +68,9 @@ record References(
       Pattern.compile(
           "\\b(?i:as|by|per|under|rule|rules|pos|item|items|like)\\.?\\s+(?:(?i:pos|item|no)\\.?\\s*)?(?=[A-Z]|\\d+[./-]\\d+[./-]|\\d{2,}[./-]\\d{2})"
               + NUMBER);
-  private static final Pattern WORDS_BEFORE = Pattern.compile(".*\\p{L}{2}[^.:;]*$", Pattern.DOTALL);
+
+  private static final Pattern WORDS_BEFORE =
+      Pattern.compile(".*\\p{L}{2}[^.:;]*$", Pattern.DOTALL);
   private static final Pattern ANY = Pattern.compile("(?<![\\w./-])" + NUMBER);
 
   /** What stands between the parts of a number, in whatever form. */
@@ -94,8 +97,7 @@ record References(
       taken.add(new int[] {m.start(), m.end()});
       details.put(
           m.group(),
-          new Detail(
-              m.group(1).toUpperCase(Locale.ROOT), m.group(2).toUpperCase(Locale.ROOT)));
+          new Detail(m.group(1).toUpperCase(Locale.ROOT), m.group(2).toUpperCase(Locale.ROOT)));
     }
     List<String> articles = new ArrayList<>();
     m = ARTICLE.matcher(text);

@@ -401,9 +401,7 @@ public final class RowReader {
             && column.attribute() != null
             && column.attribute().family().equals("grout")
             && column.attribute().kind() != Attribute.Kind.AMOUNT;
-    return noted
-        ? BARE_WIDTH.matcher(text).replaceAll("joint $1 " + column.unit().symbol())
-        : text;
+    return noted ? BARE_WIDTH.matcher(text).replaceAll("joint $1 " + column.unit().symbol()) : text;
   }
 
   /** A size in a unit that is noted for the whole of the document. */

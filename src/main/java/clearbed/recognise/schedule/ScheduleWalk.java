@@ -471,8 +471,7 @@ final class ScheduleWalk {
               "row " + row.number() + " has neither tag nor material; not taken for an entry"));
       return;
     }
-    boolean beside =
-        !glass.own() || !items.isTile(material) || !tagged && namesTiles(row, tagCell);
+    boolean beside = !glass.own() || !items.isTile(material) || !tagged && namesTiles(row, tagCell);
     if (!tagged && !rows.isEmpty() && beside && called.isEmpty()) {
       remarkOnAll(written);
       return;

@@ -1,0 +1,82 @@
+package clearbed.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Finding;
+import clearbed.model.Level;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the documents say of most glass tile and not of one stands out. */
+class UnlikeOthersTest {
+  @TempDir Path folder;
+
+  private Checked schedule(String... rows) throws IOException {
+    Files.writeString(folder.resolve("schedule.csv"), String.join("\n", rows) + "\n");
+    return Checked.of(folder);
+  }
+
+  @Test
+  void a_backing_that_most_have_is_missed_more_where_one_has_none() throws IOException {
+    Checked checked =
+        schedule(
+            "Tag,Material,Location",
+            "GT-1,\"Cast glass tile, opaque, bare back\",Lobby wall",
+            "GT-2,\"Fused glass tile, opaque, painted back\",Corridor wall",
+            "GT-3,\"Fused glass tile, opaque\",Office wall");
+    assertThat(checked.findings("tile-backing-stated"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.tags()).containsExactly("GT-3"))
+        .satisfies(f -> assertThat(f.level()).isEqualTo(Level.WARNING));
+  }
+
+  @Test
+  void a_backing_that_few_have_is_a_note() throws IOException {
+    Checked checked =
+        schedule(
+            "Tag,Material,Location",
+            "GT-1,\"Cast glass tile, opaque, painted back\",Lobby wall",
+            "GT-2,\"Fused glass tile, opaque\",Corridor wall",
+            "GT-3,\"Fused glass tile, opaque\",Office wall");
+    assertThat(checked.findings("tile-backing-stated"))
+        .extracting(Finding::level)
+        .isNotEmpty()
+        .containsOnly(Level.NOTE);
+  }
+
+  @Test
+  void of_a_tile_without_the_standard_the_thermal_shock_test_is_asked_once() throws IOException {
+    Checked checked =
+        schedule(
+            "Tag,Material,Exposure,Tile standard,Thermal shock test",
+            "GT-1,Fused glass tile,Direct sun,,",
+            "GT-2,Cast glass tile,Steam,ANSI A137.2,ASTM C484");
+    assertThat(checked.findings("thermal-shock"))
+        .filteredOn(f -> f.tags().contains("GT-1"))
+        .hasSize(1);
+  }
+
+  @Test
+  void what_a_class_reaches_is_said_of_what_is_set_with_it() throws IOException {
+    Files.writeString(
+        folder.resolve("spec.txt"),
+        """
+        SECTION 09 30 23
+        GLASS TILING
+        2.1 ADHESIVES
+        A. Class R2 reaches 2.0 N/mm2 in shear. Class C2 reaches 1.0 N/mm2 in tension.
+        """);
+    Checked checked =
+        schedule(
+            "Tag,Material,Adhesive",
+            "GT-1,Cast glass tile,C2TE S1 to EN 12004-1",
+            "GT-2,Fused glass tile,R2T to EN 12004-1");
+    assertThat(checked.governing("GT-1", "mortar.bond")).isEmpty();
+    assertThat(checked.governing("GT-2", "mortar.bond")).hasSize(1);
+    assertThat(checked.governing("GT-2", "mortar.tensile")).isEmpty();
+  }
+}

@@ -1,0 +1,54 @@
+package clearbed.recognise.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clearbed.Checked;
+import clearbed.model.Entry;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Bills count their groups and have rows for work on several tiles. */
+class RowsOfBillsTest {
+  @TempDir Path folder;
+
+  @Test
+  void rows_that_name_tiles_are_of_those_and_titles_of_groups_are_no_tiles() throws IOException {
+    String[][] rows = {
+      {"Pos.", "Code", "Description", "Qty"},
+      {"24.01", "Glass tile"},
+      {"24.01.10", "GT-1", "Cast glass tile, opaque, 50 x 50 x 8 mm", "12"},
+      {"24.01.20", "GT-2", "Fused glass mosaic, opaque, 20 x 20 x 4 mm", "9"},
+      {"24.01.30", "GT-3", "Cast glass tile, opaque, 90 x 90 x 8 mm", "8"},
+      {"24.02", "Movement joints"},
+      {"24.02.10", "", "Movement joint in GT-1 and GT-2, width 8 mm, silicone to ISO 11600", "30"},
+      {"24.02.20", "GT-3", "Movement joint in GT-3, width 10 mm, polysulfide to ISO 11600", "4"},
+      {"24.03.10", "", "Sample areas, glass: one for each of GT-1 to GT-3 before laying", "3"}
+    };
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Sheet sheet = book.createSheet("Bill");
+      for (int r = 0; r < rows.length; r++) {
+        Row row = sheet.createRow(r);
+        for (int c = 0; c < rows[r].length; c++) row.createCell(c).setCellValue(rows[r][c]);
+        if (rows[r].length == 2) sheet.addMergedRegion(new CellRangeAddress(r, r, 1, 3));
+      }
+      try (OutputStream out = Files.newOutputStream(folder.resolve("bill.xlsx"))) {
+        book.write(out);
+      }
+    }
+    Checked checked = Checked.of(folder);
+    assertThat(checked.project().glass())
+        .extracting(Entry::tag)
+        .containsExactly("GT-1", "GT-2", "GT-3");
+    assertThat(checked.governing("GT-1", "movement.width")).containsExactly("8 mm");
+    assertThat(checked.governing("GT-3", "movement.width")).containsExactly("10 mm");
+    assertThat(checked.findings("mockup")).isEmpty();
+  }
+}
