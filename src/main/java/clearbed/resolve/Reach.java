@@ -21,6 +21,8 @@ final class Reach {
   private static final int TAG = 100;
   private static final int GLASS = 1;
   private static final int CONDITION = 10;
+  private static final String INSIDE = "interior";
+  private static final String OUTSIDE = "exterior";
 
   private static final List<String> OF_THE_ENTRY =
       List.of("location.surface", "tile.translucency", "tile.backing", "tile.mounting");
@@ -93,9 +95,13 @@ final class Reach {
       if (all) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
+    // A wall outside in the sun stands in the sun, and is no interior wall for it.
+    boolean outside = exposures.stream().anyMatch(e -> vocabulary.covers(OUTSIDE, e));
+    Set<String> theirs = exposures;
     boolean any =
-        exposures.stream()
-            .anyMatch(e -> limits.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+        limits.exposures().stream()
+            .filter(p -> !outside || !p.equals(INSIDE))
+            .anyMatch(p -> theirs.stream().anyMatch(e -> vocabulary.covers(p, e)));
     return any || limits.exposures().stream().anyMatch(entry::isIn) ? CONDITION : NOT;
   }
 
