@@ -13,6 +13,9 @@ import java.util.List;
  * @param having how many glass tiles have such a value
  */
 record OtherTile(int having, int all) {
+  /** More tiles without are a habit of the office, no slip. */
+  private static final int FEW = 2;
+
   static OtherTile of(Rule rule, List<Entry> glass) {
     if (rule.attribute().isEmpty()) return new OtherTile(0, glass.size());
     int having = 0;
@@ -24,9 +27,10 @@ record OtherTile(int having, int all) {
     return entry.governing(attribute).stream().anyMatch(v -> v.scope() == Scope.ENTRY);
   }
 
-  /** True for two tiles at least, and more than are without. */
+  /** True where two tiles at least have it, more than are without, and those are few. */
   private boolean most() {
-    return having > 1 && having * 2 > all;
+    int without = all - having;
+    return having > 1 && having > without && without <= FEW;
   }
 
   /** Of what is missing under a rule. */

@@ -36,12 +36,19 @@ final class Materials {
 
   private Value other(Draft draft) {
     for (ScheduleRow row : draft.rows) {
-      if (row.decided() && !row.glass()) {
+      if (row.decided() && !row.glass() && !isGlass(row.evidence())) {
         return value(kind(row.evidence()), row.evidence(), row.origin());
       }
     }
-    for (Clause clause : draft.asOther) return ofClause(kind(clause.text()), clause);
+    for (Clause clause : draft.asOther)
+      if (!isGlass(clause.text())) return ofClause(kind(clause.text()), clause);
     return null;
+  }
+
+  /** "Kiln-cast glass slabs" does not say tile, and nothing against it. */
+  private boolean isGlass(String words) {
+    return vocabulary.describesOtherTile(words).isEmpty()
+        && vocabulary.list("glassAlone").in(vocabulary.list("notTile").without(words));
   }
 
   private String kind(String words) {

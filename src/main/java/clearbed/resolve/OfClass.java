@@ -26,11 +26,17 @@ final class OfClass {
     this.vocabulary = vocabulary;
   }
 
-  /** True where the words name classes, the tile has one of its own, and it is none of them. */
-  boolean isAnother(Statement s, Draft draft) {
-    if (!(s.content() instanceof Content.Amount)) return false;
+  /**
+   * True where the words name classes, the tile has one of its own, and it is none of them; or where
+   * words on no tile by its mark are of a class, as the tile's own governs.
+   *
+   * @param byMark true when the words name the tile
+   */
+  boolean isAnother(Statement s, Draft draft, boolean byMark) {
     for (String family : FAMILIES) {
       if (!s.attribute().startsWith(family + ".")) continue;
+      if (s.attribute().equals(family + CLASS)) return !byMark && !own(family, draft).isEmpty();
+      if (!(s.content() instanceof Content.Amount)) return false;
       Set<String> named = named(family, s.asWritten());
       if (named.isEmpty()) return false;
       Set<String> own = own(family, draft);

@@ -31,6 +31,7 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -164,6 +165,8 @@ public final class Resolver {
 
   private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
     project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
+    // Cards and room sheets say where a tile is in sentences, too.
+    said(sayings, draft, reach, Resolver::isPlace).forEach(c -> draft.add(c.value));
     new Places(vocabulary).derive(draft);
     clauses(sayings, draft, reach);
     project(draft, known);
@@ -288,20 +291,31 @@ public final class Resolver {
   }
 
   private void clauses(Sayings sayings, Draft draft, Reach reach) {
-    List<Candidate> candidates = new ArrayList<>();
-    for (Sayings.Saying s : sayings.of(draft.key)) {
-      if (OF_THE_TILE.contains(s.statement().attribute())) candidate(candidates, s, draft, reach);
-    }
     // Two passes: what the tile is like decides which clauses speak for it.
-    candidates.forEach(c -> draft.add(c.value));
-    List<Candidate> second = new ArrayList<>();
-    for (Sayings.Saying s : sayings.of(draft.key)) {
-      boolean other =
-          OF_THE_TILE.contains(s.statement().attribute())
-              || ofClass.isAnother(s.statement(), draft);
-      if (!other) candidate(second, s, draft, reach);
-    }
+    said(sayings, draft, reach, s -> OF_THE_TILE.contains(s.attribute()))
+        .forEach(c -> draft.add(c.value));
+    List<Candidate> second =
+        said(
+            sayings,
+            draft,
+            reach,
+            s ->
+                !OF_THE_TILE.contains(s.attribute())
+                    && !isPlace(s)
+                    && !ofClass.isAnother(s, draft, reach.namesTag(s.limits())));
     closest(second).forEach(draft::add);
+  }
+
+  private static boolean isPlace(Statement s) {
+    return s.attribute().startsWith("location.");
+  }
+
+  private static List<Candidate> said(
+      Sayings sayings, Draft draft, Reach reach, Predicate<Statement> which) {
+    List<Candidate> out = new ArrayList<>();
+    for (Sayings.Saying s : sayings.of(draft.key))
+      if (which.test(s.statement())) candidate(out, s, draft, reach);
+    return out;
   }
 
   private record Candidate(Value value, int fit) {}

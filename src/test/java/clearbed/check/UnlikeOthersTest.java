@@ -79,4 +79,90 @@ class UnlikeOthersTest {
     assertThat(checked.governing("GT-2", "mortar.bond")).hasSize(1);
     assertThat(checked.governing("GT-2", "mortar.tensile")).isEmpty();
   }
+
+  @Test
+  void where_several_have_no_backing_the_office_does_not_give_any() throws IOException {
+    Checked checked =
+        schedule(
+            "Tag,Material,Location",
+            "GT-1,\"Cast glass tile, opaque, bare back\",Lobby wall",
+            "GT-2,\"Fused glass tile, opaque, painted back\",Corridor wall",
+            "GT-3,\"Fused glass tile, opaque, bare back\",Office wall",
+            "GT-4,\"Fused glass tile, opaque, bare back\",Office wall",
+            "GT-5,\"Fused glass tile, opaque\",Lift lobby wall",
+            "GT-6,\"Fused glass tile, opaque\",Bar wall",
+            "GT-7,\"Fused glass tile, opaque\",Café wall");
+    assertThat(checked.findings("tile-backing-stated"))
+        .extracting(Finding::level)
+        .isNotEmpty()
+        .containsOnly(Level.NOTE);
+  }
+
+  @Test
+  void words_on_classes_at_large_do_not_contradict_the_class_of_a_tile() throws IOException {
+    Files.writeString(
+        folder.resolve("spec.txt"),
+        """
+        SECTION 09 30 23
+        GLASS TILING
+        2.1 GROUT
+        A. Glass tile: resin grout, class RG, not more than 1 m2 at once.
+        """);
+    Checked checked =
+        schedule(
+            "Tag,Material,Grout",
+            "GT-1,Cast glass tile,CG2 WA to EN 13888",
+            "GT-2,Fused glass tile,RG to EN 13888");
+    assertThat(checked.findings("conflict")).isEmpty();
+    assertThat(checked.governing("GT-1", "grout.isoClass")).containsExactly("CG2");
+  }
+
+  @Test
+  void two_classes_for_one_mark_contradict_each_other() throws IOException {
+    Files.writeString(
+        folder.resolve("spec.txt"),
+        """
+        SECTION 09 30 23
+        GLASS TILING
+        2.1 GROUT
+        A. GT-1: grout class RG to EN 13888.
+        """);
+    Checked checked = schedule("Tag,Material,Grout", "GT-1,Cast glass tile,CG2 WA to EN 13888");
+    assertThat(checked.findings("conflict"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("CG2").contains("RG"));
+  }
+
+  @Test
+  void glass_that_is_not_called_tile_elsewhere_contradicts_nothing() throws IOException {
+    Files.writeString(
+        folder.resolve("rooms.csv"),
+        "Room,Surface,Code,Finish\nLobby,Wall,GT-1,\"Glass panels, ice grey\"\n");
+    Checked checked = schedule("Tag,Material,Size", "GT-1,Cast glass tile,4 x 4 in");
+    assertThat(checked.findings("conflict")).isEmpty();
+  }
+
+  @Test
+  void what_a_schedule_asks_by_a_standard_is_to_be_listed() throws IOException {
+    Files.writeString(
+        folder.resolve("spec.txt"),
+        """
+        SECTION 09 30 23
+        GLASS TILING
+        1.2 REFERENCES
+        A. ANSI A137.2, glass tile.
+        B. ANSI A118.15, mortar.
+        2.1 GLASS TILE
+        A. Glass tile conforms to ANSI A137.2 and is set in mortar to ANSI A118.15.
+        """);
+    Checked checked =
+        schedule(
+            "Tag,Material,Location,Frost test",
+            "GT-1,Cast glass tile,Exterior wall,\"ASTM C1026, no damage\"");
+    assertThat(checked.findings("unlisted-standard"))
+        .extracting(Finding::message)
+        .singleElement()
+        .asString()
+        .contains("ASTM C1026");
+  }
 }

@@ -7,6 +7,7 @@ import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
+import clearbed.model.Scope;
 import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
@@ -15,6 +16,7 @@ import clearbed.recognise.statement.Citations;
 import clearbed.recognise.vocabulary.StandardInfo;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,8 @@ import java.util.TreeSet;
 public final class ReferencesCheck implements SetComputation {
   /** So many standards that are missed together are no slip of the writer. */
   private static final int LOST = 4;
+
+  private static final String HANDBOOK = "TCNA";
 
   private final boolean unused;
 
@@ -47,6 +51,11 @@ public final class ReferencesCheck implements SetComputation {
       if (!c.listed()) required.add(c.standard().designation());
     }
     Set<String> implied = unused ? implied(scene) : Set.of();
+    boolean only =
+        scene.project().sections().stream()
+                .filter(s -> s.clauses().stream().anyMatch(c -> lists(c, cited)))
+                .count()
+            == 1;
     for (Section section : scene.project().sections()) {
       if (!section.article() && !section.notes()) continue;
       Map<String, Citation> listed = new LinkedHashMap<>();
@@ -60,6 +69,8 @@ public final class ReferencesCheck implements SetComputation {
                   new Citation(f.standard(), f.asWritten(), clause.origin(), list));
       }
       if (listed.isEmpty()) continue;
+      // A list by itself is that of the whole set.
+      if (only && !unused) ofTiles(scene, used);
       Set<String> elsewhere = new TreeSet<>(used.keySet());
       elsewhere.addAll(required);
       Map<String, Citation> from = unused ? listed : used;
@@ -76,8 +87,8 @@ public final class ReferencesCheck implements SetComputation {
                                 || k.startsWith(designation + "-")
                                 || designation.startsWith(k + "-"));
             boolean handbook =
-                designation.startsWith("TCNA")
-                    && known.stream().anyMatch(k -> k.startsWith("TCNA"));
+                designation.startsWith(HANDBOOK)
+                    && known.stream().anyMatch(k -> k.startsWith(HANDBOOK));
             boolean byClass = unused && implied.contains(subject(scene, designation));
             if (!known.contains(designation) && !family && !handbook && !byClass)
               missed.add(citation);
@@ -87,6 +98,28 @@ public final class ReferencesCheck implements SetComputation {
       for (Citation c : missed) out.add(finding(rule, lost, scene, section, c));
     }
     return out;
+  }
+
+  private static boolean lists(Clause clause, Map<String, List<Citations.Found>> cited) {
+    return clause.listsReferences()
+        && !cited.computeIfAbsent(clause.text(), Citations::find).isEmpty();
+  }
+
+  /** What schedules, cards and addenda ask of glass tile by its standards. */
+  private static void ofTiles(Scene scene, Map<String, Citation> used) {
+    Set<String> looked = new HashSet<>();
+    for (Entry entry : scene.project().glass()) {
+      for (Value v : entry.values()) {
+        if (v.excluded() || v.open() || v.scope() != Scope.ENTRY) continue;
+        if (!looked.add(v.asWritten())) continue;
+        for (Citations.Found f : Citations.find(v.asWritten()))
+          // The handbook is called by many names.
+          if (!f.standard().designation().startsWith(HANDBOOK))
+            used.putIfAbsent(
+                f.standard().designation(),
+                new Citation(f.standard(), f.asWritten(), v.origin(), false));
+      }
+    }
   }
 
   /** Subjects of the standards that glass tile calls by their classes alone: "C2TE S1". */
@@ -107,12 +140,15 @@ public final class ReferencesCheck implements SetComputation {
     return scene.vocabulary().standardOf(designation).map(StandardInfo::subject).orElse("");
   }
 
-  /** Of a standard that a check asks for; those of granite and boards bear on no glass. */
+  /** Of a standard of tile work; those of granite and glazing bear on no glass tile. */
   private static boolean bears(Scene scene, Citation c) {
     return scene
         .vocabulary()
         .standardOf(c.standard().designation())
-        .filter(info -> !info.states().isEmpty())
+        .filter(
+            info ->
+                !info.states().isEmpty()
+                    || !scene.vocabulary().family(info.subject()).isEmpty())
         .isPresent();
   }
 
