@@ -27,8 +27,8 @@ final class OfClass {
   }
 
   /**
-   * True where the words name classes, the tile has one of its own, and it is none of them; or where
-   * words on no tile by its mark are of a class, as the tile's own governs.
+   * True where the words name classes, the tile has one of its own, and it is none of them; or
+   * where words on no tile by its mark are of a class, as the tile's own governs.
    *
    * @param byMark true when the words name the tile
    */

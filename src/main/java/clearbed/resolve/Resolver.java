@@ -165,9 +165,11 @@ public final class Resolver {
 
   private void gather(Draft draft, Sayings sayings, List<ProjectFact> known, Reach reach) {
     project(draft, known.stream().filter(k -> k.attribute().startsWith("location.")).toList());
+    Places places = new Places(vocabulary);
+    places.derive(draft);
     // Cards and room sheets say where a tile is in sentences, too.
-    said(sayings, draft, reach, Resolver::isPlace).forEach(c -> draft.add(c.value));
-    new Places(vocabulary).derive(draft);
+    said(sayings, draft, reach, s -> placesIt(s, reach)).forEach(c -> draft.add(c.value));
+    places.derive(draft);
     clauses(sayings, draft, reach);
     project(draft, known);
     new Materials(vocabulary).contradictions(draft);
@@ -301,13 +303,14 @@ public final class Resolver {
             reach,
             s ->
                 !OF_THE_TILE.contains(s.attribute())
-                    && !isPlace(s)
+                    && !placesIt(s, reach)
                     && !ofClass.isAnother(s, draft, reach.namesTag(s.limits())));
     closest(second).forEach(draft::add);
   }
 
-  private static boolean isPlace(Statement s) {
-    return s.attribute().startsWith("location.");
+  /** True of where a tile is that the words name. */
+  private static boolean placesIt(Statement s, Reach reach) {
+    return s.attribute().startsWith("location.") && reach.namesTag(s.limits());
   }
 
   private static List<Candidate> said(

@@ -137,7 +137,7 @@ class UnlikeOthersTest {
   void glass_that_is_not_called_tile_elsewhere_contradicts_nothing() throws IOException {
     Files.writeString(
         folder.resolve("rooms.csv"),
-        "Room,Surface,Code,Finish\nLobby,Wall,GT-1,\"Glass panels, ice grey\"\n");
+        "Room,Surface,Code,Finish\nLobby,Wall,GT-1,\"Kiln-cast glass slabs, ice grey\"\n");
     Checked checked = schedule("Tag,Material,Size", "GT-1,Cast glass tile,4 x 4 in");
     assertThat(checked.findings("conflict")).isEmpty();
   }

@@ -147,8 +147,7 @@ public final class ReferencesCheck implements SetComputation {
         .standardOf(c.standard().designation())
         .filter(
             info ->
-                !info.states().isEmpty()
-                    || !scene.vocabulary().family(info.subject()).isEmpty())
+                !info.states().isEmpty() || !scene.vocabulary().family(info.subject()).isEmpty())
         .isPresent();
   }
 
