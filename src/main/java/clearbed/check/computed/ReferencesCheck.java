@@ -29,6 +29,7 @@ public final class ReferencesCheck implements SetComputation {
   private static final int LOST = 4;
 
   private static final String HANDBOOK = "TCNA";
+  private static final Set<String> NOT_OF_TILE = Set.of("", "substrate");
 
   private final boolean unused;
 
@@ -140,14 +141,15 @@ public final class ReferencesCheck implements SetComputation {
     return scene.vocabulary().standardOf(designation).map(StandardInfo::subject).orElse("");
   }
 
-  /** Of a standard of tile work; those of granite and glazing bear on no glass tile. */
+  /** Of a standard of tile work; those of granite and boards bear on no glass tile. */
   private static boolean bears(Scene scene, Citation c) {
     return scene
         .vocabulary()
         .standardOf(c.standard().designation())
         .filter(
             info ->
-                !info.states().isEmpty() || !scene.vocabulary().family(info.subject()).isEmpty())
+                !info.states().isEmpty()
+                    || !NOT_OF_TILE.contains(scene.vocabulary().family(info.subject())))
         .isPresent();
   }
 
