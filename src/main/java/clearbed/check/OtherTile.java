@@ -16,8 +16,12 @@ record OtherTile(int having, int all) {
   /** More tiles without are a habit of the office, no slip. */
   private static final int FEW = 2;
 
+  private static final OtherTile NOT_ASKED = new OtherTile(0, 0);
+
+  /** Only of a rule that asks: of a long schedule it takes as long as the rule itself. */
   static OtherTile of(Rule rule, List<Entry> glass) {
-    if (rule.attribute().isEmpty()) return new OtherTile(0, glass.size());
+    boolean asks = rule.whereOthersHaveIt() || rule.unlikeOthersLevel() != rule.missingLevel();
+    if (!asks) return NOT_ASKED;
     int having = 0;
     for (Entry entry : glass) if (has(rule.attribute(), entry)) having++;
     return new OtherTile(having, glass.size());

@@ -1,15 +1,11 @@
 package clearbed.resolve;
 
 import clearbed.model.Content;
-import clearbed.model.Value;
 import clearbed.recognise.statement.Statement;
-import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.vocabulary.Vocabulary;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -20,10 +16,10 @@ final class OfClass {
   private static final List<String> FAMILIES = List.of("mortar", "grout");
   private static final String CLASS = ".isoClass";
 
-  private final Vocabulary vocabulary;
+  private final TermReader terms;
 
   OfClass(Vocabulary vocabulary) {
-    this.vocabulary = vocabulary;
+    this.terms = new TermReader(vocabulary);
   }
 
   /**
@@ -35,31 +31,14 @@ final class OfClass {
   boolean isAnother(Statement s, Draft draft, boolean byMark) {
     for (String family : FAMILIES) {
       if (!s.attribute().startsWith(family + ".")) continue;
-      if (s.attribute().equals(family + CLASS)) return !byMark && !own(family, draft).isEmpty();
+      String attribute = family + CLASS;
+      Set<String> own = draft.terms(attribute);
+      if (own.isEmpty()) return false;
+      if (s.attribute().equals(attribute)) return !byMark;
       if (!(s.content() instanceof Content.Amount)) return false;
-      Set<String> named = named(family, s.asWritten());
-      if (named.isEmpty()) return false;
-      Set<String> own = own(family, draft);
-      return !own.isEmpty() && own.stream().noneMatch(named::contains);
+      Set<String> named = terms.in(attribute, s.asWritten());
+      return !named.isEmpty() && Collections.disjoint(own, named);
     }
     return false;
-  }
-
-  private Set<String> named(String family, String words) {
-    Set<String> out = new HashSet<>();
-    Attribute attribute = vocabulary.attribute(family + CLASS).orElse(null);
-    if (attribute == null) return out;
-    String text = PlainText.of(words);
-    for (Map.Entry<String, Phrases> term : attribute.words().terms().entrySet())
-      if (term.getValue().in(text)) out.add(term.getKey());
-    return out;
-  }
-
-  private static Set<String> own(String family, Draft draft) {
-    Set<String> out = new HashSet<>();
-    for (Value v : draft.values)
-      if (v.attribute().equals(family + CLASS) && v.content() instanceof Content.Term term)
-        out.add(term.text());
-    return out;
   }
 }

@@ -168,8 +168,9 @@ public final class Resolver {
     Places places = new Places(vocabulary);
     places.derive(draft);
     // Cards and room sheets say where a tile is in sentences, too.
-    said(sayings, draft, reach, s -> placesIt(s, reach)).forEach(c -> draft.add(c.value));
-    places.derive(draft);
+    List<Candidate> placing = said(sayings, draft, reach, s -> placesIt(s, reach));
+    placing.forEach(c -> draft.add(c.value));
+    if (!placing.isEmpty()) places.derive(draft);
     clauses(sayings, draft, reach);
     project(draft, known);
     new Materials(vocabulary).contradictions(draft);

@@ -17,6 +17,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,8 +77,9 @@ public final class DanglingReferenceCheck implements SetComputation {
     // A tile section by itself refers to those of other trades that its reader does not hold.
     private final boolean several;
 
-    // Issue after issue says the same words.
+    // Issue after issue says the same words; all but articles are asked of the set as a whole.
     private final Memo<String, References> known = Memo.ofTexts();
+    private final Set<String> referring = new HashSet<>();
     private OpenReferences open;
     private Set<String> coded;
 
@@ -96,6 +98,8 @@ public final class DanglingReferenceCheck implements SetComputation {
      */
     void words(String whose, String text, Origin origin, boolean listed) {
       References references = known.get(text, () -> References.in(text));
+      Set<String> clauses = ClauseNumbers.in(text);
+      if (references.isNothing() && clauses.isEmpty() || !referring.add(text)) return;
       references
           .sections()
           .forEach(
@@ -103,16 +107,8 @@ public final class DanglingReferenceCheck implements SetComputation {
                 if (numbers.contains(number)) return;
                 boolean asks = !opens && !listed && !isDraft(text);
                 boolean missed = isMissed(number, numbers, several || asks);
-                out.putIfAbsent(
-                    number,
-                    finding(
-                        rule,
-                        missed ? rule.level() : Level.NOTE,
-                        scene,
-                        "",
-                        whose,
-                        "section " + number,
-                        origin));
+                Level level = missed ? rule.level() : Level.NOTE;
+                out.putIfAbsent(number, finding(level, "", whose, "section " + number, origin));
               });
       references
           .details()
@@ -122,7 +118,7 @@ public final class DanglingReferenceCheck implements SetComputation {
               });
       references.others().forEach((words, key) -> counted(whose, words, key, origin));
       references.loose().forEach((words, key) -> counted(whose, words, key, origin));
-      for (String number : ClauseNumbers.in(text)) {
+      for (String number : clauses) {
         if (coded == null) coded = coded(scene);
         boolean alike =
             coded.stream().map(ClauseNumbers::code).anyMatch(ClauseNumbers.code(number)::equals);
@@ -143,7 +139,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     void missing(String whose, String what, Origin origin) {
       // "clause M41/790" and "M41/790" are one.
       String number = what.substring(what.lastIndexOf(' ') + 1);
-      out.putIfAbsent(number, finding(rule, rule.level(), scene, "", whose, what, origin));
+      out.putIfAbsent(number, finding(rule.level(), "", whose, what, origin));
     }
 
     void articles(Section section, Clause clause) {
@@ -152,17 +148,35 @@ public final class DanglingReferenceCheck implements SetComputation {
       for (String article : known.get(text, () -> References.in(text)).articles()) {
         if (articles == null) articles = DanglingReferenceCheck.articles(section);
         if (articles.contains(article) || alike(articles, article) <= FEW) continue;
+        String name = section.name();
         out.putIfAbsent(
-            section.name() + article,
-            finding(
-                rule,
-                rule.level(),
-                scene,
-                section.name(),
-                section.name(),
-                "article " + article,
-                clause.origin()));
+            name + article,
+            finding(rule.level(), name, name, "article " + article, clause.origin()));
       }
+    }
+
+    /**
+     * @param subject section an article belongs to; empty for a section, which several may refer to
+     * @param whose words refer to it
+     */
+    private Finding finding(Level level, String subject, String whose, String what, Origin origin) {
+      String message = capital(whose) + " refers to " + what + ", which is not in the set.";
+      return scene
+          .writer()
+          .write(
+              rule,
+              new FindingWriter.Case(
+                  subject + " " + what,
+                  "",
+                  Kind.MISSING,
+                  level,
+                  List.of(),
+                  origin,
+                  List.of(),
+                  message,
+                  what,
+                  "in the set",
+                  List.of()));
     }
   }
 
@@ -214,37 +228,6 @@ public final class DanglingReferenceCheck implements SetComputation {
 
   private static Set<String> articles(Section section) {
     return section.clauses().stream().map(Clause::article).collect(Collectors.toSet());
-  }
-
-  /**
-   * @param subject section an article belongs to; empty for a section, which several may refer to
-   * @param whose words refer to it
-   */
-  private static Finding finding(
-      Rule rule,
-      Level level,
-      Scene scene,
-      String subject,
-      String whose,
-      String what,
-      Origin origin) {
-    String message = capital(whose) + " refers to " + what + ", which is not in the set.";
-    return scene
-        .writer()
-        .write(
-            rule,
-            new FindingWriter.Case(
-                subject + " " + what,
-                "",
-                Kind.MISSING,
-                level,
-                List.of(),
-                origin,
-                List.of(),
-                message,
-                what,
-                "in the set",
-                List.of()));
   }
 
   private static String capital(String text) {

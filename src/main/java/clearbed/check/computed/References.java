@@ -34,6 +34,15 @@ record References(
    */
   record Detail(String number, String sheet) {}
 
+  /** True of most texts. */
+  boolean isNothing() {
+    return sections.isEmpty()
+        && details.isEmpty()
+        && articles.isEmpty()
+        && others.isEmpty()
+        && loose.isEmpty();
+  }
+
   private static final Pattern SECTION =
       Pattern.compile(
           "\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b(?:,? (?:article|paragraph|clause)s? [\\d.]+)?");

@@ -52,11 +52,13 @@ public final class ReferencesCheck implements SetComputation {
       if (!c.listed()) required.add(c.standard().designation());
     }
     Set<String> implied = unused ? implied(scene) : Set.of();
-    boolean only =
-        scene.project().sections().stream()
-                .filter(s -> s.clauses().stream().anyMatch(c -> lists(c, cited)))
-                .count()
-            == 1;
+    // A list by itself is that of the whole set.
+    boolean ofTheSet =
+        !unused
+            && scene.project().sections().stream()
+                    .filter(s -> s.clauses().stream().anyMatch(c -> lists(c, cited)))
+                    .count()
+                == 1;
     for (Section section : scene.project().sections()) {
       if (!section.article() && !section.notes()) continue;
       Map<String, Citation> listed = new LinkedHashMap<>();
@@ -70,8 +72,7 @@ public final class ReferencesCheck implements SetComputation {
                   new Citation(f.standard(), f.asWritten(), clause.origin(), list));
       }
       if (listed.isEmpty()) continue;
-      // A list by itself is that of the whole set.
-      if (only && !unused) ofTiles(scene, used);
+      if (ofTheSet) ofTiles(scene, used);
       Set<String> elsewhere = new TreeSet<>(used.keySet());
       elsewhere.addAll(required);
       Map<String, Citation> from = unused ? listed : used;

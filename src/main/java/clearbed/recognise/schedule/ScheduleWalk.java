@@ -471,7 +471,8 @@ final class ScheduleWalk {
               "row " + row.number() + " has neither tag nor material; not taken for an entry"));
       return;
     }
-    boolean beside = !glass.own() || !items.isTile(material) || !tagged && namesTiles(row, tagCell);
+    boolean beside =
+        !glass.own() || !items.isTile(material) || !tagged && !named(row, tagCell).isEmpty();
     if (!tagged && !rows.isEmpty() && beside && called.isEmpty()) {
       remarkOnAll(written);
       return;
@@ -509,14 +510,13 @@ final class ScheduleWalk {
     previous = row;
   }
 
-  /** "Sample areas for GF-01 to GF-03": what names tiles of the table is none itself. */
-  private boolean namesTiles(Table.Row row, Table.Cell own) {
-    return !keys.isEmpty() && !named(row, own).isEmpty();
-  }
-
-  /** The tiles of the table that the other cells of a row name. */
+  /**
+   * The tiles of the table that the other cells of a row name; "sample areas for GF-01 to GF-03" is
+   * none itself.
+   */
   private Set<String> named(Table.Row row, Table.Cell own) {
     Set<String> out = new LinkedHashSet<>();
+    if (keys.isEmpty()) return out;
     for (Table.Cell cell : row.cells())
       if (cell != own && !cell.text().isBlank())
         for (String tag : LimitFinder.tags(PlainText.of(cell.text())))

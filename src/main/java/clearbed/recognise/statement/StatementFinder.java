@@ -208,7 +208,7 @@ public final class StatementFinder {
   }
 
   private boolean saysHowMade(String text) {
-    return kind != null && kind.words().terms().values().stream().anyMatch(p -> p.in(text));
+    return kind != null && kind.words().anyTerm().in(text);
   }
 
   /** "Not used." and "None required." behind a title. */
