@@ -24,9 +24,10 @@ public record Evenness(Fit fit, Calculation calculation) {
   public enum Standard {
     STRAIGHTEDGE(
         "3 mm under a straightedge of 2 m",
-        "3 mm under 2 m: British practice for tile, 5 mm for lesser floors; from memory [M]",
+        "3 mm under 2 m: British practice for tile, 4 mm: Australian; from memory [M]",
         List.of(new Point(0.1, 1), new Point(1, 2), new Point(2, 3), new Point(4, 5)),
-        List.of(new Point(0.1, 2), new Point(1, 3), new Point(2, 5), new Point(4, 9))),
+        List.of(
+            new Point(0.1, 2), new Point(1, 3), new Point(2, 4), new Point(3, 6), new Point(4, 8))),
     DIN_FLOOR(
         "DIN 18202, table 3, row 4: 3 mm in 1 m and 9 mm in 4 m",
         "DIN 18202, table 3, rows 3 and 4, as a handbook of the German building trade reports them [R]",
@@ -62,9 +63,11 @@ public record Evenness(Fit fit, Calculation calculation) {
   /**
    * Judges a stated evenness by the closest deviation under a long and under a short straightedge.
    *
+   * @param large a side of 380 mm or more: the lesser of two rows will not do for it
    * @param stated at least one deviation
    */
-  public static Evenness of(Subject subject, Standard standard, Content.Flatness stated) {
+  public static Evenness of(
+      Subject subject, Standard standard, boolean large, Content.Flatness stated) {
     List<Content.Deviation> all = stated.deviations();
     Optional<Content.Deviation> worst =
         Stream.of(closest(standard, all, true), closest(standard, all, false))
@@ -74,7 +77,7 @@ public record Evenness(Fit fit, Calculation calculation) {
     Fit fit =
         excess(judged, standard.allowed) <= ROUNDED_MM
             ? Fit.MEETS
-            : !standard.lesser.isEmpty() && excess(judged, standard.lesser) <= ROUNDED_MM
+            : !large && excess(judged, standard.lesser) <= ROUNDED_MM
                 ? Fit.DEPENDS
                 : Fit.FALLS_SHORT;
     return new Evenness(fit, calculation(subject, standard, judged));

@@ -12,6 +12,7 @@ import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
+import clearbed.recognise.schedule.PlaceCard;
 import clearbed.recognise.schedule.PropertySheet;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleFinder;
@@ -236,6 +237,13 @@ public final class Recogniser {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(properties.paragraphs());
       c.rows.addAll(properties.rows());
+      return;
+    }
+    boolean ofTile = LimitFinder.firstTags(c.headingOver(running)) != null;
+    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, vocabulary);
+    if (!room.isEmpty()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      running.addAll(room);
       return;
     }
     ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running), marks);

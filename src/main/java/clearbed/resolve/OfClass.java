@@ -5,6 +5,7 @@ import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -13,7 +14,9 @@ import java.util.Set;
  * the tiles that are set or filled with it.
  */
 final class OfClass {
-  private static final List<String> FAMILIES = List.of("mortar", "grout");
+  private static final String MORTAR = "mortar";
+  private static final String CHEMISTRY = "mortar.chemistry";
+  private static final List<String> FAMILIES = List.of(MORTAR, "grout");
   private static final String CLASS = ".isoClass";
 
   private final TermReader terms;
@@ -35,10 +38,24 @@ final class OfClass {
       Set<String> own = draft.terms(attribute);
       if (own.isEmpty()) return false;
       if (s.attribute().equals(attribute)) return !byMark;
+      if (s.attribute().equals(CHEMISTRY) && s.content() instanceof Content.Term term)
+        return !byMark && !s.excluded() && !chemistry(own).contains(term.text());
       if (!(s.content() instanceof Content.Amount)) return false;
       Set<String> named = terms.in(attribute, s.asWritten());
+      if (named.isEmpty() && family.equals(MORTAR)) {
+        named = terms.in(CHEMISTRY, s.asWritten());
+        own = chemistry(own);
+      }
       return !named.isEmpty() && Collections.disjoint(own, named);
     }
     return false;
+  }
+
+  /** "Reaction-resin adhesive, shear 2,0 N/mm2" is not of what is set with C2. */
+  private static Set<String> chemistry(Set<String> classes) {
+    Set<String> out = new HashSet<>();
+    for (String one : classes)
+      out.add(one.startsWith("C") ? "cement" : one.startsWith("D") ? "organic" : "epoxy");
+    return out;
   }
 }

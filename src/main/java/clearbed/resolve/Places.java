@@ -8,6 +8,7 @@ import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.PlaceSentences;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
@@ -53,10 +54,12 @@ final class Places {
 
   private final Vocabulary vocabulary;
   private final TermReader terms;
+  private final PlaceSentences fragments;
 
   Places(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.terms = new TermReader(vocabulary);
+    this.fragments = new PlaceSentences(vocabulary);
   }
 
   void derive(Draft draft) {
@@ -180,6 +183,8 @@ final class Places {
     if (!draft.terms(attribute).isEmpty()) return;
     String opening = draft.evidence.split("(?<=[a-z)])\\.\\s|;", 2)[0];
     Set<String> named = new LinkedHashSet<>(terms.places(attribute, opening));
+    // "GM-1: cast glass mosaic, 20 x 20 mm, opaque, pool walls."
+    for (String words : fragments.in(opening)) named.addAll(terms.in(attribute, words));
     named.addAll(labelled(attribute, draft.evidence));
     for (String term : named) add(draft, attribute, term, draft.evidence, draft.origin);
     for (Clause clause : draft.about) {

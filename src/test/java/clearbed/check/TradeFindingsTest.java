@@ -64,10 +64,10 @@ class TradeFindingsTest {
   }
 
   @Test
-  void whoUsesAShowerIsAQuestion() throws IOException {
+  void whoUsesAShowerIsAskedForAShowerThatIsNotSaidToBePrivate() throws IOException {
     Finding finding = only("floor-slip", floor("Shower", "Floor", "Wet", "0.42"));
 
-    assertThat(finding.level()).isEqualTo(Level.NOTE);
+    assertThat(finding.level()).isEqualTo(Level.ERROR);
     assertThat(finding.question()).contains("public");
   }
 

@@ -17,21 +17,32 @@ import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * How many days pass before a pool is filled. Three weeks are usual (a mosaic maker's pool guide;
- * BS 5385-4 as a tile association reports it); less than one is wrong for any mortar, between the
- * two the makers of fast ones may allow it.
+ * BS 5385-4 as a tile association reports it). Less than one is wrong for any mortar, and less than
+ * two behind glass for one of cement (common practice, no source); longer the makers of fast ones
+ * may allow it.
  */
 public final class FillingCheck implements Computation {
   private static final double LEAST_DAYS = 7;
+  private static final double LEAST_DAYS_OF_CEMENT = 14;
   private static final double USUAL_DAYS = 21;
   private static final int DAYS_OF_A_WEEK = 7;
 
   private static final Pattern FILLS =
       Pattern.compile("\\b(?:fill|flood|immers|submer)\\w*", Pattern.CASE_INSENSITIVE);
+
+  /** What stands in a sentence on filling and waits for something else. */
+  private static final Pattern OF_THE_SHELL =
+      Pattern.compile(
+          "\\b(?:shell|render|screed|concrete|flood test|water test|hydrostatic)\\w*",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Set<String> RESINS = Set.of("epoxy", "urethane");
 
   private static final Pattern WEEKS =
       Pattern.compile("(\\d{1,2}|two|three|four|six) weeks?\\b", Pattern.CASE_INSENSITIVE);
@@ -44,21 +55,31 @@ public final class FillingCheck implements Computation {
     List<Value> values =
         entry.governing(rule.attribute()).stream().filter(v -> !v.excluded()).toList();
     if (values.isEmpty()) return new Judgement.Missing();
-    Value longest = null;
-    double most = 0;
+    Value soonest = null;
+    double least = 0;
     for (Value value : values) {
-      double days = Math.max(days(value.asWritten()), daysAround(value));
-      if (days <= most) continue;
-      longest = value;
-      most = days;
+      double days = days(value.asWritten());
+      if (days == 0) days = daysAround(value);
+      if (days == 0 || soonest != null && days >= least) continue;
+      soonest = value;
+      least = days;
     }
-    if (longest == null || most >= USUAL_DAYS) return Judge.satisfied(values);
+    if (soonest == null || least >= USUAL_DAYS) return Judge.satisfied(values);
     return new Judgement.Failed(
-        most < LEAST_DAYS ? Kind.INADEQUATE : Kind.UNRESOLVED,
+        least < (isOfResin(entry) ? LEAST_DAYS : LEAST_DAYS_OF_CEMENT)
+            ? Kind.INADEQUATE
+            : Kind.UNRESOLVED,
         "",
-        days(most),
+        days(least),
         days(USUAL_DAYS) + ", or what the makers of mortar and grout allow in writing",
-        longest.origin());
+        soonest.origin());
+  }
+
+  /** Resin hardens in days; cement behind glass, which lets no water out, does not. */
+  private static boolean isOfResin(Entry entry) {
+    return RESINS.containsAll(Place.terms(entry, "mortar.chemistry"))
+        && RESINS.containsAll(Place.terms(entry, "grout.type"))
+        && !entry.governing("mortar.chemistry").isEmpty();
   }
 
   private static String days(double days) {
@@ -78,6 +99,7 @@ public final class FillingCheck implements Computation {
     double most = 0;
     for (Sentences.Sentence sentence : Sentences.of(text)) {
       if (!FILLS.matcher(sentence.text()).find()) continue;
+      if (OF_THE_SHELL.matcher(sentence.text()).find()) continue;
       for (Quantities.Found found : Quantities.find(sentence.text())) {
         boolean time =
             found.content() instanceof Content.Amount

@@ -52,7 +52,7 @@ public final class FlatnessCheck implements Computation {
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Judgement.Missing();
-    if (rules.units().alone()) return evenness(rule, entry, project, rules, stated(values));
+    if (rules.units().alone()) return evenness(rule, entry, project, rules);
     boolean unread = !entry.unread("tile.size").isEmpty();
     Given edge = unread ? unreadSize(entry) : longestEdge(entry).orElse(ANY_SIZE);
     values = forSize(values, edge);
@@ -78,14 +78,17 @@ public final class FlatnessCheck implements Computation {
   }
 
   /** In millimetres under a straightedge, by the rules of the country. */
-  private static Judgement evenness(
-      Rule rule, Entry entry, Project project, RuleSet rules, Content.Flatness stated) {
+  private static Judgement evenness(Rule rule, Entry entry, Project project, RuleSet rules) {
+    Optional<Given> edge = longestEdge(entry);
     List<Value> values = entry.governing(rule.attribute());
+    if (edge.isPresent()) values = forSize(values, edge.get());
+    Content.Flatness stated = stated(values);
     Value first = values.get(0);
     if (stated.deviations().isEmpty())
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     Evenness.Standard standard = standard(entry, project);
-    Evenness even = Evenness.of(rules.subject(rule.id(), entry.tag()), standard, stated);
+    boolean large = edge.map(e -> e.high().compareTo(Flatness.LONG_EDGE) >= 0).orElse(false);
+    Evenness even = Evenness.of(rules.subject(rule.id(), entry.tag()), standard, large, stated);
     if (even.fit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     return new Judgement.Failed(

@@ -96,10 +96,10 @@ public final class SlipCheck implements Computation {
     boolean either = foot.shower() && !foot.atHome();
     if (floor == Floor.INTERIOR_WET && either && !all(values, Floor.WET_PLUS))
       return failed(
-          Kind.UNRESOLVED,
+          Kind.INADEQUATE,
           values,
           "0.50 or more where the shower is public",
-          "Whether a wet DCOF of {found} is enough for {tag} depends on who uses the shower.",
+          "The wet DCOF of {tag} is {found}, which is too little unless its shower is private.",
           "Is the shower of {tag} public, which wants a wet DCOF of 0.50 or more by ANSI A326.3?");
     return Judge.satisfied(values);
   }

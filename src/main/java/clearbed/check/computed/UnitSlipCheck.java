@@ -12,21 +12,45 @@ import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
+import clearbed.recognise.text.DecimalMark;
+import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One figure given in two units that are not the same figure. */
 public final class UnitSlipCheck implements SetComputation {
-  // People round: 1/4 in is written 6 mm (5.5 % off), 1/8 in 3 mm.
+  // People round: 1/4 in is written 6 mm (5.5 % off), 1/8 in 3 mm (common practice, no source).
   private static final double ROUNDED = 0.13;
+
+  /** Lengths from an inch up are rounded to 25 mm for an inch: 12 in is written 300 mm. */
+  private static final double ROUNDED_LENGTH = 0.05;
+
+  private static final double SHORT_METRES = 0.02;
 
   /** Strengths are not rounded so far: 400 psi is written 2.8 or 3 MPa at most. */
   private static final double STRENGTH = 0.09;
 
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
+
+  private static final String SIDE = "\\d[\\d./ -]*?";
+  private static final String BESIDE = "\\s*[xX\u00d7]\\s*";
+  private static final Pattern BY = Pattern.compile(BESIDE);
+
+  private static final Pattern BARE_SIZES =
+      Pattern.compile(
+          "(?<![\\d.,/])("
+              + SIDE
+              + "(?:"
+              + BESIDE
+              + SIDE
+              + "){1,2})\\s*\\((\\d[\\d.]*(?:"
+              + BESIDE
+              + "\\d[\\d.]*){1,2})\\)");
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
@@ -45,7 +69,7 @@ public final class UnitSlipCheck implements SetComputation {
     return out;
   }
 
-  private record Slip(Quantities.Found a, Quantities.Found b) {}
+  private record Slip(Content a, Content b) {}
 
   private static List<Slip> slips(String text) {
     List<Slip> out = new ArrayList<>();
@@ -55,10 +79,37 @@ public final class UnitSlipCheck implements SetComputation {
       boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
       // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
       if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
-        out.add(new Slip(before, f));
+        out.add(new Slip(before.content(), f.content()));
       earlier = before;
       before = f;
     }
+    bareSizes(text, out);
+    return out;
+  }
+
+  /** "6 x 18 (152 x 357)" below a heading "in. (mm)": one side shows which units are meant. */
+  private static void bareSizes(String text, List<Slip> out) {
+    Matcher m = BARE_SIZES.matcher(PlainText.of(text));
+    while (m.find()) {
+      List<Quantity> inches = sides(m.group(1), Unit.INCH);
+      List<Quantity> metric = sides(m.group(2), Unit.MILLIMETRE);
+      if (inches.size() != metric.size()) continue;
+      boolean meant = false;
+      boolean slips = false;
+      for (int i = 0; i < inches.size(); i++) {
+        boolean off = slips(inches.get(i), metric.get(i));
+        meant |= !off && inches.get(i).number() > 0;
+        slips |= off;
+      }
+      if (meant && slips) out.add(new Slip(new Content.Size(inches), new Content.Size(metric)));
+    }
+  }
+
+  private static List<Quantity> sides(String written, Unit unit) {
+    List<Quantity> out = new ArrayList<>();
+    for (String side : BY.split(written.strip()))
+      Quantities.parse(side + " " + unit.symbol(), Dimension.LENGTH, DecimalMark.UNKNOWN)
+          .ifPresent(amount -> out.add(Quantity.of(amount.low().number(), unit)));
     return out;
   }
 
@@ -93,7 +144,11 @@ public final class UnitSlipCheck implements SetComputation {
   }
 
   private static double rounded(Quantity a) {
-    return a.unit().dimension() == Dimension.PRESSURE ? STRENGTH : ROUNDED;
+    boolean length =
+        a.unit().dimension() == Dimension.LENGTH && Math.abs(a.in(Unit.METRE)) > SHORT_METRES;
+    return length
+        ? ROUNDED_LENGTH
+        : a.unit().dimension() == Dimension.PRESSURE ? STRENGTH : ROUNDED;
   }
 
   /** "130 °F (72 °C)" is right for a range of temperature. */
@@ -104,14 +159,9 @@ public final class UnitSlipCheck implements SetComputation {
   }
 
   private static Finding finding(
-      Rule rule, Scene scene, SetText.Piece piece, Quantities.Found a, Quantities.Found b) {
-    String found = a.content().text() + " against " + b.content().text();
-    String message =
-        "Two units of one figure disagree: "
-            + a.content().text()
-            + " is not "
-            + b.content().text()
-            + ".";
+      Rule rule, Scene scene, SetText.Piece piece, Content a, Content b) {
+    String found = a.text() + " against " + b.text();
+    String message = "Two units of one figure disagree: " + a.text() + " is not " + b.text() + ".";
     return scene
         .writer()
         .write(
@@ -126,8 +176,8 @@ public final class UnitSlipCheck implements SetComputation {
                 List.of(),
                 message,
                 found,
-                expected(a.content(), b.content()),
-                steps(a.content(), b.content())));
+                expected(a, b),
+                steps(a, b)));
   }
 
   /** Either figure in both units: one of them is meant. */

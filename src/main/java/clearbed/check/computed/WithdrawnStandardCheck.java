@@ -10,6 +10,7 @@ import clearbed.model.Level;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.vocabulary.StandardInfo;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,11 +22,15 @@ public final class WithdrawnStandardCheck implements SetComputation {
     List<Finding> out = new ArrayList<>();
     if (scene.project().glass().isEmpty()) return out;
     Set<String> told = new HashSet<>();
-    for (Citation c : scene.project().citations()) {
+    // An edition tells more than a number alone, and where it is asked for more than a list.
+    List<Citation> all = new ArrayList<>(scene.project().citations());
+    all.sort(
+        Comparator.comparing((Citation c) -> c.standard().edition().isEmpty())
+            .thenComparing(Citation::listed));
+    for (Citation c : all) {
       StandardInfo info = scene.vocabulary().standardOf(c.standard().designation()).orElse(null);
       if (info == null
           || info.current() && !info.replaces(c.standard().edition())
-          || c.listed()
           || !told.add(c.standard().designation() + c.origin().document())) continue;
       String successor =
           info.successor().isEmpty() ? "" : "; " + info.successor() + " has taken its place";

@@ -3,6 +3,7 @@ package clearbed.recognise.schedule;
 import clearbed.base.Memo;
 import clearbed.model.Table;
 import clearbed.model.Unit;
+import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.HeadingEvidence;
@@ -20,6 +21,10 @@ final class HeadingRows {
   private static final int LOOKED_AT = 12;
 
   private static final int LONGEST = 90;
+
+  /** Headings beside which one cell may hold a note. */
+  private static final int WIDE = 12;
+
   private static final int LONGEST_BELOW = 40;
 
   /** A heading says so much of what it heads to be asked what stands below it. */
@@ -54,7 +59,8 @@ final class HeadingRows {
    */
   Header at(List<Table.Row> rows, int at, boolean plain, String family) {
     Table.Row row = rows.get(at);
-    if (!mayHead(row) || filled(row).size() < 2 && !isGroup(rows, at)) return null;
+    if (!mayHead(row, !plain) || filled(row).size() < 2 && !isGroup(rows, at)) return null;
+    if (opensWithMark(row) && at + 1 < rows.size() && opensWithMark(rows.get(at + 1))) return null;
     if (!speaks(row, plain)
         && !(at + 1 < rows.size() && mayHead(rows.get(at + 1)) && speaks(rows.get(at + 1), plain)))
       return null;
@@ -123,18 +129,41 @@ final class HeadingRows {
 
   /** No long words, and hardly a tag, a figure or a standard. */
   private boolean mayHead(Table.Row row) {
+    return mayHead(row, false);
+  }
+
+  /**
+   * @param first true where a standard behind words that head columns may be part of the heading
+   */
+  private boolean mayHead(Table.Row row, boolean first) {
     List<Table.Cell> filled = filled(row);
     int most = filled.size() / 4;
     int found = 0;
+    // Turned, a schedule has its notes behind its headings.
+    int notes = filled.size() / WIDE;
     for (Table.Cell cell : filled) {
-      if (cell.text().length() > LONGEST) return false;
-      if (isValue(cell.text()) && !isTaught(cell) && ++found > most) return false;
+      if (cell.text().length() > LONGEST && --notes < 0) return false;
+      boolean value =
+          isValue(cell.text())
+              && !isTaught(cell)
+              && HeadingWords.tests(vocabulary, cell.text()).isEmpty()
+              && !(first && isOfStandard(cell.text()));
+      if (value && ++found > most) return false;
     }
     return !filled.isEmpty();
   }
 
   private boolean isTaught(Table.Cell cell) {
     return vocabulary.taught().column(cell.text(), "") != null;
+  }
+
+  /** "Adhesive, EN 12004". */
+  private boolean isOfStandard(String text) {
+    String plain = PlainText.line(text);
+    List<Citations.Found> cited = Citations.find(plain);
+    if (cited.isEmpty()) return false;
+    String words = HeadingWords.clean(vocabulary, plain.substring(0, cited.get(0).start()));
+    return headings.of(words).values().stream().anyMatch(heard -> heard.strength() >= PLAIN);
   }
 
   private boolean isValue(String text) {

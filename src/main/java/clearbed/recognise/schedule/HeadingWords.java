@@ -1,6 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.Unit;
+import clearbed.recognise.statement.Citations;
+import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
@@ -230,5 +232,20 @@ public final class HeadingWords {
     out = STOPS.matcher(out).replaceAll(" ");
     String plain = vocabulary.inEnglish(BLANKS.matcher(out).replaceAll(" ").trim());
     return vocabulary.headerWords().spelt(plain);
+  }
+
+  /**
+   * What the tests are of that a heading names: "Frost EN ISO 10545-12" heads the results of that
+   * one. The standard of a product, as in "Adhesive to EN 12004", heads much else.
+   */
+  static List<String> tests(Vocabulary vocabulary, String heading) {
+    String plain = PlainText.of(heading);
+    List<Citations.Found> cited = Citations.find(plain);
+    if (cited.isEmpty() || plain.substring(0, cited.get(0).start()).isBlank()) return List.of();
+    return cited.stream()
+        .flatMap(found -> vocabulary.standardOf(found.standard().designation()).stream())
+        .filter(info -> info.states().size() == 1 && !info.states().get(0).endsWith(".standard"))
+        .map(info -> info.states().get(0))
+        .toList();
   }
 }

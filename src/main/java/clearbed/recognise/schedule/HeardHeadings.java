@@ -21,6 +21,8 @@ final class HeardHeadings {
   /** Short forms spelt out may have been meant otherwise. */
   private static final double SPELT = 0.9;
 
+  private static final Heard OF_TEST = new Heard(SPELT, "standard in the heading", false);
+
   /** Joints, grouts and sealants have marks of their own, which are not those of tiles. */
   static final Pattern OF_OTHERS =
       Pattern.compile("joint|grout|seal|mortar|adh|room|space", Pattern.CASE_INSENSITIVE);
@@ -63,6 +65,8 @@ final class HeardHeadings {
                   out.merge(meaning, by.times(strength), HeadingEvidence::stronger);
                 });
     }
+    HeadingWords.tests(vocabulary, w.text())
+        .forEach(id -> out.merge(id, OF_TEST, HeadingEvidence::stronger));
     Set<String> named = families(w.text());
     if (!named.isEmpty()) out.replaceAll((meaning, by) -> ofNamed(meaning, by, named));
     Header.Column known = HeadingWords.column(vocabulary, 0, w.top(), w.bottom());

@@ -5,8 +5,10 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Whether a row of a schedule is glass tile: by its own words, then by those over it. */
@@ -23,6 +25,8 @@ final class RowGlass {
 
   private static final Pattern TICK =
       Pattern.compile("[xX\u00d7\u2713\u2714\u2611\u2022\u25cf]|(?i:yes|y)");
+
+  private static final Set<String> SET_AS_TILE = Set.of("mortar", "grout");
 
   private final ScheduleFinder means;
 
@@ -47,6 +51,9 @@ final class RowGlass {
     Taught.Word letters = letters(row, tag);
     // "TG = glass tile" tells that the float glass of TG5 is tile.
     boolean named = letters != null && own.another() && isOfGlass(material);
+    // "Float glass, cut, edges ground", bedded in C2 and grouted with CG2, is tile.
+    if (own.another() && isSheetGlass(material) && isSetAsTile(header, row))
+      return new Result(true, true, known.words());
     if (own.decided() && seen.isEmpty() && !named)
       return new Result(own.glass(), true, known.words());
     if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());
@@ -84,6 +91,30 @@ final class RowGlass {
   private boolean isOfGlass(String material) {
     return means.vocabulary.list("glassAlone").in(material)
         && means.vocabulary.describesOtherTile(material).isEmpty();
+  }
+
+  /** Float or sheet glass and nothing else that is no tile: no mirror, no block, no pane. */
+  private boolean isSheetGlass(String material) {
+    Attribute kind = means.vocabulary.attribute("tile.kind").orElseThrow();
+    String rest = kind.words().anyTerm().without(PlainText.of(material));
+    return !rest.equals(PlainText.of(material))
+        && isOfGlass(material)
+        && !means.vocabulary.list("notTile").in(rest)
+        && !means.vocabulary.list("otherFinish").in(rest);
+  }
+
+  /** True of what the row gives a mortar and a grout. */
+  private boolean isSetAsTile(Header header, Table.Row row) {
+    Set<String> parts = new HashSet<>();
+    for (Header.Column column : header.columns().values()) {
+      Table.Cell cell = row.at(column.index());
+      boolean says =
+          cell != null
+              && !cell.text().isBlank()
+              && !means.vocabulary.list("empty").matches(PlainText.line(cell.text()).strip());
+      if (says && column.attribute() != null) parts.add(column.attribute().family());
+    }
+    return parts.containsAll(SET_AS_TILE);
   }
 
   /** What a legend says of the letters of the tag, or of a cell that holds such letters alone. */

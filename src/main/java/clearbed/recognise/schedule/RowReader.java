@@ -582,6 +582,11 @@ public final class RowReader {
       found.add(statement(attribute, new Content.Term(term.get()), text, origin));
       return found;
     }
+    Optional<Content> test = passed(column, attribute, text);
+    if (test.isPresent()) {
+      found.add(statement(attribute, test.get(), text, origin));
+      return found;
+    }
     // A figure that the attribute cannot have is best called by its words, if it is but one.
     boolean other =
         isMeasured(attribute) && CellFigures.mayBeTwo(text)
@@ -600,6 +605,21 @@ public final class RowReader {
   private static Optional<String> headed(Header.Column column, Attribute attribute, String text) {
     if (column.text().isEmpty()) return Optional.empty();
     return HeadingWords.classed(attribute, column.text(), text);
+  }
+
+  /** "Passed" under "Frost EN ISO 10545-12" is that test. */
+  private Optional<Content> passed(Header.Column column, Attribute attribute, String text) {
+    if (attribute.kind() != Attribute.Kind.STANDARD) return Optional.empty();
+    if (!vocabulary.list("schedule.passed").matches(text)) return Optional.empty();
+    return Citations.find(PlainText.of(column.text())).stream()
+        .filter(
+            f ->
+                vocabulary
+                    .standardOf(f.standard().designation())
+                    .filter(info -> info.states().contains(attribute.id()))
+                    .isPresent())
+        .<Content>map(Citations.Found::standard)
+        .findFirst();
   }
 
   private static Statement statement(

@@ -232,15 +232,17 @@ public final class ScheduleFinder {
   }
 
   /** Beside a word, or nothing, stand tags that are all different. */
-  private boolean mayBeTurned(Table table) {
+  private boolean mayBeTurned(Table written) {
+    Table table = Transposed.uncounted(written);
+    int names = Transposed.first(table);
     for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
       List<Table.Cell> filled =
-          row.cells().stream().filter(c -> c.column() > 0 && !c.text().isBlank()).toList();
+          row.cells().stream().filter(c -> c.column() > names && !c.text().isBlank()).toList();
       boolean tags =
           filled.size() >= 2
               && filled.stream().allMatch(c -> isTag(unnamed(c.text())))
               && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
-      Table.Cell first = row.at(0);
+      Table.Cell first = row.at(names);
       if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
         return true;
     }

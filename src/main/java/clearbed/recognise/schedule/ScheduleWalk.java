@@ -41,6 +41,9 @@ final class ScheduleWalk {
   private static final Pattern GROUP_NUMBER =
       Pattern.compile("[A-Z]{0,3}\\d{0,4}(?:[-./]\\d{1,4}){0,3}[.)]?");
 
+  /** Number, mark, description and what is counted. */
+  private static final int COLUMNS_OF_A_BILL = 4;
+
   private static final int LONGEST_NAME = 30;
 
   /** A title that is longer may be a note as well, in characters. */
@@ -329,12 +332,19 @@ final class ScheduleWalk {
     entry(row);
   }
 
-  /** "24.02 | Glass tile", across the columns of a bill: the number is that of the group. */
+  /**
+   * "24.02 | Glass tile", across the columns of a bill or with none of its marks: the number is
+   * that of the group.
+   */
   private boolean isCountedGroup(List<Table.Cell> filled) {
     if (filled.size() != 2 || !GROUP_NUMBER.matcher(filled.get(0).text().strip()).matches())
       return false;
     Table.Cell title = filled.get(1);
-    return title.columnSpan() > 1 && !means.isTag(title.text()) && !title.continued();
+    boolean unmarked =
+        tagColumn >= 0
+            && filled.stream().noneMatch(c -> c.column() == tagColumn)
+            && header.columns().size() >= COLUMNS_OF_A_BILL;
+    return (title.columnSpan() > 1 || unmarked) && !means.isTag(title.text()) && !title.continued();
   }
 
   /** "Room | Name | Floor | Walls", "Unit type | Room | Floor | Walls": neither is a product's. */

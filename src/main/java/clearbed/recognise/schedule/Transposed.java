@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * A schedule that lists attributes downwards and tiles across, turned round; cells keep their own
@@ -13,11 +14,20 @@ import java.util.TreeMap;
 final class Transposed {
   private static final int WIDEST = 200;
 
+  /** Fewer lines nobody counts. */
+  private static final int COUNTED = 4;
+
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}[.)]?");
+
   private Transposed() {}
 
-  /** The turned grid, or null when the grid is too large to be such a schedule. */
-  static Table of(Table table) {
-    if (table.rows().size() > WIDEST) return null;
+  /**
+   * The turned grid, without a column that only counts the lines; null when the grid is too large
+   * to be such a schedule.
+   */
+  static Table of(Table written) {
+    if (written.rows().size() > WIDEST) return null;
+    Table table = uncounted(written);
     Map<Integer, List<Table.Cell>> columns = new TreeMap<>();
     for (Table.Row row : table.rows()) {
       for (Table.Cell cell : row.cells()) {
@@ -28,6 +38,43 @@ final class Transposed {
     List<Table.Row> rows = new ArrayList<>();
     columns.forEach((column, cells) -> rows.add(new Table.Row(column + 1, cells, false)));
     return new Table(table.origin(), rows, table.sheet(), true);
+  }
+
+  /** The same without "Line", "1", "2" and so on before the names of properties. */
+  static Table uncounted(Table table) {
+    int first = first(table);
+    List<String> cells =
+        table.rows().stream()
+            .map(row -> row.at(first))
+            .filter(cell -> cell != null && !cell.text().isBlank())
+            .map(cell -> cell.text().strip())
+            .toList();
+    long numbers = cells.stream().filter(text -> NUMBER.matcher(text).matches()).count();
+    boolean counts =
+        numbers >= COUNTED
+            && cells.stream().distinct().count() == cells.size()
+            && (cells.size() - numbers) * 4 <= numbers;
+    if (!counts) return table;
+    List<Table.Row> rows =
+        table.rows().stream()
+            .map(
+                row ->
+                    new Table.Row(
+                        row.number(),
+                        row.cells().stream().filter(cell -> cell.column() != first).toList(),
+                        row.hidden()))
+            .toList();
+    return new Table(table.origin(), rows, table.sheet(), table.turned());
+  }
+
+  /** The first column that holds something. */
+  static int first(Table table) {
+    return table.rows().stream()
+        .flatMap(row -> row.cells().stream())
+        .filter(cell -> !cell.text().isBlank())
+        .mapToInt(Table.Cell::column)
+        .min()
+        .orElse(0);
   }
 
   private static Table.Cell turned(Table.Row row, Table.Cell cell) {

@@ -68,9 +68,18 @@ final class AmountStatements {
           "\\.?\\s+(?:wider|larger|bigger|thicker|greater|deeper|longer|narrower|smaller|more) than (?:the|its|that|each) ",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern FOR_A =
+      Pattern.compile("\\bfor (?:an? |the )?$", Pattern.CASE_INSENSITIVE);
+
+  /** Right behind a figure, but for the same in another unit. */
+  private static final Pattern JOINT =
+      Pattern.compile(
+          "\\.?(?: ?\\([^)]{1,12}\\))? (?:wide )?(?:grout )?joints?\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern DEEP =
       Pattern.compile("\\.?\\s+(?:deep|in depth)\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final String VARIATION = "tile.sizeVariation";
   private static final String MOVEMENT_WIDTH = "movement.width";
   private static final String GROUT_WIDTH = "grout.width";
 
@@ -96,11 +105,14 @@ final class AmountStatements {
     List<Quantities.Found> plain = new ArrayList<>();
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (found.restates() || inside(names, found)) continue;
-      boolean aside = isThicknessBehind(p, found) || isDifference(p, found);
+      boolean aside = isThicknessBehind(p, found) || isDifference(p, found) || isForJoint(p, found);
       if (found.content() instanceof Content.Amount && !aside) plain.add(found);
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
         unclear(p, unclear, found);
     }
+    // Then so is what stands before it: "1/32 in. for a 1/8 in. joint".
+    if (Quantities.find(p.text, p.context.mark()).stream().anyMatch(f -> isForJoint(p, f)))
+      plain.removeIf(f -> isVariation(p, f));
     row(p, plain);
     Matcher m = PLAIN_RATIO.matcher(p.text);
     while (m.find()) {
@@ -122,6 +134,18 @@ final class AmountStatements {
   /** "A cord 2 mm wider than the joint". */
   private static boolean isDifference(Passage p, Quantities.Found found) {
     return DIFFERENCE.matcher(p.text).region(found.end(), p.text.length()).lookingAt();
+  }
+
+  /** "May differ by 1/32 in. for a 1/8 in. joint" says for which joints, and asks for none. */
+  private static boolean isForJoint(Passage p, Quantities.Found found) {
+    String before = p.text.substring(0, found.start());
+    return FOR_A.matcher(before).find()
+        && JOINT.matcher(p.whole).region(found.end(), p.whole.length()).lookingAt();
+  }
+
+  private boolean isVariation(Passage p, Quantities.Found found) {
+    Attribute named = named(p, (Content.Amount) found.content(), found.start(), found.end());
+    return named != null && named.id().equals(VARIATION);
   }
 
   /** "On cement board 12 mm, joints 3 mm": the first is of the board. */
@@ -279,9 +303,11 @@ final class AmountStatements {
   private Attribute nearest(Passage p, int start, int end, Predicate<Attribute> mayHave) {
     Attribute best = null;
     int distance = NEAR + 1;
+    boolean joint = JOINT.matcher(p.whole).region(end, p.whole.length()).lookingAt();
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
       if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
+      if (joint && !isOfJoint(a)) continue;
       if (a.family().equals("grout") && ofMovementJoints(p)) continue;
       // "Sample area. 2 m² are laid, grouted ..."
       if (!p.carried.title.isEmpty() && a.words().not().in(p.carried.title)) continue;
@@ -293,6 +319,11 @@ final class AmountStatements {
       }
     }
     return best;
+  }
+
+  /** "Size variation within 0.5 mm, 2 mm joints": the second is of nothing but a joint. */
+  private static boolean isOfJoint(Attribute a) {
+    return OF_JOINTS.contains(a.family()) || a.family().equals("grout");
   }
 
   /** "Movement joints: ... 1/4 in the 1/2 in joints": no grout is spoken of. */

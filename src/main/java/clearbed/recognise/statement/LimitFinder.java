@@ -70,6 +70,12 @@ public final class LimitFinder {
 
   private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
 
+  // "All GW types", "PG and WG codes": tags by their letters alone.
+  private static final Pattern FAMILIES =
+      Pattern.compile(
+          "(?<![\\w.-])([A-Z]{1,4}(?:(?:, | and | or | & |/)[A-Z]{1,4})*) (?:codes|types|marks|items|tiles|series|numbers)\\b");
+  private static final Pattern LETTERS = Pattern.compile("[A-Z]+");
+
   /** A class code is no longer, in characters. */
   private static final int CODE = 12;
 
@@ -160,6 +166,12 @@ public final class LimitFinder {
     Set<String> tags = tags(text);
     for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
       tags.add(tag(text.substring(hit.start(), hit.end())));
+    if (mayHaveTags(text))
+      FAMILIES
+          .matcher(text)
+          .results()
+          .flatMap(family -> LETTERS.matcher(family.group(1)).results())
+          .forEach(letters -> tags.add(letters.group() + Tags.FAMILY));
     return tags.isEmpty() || !AND_OTHERS.matcher(text).find() ? tags : Set.of();
   }
 

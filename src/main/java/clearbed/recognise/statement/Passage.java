@@ -2,6 +2,7 @@ package clearbed.recognise.statement;
 
 import clearbed.model.Content;
 import clearbed.model.Origin;
+import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -34,7 +35,12 @@ final class Passage {
   final String text;
   final Context context;
   // A lead-in names what its paragraph is about, however far the figure stands behind it.
+  private static final Pattern OF_CLASS =
+      Pattern.compile(
+          "\\s*(?:[Cc]lass )?(?:C[12]|R[12]|D[12]|CG[12]|RG)[A-Z0-9 ]* (?:grouts?|adhesives?|mortars?)\\s*:?\\s*");
+
   final int leadEnd;
+  private final boolean ofClass;
   final Carried carried;
 
   /** True when it stands behind a semicolon rather than a full stop. */
@@ -57,6 +63,7 @@ final class Passage {
     this.origin = origin;
     this.carried = carried;
     this.goesOn = !part.sentence() && part.lead().isEmpty() && !part.exception();
+    this.ofClass = OF_CLASS.matcher(text.substring(0, leadEnd)).matches();
     this.deniedTwice = vocabulary.list("negation.twice").in(closed);
     vocabulary
         .families()
@@ -72,6 +79,22 @@ final class Passage {
           .flatMap(info -> vocabulary.attribute(info.states().get(0)))
           .filter(a -> OF_MATERIALS.contains(a.family()))
           .ifPresent(a -> cues.put(new Phrases.Hit(f.start(), f.end()), a.family()));
+  }
+
+  /**
+   * "RG grout: not more than 2 m2 open at once" says what holds for such grout, and of no tile that
+   * it has it.
+   *
+   * @param end of a class
+   */
+  boolean isSubject(int end) {
+    if (leadEnd == 0 || end > leadEnd || !LimitFinder.tags(text).isEmpty()) return false;
+    String behind = text.substring(leadEnd);
+    return ofClass
+        && vocabulary.families().values().stream().noneMatch(f -> f.in(behind))
+        && ClassCodes.unmistakable(behind).isEmpty()
+        && Citations.find(behind).isEmpty()
+        && !Quantities.find(behind).isEmpty();
   }
 
   private static boolean within(Phrases.Hit hit, Phrases.Hit longer) {

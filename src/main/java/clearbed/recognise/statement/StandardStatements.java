@@ -83,7 +83,7 @@ final class StandardStatements {
           ClassCodes.unmistakable(code.group()).isEmpty()
               && !attribute.id().equals(p.context.attribute())
               && !p.familyNear(code.start(), code.end()).equals(attribute.family());
-      if (plain) continue;
+      if (plain || p.isSubject(code.end())) continue;
       Content.Standard standard = new Content.Standard(info.designation(), "");
       boolean negated = p.negated(code.start(), code.end());
       p.add(attribute, standard, negated, code.start(), code.end());

@@ -33,10 +33,15 @@ public final class StatementFinder {
       Pattern.compile("^(?:use[ds]?|for use|applies|apply)\\b", Pattern.CASE_INSENSITIVE);
 
   private static final Pattern IS_USED =
-      Pattern.compile("\\b(?:used?|required?|locations?)\\b|:", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "\\b(?:used?|required?|locations?)\\b|:(?![^:]*\\d+(?:[./]\\d+)? ?(?:mm|m|in|ft|%|psi|N/mm))",
+          Pattern.CASE_INSENSITIVE);
 
   /** "(GT-4: ANSI A108.6)" is said of GT-4 and ends with the bracket. */
   private static final Pattern ASIDE = Pattern.compile("\\([^():]{1,40}:[^()]{1,200}\\)");
+
+  private static final Pattern BEHIND_TAGS =
+      Pattern.compile("(?: [\\w-]+){0,2}\\W*|[^\\w ].*", Pattern.DOTALL);
 
   private static final Pattern IN_BRACKETS = Pattern.compile("\\([^()]{0,200}\\)");
 
@@ -252,7 +257,15 @@ public final class StatementFinder {
         && !opensWithFigure(text)
         && (USED.matcher(text).find()
             || IS_USED.matcher(USE_CLASS.matcher(text).replaceAll(" ")).find()
-            || isFragment(text));
+            || isFragment(text) && BEHIND_TAGS.matcher(behindTags(text)).matches());
+  }
+
+  /** "Winter work on GT-1 needs a heated enclosure" goes on, and says something of its own. */
+  private static String behindTags(String text) {
+    List<String> tags = LimitFinder.written(text);
+    if (tags.isEmpty()) return "";
+    String last = tags.get(tags.size() - 1);
+    return text.substring(text.lastIndexOf(last) + last.length());
   }
 
   /** "7 days for GT-3" behind "48 hours" takes nothing from the other tiles. */

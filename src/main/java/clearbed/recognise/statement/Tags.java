@@ -43,6 +43,9 @@ public final class Tags {
           "^\\s*(?:[A-Z0-9]{1,2}[.)]\\s+)?add\\s+(?:(?:the|new|following|glass|tile|type|finish|tag)\\s+){0,4}",
           Pattern.CASE_INSENSITIVE);
 
+  /** Ends a key that stands for all tags of its letters. */
+  static final String FAMILY = "*";
+
   private Tags() {}
 
   /** One way of writing a tag, to compare by. */
@@ -63,9 +66,11 @@ public final class Tags {
 
   /**
    * The tags that a key stands for: {@code T-5X}, written T-5x, for all from T-50 to T-59 where
-   * there are such and no T-5X; itself else.
+   * there are such and no T-5X; {@code GW*}, written "GW types", for all of these letters; itself
+   * else.
    */
   public static Set<String> meant(String key, Set<String> known) {
+    if (key.endsWith(FAMILY)) return family(key, known);
     if (!key.endsWith("X") || known.contains(key)) return Set.of(key);
     String opening = key.substring(0, key.length() - 1);
     Set<String> out = new TreeSet<>();
@@ -74,6 +79,13 @@ public final class Tags {
           && one.startsWith(opening)
           && one.substring(opening.length()).chars().allMatch(Character::isDigit)) out.add(one);
     return out.isEmpty() ? Set.of(key) : out;
+  }
+
+  private static Set<String> family(String key, Set<String> known) {
+    String letters = key.substring(0, key.length() - FAMILY.length());
+    Set<String> out = new TreeSet<>();
+    for (String one : known) if (prefix(one).equals(letters)) out.add(one);
+    return out;
   }
 
   /** The letters of a tag: {@code GT} of {@code GT-12}, {@code L1-G} of {@code L1-G2}. */

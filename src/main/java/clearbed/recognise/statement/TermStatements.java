@@ -17,13 +17,13 @@ final class TermStatements {
   /** Right before what a tile stands on, but for a size or two words: "on 1/2 in. ". */
   private static final Pattern ON =
       Pattern.compile(
-          "(?:^|[\\s,;(])(?:on|onto|over|against|fixed to|bonded to|applied to)\\s+(?:(?:[\\w./-]+)\\s+){0,3}$",
+          "(?:^|[\\s,;(])(?:on|onto|over|against|fixed to|bonded to|applied to)\\s+(?:(?:[\\w./-]+)\\s+){0,3}(?:\\w+-)?$",
           Pattern.CASE_INSENSITIVE);
 
   /** "GT-1 and GT-2 go on cement backer board", wherever that is said. */
   private static final Pattern GOES_ON =
       Pattern.compile(
-          "\\b(?:goe?s?|stands?|sits?) (?:on|onto|over)(?: the| a)?\\s+(?:(?:[\\w./-]+)\\s+){0,3}$",
+          "\\b(?:goe?s?|stands?|sits?|is|are) (?:on|onto|over):?(?: the| a)?\\s+(?:(?:[\\w./-]+)\\s+){0,3}(?:\\w+-)?$",
           Pattern.CASE_INSENSITIVE);
 
   private static final Pattern FIRST_WORDS = Pattern.compile(":\\s*(?:[\\w./-]+\\s+){0,3}");
@@ -72,6 +72,7 @@ final class TermStatements {
                   // "At every perimeter; where one backing meets another; over structural joints."
                   || !p.carried.of(a.id()).isEmpty());
       for (Map.Entry<Phrases.Hit, String> hit : hits.entrySet()) {
+        if (OF_A_PRODUCT.contains(a.family()) && p.isSubject(hit.getKey().end())) continue;
         boolean needs = !column && a.needsFamily() && !listed;
         if (needs && !speaksOf(p, a.family(), hit.getKey())) continue;
         int start = hit.getKey().start();

@@ -124,6 +124,7 @@ public final class Vocabulary {
             "former",
             "struck",
             "elsewhere",
+            "passed",
             "besideFigures")) language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
     alike = phrasesByName(schedules.get("alike"));

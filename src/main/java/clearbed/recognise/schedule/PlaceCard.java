@@ -1,0 +1,155 @@
+package clearbed.recognise.schedule;
+
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * A card of a room: "Room | Lobby", "East wall | GT-1, 9 ft high", "East wall is on | cement backer
+ * board", "Movement joints | every 20 ft". What it says is said of the tiles that it names: of
+ * those of a part of the room where the name opens with that part, else of all on the card.
+ */
+public final class PlaceCard {
+  /** "X.10 Court" looks like the mark of a tile. */
+  private static final Pattern ROOM_NUMBER = Pattern.compile("^[A-Z]{1,3}[-. ]?\\d[\\w.-]*\\s+");
+
+  private static final String EXPOSURE = "location.exposure";
+
+  /** Fewer rows of a name and a value make no card. */
+  private static final int FEWEST = 4;
+
+  /** The room stands in one of its first rows. */
+  private static final int FIRST_ROWS = 4;
+
+  private static final int LONGEST_NAME = 60;
+
+  /** Of a longer value the opening mark is part of a sentence. */
+  private static final int LONGEST_PLACE = 90;
+
+  /**
+   * @param room true where the value names the room, whatever numbers it has
+   * @param part false where the name is that of a mortar, a grout or another property
+   */
+  private record Line(Table.Cell name, Table.Cell value, boolean room, boolean part) {
+    LimitFinder.TagsAt tags() {
+      String words = words();
+      LimitFinder.TagsAt tags =
+          !part || words.length() > LONGEST_PLACE ? null : LimitFinder.firstTags(words);
+      return tags == null || tags.start() > 0 ? null : tags;
+    }
+
+    String words() {
+      return PlainText.of(value.text()).strip();
+    }
+
+    String title() {
+      return PlainText.of(name.text()).strip().replaceAll("[:?]+$", "");
+    }
+  }
+
+  private PlaceCard() {}
+
+  /**
+   * A paragraph for what each row says, led by its tiles; empty where the table is no such card.
+   */
+  public static List<Paragraph> paragraphs(Table table, Vocabulary vocabulary) {
+    List<Line> lines = lines(table, vocabulary);
+    if (lines.size() < FEWEST || lines.stream().noneMatch(Line::room)) return List.of();
+    Map<String, String> parts = parts(lines);
+    if (parts.isEmpty()) return List.of();
+    String place = place(lines, vocabulary);
+    String all = String.join(", ", new LinkedHashSet<>(parts.values()));
+    List<Paragraph> out = new ArrayList<>();
+    for (Line line : lines) {
+      LimitFinder.TagsAt tags = line.tags();
+      if (tags != null) {
+        String led = String.join(", ", tags.tags()) + ": ";
+        add(out, table, line, led + "Location: " + place + ", " + line.title());
+        String rest = line.words().substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
+        if (!rest.isEmpty()) add(out, table, line, led + rest);
+      } else {
+        String said = line.title() + ": " + line.words();
+        boolean own = line.room() || !LimitFinder.tags(said).isEmpty();
+        add(out, table, line, own ? said : of(line.title(), parts, all) + ": " + said);
+      }
+      for (Table.Cell cell : List.of(line.name(), line.value()))
+        Paragraph.remark(table, cell).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private static void add(List<Paragraph> out, Table table, Line line, String text) {
+    out.add(Paragraph.body(table.origin(line.name()).withText(text), text));
+  }
+
+  /** Rows of two cells, the first of which is short; empty where other rows stand among them. */
+  private static List<Line> lines(Table table, Vocabulary vocabulary) {
+    List<Line> out = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+      if (filled.size() < 2) continue;
+      String name = filled.get(0).text().strip();
+      if (filled.size() > 2 || name.length() > LONGEST_NAME || Tags.isMark(name)) return List.of();
+      // "Mark | GT-1" is on the card of a tile.
+      Header.Column named = HeadingWords.named(vocabulary, name);
+      boolean mark = named != null && named.role() == Header.Role.TAG;
+      if (mark && Tags.isMark(filled.get(1).text().strip())) return List.of();
+      boolean room = out.size() < FIRST_ROWS && is(named, "location.room");
+      boolean property =
+          named != null
+              && named.attribute() != null
+              && !named.attribute().family().equals("location");
+      // So is a card that gives size and back.
+      if (property && named.attribute().family().equals("tile")) return List.of();
+      out.add(new Line(filled.get(0), filled.get(1), room, !room && !property));
+    }
+    return out;
+  }
+
+  /** What the first rows say of the room and what it is exposed to. */
+  private static String place(List<Line> lines, Vocabulary vocabulary) {
+    return lines.stream()
+        .limit(FIRST_ROWS)
+        .filter(line -> line.room() || is(HeadingWords.named(vocabulary, line.title()), EXPOSURE))
+        .filter(line -> line.tags() == null)
+        .map(
+            line -> line.room() ? ROOM_NUMBER.matcher(line.words()).replaceFirst("") : line.words())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static boolean is(Header.Column named, String attribute) {
+    return named != null && named.attribute() != null && named.attribute().id().equals(attribute);
+  }
+
+  /** The tiles of each part of the room, by its name. */
+  private static Map<String, String> parts(List<Line> lines) {
+    Map<String, String> out = new LinkedHashMap<>();
+    for (Line line : lines) {
+      if (line.tags() == null) continue;
+      String led = String.join(", ", line.tags().tags());
+      out.merge(line.title(), led, (a, b) -> a + ", " + b);
+    }
+    return out;
+  }
+
+  /**
+   * "East wall is on" is of what "East wall" has; "Shower walls are on" of "Shower walls, high".
+   */
+  private static String of(String name, Map<String, String> parts, String all) {
+    for (Map.Entry<String, String> part : parts.entrySet()) {
+      String opens = part.getKey().split("[,;(]", 2)[0].strip() + " ";
+      if (name.startsWith(opens)) return part.getValue();
+    }
+    return all;
+  }
+}
