@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the columns of a table say of each other, and what the heading over it says of all. */
@@ -32,6 +33,14 @@ final class ColumnNeighbours {
 
   private static final String MOVEMENT_WIDTH = "movement.width";
   private static final String GROUT_WIDTH = "grout.width";
+  private static final Pattern ITEM =
+      Pattern.compile("\\b(?:item|line|pos(?:ition)?|bid|no|number)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern COUNTED = Pattern.compile("([A-Z]{0,3}[-. ]?)(\\d{1,4})[.)]?");
+
+  /** Fewer rows count nothing. */
+  private static final int FEWEST_COUNTED = 4;
+
   private static final Pattern OF_EITHER =
       Pattern.compile("grout|\\bwidth\\b.{0,12}\\bdepth\\b", Pattern.CASE_INSENSITIVE);
 
@@ -66,6 +75,7 @@ final class ColumnNeighbours {
     numbersOfRooms(words, scores);
     namesOfFinishes(scores.values());
     onlyRooms(scores);
+    countedItems(scores, words);
     onlyTags(scores, words);
     strengths(scores, words);
   }
@@ -121,6 +131,46 @@ final class ColumnNeighbours {
       if (room == null || room.heading() < ColumnScores.EXACT) continue;
       scores.getOrDefault(words.get(i).index(), new HashMap<>()).remove(HeadingEvidence.TAG);
     }
+  }
+
+  /** "Item | Work | Tile type" over "C-1", "C-2" and so on: what counts the rows marks no tile. */
+  private void countedItems(
+      Map<Integer, Map<String, ColumnScore>> scores, List<ColumnWords> words) {
+    for (ColumnWords w : words) {
+      Map<String, ColumnScore> own = scores.getOrDefault(w.index(), Map.of());
+      boolean item = own.get(HeadingEvidence.TAG) != null && ITEM.matcher(w.text()).find();
+      if (!item || !counts(w.cells())) continue;
+      boolean another =
+          words.stream()
+              .filter(o -> o.index() > w.index() && isOfTiles(o))
+              .map(o -> scores.getOrDefault(o.index(), Map.of()).get(HeadingEvidence.TAG))
+              .anyMatch(
+                  tag ->
+                      tag != null
+                          && tag.heading() >= ColumnScores.EXACT
+                          && tag.cells() >= ColumnScores.HALF);
+      if (another) own.remove(HeadingEvidence.TAG);
+    }
+  }
+
+  /** Marks of the same letters, each one more than the one above. */
+  private static boolean counts(List<String> cells) {
+    int last = -1;
+    int others = 0;
+    String letters = "";
+    for (String cell : cells) {
+      Matcher m = COUNTED.matcher(cell.strip());
+      if (!m.matches()) {
+        // "Bidder" and "Total" below the items.
+        if (++others > 1) return false;
+        continue;
+      }
+      int number = Integer.parseInt(m.group(2));
+      if (last >= 0 && (number != last + 1 || !m.group(1).equals(letters))) return false;
+      last = number;
+      letters = m.group(1);
+    }
+    return cells.size() >= FEWEST_COUNTED;
   }
 
   /**

@@ -33,7 +33,7 @@ final class HeadingRows {
   private static final double PLAIN = 0.75;
 
   /** Score of a column by its cells alone, nearly all of which name a finish. */
-  private static final double FINISHES = 1.8;
+  private static final double FINISHES = 1.5;
 
   /** One row more has to be worth so much. */
   private static final double ONE_MORE = 1.0;

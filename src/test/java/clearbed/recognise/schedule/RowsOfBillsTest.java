@@ -51,4 +51,37 @@ class RowsOfBillsTest {
     assertThat(checked.governing("GT-3", "movement.width")).containsExactly("10 mm");
     assertThat(checked.findings("mockup")).isEmpty();
   }
+
+  @Test
+  void items_that_are_counted_by_marks_are_no_tiles_beside_a_column_of_those() throws IOException {
+    Files.writeString(
+        folder.resolve("form.csv"),
+        "Item,Work,Tile type,\"Tile size, in.\",Est. qty,Unit,Unit price\n"
+            + "C-1,\"Glass mosaic, spray wall\",T-1,1 x 1,640,SF,\n"
+            + "C-2,\"Glass mosaic, floor ring\",T-2,1 x 1,410,SF,\n"
+            + "C-3,\"Glass tile, entry hall\",T-5,3 x 6,270,SF,\n"
+            + "C-4,Porcelain floor,T-20,12 x 24,5200,SF,\n"
+            + "C-5,Porcelain cove base,T-21,6 x 12,710,LF,\n"
+            + "C-6,\"Glass mosaic, shower walls\",T-7,2 x 4,980,SF,\n"
+            + "C-7,\"Movement joints, sealant and rod\",-,-,1150,LF,\n");
+    Checked checked = Checked.of(folder);
+    assertThat(checked.project().glass())
+        .extracting(Entry::tag)
+        .containsExactly("T-1", "T-2", "T-5", "T-7");
+    assertThat(checked.governing("T-5", "tile.size")).containsExactly("3 in x 6 in");
+  }
+
+  @Test
+  void a_title_with_its_number_alone_is_a_group_where_tiles_have_marks() throws IOException {
+    Files.writeString(
+        folder.resolve("bill.csv"),
+        "Item No.,Finish Code,Description of item,Location,Unit,Qty\n"
+            + "7.0,,\"Preamble: rates include adhesive, grout and glass tile to PS-09.\",,,\n"
+            + "7.1,,PART A - GLASS TILE AND GLASS MOSAIC,,,\n"
+            + "7.1.1,WG-1,\"Glass tile 100 x 300 x 8 mm, opaque\",Lobby,sqm,64\n"
+            + "7.1.2,WG-2,\"Fused glass mosaic 25 x 25 x 5 mm, opaque\",Showers,sqm,48\n");
+    assertThat(Checked.of(folder).project().glass())
+        .extracting(Entry::tag)
+        .containsExactly("WG-1", "WG-2");
+  }
 }
