@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 /**
  * What a statement is limited to; an empty set limits nothing.
  *
- * @param tags entries named
+ * @param tags entries named; {@code GW*} for all of these letters
  * @param glass true when glass tile is named
  * @param otherTile other kinds of tile named
  * @param exposures places named: terms of exposure, and beside them words of room names
