@@ -100,4 +100,19 @@ class DanglingReferencesTest {
         .singleElement()
         .satisfies(f -> assertThat(f.message()).contains("24.09.07"));
   }
+
+  @Test
+  void a_table_beyond_the_last_of_those_that_are_counted_is_missed() throws IOException {
+    schedule();
+    String two = "GLASS TILING\n\nTable 1 - Standards\n\nTable 2 - Places of glass tile\n\n";
+    write("tiling.txt", two + "Table 3 - Movement joints of glass tile\n");
+    write("minutes.txt", "GLASS TILING\n4.1 Movement joints of GT-1: see table 7 of the text.\n");
+    assertThat(findings()).extracting(Finding::message).anyMatch(m -> m.contains("table 7"));
+    write("minutes.txt", "GLASS TILING\n4.1 Movement joints of GT-1: see table 3 of the text.\n");
+    assertThat(findings()).isEmpty();
+    // Two tables are hardly a count.
+    write("tiling.txt", two);
+    write("minutes.txt", "GLASS TILING\n4.1 Movement joints of GT-1: see table 7 of the text.\n");
+    assertThat(findings()).isEmpty();
+  }
 }

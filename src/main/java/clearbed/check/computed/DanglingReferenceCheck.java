@@ -81,6 +81,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     private final Memo<String, References> known = Memo.ofTexts();
     private final Set<String> referring = new HashSet<>();
     private OpenReferences open;
+    private LabelledNumbers labelled;
     private Set<String> coded;
 
     Search(Rule rule, Scene scene, Map<String, Finding> out) {
@@ -133,7 +134,8 @@ public final class DanglingReferenceCheck implements SetComputation {
 
     private void counted(String whose, String words, String key, Origin origin) {
       if (open == null) open = new OpenReferences(scene.project(), scene.documents());
-      if (open.isMissed(key)) missing(whose, words, origin);
+      if (labelled == null) labelled = new LabelledNumbers(scene.project());
+      if (open.isMissed(key) || labelled.isBeyond(words)) missing(whose, words, origin);
     }
 
     void missing(String whose, String what, Origin origin) {
