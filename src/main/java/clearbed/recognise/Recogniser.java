@@ -230,23 +230,23 @@ public final class Recogniser {
       for (Table card : cards) table(c, card, running, marks);
       return;
     }
+    String over = c.headingOver(running);
     String tab = tabOfCard(t);
-    PropertySheet.Sheet properties =
-        propertySheet.read(t, tab.isEmpty() ? c.headingOver(running) : tab);
+    PropertySheet.Sheet properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
     if (!properties.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(properties.paragraphs());
       c.rows.addAll(properties.rows());
       return;
     }
-    boolean ofTile = LimitFinder.firstTags(c.headingOver(running)) != null;
+    boolean ofTile = LimitFinder.firstTags(over) != null;
     List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, vocabulary);
     if (!room.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(room);
       return;
     }
-    ScheduleFinder.Result found = scheduleFinder.find(t, c.headingOver(running), marks);
+    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks);
     boolean products = products(found, t, running);
     if (!products) {
       c.scopes.table(
@@ -260,7 +260,7 @@ public final class Recogniser {
       c.gaps.addAll(found.gaps());
       Set<Long> seen = new HashSet<>();
       if (found.schedule()) {
-        String family = vocabulary.family(c.headingOver(running));
+        String family = vocabulary.family(over);
         for (TableLedger ledger : found.ledgers()) ledger.into(c.accounting, spans, family, seen);
       }
     }

@@ -87,7 +87,7 @@ public final class FlatnessCheck implements Computation {
     if (stated.deviations().isEmpty())
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     Evenness.Standard standard = standard(entry, project);
-    boolean large = edge.map(e -> e.high().compareTo(Flatness.LONG_EDGE) >= 0).orElse(false);
+    boolean large = edge.isPresent() && isLarge(edge.get());
     Evenness even = Evenness.of(rules.subject(rule.id(), entry.tag()), standard, large, stated);
     if (even.fit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), first.origin());
@@ -114,11 +114,14 @@ public final class FlatnessCheck implements Computation {
         ANY_SIZE.amount(), "the size of the tile is " + Stated.unread(entry, "tile.size"));
   }
 
+  private static boolean isLarge(Given edge) {
+    return edge.high().compareTo(Flatness.LONG_EDGE) >= 0;
+  }
+
   /** What is said for tile over 15 in does not hold for tile under it, nor the other way round. */
   private static List<Value> forSize(List<Value> values, Given edge) {
     if (edge.assumed()) return values;
-    boolean large = edge.high().compareTo(Flatness.LONG_EDGE) >= 0;
-    Pattern others = large ? SMALLER_ONLY : LARGER_ONLY;
+    Pattern others = isLarge(edge) ? SMALLER_ONLY : LARGER_ONLY;
     // Issue after issue says the same words.
     Map<String, Boolean> known = new HashMap<>();
     List<Value> fitting =

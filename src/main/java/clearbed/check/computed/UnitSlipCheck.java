@@ -89,6 +89,7 @@ public final class UnitSlipCheck implements SetComputation {
 
   /** "6 x 18 (152 x 357)" below a heading "in. (mm)": one side shows which units are meant. */
   private static void bareSizes(String text, List<Slip> out) {
+    if (text.indexOf('(') < 0) return;
     Matcher m = BARE_SIZES.matcher(PlainText.of(text));
     while (m.find()) {
       List<Quantity> inches = sides(m.group(1), Unit.INCH);
@@ -144,11 +145,10 @@ public final class UnitSlipCheck implements SetComputation {
   }
 
   private static double rounded(Quantity a) {
-    boolean length =
-        a.unit().dimension() == Dimension.LENGTH && Math.abs(a.in(Unit.METRE)) > SHORT_METRES;
-    return length
-        ? ROUNDED_LENGTH
-        : a.unit().dimension() == Dimension.PRESSURE ? STRENGTH : ROUNDED;
+    Dimension of = a.unit().dimension();
+    if (of == Dimension.PRESSURE) return STRENGTH;
+    boolean length = of == Dimension.LENGTH && Math.abs(a.in(Unit.METRE)) > SHORT_METRES;
+    return length ? ROUNDED_LENGTH : ROUNDED;
   }
 
   /** "130 °F (72 °C)" is right for a range of temperature. */

@@ -144,10 +144,7 @@ final class HeadingRows {
     for (Table.Cell cell : filled) {
       if (cell.text().length() > LONGEST && --notes < 0) return false;
       boolean value =
-          isValue(cell.text())
-              && !isTaught(cell)
-              && HeadingWords.tests(vocabulary, cell.text()).isEmpty()
-              && !(first && isOfStandard(cell.text()));
+          isValue(cell.text()) && !isTaught(cell) && !(first && isOfStandard(cell.text()));
       if (value && ++found > most) return false;
     }
     return !filled.isEmpty();
@@ -167,7 +164,9 @@ final class HeadingRows {
   }
 
   private boolean isValue(String text) {
-    return CellReading.digits(text) && values.get(text, () -> evidence.isValue(text));
+    return CellReading.digits(text)
+        && values.get(
+            text, () -> evidence.isValue(text) && HeadingWords.tests(vocabulary, text).isEmpty());
   }
 
   /** One heading over some columns, beside nothing. */

@@ -23,7 +23,10 @@ public final class PlaceCard {
   /** "X.10 Court" looks like the mark of a tile. */
   private static final Pattern ROOM_NUMBER = Pattern.compile("^[A-Z]{1,3}[-. ]?\\d[\\w.-]*\\s+");
 
+  private static final String LOCATION = "location.";
+  private static final String ROOM = "location.room";
   private static final String EXPOSURE = "location.exposure";
+  private static final String TILE = "tile.";
 
   /** Fewer rows of a name and a value make no card. */
   private static final int FEWEST = 4;
@@ -37,14 +40,19 @@ public final class PlaceCard {
   private static final int LONGEST_PLACE = 90;
 
   /**
+   * @param of attribute that the name is one of; or empty
    * @param room true where the value names the room, whatever numbers it has
-   * @param part false where the name is that of a mortar, a grout or another property
    */
-  private record Line(Table.Cell name, Table.Cell value, boolean room, boolean part) {
+  private record Line(Table.Cell name, Table.Cell value, String of, boolean room) {
+    /** False where the name is that of a mortar, a grout or another property. */
+    boolean part() {
+      return !room && (of.isEmpty() || of.startsWith(LOCATION));
+    }
+
     LimitFinder.TagsAt tags() {
       String words = words();
       LimitFinder.TagsAt tags =
-          !part || words.length() > LONGEST_PLACE ? null : LimitFinder.firstTags(words);
+          !part() || words.length() > LONGEST_PLACE ? null : LimitFinder.firstTags(words);
       return tags == null || tags.start() > 0 ? null : tags;
     }
 
@@ -64,10 +72,10 @@ public final class PlaceCard {
    */
   public static List<Paragraph> paragraphs(Table table, Vocabulary vocabulary) {
     List<Line> lines = lines(table, vocabulary);
-    if (lines.size() < FEWEST || lines.stream().noneMatch(Line::room)) return List.of();
+    if (lines.size() < FEWEST) return List.of();
     Map<String, String> parts = parts(lines);
     if (parts.isEmpty()) return List.of();
-    String place = place(lines, vocabulary);
+    String place = place(lines);
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();
     for (Line line : lines) {
@@ -92,7 +100,10 @@ public final class PlaceCard {
     out.add(Paragraph.body(table.origin(line.name()).withText(text), text));
   }
 
-  /** Rows of two cells, the first of which is short; empty where other rows stand among them. */
+  /**
+   * Rows of two cells, the first of which is short; empty where other rows stand among them, and
+   * where none of the first names a room.
+   */
   private static List<Line> lines(Table table, Vocabulary vocabulary) {
     List<Line> out = new ArrayList<>();
     for (Table.Row row : table.rows()) {
@@ -100,35 +111,26 @@ public final class PlaceCard {
       if (filled.size() < 2) continue;
       String name = filled.get(0).text().strip();
       if (filled.size() > 2 || name.length() > LONGEST_NAME || Tags.isMark(name)) return List.of();
-      // "Mark | GT-1" is on the card of a tile.
       Header.Column named = HeadingWords.named(vocabulary, name);
-      boolean mark = named != null && named.role() == Header.Role.TAG;
-      if (mark && Tags.isMark(filled.get(1).text().strip())) return List.of();
-      boolean room = out.size() < FIRST_ROWS && is(named, "location.room");
-      boolean property =
-          named != null
-              && named.attribute() != null
-              && !named.attribute().family().equals("location");
-      // So is a card that gives size and back.
-      if (property && named.attribute().family().equals("tile")) return List.of();
-      out.add(new Line(filled.get(0), filled.get(1), room, !room && !property));
+      String of = named == null || named.attribute() == null ? "" : named.attribute().id();
+      // What gives size and back is the card of a tile.
+      if (of.startsWith(TILE)) return List.of();
+      boolean first = out.size() < FIRST_ROWS;
+      if (!first && out.stream().limit(FIRST_ROWS).noneMatch(Line::room)) return List.of();
+      out.add(new Line(filled.get(0), filled.get(1), of, first && of.equals(ROOM)));
     }
-    return out;
+    return out.stream().anyMatch(Line::room) ? out : List.of();
   }
 
   /** What the first rows say of the room and what it is exposed to. */
-  private static String place(List<Line> lines, Vocabulary vocabulary) {
+  private static String place(List<Line> lines) {
     return lines.stream()
         .limit(FIRST_ROWS)
-        .filter(line -> line.room() || is(HeadingWords.named(vocabulary, line.title()), EXPOSURE))
+        .filter(line -> line.room() || line.of().equals(EXPOSURE))
         .filter(line -> line.tags() == null)
         .map(
             line -> line.room() ? ROOM_NUMBER.matcher(line.words()).replaceFirst("") : line.words())
         .collect(Collectors.joining(", "));
-  }
-
-  private static boolean is(Header.Column named, String attribute) {
-    return named != null && named.attribute() != null && named.attribute().id().equals(attribute);
   }
 
   /** The tiles of each part of the room, by its name. */

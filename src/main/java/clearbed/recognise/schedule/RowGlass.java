@@ -96,8 +96,9 @@ final class RowGlass {
   /** Float or sheet glass and nothing else that is no tile: no mirror, no block, no pane. */
   private boolean isSheetGlass(String material) {
     Attribute kind = means.vocabulary.attribute("tile.kind").orElseThrow();
-    String rest = kind.words().anyTerm().without(PlainText.of(material));
-    return !rest.equals(PlainText.of(material))
+    String plain = PlainText.of(material);
+    String rest = kind.words().anyTerm().without(plain);
+    return !rest.equals(plain)
         && isOfGlass(material)
         && !means.vocabulary.list("notTile").in(rest)
         && !means.vocabulary.list("otherFinish").in(rest);

@@ -612,12 +612,7 @@ public final class RowReader {
     if (attribute.kind() != Attribute.Kind.STANDARD) return Optional.empty();
     if (!vocabulary.list("schedule.passed").matches(text)) return Optional.empty();
     return Citations.find(PlainText.of(column.text())).stream()
-        .filter(
-            f ->
-                vocabulary
-                    .standardOf(f.standard().designation())
-                    .filter(info -> info.states().contains(attribute.id()))
-                    .isPresent())
+        .filter(f -> vocabulary.states(f.standard().designation(), attribute.id()))
         .<Content>map(Citations.Found::standard)
         .findFirst();
   }

@@ -179,9 +179,10 @@ public final class ScheduleFinder {
     boolean tagged =
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
-    if (tagged && !mayBeTurned(table)) return result;
+    Table uncounted = Transposed.uncounted(table);
+    if (tagged && !mayBeTurned(uncounted)) return result;
     boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
-    Table turned = mayTurn ? Transposed.of(table) : null;
+    Table turned = mayTurn ? Transposed.of(uncounted) : null;
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, heading, document).run();
       double more = other.evidence() - result.evidence();
@@ -232,8 +233,8 @@ public final class ScheduleFinder {
   }
 
   /** Beside a word, or nothing, stand tags that are all different. */
-  private boolean mayBeTurned(Table written) {
-    Table table = Transposed.uncounted(written);
+  private boolean mayBeTurned(Table table) {
+    if (Transposed.isTooLong(table)) return false;
     int names = Transposed.first(table);
     for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
       List<Table.Cell> filled =

@@ -21,13 +21,9 @@ final class Transposed {
 
   private Transposed() {}
 
-  /**
-   * The turned grid, without a column that only counts the lines; null when the grid is too large
-   * to be such a schedule.
-   */
-  static Table of(Table written) {
-    if (written.rows().size() > WIDEST) return null;
-    Table table = uncounted(written);
+  /** The turned grid, or null when the grid is too large to be such a schedule. */
+  static Table of(Table table) {
+    if (isTooLong(table)) return null;
     Map<Integer, List<Table.Cell>> columns = new TreeMap<>();
     for (Table.Row row : table.rows()) {
       for (Table.Cell cell : row.cells()) {
@@ -40,8 +36,17 @@ final class Transposed {
     return new Table(table.origin(), rows, table.sheet(), true);
   }
 
-  /** The same without "Line", "1", "2" and so on before the names of properties. */
+  /** True of more lines than a tile has properties. */
+  static boolean isTooLong(Table table) {
+    return table.rows().size() > WIDEST;
+  }
+
+  /**
+   * The same without "Line", "1", "2" and so on before the names of properties; itself where it is
+   * too long.
+   */
   static Table uncounted(Table table) {
+    if (isTooLong(table)) return table;
     int first = first(table);
     List<String> cells =
         table.rows().stream()

@@ -103,16 +103,18 @@ final class AmountStatements {
     for (Citations.Found c : Citations.find(p.text)) names.add(new int[] {c.start(), c.end()});
     for (MatchResult c : ClassCodes.unmistakable(p.text)) names.add(new int[] {c.start(), c.end()});
     List<Quantities.Found> plain = new ArrayList<>();
+    boolean forSome = false;
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+      boolean forJoint = isForJoint(p, found);
+      forSome |= forJoint;
       if (found.restates() || inside(names, found)) continue;
-      boolean aside = isThicknessBehind(p, found) || isDifference(p, found) || isForJoint(p, found);
+      boolean aside = isThicknessBehind(p, found) || isDifference(p, found) || forJoint;
       if (found.content() instanceof Content.Amount && !aside) plain.add(found);
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
         unclear(p, unclear, found);
     }
     // Then so is what stands before it: "1/32 in. for a 1/8 in. joint".
-    if (Quantities.find(p.text, p.context.mark()).stream().anyMatch(f -> isForJoint(p, f)))
-      plain.removeIf(f -> isVariation(p, f));
+    if (forSome) plain.removeIf(f -> isVariation(p, f));
     row(p, plain);
     Matcher m = PLAIN_RATIO.matcher(p.text);
     while (m.find()) {
@@ -138,9 +140,7 @@ final class AmountStatements {
 
   /** "May differ by 1/32 in. for a 1/8 in. joint" says for which joints, and asks for none. */
   private static boolean isForJoint(Passage p, Quantities.Found found) {
-    String before = p.text.substring(0, found.start());
-    return FOR_A.matcher(before).find()
-        && JOINT.matcher(p.whole).region(found.end(), p.whole.length()).lookingAt();
+    return isOfJoint(p, found.end()) && FOR_A.matcher(p.text.substring(0, found.start())).find();
   }
 
   private boolean isVariation(Passage p, Quantities.Found found) {
@@ -303,7 +303,7 @@ final class AmountStatements {
   private Attribute nearest(Passage p, int start, int end, Predicate<Attribute> mayHave) {
     Attribute best = null;
     int distance = NEAR + 1;
-    boolean joint = JOINT.matcher(p.whole).region(end, p.whole.length()).lookingAt();
+    boolean joint = isOfJoint(p, end);
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.AMOUNT || !p.context.mayStateFamily(a.family())) continue;
       if (!mayHave.test(a) || a.id().equals("substrate.deflection")) continue;
@@ -319,6 +319,10 @@ final class AmountStatements {
       }
     }
     return best;
+  }
+
+  private static boolean isOfJoint(Passage p, int end) {
+    return JOINT.matcher(p.whole).region(end, p.whole.length()).lookingAt();
   }
 
   /** "Size variation within 0.5 mm, 2 mm joints": the second is of nothing but a joint. */

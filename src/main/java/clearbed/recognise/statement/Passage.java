@@ -15,6 +15,11 @@ import java.util.regex.Pattern;
 
 /** One part of a text with all that is known of it before it is read. */
 final class Passage {
+  /** "RG grout:", "Class C2TE adhesive:" */
+  private static final Pattern OF_CLASS =
+      Pattern.compile(
+          "\\s*(?:[Cc]lass )?(?:C[12]|R[12]|D[12]|CG[12]|RG)[A-Z0-9 ]* (?:grouts?|adhesives?|mortars?)\\s*:?\\s*");
+
   private static final int FEW = 300;
 
   private static final int NEGATION_NEAR = 70;
@@ -35,12 +40,7 @@ final class Passage {
   final String text;
   final Context context;
   // A lead-in names what its paragraph is about, however far the figure stands behind it.
-  private static final Pattern OF_CLASS =
-      Pattern.compile(
-          "\\s*(?:[Cc]lass )?(?:C[12]|R[12]|D[12]|CG[12]|RG)[A-Z0-9 ]* (?:grouts?|adhesives?|mortars?)\\s*:?\\s*");
-
   final int leadEnd;
-  private final boolean ofClass;
   final Carried carried;
 
   /** True when it stands behind a semicolon rather than a full stop. */
@@ -63,7 +63,6 @@ final class Passage {
     this.origin = origin;
     this.carried = carried;
     this.goesOn = !part.sentence() && part.lead().isEmpty() && !part.exception();
-    this.ofClass = OF_CLASS.matcher(text.substring(0, leadEnd)).matches();
     this.deniedTwice = vocabulary.list("negation.twice").in(closed);
     vocabulary
         .families()
@@ -88,9 +87,10 @@ final class Passage {
    * @param end of a class
    */
   boolean isSubject(int end) {
-    if (leadEnd == 0 || end > leadEnd || !LimitFinder.tags(text).isEmpty()) return false;
+    if (leadEnd == 0 || end > leadEnd) return false;
+    if (!OF_CLASS.matcher(text.substring(0, leadEnd)).matches()) return false;
     String behind = text.substring(leadEnd);
-    return ofClass
+    return LimitFinder.tags(text).isEmpty()
         && vocabulary.families().values().stream().noneMatch(f -> f.in(behind))
         && ClassCodes.unmistakable(behind).isEmpty()
         && Citations.find(behind).isEmpty()

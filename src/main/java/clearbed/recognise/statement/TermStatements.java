@@ -165,8 +165,7 @@ final class TermStatements {
 
   private boolean ofSealants(Passage p) {
     return Citations.find(p.whole).stream()
-        .flatMap(f -> vocabulary.standardOf(f.standard().designation()).stream())
-        .anyMatch(info -> info.states().contains("sealant.standard"));
+        .anyMatch(f -> vocabulary.states(f.standard().designation(), "sealant.standard"));
   }
 
   /** "On cement backer board over steel studs", of a tile. */

@@ -251,6 +251,11 @@ public final class Vocabulary {
     return attribute == null ? id : attribute.label();
   }
 
+  /** True where naming the standard states that attribute. */
+  public boolean states(String designation, String attribute) {
+    return standardOf(designation).filter(i -> i.states().contains(attribute)).isPresent();
+  }
+
   public Optional<StandardInfo> standardOf(String designation) {
     StandardInfo info = standards.get(designation);
     // EN 12004-1 unlisted as a part is still EN 12004; so with BS and ISO.
