@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Tests of the tile in the terms of ISO and EN standards. Pendulum values of 36 and more are of low
@@ -375,5 +376,49 @@ class IsoEnTest {
   void a_column_that_says_too_little_is_reported_once(String header, String cell)
       throws IOException {
     assertThat(slip(header, cell)).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Paper-faced sheets: press into the bed, wet the paper after 40 minutes, peel it off. | 0",
+        "The face paper is soaked and drawn off before the adhesive sets; tiles are straightened. | 0",
+        "Set paper-faced mosaic by the method of BS 5385-4. | 0",
+        "Packing paper is taken off on site. | 1",
+        "Paper-faced sheets are pressed into the bed. | 1"
+      })
+  void the_method_in_the_document_is_as_good_as_the_code(String clause, int findings)
+      throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Ref,Material,Mounting,Room,Surface,Exposure\nGT1,Glass mosaic,Paper-faced,Foyer,Wall,Dry\n");
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 3 - EXECUTION\n\n3.1 GLASS TILE\n\nA. " + clause + "\n");
+    assertThat(Checked.by("iso-en", folder).findings("paper-face")).hasSize(findings);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"CM O1P", "DM O2P", "RM P", "O1P"})
+  void a_class_of_a_membrane_is_of_its_standard(String code) throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Ref,Material,Room,Surface,Exposure,Membrane\nGT1,Glass tile,Showers,Wall,Wet,"
+            + code
+            + "\n");
+    assertThat(Checked.by("iso-en", folder).findings("membrane")).isEmpty();
+  }
+
+  @Test
+  void a_standard_of_tile_is_no_letter_of_the_maker() throws IOException {
+    assertThat(set("foyer", "Glass tile shall comply with ISO 13006.").findings("suitability"))
+        .hasSize(1);
+    assertThat(
+            set(
+                    "foyer",
+                    "Glass tile: submit the tile maker's written confirmation of suitability for the place.")
+                .findings("suitability"))
+        .isEmpty();
   }
 }
