@@ -12,7 +12,9 @@ import clearbed.model.Paragraph;
 import clearbed.model.Verdict;
 import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
+import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
@@ -36,6 +38,30 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   /** The same by the standard set of this name. */
   public static Checked by(String ruleSet, Path folder) {
     return by(rules(vocabulary(), ruleSet), folder);
+  }
+
+  /** The same as of a folder, read anew by what its documents teach. */
+  public static Checked taught(Path folder) {
+    Recogniser first = new Recogniser(vocabulary());
+    List<Document> documents = ReadAll.of(folder);
+    Lessons lessons =
+        LearnedMarks.in(documents.stream().map(first::recognise).toList(), vocabulary());
+    Vocabulary vocabulary = vocabulary(lessons);
+    Recogniser recogniser = new Recogniser(vocabulary);
+    RuleSet rules = rules(vocabulary);
+    Project project =
+        new Resolver(vocabulary)
+            .resolve(documents.stream().map(recogniser::recognise).toList(), rules.facts());
+    return new Checked(
+        documents, project, new Checker(vocabulary, rules).check(project, documents));
+  }
+
+  private static Vocabulary vocabulary(Lessons lessons) {
+    try {
+      return Vocabulary.standard(List.of(), lessons);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Checked by(RuleSet rules, Path folder) {

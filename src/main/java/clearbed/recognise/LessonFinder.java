@@ -55,11 +55,13 @@ final class LessonFinder {
 
   private final Vocabulary vocabulary;
   private final Legends legends;
+  private final LegendWords explaining;
   private final CodeColumns codes;
 
   LessonFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.legends = new Legends(vocabulary);
+    this.explaining = new LegendWords(vocabulary);
     this.codes = new CodeColumns(vocabulary);
   }
 
@@ -69,12 +71,14 @@ final class LessonFinder {
     // A table for each room or floor has the same headings as the next.
     Map<List<String>, List<CodeColumns.Grid>> tables = new LinkedHashMap<>();
     Set<String> behind = new TreeSet<>();
+    List<Lessons.Explained> explained = new ArrayList<>();
     String over = "";
     for (Block block : document.blocks()) {
       if (block instanceof Paragraph p) {
         paragraphs.add(p);
         over = p.text().strip();
         legends.into(p.text(), glass);
+        explaining.into(p.text(), explained);
       }
       if (!(block instanceof Table table)) continue;
       List<Table.Row> first = table.rows().subList(0, Math.min(table.rows().size(), LOOKED_AT));
@@ -82,6 +86,10 @@ final class LessonFinder {
           .computeIfAbsent(headings(table), any -> new ArrayList<>())
           .add(new CodeColumns.Grid(first, title(table, over)));
       over = "";
+      explaining.into(table, explained);
+      explaining.lettered(table, explained);
+      for (Table.Row row : first)
+        for (Table.Cell cell : row.cells()) explaining.into(cell.text(), explained);
       if (!mayBeGlass(first)) continue;
       glass.addAll(legends.in(table));
       List<String> cells = new ArrayList<>();
@@ -96,7 +104,7 @@ final class LessonFinder {
         marks.addAll(codes.in(alike, glass));
     marks.addAll(ofItems(paragraphs));
     marks.addAll(ofMarkedItems(paragraphs));
-    return new Lessons(List.copyOf(marks), List.copyOf(glass));
+    return new Lessons(List.copyOf(marks), List.copyOf(glass), explained);
   }
 
   private static List<String> headings(Table table) {

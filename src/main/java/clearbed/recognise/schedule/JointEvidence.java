@@ -79,7 +79,7 @@ final class JointEvidence {
    * @param family part of the work that the heading over the table speaks of, or empty
    */
   Map<Integer, Header.Column> columns(List<ColumnWords> written, String family) {
-    List<ColumnWords> words = written.stream().map(this::measured).toList();
+    List<ColumnWords> words = written.stream().map(this::spelt).map(this::measured).toList();
     Map<Integer, Map<String, ColumnScore>> scores = new TreeMap<>();
     for (ColumnWords w : words) if (!scorer.isFormer(w)) scores.put(w.index(), scorer.of(w));
     neighbours.among(words, scores, family);
@@ -91,6 +91,19 @@ final class JointEvidence {
     for (ColumnWords w : words)
       out.put(w.index(), column(w, scores.get(w.index()), chosen.get(w.index()), taken));
     return out;
+  }
+
+  /** With the words that the legends of the set have for its letters. */
+  private ColumnWords spelt(ColumnWords w) {
+    Taught taught = vocabulary.taught();
+    String family = vocabulary.family(w.text());
+    return new ColumnWords(
+        w.index(),
+        w.top(),
+        taught.speltHeading(w.bottom()),
+        w.group(),
+        w.unit(),
+        w.cells().stream().map(cell -> taught.spelt(cell, family)).toList());
   }
 
   /** A heading without a unit has the one that was taught with it. */

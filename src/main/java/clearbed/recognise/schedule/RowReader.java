@@ -123,7 +123,7 @@ public final class RowReader {
     for (Header.Column column : header.columns().values()) {
       boolean kind = column.attribute() != null && column.attribute().id().equals("tile.kind");
       if ((column.describes() || kind) && column.index() != tagColumn)
-        words.add(text(row, column.index()));
+        words.add(vocabulary.taught().spelt(text(row, column.index()), ""));
     }
     if (words.stream().allMatch(String::isBlank)) {
       // "Old Brass" under "Color program" is a colour and no brass.
@@ -207,7 +207,7 @@ public final class RowReader {
         }
       }
       Origin origin = table.origin(cell);
-      Table.Cell read = withUnitBeside(header, row, column, cell);
+      Table.Cell read = spelt(withUnitBeside(header, row, column, cell), column);
       List<Statement> said = memo.of(column, read.text(), origin, () -> cell(origin, read, column));
       gaps.addAll(FigureGaps.of(vocabulary, said));
       out.addAll(said);
@@ -278,6 +278,12 @@ public final class RowReader {
     if (s.content() instanceof Content.NotUnderstood) return false;
     return !(s.content() instanceof Content.Words)
         || column.attribute() != null && column.attribute().kind() == Attribute.Kind.WORDS;
+  }
+
+  /** The cell with the words that the legends of the set have for its letters. */
+  private Table.Cell spelt(Table.Cell cell, Header.Column column) {
+    String words = vocabulary.taught().spelt(cell.text(), vocabulary.family(column.text()));
+    return words.equals(cell.text()) ? cell : cell.withText(words);
   }
 
   /** Bills of quantities have the unit of each quantity in a column of its own. */
@@ -515,7 +521,11 @@ public final class RowReader {
           .ifPresent(spacing -> out.add(statement(attribute, spacing, text, origin)));
       if (out.stream().anyMatch(s -> s.attribute().equals(attribute.id()))) return;
     }
-    CellFigures.Reading reading = figures.read(text, attribute, column.unit(), column.mark());
+    String told =
+        attribute.dimension() == Dimension.LENGTH || attribute.kind() == Attribute.Kind.SIZE
+            ? BothSystems.told(text, column.mark())
+            : text;
+    CellFigures.Reading reading = figures.read(told, attribute, column.unit(), column.mark());
     if (!reading.plain()) {
       out.add(statement(attribute, new Content.NotUnderstood(text), text, origin));
       for (Statement s : find(origin, text, column, Context.column(attribute)))

@@ -21,7 +21,11 @@ public final class Taught {
     PLACE,
     GLASS,
     TAG,
-    LETTERS
+    LETTERS,
+    /** Letters over a column that a legend spells out. */
+    HEADING,
+    /** Letters in a cell that a legend spells out. */
+    SHORT
   }
 
   /**
@@ -39,6 +43,7 @@ public final class Taught {
             case GLASS -> "glass tile";
             case TAG -> "form of a tag";
             case LETTERS -> "letters of tags of glass tile";
+            case HEADING, SHORT -> "short for";
             default ->
                 meaning.equals(HeadingEvidence.OTHER)
                     ? TaughtReader.NOTHING
@@ -57,6 +62,15 @@ public final class Taught {
 
   private static final String LEGEND = "a legend of the documents";
 
+  /** Behind each separator something new begins. */
+  private static final Pattern SEPARATED = Pattern.compile("(?<=[,;/+&] ?)(?=\\p{Lu})");
+
+  /** Letters that something opens with; one alone might be the first of a name. */
+  private static final Pattern OPENING =
+      Pattern.compile(
+          "(\\p{Lu}[\\p{L}&']{1,5}(?:[-/]\\p{Lu}{1,4})?)(?![\\p{L}\\d]|[-./]\\w)(.*)",
+          Pattern.DOTALL);
+
   /** Shorter names are the letters of marks only. */
   private static final int SHORTEST_WORD = 2;
 
@@ -66,6 +80,8 @@ public final class Taught {
   private final Map<String, Word> columns = new HashMap<>();
   private final List<Pattern> tags = new ArrayList<>();
   private final List<Word> letters = new ArrayList<>();
+  private final Map<String, String> heads = new HashMap<>();
+  private final Map<String, String> shorts = new HashMap<>();
 
   /** Words that state nothing that is asked for. */
   private final Map<Word, Phrases> nothing = new LinkedHashMap<>();
@@ -76,6 +92,8 @@ public final class Taught {
       if (word.kind() == Kind.COLUMN) columns.put(heading(word.words()), word);
       if (word.kind() == Kind.TAG) tags.add(form(word.words()));
       if (word.kind() == Kind.LETTERS) letters.add(word);
+      if (word.kind() == Kind.HEADING) heads.put(word.words(), word.term());
+      if (word.kind() == Kind.SHORT) shorts.put(key(word.words(), word.meaning()), word.term());
       if (word.kind() == Kind.TERM && word.meaning().equals(HeadingEvidence.OTHER))
         nothing.put(word, new Phrases(List.of(word.words()), new WordsHeld()));
     }
@@ -97,7 +115,48 @@ public final class Taught {
       if (name.length() > SHORTEST_WORD && Character.isLetter(name.charAt(0)))
         all.add(new Word(Kind.GLASS, name, "", "", null, LEGEND));
     }
+    for (Lessons.Explained e : lessons.explained())
+      all.add(
+          new Word(
+              e.heads() ? Kind.HEADING : Kind.SHORT,
+              e.form(),
+              e.family(),
+              e.meaning(),
+              null,
+              LEGEND));
     return new Taught(all);
+  }
+
+  /** A heading with the words that a legend has for its letters: {@code See-through (SEE)}. */
+  public String speltHeading(String heading) {
+    String words = heads.get(heading.strip());
+    return words == null ? heading : words + " (" + heading.strip() + ")";
+  }
+
+  /**
+   * A cell with the words that a legend has for its letters: {@code INT-W floor} is of an interior
+   * wet floor. Letters further on may be of anything.
+   *
+   * @param family part of the work that its heading speaks of, or empty
+   */
+  public String spelt(String cell, String family) {
+    if (shorts.isEmpty()) return cell;
+    String plain = PlainText.line(cell).strip();
+    String whole = shorts.getOrDefault(key(plain, family), shorts.get(plain));
+    if (whole != null) return whole;
+    StringBuilder out = new StringBuilder();
+    boolean spelt = false;
+    for (String part : SEPARATED.split(plain)) {
+      Matcher opening = OPENING.matcher(part);
+      String words = opening.matches() ? shorts.get(opening.group(1)) : null;
+      spelt |= words != null;
+      out.append(words == null ? part : words + opening.group(2));
+    }
+    return spelt ? out.toString() : cell;
+  }
+
+  private static String key(String letters, String family) {
+    return family.isEmpty() ? letters : family + " " + letters;
   }
 
   /** What says that a tag is of glass tile by its letters, or null. */

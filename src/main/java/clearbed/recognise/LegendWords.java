@@ -1,0 +1,143 @@
+package clearbed.recognise;
+
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Lessons.Explained;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The short forms that an office explains itself: {@code OP = opaque; TL = translucent} below a
+ * schedule, or a legend whose row {@code SEE} says {@code See-through: OP opaque, TL translucent}.
+ * Columns are headed and cells filled with them.
+ */
+final class LegendWords {
+  private static final String FORM = "\\p{Lu}[\\p{L}&']{0,5}(?:[-/]\\p{Lu}{1,4})?";
+
+  private static final Pattern SHORT_FORM = Pattern.compile("(?:" + FORM + ")(?: \\p{Lu})?");
+
+  /** "TL = translucent". */
+  private static final Pattern EQUATED =
+      Pattern.compile(
+          "(?<![\\p{L}\\d.-])("
+              + FORM
+              + ")\\s*=\\s*(\\p{L}[^;,=|\\n]{2,59}?)(?=\\.?\\s*(?:[;,\\n]|\\.\\s|$))");
+
+  /** "OP opaque". */
+  private static final Pattern LISTED =
+      Pattern.compile("(\\p{Lu}{2,6}(?:[-/]\\p{Lu}{1,4})?)\\s+(\\p{Ll}.{2,58}?)\\.?");
+
+  /** "Mounting: PF paper on the face; MB mesh on the back": what the letters are about. */
+  private static final Pattern LABEL =
+      Pattern.compile("\\s*(\\p{L}[^:;,=\\d]{2,40}):\\s+.*", Pattern.DOTALL);
+
+  /** "Grout K is CG2WA, cementitious": a letter that stands for a product. */
+  private static final Pattern LETTERED =
+      Pattern.compile(
+          "(\\p{L}{4,})\\s+(\\p{Lu})\\s*(?:\\bis\\b|=|:|[\u2013\u2014])\\s*((?:[^;.\\n]|\\.(?=\\d)){3,160})");
+
+  private static final Pattern LETTER = Pattern.compile("\\p{Lu}");
+
+  /** Fewer might be words of any kind. */
+  private static final int FEWEST = 2;
+
+  /** Longer words explain no letters, in characters. */
+  private static final int LONGEST_MEANING = 60;
+
+  /** What such products say is read where they are described. */
+  private static final Set<String> PRODUCTS =
+      Set.of("mortar", "grout", "sealant", "movement", "membrane");
+
+  private final Vocabulary vocabulary;
+
+  LegendWords(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** Adds what one cell or paragraph explains. */
+  void into(String text, List<Explained> out) {
+    String plain = PlainText.of(text);
+    Matcher lettered = LETTERED.matcher(plain);
+    while (lettered.find()) {
+      String family = vocabulary.family(lettered.group(1));
+      if (PRODUCTS.contains(family))
+        out.add(new Explained(lettered.group(2), lettered.group(3).strip(), false, family));
+    }
+    if (text.indexOf('=') < 0 && text.indexOf(':') < 0) return;
+    Matcher equated = EQUATED.matcher(plain);
+    while (equated.find()) add(equated.group(1), equated.group(2), out);
+    if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
+  }
+
+  /** A table of two columns, the first of them short forms. */
+  void into(Table table, List<Explained> out) {
+    List<Explained> found = new ArrayList<>();
+    int rows = 0;
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+      if (filled.size() < FEWEST) continue;
+      if (filled.size() > FEWEST) return;
+      String form = PlainText.line(filled.get(0).text()).strip();
+      String meaning = PlainText.line(filled.get(1).text()).strip();
+      if (!SHORT_FORM.matcher(form).matches()) continue;
+      rows++;
+      Matcher label = LABEL.matcher(meaning);
+      if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
+      else add(form, meaning, found);
+    }
+    if (rows >= FEWEST) out.addAll(found);
+  }
+
+  /** "Letter | Adhesive | Class": what each letter stands for below headings of that work. */
+  void lettered(Table table, List<Explained> out) {
+    if (table.rows().size() <= FEWEST) return;
+    String headings = words(table.rows().get(0), 0);
+    String family = vocabulary.family(headings);
+    if (!PRODUCTS.contains(family)) return;
+    List<Explained> found = new ArrayList<>();
+    for (Table.Row row : table.rows().subList(1, table.rows().size())) {
+      Table.Cell first = row.at(0);
+      String letter = first == null ? "" : PlainText.line(first.text()).strip();
+      if (!LETTER.matcher(letter).matches()) return;
+      found.add(new Explained(letter, words(row, 1), false, family));
+    }
+    if (found.stream().map(Explained::form).distinct().count() == found.size()) out.addAll(found);
+  }
+
+  private static String words(Table.Row row, int from) {
+    return row.cells().stream()
+        .filter(c -> c.column() >= from && c.hasOwnWords())
+        .map(c -> PlainText.line(c.text()).strip())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What is set apart by semicolons may have commas within. */
+  private void listed(String text, List<Explained> out) {
+    List<Explained> found = new ArrayList<>();
+    int pairs = 0;
+    for (String part : text.split(text.indexOf(';') < 0 ? "," : ";")) {
+      Matcher m = LISTED.matcher(part.strip());
+      if (!m.matches()) continue;
+      pairs++;
+      add(m.group(1), m.group(2), found);
+    }
+    if (pairs >= FEWEST) out.addAll(found);
+  }
+
+  /** As a heading, and as a cell where it is not of a product. */
+  private void add(String form, String meaning, List<Explained> out) {
+    boolean mark = LimitFinder.firstTags(form) != null;
+    if (mark || meaning.length() > LONGEST_MEANING) return;
+    out.add(new Explained(form, meaning.strip(), true, ""));
+    boolean capitals = form.equals(form.toUpperCase(Locale.ROOT));
+    if (capitals && !PRODUCTS.contains(vocabulary.family(meaning)))
+      out.add(new Explained(form, meaning.strip(), false, ""));
+  }
+}
