@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -45,6 +46,10 @@ final class Components {
   /** What a class of an adhesive says of it. */
   private static final Set<String> TOLD_BY_CLASS =
       Set.of("mortar.isoClass", "mortar.chemistry", "mortar.standard", "mortar.deformability");
+
+  /** What is supposed of a mortar where a standard or a resin may be of a grout as well. */
+  private static final Set<String> SUPPOSED =
+      Set.of("mortar.standard", "mortar.chemistry", "grout.standard", "grout.type");
 
   private static final Pattern CLASS_CODE = Pattern.compile("\\b[CDRS][12](?![\\w.])");
 
@@ -128,6 +133,21 @@ final class Components {
     return s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
   }
 
+  /**
+   * "G1 | Epoxy grout | ANSI A118.3": a standard of two parts of the work is of the one that the
+   * row describes, and the chemistry of the other is not said.
+   */
+  private Optional<Statement> ofItsWork(ScheduleRow row, Statement s) {
+    String work = vocabulary.family(row.evidence());
+    boolean other = WORKS.contains(work) && !family(s).equals(work);
+    if (!other || !SUPPOSED.contains(s.attribute())) return Optional.of(s);
+    String meant = work + ".standard";
+    boolean both =
+        s.content() instanceof Content.Standard standard
+            && vocabulary.states(standard.designation(), meant);
+    return both ? Optional.of(s.of(meant)) : Optional.empty();
+  }
+
   /** What the rows of the marks state for which a tile calls. */
   List<Statement> called(Draft tile) {
     List<Statement> out = new ArrayList<>();
@@ -135,7 +155,8 @@ final class Components {
         (mark, part) -> {
           if (!users.getOrDefault(mark, Set.of()).contains(tile.key)) return;
           for (ScheduleRow row : part.rows)
-            for (Statement s : row.statements()) if (WORKS.contains(family(s))) out.add(s);
+            for (Statement s : row.statements())
+              if (WORKS.contains(family(s))) ofItsWork(row, s).ifPresent(out::add);
         });
     if (out.isEmpty()) return out;
     // "A1 white" of an adhesive that is made in white and in grey.

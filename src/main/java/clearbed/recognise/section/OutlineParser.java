@@ -513,6 +513,7 @@ public final class OutlineParser {
               || own.heading()
               || (role != null && role.families().isEmpty() && own.limits().tags().isEmpty());
       if (!mute) statements.addAll(statements(p, own, at, role));
+      else if (own.heading() && !references && !silent) statements.addAll(titled(p, own, at, role));
       if (unknown
           && !own.limits().glass()
           && own.limits().tags().isEmpty()
@@ -588,6 +589,17 @@ public final class OutlineParser {
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));
       return out;
+    }
+
+    /** "MOVEMENT JOINTS (TCNA EJ171)": a title may say by which rules, though of no product. */
+    private List<Statement> titled(Pending p, Node own, Origin at, Vocabulary.SectionRole role) {
+      List<Citations.Found> cited = Citations.find(p.text());
+      // "ASTM C1026  FREEZE-THAW" is a line of a list.
+      if (cited.isEmpty() || cited.get(0).start() == 0) return List.of();
+      return statements(p, own, at, role).stream()
+          .filter(s -> s.content() instanceof Content.Standard)
+          .filter(s -> !s.attribute().endsWith(".standard"))
+          .toList();
     }
 
     /** A list item under a tag is read as under the column heading that its lead-in is. */

@@ -104,10 +104,12 @@ final class AmountStatements {
     for (MatchResult c : ClassCodes.unmistakable(p.text)) names.add(new int[] {c.start(), c.end()});
     List<Quantities.Found> plain = new ArrayList<>();
     boolean forSome = false;
-    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+    List<Quantities.Found> all = Quantities.find(p.text, p.context.mark());
+    Set<Quantities.Found> converted = converted(p.text, all);
+    for (Quantities.Found found : all) {
       boolean forJoint = isForJoint(p, found);
       forSome |= forJoint;
-      if (found.restates() || inside(names, found)) continue;
+      if (found.restates() || inside(names, found) || converted.contains(found)) continue;
       boolean aside = isThicknessBehind(p, found) || isDifference(p, found) || forJoint;
       if (found.content() instanceof Content.Amount && !aside) plain.add(found);
       if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
@@ -131,6 +133,20 @@ final class AmountStatements {
         .forEach((id, words) -> full(p, vocabulary.attribute(id).orElseThrow(), words));
     if (p.context.attribute().isEmpty()) return;
     bareNumber(p);
+  }
+
+  /** "1/16 in = 1.6 mm, 1/8 in = 3.2 mm": a table of units states none of its figures. */
+  private static Set<Quantities.Found> converted(String text, List<Quantities.Found> all) {
+    Set<Quantities.Found> out = new HashSet<>();
+    for (int i = 1; i < all.size(); i++) {
+      Quantities.Found one = all.get(i - 1);
+      Quantities.Found other = all.get(i);
+      boolean equal =
+          one.end() <= other.start()
+              && text.substring(one.end(), other.start()).strip().equals("=");
+      if (equal) out.addAll(List.of(one, other));
+    }
+    return out.size() > 2 ? out : Set.of();
   }
 
   /** "A cord 2 mm wider than the joint". */

@@ -42,6 +42,11 @@ public record Statement(
     return new Statement(attribute, content, excluded, asWritten, place, limits);
   }
 
+  /** The same of another attribute. */
+  public Statement of(String other) {
+    return new Statement(other, content, excluded, asWritten, origin, limits);
+  }
+
   public Statement withLimits(Limits now) {
     return new Statement(attribute, content, excluded, asWritten, origin, now);
   }

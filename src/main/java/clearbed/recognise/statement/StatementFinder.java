@@ -43,6 +43,9 @@ public final class StatementFinder {
   private static final Pattern BEHIND_TAGS =
       Pattern.compile("(?: [\\w-]+){0,2}\\W*|[^\\w ].*", Pattern.DOTALL);
 
+  private static final Pattern OF_TAGS =
+      Pattern.compile("\\p{L}{3,} of (?:the )?(?:\\p{Ll}+ ){0,2}$");
+
   private static final Pattern IN_BRACKETS = Pattern.compile("\\([^()]{0,200}\\)");
 
   private static final int LONGEST_FRAGMENT = 90;
@@ -144,6 +147,7 @@ public final class StatementFinder {
     Limits previous = Limits.NONE;
     LaterWords.Contrast contrast = new LaterWords.Contrast();
     String spoken = "";
+    boolean inPassing = false;
     int mainFrom = 0;
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       if (part.text().endsWith("?") || tellsWhere(part.text()) || defines(part.text())) continue;
@@ -175,6 +179,9 @@ public final class StatementFinder {
         previous = LaterWords.exceptFrom(out, mainFrom, previous, exceptions(part.text()));
       else mainFrom = before;
       Limits carriedOn = part.sentence() && !theyAll ? contrast.carried(previous) : previous;
+      // "Sheets of GT-1 are set by ANSI A108.14. Mortar coverage is ..." goes on with all tiles.
+      boolean another = part.sentence() && names && !own.equals(spoken) && !isFragment(part.text());
+      if (another && inPassing) carriedOn = carriedOn.withTags(Set.of());
       Surroundings around = new Surroundings(part, leadLimits, carriedOn, leadFamily.isEmpty());
       Passage passage =
           new Passage(
@@ -197,6 +204,7 @@ public final class StatementFinder {
       }
       if (names || spoken.isEmpty()) spoken = own;
       if (!part.exception()) previous = around.settle(said);
+      if (!said.tags().isEmpty()) inPassing = isInPassing(part.text());
       parted |=
           !named.isEmpty() && !said.tags().isEmpty() && Collections.disjoint(named, said.tags());
       named.addAll(said.tags());
@@ -210,6 +218,12 @@ public final class StatementFinder {
     for (String one : JOINED.split(text)) each.add(limitFinder.of(one, !each.isEmpty()));
     boolean told = each.stream().noneMatch(l -> LaterWords.left(List.of(l)).isEmpty());
     return told ? each : List.of(limitFinder.of(text, false));
+  }
+
+  /** "Face-mounted sheets of GT-1": what the sentence is about is not the tile. */
+  private static boolean isInPassing(String text) {
+    LimitFinder.TagsAt at = LimitFinder.firstTags(text);
+    return at != null && OF_TAGS.matcher(text.substring(0, at.start())).find();
   }
 
   private boolean saysHowMade(String text) {
