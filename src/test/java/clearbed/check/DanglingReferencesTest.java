@@ -115,4 +115,37 @@ class DanglingReferencesTest {
     write("minutes.txt", "GLASS TILING\n4.1 Movement joints of GT-1: see table 7 of the text.\n");
     assertThat(findings()).isEmpty();
   }
+
+  @Test
+  void an_appendix_of_the_paper_itself_is_missed() throws IOException {
+    schedule();
+    write(
+        "standard.txt",
+        "GLASS TILE STANDARD\n\nThe extent of glass tile mock-ups is in Appendix D of this standard.\n");
+    assertThat(findings())
+        .extracting(Finding::message)
+        .singleElement()
+        .asString()
+        .contains("Appendix D");
+    write(
+        "standard.txt",
+        "GLASS TILE STANDARD\n\nThe extent of glass tile mock-ups is in Appendix D of this standard.\n\n"
+            + "APPENDIX D - MOCK-UPS\n\nGlass tile: 2 m².\n");
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void one_of_another_paper_is_missed_beside_its_others_alone() throws IOException {
+    schedule();
+    String asks =
+        "GLASS TILE STANDARD\n\nGlass tile is delivered by Appendix F.\n\nRamp test of glass tile by EN 16165, Annex B.\n";
+    write("standard.txt", asks);
+    assertThat(findings()).isEmpty();
+    write("standard.txt", asks + "\nAPPENDIX A - ROUTES\n\nBy the north gate.\n");
+    assertThat(findings())
+        .extracting(Finding::message)
+        .singleElement()
+        .asString()
+        .contains("Appendix F");
+  }
 }

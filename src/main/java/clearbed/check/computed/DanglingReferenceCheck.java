@@ -82,6 +82,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     private final Set<String> referring = new HashSet<>();
     private OpenReferences open;
     private LabelledNumbers labelled;
+    private LetteredParts parts;
     private Set<String> coded;
 
     Search(Rule rule, Scene scene, Map<String, Finding> out) {
@@ -100,6 +101,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     void words(String whose, String text, Origin origin, boolean listed) {
       References references = known.get(text, () -> References.in(text));
       Set<String> clauses = ClauseNumbers.in(text);
+      if (LetteredParts.mayBeIn(text)) lettered(whose, text, origin);
       if (references.isNothing() && clauses.isEmpty() || !referring.add(text)) return;
       references
           .sections()
@@ -125,6 +127,12 @@ public final class DanglingReferenceCheck implements SetComputation {
             coded.stream().map(ClauseNumbers::code).anyMatch(ClauseNumbers.code(number)::equals);
         if (alike && !coded.contains(number)) missing(whose, "clause " + number, origin);
       }
+    }
+
+    private void lettered(String whose, String text, Origin origin) {
+      if (parts == null) parts = new LetteredParts(scene.project(), scene.documents());
+      for (String part : parts.missedIn(text))
+        out.putIfAbsent(part, finding(rule.level(), "", whose, part, origin));
     }
 
     /** What whoever edits a guide still has to choose or strike asks for nothing yet. */

@@ -147,7 +147,7 @@ record References(
     }
   }
 
-  private static boolean ofAStandard(String text, int start, int end) {
+  static boolean ofAStandard(String text, int start, int end) {
     return Citations.find(text).stream()
         .anyMatch(c -> c.start() < end + OF_A_STANDARD && start - OF_A_STANDARD < c.end());
   }

@@ -2,8 +2,11 @@ package clearbed.check.computed;
 
 import clearbed.check.judge.SetComputation.Scene;
 import clearbed.recognise.Facts;
+import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.Section;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Drawing sheets of a set and the details on them. */
@@ -12,6 +15,13 @@ final class Sheets {
 
   /** So many details that a sheet calls by number are a count that a missing one is missed in. */
   private static final int COUNTED = 2;
+
+  private static final Pattern FIGURES = Pattern.compile("\\d{1,3}");
+
+  private static final Pattern DETAILS =
+      Pattern.compile(
+          "\\s*details? 1 (?:to|through|thru|[-\u2013]) (\\d{1,2})\\b[^.]{0,40}",
+          Pattern.CASE_INSENSITIVE);
 
   private Sheets() {}
 
@@ -26,8 +36,22 @@ final class Sheets {
                         || s.clauses().stream().anyMatch(c -> titled(named, c.text())));
     boolean there = scene.documents().stream().anyMatch(d -> named.matcher(d.path()).find());
     if (!there) return titled;
+    if (isBeyond(scene, named, detail.number())) return false;
     Set<String> numbers = numbersOn(scene, detail.sheet());
     return numbers.size() < COUNTED || numbers.contains(detail.number());
+  }
+
+  /** True where the sheet has "DETAILS 1 TO 3" and is asked for the fifth. */
+  private static boolean isBeyond(Scene scene, Pattern sheet, String number) {
+    if (!FIGURES.matcher(number).matches()) return false;
+    int last = 0;
+    for (Section section : scene.project().sections())
+      for (Clause clause : section.clauses()) {
+        Matcher range = DETAILS.matcher(clause.text());
+        boolean on = sheet.matcher(clause.origin().document()).find();
+        if (on && range.matches()) last = Math.max(last, Integer.parseInt(range.group(1)));
+      }
+    return last > 0 && Integer.parseInt(number) > last;
   }
 
   /** "1/A6.02" below each figure of the sheet A6.02. */
