@@ -51,6 +51,11 @@ public final class HeadingWords {
         0, words.trim(), Header.Role.ATTRIBUTE, told.get(0), "", column.unit());
   }
 
+  /** True of "Item", "Code" and other headings of a column of marks. */
+  static boolean isOfTags(Vocabulary vocabulary, String words) {
+    return column(vocabulary, 0, "", words.trim()).role() == Header.Role.TAG;
+  }
+
   /**
    * "Ground: cement board on steel studs": the column that the value itself tells under a name that
    * is none of ours, or null.

@@ -37,18 +37,13 @@ public final class PropertySheet {
   /** Before the mark in "2.3 GT-1 Washbasin wall". */
   private static final Pattern NUMBERED = Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?\\s+)?");
 
-  /** Offices have names of their own for the other properties. */
-  private static final int A_THIRD = 3;
-
-  /** The column of the second name in rows of two properties. */
-  private static final int PAIR = 2;
-
   /** What a card calls a property. */
   private static final Pattern NAME = Pattern.compile("\\p{L}[^\\d.;]{1,39}");
 
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\p{L}{3,14} (?:(?i:no)\\.? ?)?(\\S{2,10})(?:\\s*(?:[|:,\u2013\u2014]|\\s-)\\s+(.{3,80}))?");
+          "\\p{L}{3,14} (?:(?i:no)\\.?"
+              + " ?)?(\\S{2,10})(?:\\s*(?:[|:,\u2013\u2014]|\\s-)\\s+(.{3,80}))?");
 
   /**
    * What a property sheet says.
@@ -81,14 +76,14 @@ public final class PropertySheet {
     LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
     boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
     int fewest = card ? FEWEST_OF_CARD : FEWEST;
-    boolean ofPairs = isOfPairs(table);
+    boolean ofPairs = PropertyPairs.are(table, columns(table), vocabulary, this::isName);
     int names = isCard(table) ? columns(table).getMin() : ofPairs ? 0 : nameColumn(table, fewest);
-    if (names < 0 || isTypesAcross(table, names)) return NONE;
-    boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names) != null);
+    if (names < 0 || isTypesAcross(table, names, ofPairs)) return NONE;
+    boolean tagged = table.rows().stream().anyMatch(row -> tag(row, names, ofPairs) != null);
     if (!tagged && over == null) return NONE;
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
-    Map<String, String> said = said(table, names);
+    Map<String, String> said = said(table, names, ofPairs);
     if (!tagged) {
       Table.Cell first = table.rows().get(0).cells().get(0);
       title(out, table, first, heading);
@@ -97,16 +92,20 @@ public final class PropertySheet {
     }
     String last = "";
     for (Table.Row row : table.rows()) {
-      Table.Cell tag = tag(row, names);
+      Table.Cell tag = tag(row, names, ofPairs);
       if (tag != null && !mark(tag).equals(last)) {
         last = mark(tag);
         title(out, table, tag, tag.column() == names ? card(row, names) : last);
         rows.add(row(last, said.getOrDefault(last, ""), table.origin(tag)));
       }
       if (tag != null && tag.column() == names) continue;
-      boolean pair = ofPairs && row.at(PAIR) != null;
-      property(out, table, row, names, 0, pair ? PAIR : Integer.MAX_VALUE);
-      if (pair) property(out, table, row, PAIR, PAIR, Integer.MAX_VALUE);
+      int second = PropertyPairs.SECOND;
+      boolean pair = ofPairs && row.at(second) != null;
+      // "Item | GT-1" is the title.
+      int from = tag != null && tag.column() == 1 ? second : 0;
+      int to = tag != null && tag.column() > second ? second : Integer.MAX_VALUE;
+      if (from == 0) property(out, table, row, names, 0, pair ? second : Integer.MAX_VALUE);
+      if (pair && to > second) property(out, table, row, second, second, to);
     }
     return new Sheet(out, rows);
   }
@@ -118,11 +117,11 @@ public final class PropertySheet {
   }
 
   /** The first properties of each tile by its tag, which say what it is; of one without by "". */
-  private Map<String, String> said(Table table, int names) {
+  private Map<String, String> said(Table table, int names, boolean ofPairs) {
     Map<String, List<String>> first = new HashMap<>();
     String last = "";
     for (Table.Row row : table.rows()) {
-      Table.Cell tag = tag(row, names);
+      Table.Cell tag = tag(row, names, ofPairs);
       if (tag != null) last = mark(tag);
       Table.Cell value = row.at(names + 1);
       if (value == null || value.text().isBlank() || isLook(row.at(names))) continue;
@@ -175,11 +174,11 @@ public final class PropertySheet {
     return out.toString();
   }
 
-  private Table.Cell tag(Table.Row row, int names) {
+  private Table.Cell tag(Table.Row row, int names, boolean ofPairs) {
     for (Table.Cell cell : row.cells()) {
       if (cell.column() <= names && !mark(cell).isEmpty()) return cell;
     }
-    return null;
+    return ofPairs ? PropertyPairs.tag(row, vocabulary, this::mark) : null;
   }
 
   /** "GT-1" of a cell, also of "Card GT-1" and "FICHE V.01"; empty where it is none. */
@@ -196,30 +195,6 @@ public final class PropertySheet {
     if (mark(cell).isEmpty()) return text;
     Matcher m = NAMED.matcher(text);
     return m.matches() ? (m.group(1) + " " + (m.group(2) == null ? "" : m.group(2))).strip() : text;
-  }
-
-  /** "Make-up | Cast glass | Nominal | 3 x 6 in": two properties to a row, row after row. */
-  private boolean isOfPairs(Table table) {
-    IntSummaryStatistics columns = columns(table);
-    if (columns.getCount() == 0 || columns.getMin() != 0 || columns.getMax() != PAIR + 1)
-      return false;
-    return names(table, 0) >= FEWEST_OF_CARD
-        && names(table, PAIR) >= FEWEST_OF_CARD
-        && names(table, 1) <= FEWEST_OF_CARD;
-  }
-
-  /** Cells of a column that are names of properties; -1 where hardly any are. */
-  private int names(Table table, int column) {
-    int names = 0;
-    int others = 0;
-    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
-      Table.Cell cell = row.at(column);
-      boolean alone = row.cells().stream().filter(Table.Cell::hasOwnWords).count() < 2;
-      if (cell == null || alone || !cell.hasOwnWords()) continue;
-      if (isName(cell)) names++;
-      else others++;
-    }
-    return names * A_THIRD >= names + others ? names : -1;
   }
 
   private boolean isName(Table.Cell cell) {
@@ -284,10 +259,16 @@ public final class PropertySheet {
   }
 
   /** Types side by side are a turned schedule. */
-  private boolean isTypesAcross(Table table, int names) {
+  private boolean isTypesAcross(Table table, int names, boolean ofPairs) {
     return table.rows().stream()
         .limit(2)
-        .flatMap(row -> row.cells().stream())
-        .anyMatch(cell -> cell.column() > names && Tags.isMark(cell.text().strip(), vocabulary));
+        .anyMatch(
+            row -> {
+              Table.Cell own = tag(row, names, ofPairs);
+              return row.cells().stream()
+                  .filter(cell -> cell.column() > names)
+                  .filter(cell -> own == null || cell.column() != own.column())
+                  .anyMatch(cell -> Tags.isMark(cell.text().strip(), vocabulary));
+            });
   }
 }
