@@ -150,21 +150,26 @@ public final class Quantities {
               + ")\\s*[\\])]?\\s*$|\\s(mm|cm|m|ft|psi|MPa|°\\s?[CF]|sq\\.? ?ft|sqft|sf|m2|sq\\.? ?m|sqm)\\.?$",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern REMARK = Pattern.compile("\\s*[\\[(][^\\[\\]()]*[\\])]$");
+
   /**
    * The unit a column header names: {@code Size (mm)}, {@code Bond, psi}, {@code Joint mm}; or
    * null.
    */
   public static Unit unitOfHeader(String header) {
     String text = PlainText.of(header).trim();
-    Matcher m = HEADER_UNIT.matcher(text);
-    if (!m.find()) {
-      // "Size variation, in., not over".
-      int last = text.length() > LONGEST_HEADER ? -1 : text.lastIndexOf(", ");
-      if (last < 0) return null;
-      m = HEADER_UNIT.matcher(text.substring(0, last));
-      if (!m.find()) return null;
-    }
-    String unit = m.group(1) != null ? m.group(1) : m.group(2);
-    return FigureSearch.unit(unit);
+    Unit unit = unitAtEnd(text);
+    if (unit != null || text.length() > LONGEST_HEADER) return unit;
+    // "Size, mm (face x face x thick)", "Size variation, in., not over".
+    String bare = REMARK.matcher(text).replaceFirst("");
+    if (!bare.equals(text)) return unitAtEnd(bare);
+    int last = text.lastIndexOf(", ");
+    return last < 0 ? null : unitAtEnd(text.substring(0, last));
+  }
+
+  private static Unit unitAtEnd(String header) {
+    Matcher m = HEADER_UNIT.matcher(header);
+    if (!m.find()) return null;
+    return FigureSearch.unit(m.group(1) != null ? m.group(1) : m.group(2));
   }
 }

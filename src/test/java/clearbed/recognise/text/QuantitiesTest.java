@@ -164,6 +164,10 @@ class QuantitiesTest {
     assertThat(Quantities.unitOfHeader("Grout joint mm")).isEqualTo(Unit.MILLIMETRE);
     assertThat(Quantities.unitOfHeader("Movement joints at m")).isEqualTo(Unit.METRE);
     assertThat(Quantities.unitOfHeader("TEMP RANGE °F")).isEqualTo(Unit.FAHRENHEIT);
+    assertThat(Quantities.unitOfHeader("Joint, in., not over")).isEqualTo(Unit.INCH);
+    assertThat(Quantities.unitOfHeader("Size, mm (length x width)")).isEqualTo(Unit.MILLIMETRE);
+    assertThat(Quantities.unitOfHeader("Bond psi [28 days]")).isEqualTo(Unit.PSI);
+    assertThat(Quantities.unitOfHeader("Grout (colour by architect)")).isNull();
     assertThat(Quantities.unitOfHeader("Size")).isNull();
     assertThat(Quantities.unitOfHeader("Set in")).isNull();
     assertThat(Quantities.size("300 x 600", Unit.MILLIMETRE).orElseThrow().text())
