@@ -6,6 +6,7 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,11 @@ final class AnsweredTable {
   /** The names of the columns stand in one of so many rows. */
   private static final int TITLES = 6;
 
+  private static final int LONGEST_NAME = 50;
+
+  /** What a heading says of its column in brackets. */
+  private static final Pattern REMARK = Pattern.compile("\\s*[\\[(][^\\[\\]()]*[\\])]$");
+
   private AnsweredTable() {}
 
   /** Its answers as paragraphs; empty where it is no such table. */
@@ -39,12 +45,21 @@ final class AnsweredTable {
     return List.of();
   }
 
+  /**
+   * The column under one of the words, or under "Answer (part of the contract)" or "Answer by the
+   * engineer" where there is none; -1 where there is neither.
+   */
   private static int column(Table.Row names, Vocabulary vocabulary, String list) {
+    Phrases words = vocabulary.list(list);
+    int opens = -1;
     for (Table.Cell cell : names.cells()) {
       String name = PlainText.of(cell.text()).strip().toLowerCase(Locale.ROOT);
-      if (vocabulary.list(list).matches(name)) return cell.column();
+      String bare = REMARK.matcher(name).replaceFirst("");
+      if (words.matches(bare)) return cell.column();
+      boolean heads = bare.length() <= LONGEST_NAME && words.startsAt(bare, 0);
+      if (opens < 0 && heads) opens = cell.column();
     }
-    return -1;
+    return opens;
   }
 
   private static List<Paragraph> below(Table table, int names, int answered) {
