@@ -8,12 +8,14 @@ import clearbed.model.Document;
 import clearbed.model.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,20 +26,29 @@ import java.util.stream.Collectors;
 
 /** The words of the set that were not understood, by the attributes that they likely state. */
 final class UnreadWords {
+  /** Of a sentence, where its subject stands, in characters. */
+  private static final int SUBJECT = 40;
+
   private final Vocabulary vocabulary;
+  private final LimitFinder limits;
   private final Map<String, String> glass = new LinkedHashMap<>();
   private final List<Account.Unread> all = new ArrayList<>();
   private final Map<String, List<Account.Unread>> byAttribute = new HashMap<>();
+
+  /** By the words themselves: many sentences are alike. */
+  private final Map<Account.Unread, Set<String>> about = new IdentityHashMap<>();
 
   private final Map<String, List<Account.Unread>> ofTheSet = new LinkedHashMap<>();
 
   UnreadWords(Project project, Vocabulary vocabulary, List<Document> documents) {
     this.vocabulary = vocabulary;
+    this.limits = new LimitFinder(vocabulary);
     project.glass().forEach(e -> glass.put(Tags.key(e.tag()), e.tag()));
     for (Facts facts : project.facts()) {
       for (Account.Unread words : facts.account().unread()) {
         if (!concerns(words)) continue;
         all.add(words);
+        about.put(words, glassIn(words));
         for (String attribute : words.likely())
           byAttribute.computeIfAbsent(attribute, a -> new ArrayList<>()).add(words);
       }
@@ -106,12 +117,31 @@ final class UnreadWords {
     return tags.isEmpty() || tags.contains(entry.tag());
   }
 
-  /** The glass tiles that the words name. */
+  /**
+   * The glass tiles that the words are about: under whose name they stand, or that they open with.
+   */
   Set<String> tags(Account.Unread words) {
-    return words.tags().stream()
+    Set<String> known = about.get(words);
+    return known != null ? known : glassIn(words);
+  }
+
+  private Set<String> glassIn(Account.Unread words) {
+    Set<String> named = words.tags().isEmpty() ? subject(words.text()) : Set.copyOf(words.tags());
+    return named.stream()
         .map(tag -> glass.get(Tags.key(tag)))
         .filter(Objects::nonNull)
         .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** "GT-4 has a mirror on its back" tells nothing of GT-5; "Except GT-4, all are plain" does. */
+  private Set<String> subject(String sentence) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(sentence);
+    if (first == null || first.start() > SUBJECT || vocabulary.list("except").in(sentence))
+      return Set.of();
+    // "Walls as drawn, floor of GT-4 level" has another subject.
+    boolean opens =
+        sentence.substring(0, first.start()).chars().noneMatch(c -> ",;:".indexOf(c) >= 0);
+    return opens ? limits.of(sentence, false).tags() : Set.of();
   }
 
   /** The checks that the words might answer. */

@@ -48,6 +48,33 @@ class UnreadFindingsTest {
         .containsExactly(Verdict.Outcome.UNREAD, Verdict.Outcome.FINDING);
   }
 
+  private Checked backs(String clause) throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Tag,Material,Size,Location,Backing\n"
+            + "GT-1,\"Glass tile, opaque\",4 x 4 in,Lobby wall,none\n"
+            + "GT-2,\"Glass tile, opaque\",4 x 4 in,Bar front,\n"
+            + "GT-3,\"Glass tile, opaque\",4 x 4 in,Entry,\n");
+    return check(
+        "09 30 23.md", "SECTION 09 30 23", "", "GLASS TILING", "", "2.1 COATED BACKS", "", clause);
+  }
+
+  @Test
+  void a_sentence_that_opens_with_a_tile_leaves_nothing_open_for_others() throws IOException {
+    Checked checked =
+        backs("A. GT-1 has a fired enamel on its back. GT-2 has silvered film on its back.");
+    assertThat(checked.findings("tile-backing-stated"))
+        .flatExtracting(Finding::tags)
+        .contains("GT-3");
+  }
+
+  @Test
+  void a_sentence_on_all_but_one_tile_may_be_about_any() throws IOException {
+    Checked checked =
+        backs("A. GT-1 is clear. Except GT-1, all have a fired enamel on the back, GT-2 too.");
+    assertThat(checked.findings("tile-backing-stated")).isEmpty();
+  }
+
   @Test
   void the_account_names_the_checks_that_the_words_could_answer() throws IOException {
     Checked checked = schedule("SHR/TENS (PSI)");
