@@ -76,6 +76,24 @@ class UnreadFindingsTest {
   }
 
   @Test
+  void a_blade_for_glass_may_state_no_protection_of_the_eyes() throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Tag,Material,Size,Location\nGT-1,\"Glass tile, opaque\",4 x 4 in,Lobby wall\n");
+    Checked checked =
+        check(
+            "09 30 23.md",
+            "SECTION 09 30 23",
+            "",
+            "GLASS TILING",
+            "",
+            "3.1 CUTTING",
+            "",
+            "A. Saw with a rim for glass or score and snap; dress the edges with a fine stone.");
+    assertThat(checked.findings("cutting-safety")).hasSize(1);
+  }
+
+  @Test
   void the_account_names_the_checks_that_the_words_could_answer() throws IOException {
     Checked checked = schedule("SHR/TENS (PSI)");
     assertThat(checked.outcome().reading().notUnderstood())

@@ -7,7 +7,6 @@ import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
-import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Lexicon;
 import clearbed.recognise.vocabulary.Phrases;
@@ -201,7 +200,7 @@ public final class SpanFinder {
   }
 
   private Map<String, Double> pointedTo(String text) {
-    return pointed.get(text, () -> lexicon.pointedTo(Stems.of(PlainText.of(text))));
+    return pointed.get(text, () -> lexicon.pointedTo(PlainText.of(text)));
   }
 
   /**

@@ -219,7 +219,7 @@ public final class HeadingEvidence {
 
   /** Columns that ask whether something is done are headed by sentences, more or less. */
   private void required(String text, Map<String, Heard> out) {
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text), false);
+    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text));
     boolean several = words(text).stream().filter(w -> w.weight() == 1).count() >= 2;
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED) continue;

@@ -13,7 +13,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.tartarus.snowball.ext.EnglishStemmer;
 
 /**
@@ -109,15 +111,23 @@ public final class Lexicon {
           "but", "can", "has", "had", "was", "get", "got", "let", "set", "sit", "six", "ten");
 
   /** Stems that together point to an attribute, and how much each of them does. */
-  private record Cue(String attribute, List<Set<String>> groups, double strength) {}
+  private record Cue(
+      String attribute, List<Set<String>> groups, double strength, Together.Set set) {
+    Cue(String attribute, List<Set<String>> groups, double strength) {
+      this(attribute, groups, strength, null);
+    }
+  }
 
   private final Map<String, Set<String>> attributesByStem = new HashMap<>();
   private final Map<String, List<Cue>> cuesByStem = new HashMap<>();
   private final Map<Character, Map<String, String>> words = new HashMap<>();
   private final double attributes;
 
+  private final Set<String> commonStems = new HashSet<>();
+
   Lexicon(Vocabulary vocabulary) {
     EnglishStemmer stemmer = new EnglishStemmer();
+    for (String word : COMMON) commonStems.add(Stems.stem(stemmer, word));
     attributes = Math.log(Math.max(2, vocabulary.attributes().size()));
     for (Attribute a : vocabulary.attributes()) {
       Attribute.Words w = a.words();
@@ -143,14 +153,17 @@ public final class Lexicon {
     List<Set<String>> groups = new ArrayList<>();
     for (Phrases group : set.groups()) {
       Set<String> stems = new HashSet<>();
-      for (String words : group.words().toList()) {
-        List<String> each = split(words);
+      for (String words : Stream.concat(group.plain(), group.ofExpressions()).toList()) {
+        List<String> each = new ArrayList<>();
+        for (String word : split(words)) each.add(Stems.stem(stemmer, word));
+        // "Safety glasses" are no glass.
+        each.removeAll(commonStems);
         // Of "trowel line" neither word means by itself what both do; the last is nearer.
-        if (!each.isEmpty()) stems.add(Stems.stem(stemmer, each.get(each.size() - 1)));
+        if (!each.isEmpty()) stems.add(each.get(each.size() - 1));
       }
       if (!stems.isEmpty()) groups.add(stems);
     }
-    if (groups.size() >= 2) cue(new Cue(attribute, groups, 1));
+    if (groups.size() >= 2) cue(new Cue(attribute, groups, 1, set));
   }
 
   private String stem(EnglishStemmer stemmer, String word, String attribute) {
@@ -173,17 +186,30 @@ public final class Lexicon {
     return out;
   }
 
-  /** Attributes by how much the words point to them, from 0 to 1. */
-  public Map<String, Double> pointedTo(List<Stems.Word> text) {
-    return pointedTo(text, true);
+  /** Attributes by how much the words of a text point to them, from 0 to 1. */
+  public Map<String, Double> pointedTo(String text) {
+    Map<String, Double> said = said(Stems.of(text), true);
+    return pointedTo(said, cue -> strength(cue, said, text));
   }
 
-  /**
-   * The same.
-   *
-   * @param shortForms false to take every word for itself
-   */
-  Map<String, Double> pointedTo(List<Stems.Word> text, boolean shortForms) {
+  /** The same of a heading, each of whose words is taken for itself. */
+  Map<String, Double> pointedTo(List<Stems.Word> heading) {
+    Map<String, Double> said = said(heading, false);
+    return pointedTo(said, cue -> strength(cue, said));
+  }
+
+  private Map<String, Double> pointedTo(Map<String, Double> said, ToDoubleFunction<Cue> strength) {
+    Map<String, Double> out = new LinkedHashMap<>();
+    Set<Cue> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (String stem : said.keySet()) {
+      for (Cue cue : cuesByStem.getOrDefault(stem, List.of())) {
+        if (seen.add(cue)) out.merge(cue.attribute(), strength.applyAsDouble(cue), Math::max);
+      }
+    }
+    return out;
+  }
+
+  private Map<String, Double> said(List<Stems.Word> text, boolean shortForms) {
     Map<String, Double> said = new LinkedHashMap<>();
     for (Stems.Word word : text) {
       said.merge(word.stem(), 1.0, Math::max);
@@ -191,14 +217,16 @@ public final class Lexicon {
       if (unknown && mayBeShort(word.text()))
         longForms(word.text()).forEach(stem -> said.merge(stem, SHORT_FORM, Math::max));
     }
-    Map<String, Double> out = new LinkedHashMap<>();
-    Set<Cue> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (String stem : said.keySet()) {
-      for (Cue cue : cuesByStem.getOrDefault(stem, List.of())) {
-        if (seen.add(cue)) out.merge(cue.attribute(), strength(cue, said), Math::max);
-      }
-    }
-    return out;
+    return said;
+  }
+
+  /** Beside a membrane "waterproof" and "mesh" say nothing of the mounting. */
+  private double strength(Cue cue, Map<String, Double> said, String text) {
+    double strength = strength(cue, said);
+    if (strength == 0 || cue.set() == null) return strength;
+    String allowed = cue.set().allowed(text);
+    if (allowed.length() == text.length()) return strength;
+    return allowed.isEmpty() ? 0 : strength(cue, said(Stems.of(allowed), true));
   }
 
   private double strength(Cue cue, Map<String, Double> said) {

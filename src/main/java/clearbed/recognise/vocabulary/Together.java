@@ -1,7 +1,9 @@
 package clearbed.recognise.vocabulary;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Words that mean something only when they stand together in one sentence, in any order: who,
@@ -28,6 +30,14 @@ final class Together {
         if (!without.in(item) && all(item)) return true;
       }
       return false;
+    }
+
+    /** What is left of a sentence without what takes the sense away; empty where nothing is. */
+    String allowed(String sentence) {
+      if (!without.in(sentence)) return sentence;
+      String[] items = ITEM.split(sentence);
+      if (items.length < LIST) return "";
+      return Arrays.stream(items).filter(i -> !without.in(i)).collect(Collectors.joining(", "));
     }
 
     private boolean all(String words) {
