@@ -25,6 +25,9 @@ final class ShortTerms {
   /** Longer cells are sentences, which are not written in short forms. */
   private static final int MOST_WORDS = 4;
 
+  /** Nearly no word of a cell is a denial: the longer ones need no look. */
+  private static final int LONGEST_DENIAL = 5;
+
   private record Phrase(String term, List<String> words) {
     /** A short form of its first word begins as that does. */
     boolean mayBeAmong(long beginnings) {
@@ -69,11 +72,12 @@ final class ShortTerms {
     return out;
   }
 
-  private static long said(Attribute a, String text) {
+  private long said(Attribute a, String text) {
     if (!a.words().anyTerm().mayBeIn(text)) return 0;
     BitSet said = new BitSet();
     for (Phrases phrases : a.words().terms().values()) {
-      for (Phrases.Hit hit : phrases.all(text)) said.set(hit.start(), hit.end());
+      for (Phrases.Hit hit : phrases.all(text))
+        if (!denies(text.substring(0, hit.start()))) said.set(hit.start(), hit.end());
     }
     return said.stream().filter(at -> Character.isLetterOrDigit(text.charAt(at))).count();
   }
@@ -111,8 +115,14 @@ final class ShortTerms {
     return terms.size() == 1 ? Optional.of(terms.iterator().next()) : Optional.empty();
   }
 
+  /** "Not" of "not walked on". */
+  private boolean denies(String before) {
+    return !before.isEmpty()
+        && vocabulary.list("negation.directly").endsAt(before, before.length());
+  }
+
   /** Every word of the phrase stands there, in its order; a word beside it takes half away. */
-  private static double quality(List<String> words, List<String> phrase) {
+  private double quality(List<String> words, List<String> phrase) {
     if (phrase.size() > words.size()) return 0;
     double sum = 0;
     int at = 0;
@@ -124,6 +134,7 @@ final class ShortTerms {
             word.length() < 3 && !word.equals(whole) && phrase.size() == 1
                 ? 0
                 : ShortForms.quality(word, whole);
+        if (found == 0 && word.length() <= LONGEST_DENIAL && denies(word)) return 0;
       }
       if (found == 0) return 0;
       sum += found;

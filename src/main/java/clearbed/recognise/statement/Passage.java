@@ -202,6 +202,7 @@ final class Passage {
     String near = before.substring(Math.max(0, before.length() - NEGATION_NEAR));
     boolean listed = LISTED.matcher(text).region(start, text.length()).lookingAt();
     if (!listed && vocabulary.list("negation.butThis").endsAt(near, near.length())) return false;
+    if (vocabulary.list("negation.directly").endsAt(near, near.length())) return true;
     Phrases.Hit last = null;
     for (Phrases.Hit hit : vocabulary.list("negation.before").all(before)) last = hit;
     if (last != null

@@ -133,6 +133,7 @@ public final class SpanFinder {
       if (a.family().equals("location") || !a.words().anyTerm().mayBeIn(text)) continue;
       for (Map.Entry<String, Phrases> term : a.words().terms().entrySet()) {
         for (Phrases.Hit hit : term.getValue().all(text)) {
+          if (vocabulary.list("negation.directly").endsAt(text, hit.start())) continue;
           int words = words(text, hit);
           out.add(new Span.Term(hit.start(), hit.end(), a.id(), term.getKey(), words));
         }
