@@ -49,6 +49,25 @@ final class ItemRows {
     return tags.isEmpty() ? "" : called(text);
   }
 
+  /**
+   * True of a mark that stands by itself in a column beside that of the tags, and has the like of
+   * it there: "A.1 | GT-1 | ..." over "E.1 | | Mock-ups".
+   */
+  static boolean countsLines(String mark, Table.Row row, List<Table.Row> all, int tagColumn) {
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() == tagColumn || !cell.text().strip().equals(mark)) continue;
+      int both = 0;
+      for (Table.Row other : all.subList(0, Math.min(all.size(), SEARCHED)))
+        if (isMark(other.at(tagColumn)) && isMark(other.at(cell.column()))) both++;
+      if (both >= 2) return true;
+    }
+    return false;
+  }
+
+  private static boolean isMark(Table.Cell cell) {
+    return cell != null && Tags.isMark(cell.text().strip());
+  }
+
   /** "PF1" of "Glass mosaic PF1, fixed with A1": right behind the word of a tile. */
   private static String called(String text) {
     LimitFinder.TagsAt first = LimitFinder.firstTags(text);

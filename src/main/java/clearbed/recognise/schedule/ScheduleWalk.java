@@ -470,6 +470,8 @@ final class ScheduleWalk {
             && !vocabulary.list("empty").matches(tagCell.text().trim());
     boolean numbered = marked && ItemRows.isNumber(tagCell.text());
     String called = marked && !numbered ? "" : items.named(material);
+    boolean line = !called.isEmpty() && tagColumn >= 0;
+    if (line && ItemRows.countsLines(called, row, table.rows(), tagColumn)) called = "";
     boolean item =
         numbered && (!called.isEmpty() || counts && !(glass.own() && items.isTile(material)));
     boolean tagged = marked && !item;

@@ -84,4 +84,17 @@ class RowsOfBillsTest {
         .extracting(Entry::tag)
         .containsExactly("WG-1", "WG-2");
   }
+
+  @Test
+  void the_number_of_a_line_is_no_tile_where_its_item_is_none() throws IOException {
+    Files.writeString(
+        folder.resolve("bill.csv"),
+        "GLASS TILE AND OTHER FINISHES\n"
+            + "Line,Item,Description,Unit,Qty\n"
+            + "A.1,GT-1,\"Cast glass tile, opaque, 50 x 50 x 8 mm\",m2,12\n"
+            + "A.2,GT-2,\"Fused glass mosaic, opaque, 20 x 20 x 4 mm\",m2,9\n"
+            + "B.1,,Sample boards as section 2.4,no,3\n");
+    Checked checked = Checked.of(folder);
+    assertThat(checked.project().entries()).extracting(Entry::tag).containsExactly("GT-1", "GT-2");
+  }
 }
