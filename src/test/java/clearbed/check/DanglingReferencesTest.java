@@ -148,4 +148,30 @@ class DanglingReferencesTest {
         .asString()
         .contains("Appendix F");
   }
+
+  @Test
+  void an_answer_that_is_nothing_but_a_clause_is_missed_where_the_set_counts_such()
+      throws IOException {
+    schedule();
+    write(
+        "spec.md",
+        """
+        # 31 GLASS TILING
+        ## 4/01 ADHESIVE
+        Set glass tile GT-1 in white adhesive.
+        ## 4/02 BED
+        Contact of 95 % behind glass tile.
+        ## 4/03 CLEANING
+        Wash glass tile with clean water.
+        """);
+    write(
+        "log.md",
+        """
+        | No. | Question | Answer |
+        |---|---|---|
+        | 1 | Which clause tells how long to wait? | Clause 4/09. |
+        | 2 | And which how to clean? | See clause 4/03. |
+        """);
+    assertThat(findings()).extracting(Finding::message).singleElement().asString().contains("4/09");
+  }
 }

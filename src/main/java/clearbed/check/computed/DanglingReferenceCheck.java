@@ -29,6 +29,13 @@ import java.util.stream.Collectors;
 public final class DanglingReferenceCheck implements SetComputation {
   private static final Pattern OF_TILE_WORK =
       Pattern.compile("\\b(?:movement|soft|expansion) joints?\\b", Pattern.CASE_INSENSITIVE);
+
+  /** All of an answer: whatever was asked, the clause is one of the set. */
+  private static final Pattern CALL =
+      Pattern.compile(
+          "(?:(?:as|per|see|refer to|given in|under) )?(?:the )?(?:clause|article|paragraph|para)\\.? \\S{1,12}",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Pattern DRAFTING = Pattern.compile("\\s*NOTE\\b");
   private static final Pattern FIGURE = Pattern.compile("\\d");
   private static final Pattern NUMBERED = Pattern.compile("\\d{2} \\d{2} \\d{2}.*");
@@ -50,8 +57,10 @@ public final class DanglingReferenceCheck implements SetComputation {
     for (Section section : scene.project().sections()) {
       CountedLabels notes = CountedLabels.of(section);
       for (Clause clause : section.clauses()) {
-        if (!bears(section, clause, glass)) continue;
+        boolean bears = bears(section, clause, glass);
+        if (!bears && !CALL.matcher(clause.text().strip()).matches()) continue;
         search.words(section.name(), clause.text(), clause.origin(), clause.listed());
+        if (!bears) continue;
         search.articles(section, clause);
         for (String note : notes.missedIn(clause))
           search.missing(section.name(), "note " + note, clause.origin());

@@ -30,9 +30,10 @@ public final class OpenReferences {
 
   private static final Pattern LAST_FIGURES = Pattern.compile("^(.*?)(\\d{1,5})$");
 
-  /** In parts, or behind letters: no figure is written so. */
+  /** In parts, behind letters, or as 5/01: no figure is written so. */
   private static final Pattern COUNTING =
-      Pattern.compile("[A-Z]{1,4}[-.]?\\d{1,4}(?:[-.]\\d{1,4})*|\\d{1,4}(?:[-.]\\d{1,4}){2,3}");
+      Pattern.compile(
+          "[A-Z]{1,4}[-.]?\\d{1,4}(?:[-.]\\d{1,4})*|\\d{1,4}(?:[-.]\\d{1,4}){2,3}|\\d{1,3}/0\\d");
 
   private static final Pattern ENDING = Pattern.compile("[.:)]+$");
 
