@@ -18,8 +18,6 @@ import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +27,8 @@ import java.util.stream.Collectors;
 
 /** Tags of glass tile stand in the schedule and in the section. */
 public final class TagsCheck implements SetComputation {
-  /** So many tiles of the same letters are no chance. */
-  private static final int SEVERAL = 2;
+  /** Of a range of so many more marks than are written some may be room for more. */
+  private static final int ROOM = 2;
 
   private final boolean scheduled;
 
@@ -69,11 +67,9 @@ public final class TagsCheck implements SetComputation {
     boolean scheduled = !rows.isEmpty();
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
     // "GL9 to the niche": of letters that only glass tiles have, it needs no word of glass.
-    Set<String> several = several(glass, rows);
-    Set<String> ofGlass = new HashSet<>(several);
-    rows.stream().filter(key -> !glass.contains(key)).map(Tags::prefix).forEach(ofGlass::remove);
+    GlassLetters letters = new GlassLetters(glass, rows);
     // Tiles of whose letters the schedules have several are missing there.
-    glass.stream().filter(key -> !several.contains(Tags.prefix(key))).forEach(rows::add);
+    glass.stream().filter(key -> !letters.several(key)).forEach(rows::add);
     rows.addAll(scene.project().components());
     Set<String> prefixes = prefixes(glass);
     Map<String, Origin> strangers = new LinkedHashMap<>();
@@ -88,10 +84,11 @@ public final class TagsCheck implements SetComputation {
     for (Section section : scene.project().sections()) {
       for (Clause clause : section.clauses()) {
         String text = clause.text();
-        Set<String> each = ofGlass.isEmpty() ? Set.of() : named.get(text, () -> namedEach(text));
+        Set<String> each = letters.isEmpty() ? Set.of() : named.get(text, () -> namedEach(text));
+        boolean ofOthers = clause.limits().otherTileOnly();
         for (String tag : each)
-          if (ofGlass.contains(Tags.prefix(tag)) && !dropped(scene, text))
-            stranger(strangers, rows, prefixes, tag, clause.origin());
+          if ((letters.onlyGlass(tag) || !ofOthers && letters.areOfTileIn(tag, text))
+              && !dropped(scene, text)) stranger(strangers, rows, prefixes, tag, clause.origin());
         Set<String> opens = opening.get(text, () -> Tags.inOpening(text));
         if (opens.isEmpty() && clause.limits().tags().isEmpty()) continue;
         boolean speaks =
@@ -128,21 +125,11 @@ public final class TagsCheck implements SetComputation {
     for (String tag : LimitFinder.written(PlainText.of(text))) written.add(Tags.key(tag));
     Set<String> spread = LimitFinder.tags(text);
     written.retainAll(spread);
-    return spread.size() > written.size() + SEVERAL ? Set.of() : written;
+    return spread.size() > written.size() + ROOM ? Set.of() : written;
   }
 
   private static boolean dropped(Scene scene, String text) {
     return scene.vocabulary().list("clause.dropped").in(text);
-  }
-
-  /** The letters of several glass tiles that the schedules have. */
-  private static Set<String> several(Set<String> glass, Set<String> rows) {
-    Map<String, Integer> scheduled = new HashMap<>();
-    for (String key : glass)
-      if (rows.contains(key)) scheduled.merge(Tags.prefix(key), 1, Integer::sum);
-    scheduled.values().removeIf(times -> times < SEVERAL);
-    scheduled.remove("");
-    return scheduled.keySet();
   }
 
   /** A tile that is specified, where the rooms use the others and nothing schedules this one. */
