@@ -38,6 +38,9 @@ final class HeadingRows {
   /** One row more has to be worth so much. */
   private static final double ONE_MORE = 1.0;
 
+  /** The score of a column whose heading, cells and unit speak for one another. */
+  private static final double CLEAR = 3.5;
+
   private static final Pattern BRACKETS = Pattern.compile("^[(\\[]|[)\\]]$");
 
   private final Vocabulary vocabulary;
@@ -75,7 +78,7 @@ final class HeadingRows {
           best == null
               || sum >= most + ONE_MORE
               || isUnits(rows.get(at + count - 1)) && sum >= most;
-      if (isPlausible(header) && better) {
+      if (better && isPlausible(header, best != null)) {
         best = header;
         most = sum;
       }
@@ -306,7 +309,16 @@ final class HeadingRows {
             .anyMatch(c -> c.evidence().score() >= FINISHES);
   }
 
-  private boolean isPlausible(Header header) {
+  /** "FIXING GROUT W (mm)" over "2.0" says less by its words than by what stands below. */
+  private static boolean isKnown(Header.Evidence evidence, boolean headed) {
+    boolean clear = headed && evidence.heading() >= HINT && evidence.score() >= CLEAR;
+    return clear || evidence.heading() >= PLAIN;
+  }
+
+  /**
+   * @param headed true where fewer rows are a header already, and one more is asked for
+   */
+  private boolean isPlausible(Header header, boolean headed) {
     long known = 0;
     long named = 0;
     long hinted = 0;
@@ -315,7 +327,7 @@ final class HeadingRows {
       if (c.evidence().heading() >= HINT) hinted++;
       if (c.role() != Header.Role.OTHER
           && c.role() != Header.Role.UNASKED
-          && c.evidence().heading() >= PLAIN) known++;
+          && isKnown(c.evidence(), headed)) known++;
     }
     boolean subject = header.has(Header.Role.TAG) || header.has(Header.Role.MATERIAL);
     boolean notesAlone =

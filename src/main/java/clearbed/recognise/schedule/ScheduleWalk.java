@@ -55,6 +55,9 @@ final class ScheduleWalk {
   private static final Pattern MARKED =
       Pattern.compile("\\s*" + Tags.MARK + "\\s*(?:[:\u2013\u2014]|-(?=\\s))\\s*\\p{L}{3,}");
 
+  private static final Pattern SECTION =
+      Pattern.compile("(?:(?i:division|section) )?\\d\\d[ -]?\\d\\d[ -]?\\d\\d(?:\\.\\d\\d)?");
+
   private static final Pattern TOTAL =
       Pattern.compile("(?:sub-?|grand )?totals?\\b.{0,40}|sum\\b.{0,20}", Pattern.CASE_INSENSITIVE);
 
@@ -423,6 +426,11 @@ final class ScheduleWalk {
         filled.stream().limit(2).anyMatch(c -> TOTAL.matcher(c.text().trim()).matches());
     if (total) ledger.setAside(row, "a row of totals");
     if (total) return true;
+    Table.Cell mark = tagColumn < 0 ? null : row.at(tagColumn);
+    // "Section 09 30 20 | Glass tiling" stands over keynotes of that section, and is no tile.
+    boolean section = mark != null && SECTION.matcher(PlainText.line(mark.text())).matches();
+    if (section) ledger.setAside(row, "the title of a section");
+    if (section) return true;
     String former = groupSays.former() ? group : former(filled);
     if (!former.isEmpty()) ledger.setAside(row, "no longer in force: " + former);
     return !former.isEmpty();
@@ -465,9 +473,7 @@ final class ScheduleWalk {
     RowGlass.Result glass =
         rowGlass.of(header, row, mark, material, List.of(group, title, sheet(), heading()));
     boolean marked =
-        tagCell != null
-            && !tagCell.text().isBlank()
-            && !vocabulary.list("empty").matches(tagCell.text().trim());
+        tagCell != null && !tagCell.text().isBlank() && !vocabulary.list("empty").matches(mark);
     boolean numbered = marked && ItemRows.isNumber(tagCell.text());
     String called = marked && !numbered ? "" : items.named(material);
     boolean line = !called.isEmpty() && tagColumn >= 0;

@@ -31,6 +31,8 @@ public final class Phrases {
   private static final int REACH = 120;
 
   private static final List<Hit> NONE = List.of();
+  private static final String BREAK = "[\\s-]+";
+  private static final Pattern BREAKS = Pattern.compile(BREAK);
   private static final String NO_STOP = "(?:[^;](?<!\\.(?!\\w)))";
 
   /**
@@ -278,7 +280,9 @@ public final class Phrases {
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
-    String[] words = PlainText.of(whole).toLowerCase(Locale.ROOT).trim().split("[\\s-]+");
+    String plain = PlainText.of(whole).toLowerCase(Locale.ROOT).trim();
+    // A dash alone parts no words.
+    String[] words = BREAKS.matcher(plain).matches() ? new String[] {plain} : plain.split(BREAK);
     StringBuilder regex = new StringBuilder("(?<![A-Za-z0-9])");
     String longest = "";
     for (int i = 0; i < words.length; i++) {

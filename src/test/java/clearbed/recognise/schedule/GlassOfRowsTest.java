@@ -96,4 +96,12 @@ class GlassOfRowsTest {
     assertThat(c.governing("VG-1", "tile.material")).doesNotContain("no glass tile");
     assertThat(c.findings("conflict")).isEmpty();
   }
+
+  @Test
+  void the_number_of_a_section_among_keynotes_is_no_mark() throws IOException {
+    String keynotes =
+        "Key,Keynote text\nSection 09 30 20,Glass tiling\nB1,Glass mosaic HA-1 to walls\n"
+            + "B2,\"Glass mosaic HA-2, floor\"\nB3,Glass tile HA-3\nOther trades,-\n";
+    assertThat(glass("keys.csv", keynotes)).noneMatch(tag -> tag.contains("09 30 20"));
+  }
 }

@@ -415,4 +415,18 @@ class ScheduleFinderTest {
     assertThat(said(facts, "GT-1", "mortar.standard")).isEqualTo("ANSI A118.15");
     assertThat(said(facts, "GT-1", "movement.spacing")).isEqualTo("8 ft");
   }
+
+  @Test
+  void a_dash_stands_for_no_tag_and_for_no_value() {
+    Facts facts =
+        read(
+            "Tag | Description | Size | Joint width, mm | See-through",
+            "GW-1 | Glass mosaic, lounge | 25 x 25 x 6 mm | \u2013 | opaque",
+            "GW-2 | Glass mosaic, bar | 25 x 25 x 6 mm | 3 | \u2014",
+            "\u2013 | Movement joints in glass tile, by the metre | - | - | -");
+    assertThat(glassTags(facts)).containsExactly("GW-1", "GW-2");
+    assertThat(said(facts, "GW-1", "grout.width")).isEmpty();
+    assertThat(said(facts, "GW-2", "grout.width")).isEqualTo("3 mm");
+    assertThat(facts.account().unread()).noneMatch(unread -> unread.samples().contains("-"));
+  }
 }

@@ -30,4 +30,12 @@ class PhrasesTest {
     // Part of a text that holds one.
     assertThat(phrases.mayBeIn("mosaic tile")).isTrue();
   }
+
+  @Test
+  void a_dash_is_a_phrase_of_its_own() {
+    Phrases phrases = of("-", "--", "n/a");
+
+    assertThat(List.of("-", "--", "n/a")).allMatch(phrases::matches);
+    assertThat(List.of("", "-5", "a-b", "3")).noneMatch(phrases::matches);
+  }
 }
