@@ -65,6 +65,9 @@ final class RowGlass {
     if (kind.isEmpty()) kind = seen;
     if (!kind.isEmpty()) return new Result(true, true, kind);
     for (String around : over) {
+      // "Glass that is not tile, and the rest" makes no tile of what stands below.
+      if (means.vocabulary.list("notGlassTitle").in(around))
+        return new Result(false, true, around, false);
       GlassTest.Result said = means.known(around).result();
       // "K ceramic, V vitreous glass mosaic": over rows of several kinds it decides nothing.
       if (said.glass() && means.vocabulary.namesOtherTile(around)) continue;

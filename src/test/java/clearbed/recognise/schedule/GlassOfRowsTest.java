@@ -98,6 +98,23 @@ class GlassOfRowsTest {
   }
 
   @Test
+  void a_title_of_what_is_no_tile_makes_none_of_a_row_that_does_not_say_what_it_is()
+      throws IOException {
+    String schedule =
+        "Mark,What it is,Piece\nGlass tile,,\nHA-1,Fused glass mosaic,1 x 1 in\n"
+            + "Glass which is not tile and the rest,,\nHA-7,\"Larch slats, oiled\",3/4 x 3 in\n";
+    assertThat(glass("list.csv", schedule)).containsExactly("HA-1");
+  }
+
+  @Test
+  void a_tank_that_is_cast_on_the_ground_is_no_cast_glass() throws IOException {
+    glass(
+        "list.csv",
+        "Mark,Material,Size,Notes\nHA-2,Fused glass mosaic,1 x 1 in,Tank is cast on grade\n");
+    assertThat(Checked.of(folder).governing("HA-2", "tile.kind")).containsExactly("fused");
+  }
+
+  @Test
   void the_number_of_a_section_among_keynotes_is_no_mark() throws IOException {
     String keynotes =
         "Key,Keynote text\nSection 09 30 20,Glass tiling\nB1,Glass mosaic HA-1 to walls\n"
