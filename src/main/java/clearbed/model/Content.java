@@ -85,6 +85,9 @@ public sealed interface Content {
    */
   record Deviation(Quantity deviation, Quantity over) {}
 
+  /** Words that say that there is none of the thing: {@code none}, {@code not required, dry}. */
+  record Absent(String text) implements Content {}
+
   /** Words that stand where a value belongs and were not understood further. */
   record Words(String text) implements Content {}
 

@@ -65,6 +65,7 @@ public final class ConflictCheck implements SetComputation {
           !v.excluded()
               && !v.open()
               && !(v.content() instanceof Content.Words)
+              && !(v.content() instanceof Content.Absent)
               && !(v.content() instanceof Content.NotUnderstood)
               && !attribute.alongside().contains(v.content().text())
               && v.scope().compareTo(Scope.PROJECT) < 0;

@@ -56,7 +56,9 @@ public final class Judge {
       return each(rule, values, v -> inside(v.content(), e.amount()));
     if (expected instanceof Expectation.AgreesWith e)
       return agrees(rule, values, entry.governing(e.attribute()));
-    return satisfied(values);
+    return values.stream().allMatch(v -> v.content() instanceof Content.Absent)
+        ? new Judgement.Missing()
+        : satisfied(values);
   }
 
   /** What governs, and what words on this very tile or on glass tile say elsewhere. */

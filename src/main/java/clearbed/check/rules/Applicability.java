@@ -70,6 +70,7 @@ public final class Applicability {
         .filter(
             v ->
                 !(v.content() instanceof Content.Words)
+                    && !(v.content() instanceof Content.Absent)
                     && !(v.content() instanceof Content.NotUnderstood))
         .map(v -> v.content().text())
         .collect(Collectors.toCollection(LinkedHashSet::new));

@@ -607,7 +607,12 @@ public final class RowReader {
     // "W41/340" under "Adhesive" calls a clause and is no standard.
     if (attribute.kind() == Attribute.Kind.STANDARD && ClauseNumbers.isOne(text)) return found;
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
-    found.add(statement(attribute, words, text, origin));
+    // "None, dry room" under "Membrane" is as plain as a standard there.
+    boolean none =
+        !other
+            && attribute.kind() == Attribute.Kind.STANDARD
+            && vocabulary.list("schedule.denied").matches(text);
+    found.add(statement(attribute, none ? new Content.Absent(text) : words, text, origin));
     return found;
   }
 

@@ -125,6 +125,7 @@ public final class Vocabulary {
             "struck",
             "elsewhere",
             "passed",
+            "denied",
             "besideFigures")) language.put("schedule." + list, phrases(schedules.get(list)));
     surfaceHeaders = phrasesByTerm(schedules.get("surfaces"), "location.surface");
     alike = phrasesByName(schedules.get("alike"));
