@@ -240,7 +240,7 @@ public final class Recogniser {
       return;
     }
     boolean ofTile = LimitFinder.firstTags(over) != null;
-    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, vocabulary);
+    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, over, vocabulary);
     if (!room.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(room);

@@ -10,18 +10,32 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
  * A card of a room: "Room | Lobby", "East wall | GT-1, 9 ft high", "East wall is on | cement backer
  * board", "Movement joints | every 20 ft". What it says is said of the tiles that it names: of
- * those of a part of the room where the name opens with that part, else of all on the card.
+ * those of a part of the room where the name opens with that part, or ends with it ("Build-up of
+ * walls"), else of all on the card. The room stands in a row, or over the card.
  */
 public final class PlaceCard {
   /** "X.10 Court" looks like the mark of a tile. */
   private static final Pattern ROOM_NUMBER = Pattern.compile("^[A-Z]{1,3}[-. ]?\\d[\\w.-]*\\s+");
+
+  private static final Pattern PLURAL = Pattern.compile("(?<=\\p{L}{3})s\\b");
+
+  /** The part of the room in "Build-up of walls". */
+  private static final Pattern BEHIND =
+      Pattern.compile("\\b(?:of|under|behind|at|to|for) (?:the )?(\\p{L}+(?: \\p{L}+)?)$");
+
+  /** ", 25 m" of a pool and " to 8 ft" of a wall: neither is a place. */
+  private static final Pattern MEASURE =
+      Pattern.compile("(?:,| (?:to|up to|above|below)) \\d[\\d.,]* ?(?:m|mm|cm|ft|in)\\b\\.?");
 
   private static final String LOCATION = "location.";
   private static final String ROOM = "location.room";
@@ -33,6 +47,12 @@ public final class PlaceCard {
 
   /** The room stands in one of its first rows. */
   private static final int FIRST_ROWS = 4;
+
+  /** One less where the room stands over the card. */
+  private static final int FEWEST_UNDER_ROOM = 3;
+
+  /** Longer tables have their room in one of their first rows. */
+  private static final int MOST_UNDER_ROOM = 40;
 
   private static final int LONGEST_NAME = 60;
 
@@ -51,9 +71,7 @@ public final class PlaceCard {
 
     LimitFinder.TagsAt tags() {
       String words = words();
-      LimitFinder.TagsAt tags =
-          !part() || words.length() > LONGEST_PLACE ? null : LimitFinder.firstTags(words);
-      return tags == null || tags.start() > 0 ? null : tags;
+      return !part() || words.length() > LONGEST_PLACE ? null : LimitFinder.opening(words);
     }
 
     String words() {
@@ -69,20 +87,25 @@ public final class PlaceCard {
 
   /**
    * A paragraph for what each row says, led by its tiles; empty where the table is no such card.
+   *
+   * @param over the heading that the table stands under; empty when there is none
    */
-  public static List<Paragraph> paragraphs(Table table, Vocabulary vocabulary) {
+  public static List<Paragraph> paragraphs(Table table, String over, Vocabulary vocabulary) {
     List<Line> lines = lines(table, vocabulary);
-    if (lines.size() < FEWEST) return List.of();
+    boolean named = lines.stream().anyMatch(Line::room);
+    if (!named && !isUnderRoom(lines, over, vocabulary)) return List.of();
+    if (lines.size() < (named ? FEWEST : FEWEST_UNDER_ROOM)) return List.of();
     Map<String, String> parts = parts(lines);
     if (parts.isEmpty()) return List.of();
-    String place = place(lines);
+    String room = named ? "" : RoomTitle.name(over, vocabulary) + ", ";
+    String place = MEASURE.matcher(room + place(lines)).replaceAll("");
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();
     for (Line line : lines) {
       LimitFinder.TagsAt tags = line.tags();
       if (tags != null) {
         String led = String.join(", ", tags.tags()) + ": ";
-        add(out, table, line, led + "Location: " + place + ", " + line.title());
+        add(out, table, line, led + "Location: " + place + ", " + surface(line.title()));
         String rest = line.words().substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
         if (!rest.isEmpty()) add(out, table, line, led + rest);
       } else {
@@ -101,9 +124,22 @@ public final class PlaceCard {
   }
 
   /**
-   * Rows of two cells, the first of which is short; empty where other rows stand among them, and
-   * where none of the first names a room.
+   * True where a heading names the room, a row one of its surfaces with what is on it, and another
+   * what it is exposed to or built of.
    */
+  private static boolean isUnderRoom(List<Line> lines, String over, Vocabulary vocabulary) {
+    boolean surface =
+        lines.stream()
+            .filter(line -> line.tags() != null)
+            .anyMatch(line -> RoomTitle.isSurface(line.title(), vocabulary));
+    boolean property =
+        lines.stream()
+            .filter(line -> line.tags() == null)
+            .anyMatch(line -> !line.of().isEmpty() || !vocabulary.family(line.title()).isEmpty());
+    return surface && property && RoomTitle.is(over, vocabulary);
+  }
+
+  /** Rows of two cells, the first of which is short; empty where other rows stand among them. */
   private static List<Line> lines(Table table, Vocabulary vocabulary) {
     List<Line> out = new ArrayList<>();
     for (Table.Row row : table.rows()) {
@@ -116,10 +152,10 @@ public final class PlaceCard {
       // What gives size and back is the card of a tile.
       if (of.startsWith(TILE)) return List.of();
       boolean first = out.size() < FIRST_ROWS;
-      if (!first && out.stream().limit(FIRST_ROWS).noneMatch(Line::room)) return List.of();
+      if (out.size() == MOST_UNDER_ROOM && out.stream().noneMatch(Line::room)) return List.of();
       out.add(new Line(filled.get(0), filled.get(1), of, first && of.equals(ROOM)));
     }
-    return out.stream().anyMatch(Line::room) ? out : List.of();
+    return out;
   }
 
   /** What the first rows say of the room and what it is exposed to. */
@@ -145,13 +181,31 @@ public final class PlaceCard {
   }
 
   /**
-   * "East wall is on" is of what "East wall" has; "Shower walls are on" of "Shower walls, high".
+   * "East wall is on" is of what "East wall" has; "Shower walls are on" of "Shower walls, high";
+   * "Build-up of floor" of "Floor inlay" and "Floor, else".
    */
   private static String of(String name, Map<String, String> parts, String all) {
+    String words = singular(name);
+    Matcher m = BEHIND.matcher(words);
+    String behind = m.find() ? " " + m.group(1) + " " : null;
+    String opening = null;
+    Set<String> named = new LinkedHashSet<>();
     for (Map.Entry<String, String> part : parts.entrySet()) {
-      String opens = part.getKey().split("[,;(]", 2)[0].strip() + " ";
-      if (name.startsWith(opens)) return part.getValue();
+      String title = singular(part.getKey());
+      String opens = title.split("[,;(]", 2)[0].strip() + " ";
+      if (opening == null && words.startsWith(opens)) opening = part.getValue();
+      String whole = " " + title.replaceAll("[^\\p{L}\\d]+", " ") + " ";
+      if (behind != null && whole.contains(behind)) named.add(part.getValue());
     }
-    return all;
+    if (opening != null) return opening;
+    return named.isEmpty() ? all : String.join(", ", named);
+  }
+
+  private static String surface(String title) {
+    return MEASURE.matcher(title).replaceAll("");
+  }
+
+  private static String singular(String name) {
+    return PLURAL.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 }

@@ -370,7 +370,17 @@ public final class RowReader {
             s.content() instanceof Content.Words
                 && column.attribute().kind() != Attribute.Kind.WORDS
                 && !column.attribute().id().equals("substrate.type"));
+    if (column.attribute().kind() == Attribute.Kind.WORDS && isPlace(column)) {
+      for (Header.Column as : placed) {
+        boolean told = out.stream().anyMatch(s -> s.attribute().equals(as.attribute().id()));
+        if (!told) out.addAll(property(as, value, origin));
+      }
+    }
     return out;
+  }
+
+  private static boolean isPlace(Header.Column column) {
+    return column.attribute().family().equals("location");
   }
 
   private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {

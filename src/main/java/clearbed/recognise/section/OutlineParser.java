@@ -737,7 +737,8 @@ public final class OutlineParser {
     if (value.isEmpty()) return null;
     Header.Column column = HeadingWords.named(vocabulary, lead);
     if (column == null) {
-      if (namesTags(lead)) return null;
+      // "GT-4: Ground: cement board" names the tile first.
+      if (namesTags(lead)) return propertyIn(value);
       value = FIRST_ITEM.matcher(value).replaceFirst("");
       column = HeadingWords.byValue(vocabulary, lead, value);
     }
@@ -749,8 +750,8 @@ public final class OutlineParser {
 
   /** "GT-4: epoxy, ANSI A118.3" under "Grout" is no property by the name of GT-4. */
   private static boolean namesTags(String lead) {
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(lead);
-    return tags != null && tags.start() == 0 && tags.end() == lead.length();
+    LimitFinder.TagsAt tags = LimitFinder.opening(lead);
+    return tags != null && tags.end() == lead.length();
   }
 
   /** In a section on sealants, joints in ceramic tile are joints in tile. */

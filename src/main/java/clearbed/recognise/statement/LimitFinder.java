@@ -188,6 +188,8 @@ public final class LimitFinder {
   /** A list of tags and where it stands. */
   public record TagsAt(List<String> tags, int start, int end) {}
 
+  private static final Pattern JOIN = Pattern.compile("\\s*(?:[,;&/+]|and\\b)\\s*(?:and\\b\\s*)?");
+
   /** The first tags of a text, ranges spelt out, letter for letter; null when there are none. */
   public static TagsAt firstTags(String text) {
     if (!mayHaveTags(text)) return null;
@@ -205,6 +207,21 @@ public final class LimitFinder {
           : new TagsAt(list.tags(), m.start(), list.end());
     }
     return null;
+  }
+
+  /** "GT-1, PT-4 and ST-2": all tags that a text opens with; null when it opens with none. */
+  public static TagsAt opening(String text) {
+    List<String> tags = new ArrayList<>();
+    int end = 0;
+    for (int at = 0; at >= 0; ) {
+      TagsAt next = firstTags(text.substring(at));
+      if (next == null || next.start() > 0) break;
+      tags.addAll(next.tags());
+      end = at + next.end();
+      Matcher join = JOIN.matcher(text).region(end, text.length());
+      at = join.lookingAt() ? join.end() : -1;
+    }
+    return tags.isEmpty() ? null : new TagsAt(List.copyOf(tags), 0, end);
   }
 
   /** A range of tags that stands for its ends alone, as there are too many between; or empty. */

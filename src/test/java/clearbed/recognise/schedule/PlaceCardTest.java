@@ -80,4 +80,40 @@ class PlaceCardTest {
     assertThat(c.governing("WA-1", "grout.width")).containsExactly("0.125 in");
     assertThat(c.governing("WA-2", "grout.width")).isEmpty();
   }
+
+  @Test
+  void the_room_may_stand_over_its_card() throws IOException {
+    Checked c =
+        with(
+            under(
+                "Room 2.14 Plunge pool terrace",
+                "Exposure | Outdoors, frost",
+                "Walls to 2.4 m | WA-1",
+                "Floor strip | FA-3",
+                "Floor elsewhere | PO-9",
+                "Build-up of walls | Gypsum board on steel studs",
+                "Construction of floor | Concrete slab",
+                "Waterproofing | none"),
+            under("1.05 Steam bath", "Exposure | Steam", "Walls, ceiling | WA-2", "Floor | PO-9"));
+    assertThat(c.governing("WA-1", "location.exposure")).contains("exterior-freeze");
+    assertThat(c.governing("WA-1", "location.surface")).contains("wall");
+    assertThat(c.governing("WA-1", "substrate.type")).containsExactly("gypsum board");
+    assertThat(c.governing("FA-3", "substrate.type")).containsExactly("concrete");
+    assertThat(c.governing("WA-1", "membrane.standard")).containsExactly("none");
+    assertThat(c.governing("WA-2", "membrane.standard")).isEmpty();
+    assertThat(c.governing("WA-2", "location.exposure")).containsOnly("steam");
+  }
+
+  @Test
+  void a_table_of_parts_and_marks_under_another_heading_is_no_card_of_a_room() throws IOException {
+    Checked c = with(under("Deliveries", "Exposure | Freezing", "Wall | WA-1", "Floor | PO-9"));
+    assertThat(c.governing("WA-1", "location.exposure")).doesNotContain("exterior-freeze");
+  }
+
+  private static String under(String heading, String... rows) {
+    StringBuilder out = new StringBuilder("## " + heading + "\n\n");
+    for (int i = 0; i < rows.length; i++)
+      out.append("| ").append(rows[i]).append(i == 0 ? " |\n|---|---|\n" : " |\n");
+    return out.append("\n").toString();
+  }
 }
