@@ -24,6 +24,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -635,7 +636,9 @@ public final class RowReader {
   /** "Passed" under "Frost EN ISO 10545-12" is that test. */
   private Optional<Content> passed(Header.Column column, Attribute attribute, String text) {
     if (attribute.kind() != Attribute.Kind.STANDARD) return Optional.empty();
-    if (!vocabulary.list("schedule.passed").matches(text)) return Optional.empty();
+    // "100 cycles, no damage"
+    if (Arrays.stream(text.split("[,;]\\s*"))
+        .noneMatch(vocabulary.list("schedule.passed")::matches)) return Optional.empty();
     return Citations.find(PlainText.of(column.text())).stream()
         .filter(f -> vocabulary.states(f.standard().designation(), attribute.id()))
         .<Content>map(Citations.Found::standard)
