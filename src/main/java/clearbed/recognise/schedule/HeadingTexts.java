@@ -130,6 +130,11 @@ final class HeadingTexts {
     String measured = unit.isEmpty() ? top + " " + bottom : top + " " + bottom + " (" + unit + ")";
     Unit found = unitOf(measured.trim());
     if (found == null) found = unitBehind(measured.trim(), cells);
+    TwoUnits pair = TwoUnits.of(measured.trim());
+    if (pair != null) {
+      found = pair.first();
+      cells.replaceAll(pair::spelt);
+    }
     String written = unit.isEmpty() || bottom.isEmpty() ? bottom : bottom + " (" + unit + ")";
     return new ColumnWords(
         index,

@@ -386,7 +386,9 @@ public final class RowReader {
 
   private List<Statement> cell(Origin origin, Table.Cell cell, Header.Column column) {
     List<Statement> out = new ArrayList<>();
-    String text = measured(column, PlainText.of(cell.text()).trim());
+    TwoUnits pair = TwoUnits.of(column.text());
+    String plain = PlainText.of(cell.text()).trim();
+    String text = measured(column, pair == null ? plain : pair.spelt(plain));
     Attribute attribute = meant(column, text);
     if (DESIGNATION.matcher(text).matches()) {
       out.addAll(find(origin, text, column, Context.running("sealant", Set.of(), false)));
