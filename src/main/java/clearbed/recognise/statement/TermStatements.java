@@ -63,6 +63,7 @@ final class TermStatements {
       if (!column && a.id().equals("mortar.chemistry") && saysHowToSet(p)) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
       if (onBack(p, a)) hits.values().removeIf(term -> !term.equals(COATED));
+      if (column && a.single()) withoutAsides(p.text, hits);
       // "Translucent: no, opaque" asks and answers.
       boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
       if (asked) hits.keySet().removeIf(hit -> hit.end() <= p.leadEnd);
@@ -81,6 +82,19 @@ final class TermStatements {
         p.add(a, new Content.Term(hit.getValue()), negated, start, end);
       }
     }
+  }
+
+  /**
+   * "Not see-through (clear face over metal leaf)": of what a tile has once, brackets behind it
+   * explain it and do not give it again, unless they name another tile.
+   */
+  private static void withoutAsides(String text, Map<Phrases.Hit, String> hits) {
+    int open = text.indexOf('(');
+    int close = text.indexOf(')', open + 1);
+    if (open <= 0 || close < 0 || hits.keySet().stream().noneMatch(hit -> hit.end() <= open))
+      return;
+    if (!LimitFinder.tags(text.substring(open, close)).isEmpty()) return;
+    hits.keySet().removeIf(hit -> hit.start() > open && hit.end() <= close);
   }
 
   /** "Metal film, low-temperature coating" under "Back" says how the back was coated. */

@@ -429,4 +429,17 @@ class ScheduleFinderTest {
     assertThat(said(facts, "GW-2", "grout.width")).isEqualTo("3 mm");
     assertThat(facts.account().unread()).noneMatch(unread -> unread.samples().contains("-"));
   }
+
+  @Test
+  void brackets_behind_a_look_explain_it_and_give_no_other() {
+    Facts facts =
+        read(
+            "Tag | Description | Size | See-through",
+            "GW-1 | Fused glass tile | 2 x 8 in | Not see-through (clear face over foil)",
+            "GW-2 | Cast glass tile | 2 x 8 in | Translucent (opaque where GW-5 meets it)",
+            "GW-3 | Cast glass tile | 2 x 8 in | Transparent");
+    assertThat(said(facts, "GW-1", "tile.translucency")).isEqualTo("opaque");
+    assertThat(said(facts, "GW-2", "tile.translucency")).contains("opaque", "translucent");
+    assertThat(said(facts, "GW-3", "tile.translucency")).isEqualTo("transparent");
+  }
 }
