@@ -1,5 +1,6 @@
 package clearbed.recognise;
 
+import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
@@ -22,6 +23,9 @@ import java.util.regex.Pattern;
 final class AnsweredTable {
   private static final Pattern YES_OR_NO =
       Pattern.compile("^(?:yes|no|correct|confirmed|agreed)[.,;:]\\s+", Pattern.CASE_INSENSITIVE);
+
+  /** "7", "Q7", "TQ-07". */
+  private static final Pattern NUMBER = Pattern.compile("(?:\\p{Lu}{1,3}[-. ]?)?\\d{1,3}\\.?");
 
   /** The names of the columns stand in one of so many rows. */
   private static final int TITLES = 6;
@@ -74,10 +78,17 @@ final class AnsweredTable {
         Set<String> own = tags(sentence.text());
         if (!own.isEmpty()) about = String.join(", ", own) + ": ";
         String text = (own.isEmpty() ? about : "") + sentence.text().strip();
-        out.add(Paragraph.body(table.origin(cell).withText(text), text));
+        Origin at = table.origin(cell).withText(text);
+        out.add(new Paragraph(at, number(row), 0, -1, text, Paragraph.Region.BODY));
       }
     }
     return out;
+  }
+
+  /** By which the log counts the question: what an answer adds has a place to call it by. */
+  private static String number(Table.Row row) {
+    String first = PlainText.of(row.cells().get(0).text()).strip();
+    return NUMBER.matcher(first).matches() ? first.replaceAll("\\.?$", ".") : "";
   }
 
   /** The tiles that the rest of the row names: "GT-1, GT-2: ". */

@@ -8,6 +8,7 @@ import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +21,9 @@ import java.util.regex.Pattern;
 final class RowText {
   private static final Pattern FOR =
       Pattern.compile("\\b(?:for|used?|tiles?|applies|where)\\b", Pattern.CASE_INSENSITIVE);
+
+  /** What a row may be of that a column beside it tells something of. */
+  private static final Set<String> FILLS = Set.of("mortar", "grout", "sealant", "membrane");
 
   /** {@code 645.611}, {@code 24.31.01 A}. */
   private static final Pattern POSITION =
@@ -182,13 +186,21 @@ final class RowText {
   }
 
   /** "Gap mm" over "2" is a gap of 2 mm. */
-  private static String named(Table.Row heads, Table.Cell cell) {
-    String name = name(heads, cell);
+  private String named(Table.Row heads, Table.Cell cell) {
+    String name = of(heads, name(heads, cell));
     String value = cell.text().trim();
     Matcher unit = UNIT.matcher(name.trim());
     return unit.matches() && FIGURE.matcher(value).matches()
         ? unit.group(1) + " " + value + " " + unit.group(2)
         : name + value;
+  }
+
+  /** "Class" beside a column that is headed "Sealant" is of the sealant, whatever else it names. */
+  private String of(Table.Row heads, String name) {
+    Table.Cell key = heads == null ? null : heads.at(0);
+    String family = key == null || name.isEmpty() ? "" : vocabulary.family(key.text());
+    boolean own = FOR.matcher(name).find() || !vocabulary.family(name).isEmpty();
+    return own || !FILLS.contains(family) ? name : family + " " + name;
   }
 
   private static String name(Table.Row names, Table.Cell cell) {
