@@ -217,6 +217,8 @@ public final class Resolver {
     for (Facts f : facts) {
       for (ScheduleRow row : f.rows()) {
         if (!row.tagged() || !Tags.isMark(row.tag())) continue;
+        // "GT-01 | SL3" in a table of joints calls a sealant and describes nothing.
+        if (Tags.isMark(row.evidence().strip())) continue;
         String own = Tags.key(row.tag());
         Set<String> named = new TreeSet<>();
         for (String tag : Tags.inOpening(row.evidence())) {

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a row with one text says of the rows below it: {@code LAP POOL WALLS, SUBMERGED}, {@code
@@ -25,6 +26,11 @@ final class GroupRows {
           Pattern.CASE_INSENSITIVE);
 
   private static final List<String> OF_PLACES = List.of("location.exposure", "location.surface");
+
+  private static final Set<String> INSIDE = Set.of("dry", "damp", "wet", "steam");
+
+  private static final Pattern JOINED =
+      Pattern.compile("\\b(?:and|or)\\b|[&/]", Pattern.CASE_INSENSITIVE);
 
   /**
    * @param statements for rows that do not say so themselves
@@ -71,9 +77,18 @@ final class GroupRows {
       for (String term : terms.in(attribute, places))
         out.add(statement(attribute, new Content.Term(term), plain, origin));
     }
+    if (JOINED.matcher(plain).find() && isInAndOut(out)) out.clear();
     if (!out.isEmpty())
       out.add(statement("location.room", new Content.Words(plain), plain, origin));
     return new Group(List.copyOf(out), former, terms);
+  }
+
+  /** "Wet, water and exterior": of which rows each place is meant is not said. */
+  private static boolean isInAndOut(List<Statement> places) {
+    Set<String> terms =
+        places.stream().map(s -> ((Content.Term) s.content()).text()).collect(Collectors.toSet());
+    return terms.stream().anyMatch(INSIDE::contains)
+        && terms.stream().anyMatch(term -> term.startsWith("exterior"));
   }
 
   /** True for words that put what they stand over or beside out of force. */

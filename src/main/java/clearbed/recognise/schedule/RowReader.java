@@ -371,13 +371,18 @@ public final class RowReader {
             s.content() instanceof Content.Words
                 && column.attribute().kind() != Attribute.Kind.WORDS
                 && !column.attribute().id().equals("substrate.type"));
-    if (column.attribute().kind() == Attribute.Kind.WORDS && isPlace(column)) {
+    if (column.attribute().kind() == Attribute.Kind.WORDS && isPlace(column) && isOwn(text)) {
       for (Header.Column as : placed) {
         boolean told = out.stream().anyMatch(s -> s.attribute().equals(as.attribute().id()));
         if (!told) out.addAll(property(as, value, origin));
       }
     }
     return out;
+  }
+
+  /** Not so "beside the sauna" and "at columns C1 to C6", which name what is not the tile's. */
+  private boolean isOwn(String place) {
+    return LimitFinder.firstTags(place) == null && !vocabulary.list("places.beside").in(place);
   }
 
   private static boolean isPlace(Header.Column column) {

@@ -40,6 +40,10 @@ final class SubjectFinder {
   private static final Pattern ON_IT =
       Pattern.compile("\\bon(?: (?:the|all|any|each|every))*\\s*$", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern DENIED =
+      Pattern.compile(
+          "\\b(?:not|never|nor|neither)(?: (?:a|an|of|made of))?\\s*$", Pattern.CASE_INSENSITIVE);
+
   private static final Set<String> TILE = Set.of("", "tile");
 
   private final Vocabulary vocabulary;
@@ -143,6 +147,11 @@ final class SubjectFinder {
         && (between.length() > CALLED || !vocabulary.isVerbless(between));
   }
 
+  private boolean isOfMaker(String words, int end) {
+    String behind = words.substring(end).stripLeading();
+    return vocabulary.list("clause.maker").startsAt(behind, 0);
+  }
+
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
   private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
     int from = behind(tags, words);
@@ -153,6 +162,8 @@ final class SubjectFinder {
       String between = opening.substring(before ? 0 : from, hit.start());
       // "GL-5 is not used. Was there glass tile in the lobby?" says nothing of GL-5.
       if (!before && (endsBetween(between) || isWhole(between))) continue;
+      // "PT-1 and PT-2 are not glass tile"; "the glass tile makers accept WP-1".
+      if (DENIED.matcher(between).find() || isOfMaker(opening, hit.end())) continue;
       String near = between.substring(LAST_STOP.matcher(between).replaceFirst("$1").length());
       boolean related = RELATED.matcher(near).find() || !before && ON_IT.matcher(near).find();
       if (!related && TILE.contains(vocabulary.family(near))) return true;

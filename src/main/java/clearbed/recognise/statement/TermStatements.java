@@ -63,6 +63,9 @@ final class TermStatements {
       if (!column && a.id().equals("mortar.chemistry") && saysHowToSet(p)) continue;
       Map<Phrases.Hit, String> hits = termHits(p, a);
       if (onBack(p, a)) hits.values().removeIf(term -> !term.equals(COATED));
+      if (!column && a.family().equals("tile"))
+        hits.keySet()
+            .removeIf(hit -> vocabulary.list("clause.takenIn").startsAt(p.text, hit.end()));
       if (column && a.single()) withoutAsides(p.text, hits);
       // "Translucent: no, opaque" asks and answers.
       boolean asked = p.leadEnd > 0 && a.words().headers().matches(p.text.substring(0, p.leadEnd));
