@@ -41,12 +41,12 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   }
 
   /** The same as of a folder, read anew by what its documents teach. */
-  public static Checked taught(Path folder) {
+  public static Checked taught(Path folder, Path... layers) {
     Recogniser first = new Recogniser(vocabulary());
     List<Document> documents = ReadAll.of(folder);
     Lessons lessons =
         LearnedMarks.in(documents.stream().map(first::recognise).toList(), vocabulary());
-    Vocabulary vocabulary = vocabulary(lessons);
+    Vocabulary vocabulary = vocabulary(lessons, layers);
     Recogniser recogniser = new Recogniser(vocabulary);
     RuleSet rules = rules(vocabulary);
     Project project =
@@ -56,9 +56,9 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
         documents, project, new Checker(vocabulary, rules).check(project, documents));
   }
 
-  private static Vocabulary vocabulary(Lessons lessons) {
+  private static Vocabulary vocabulary(Lessons lessons, Path... layers) {
     try {
-      return Vocabulary.standard(List.of(), lessons);
+      return Vocabulary.standard(List.of(layers), lessons);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

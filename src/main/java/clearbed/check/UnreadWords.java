@@ -14,6 +14,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** The words of the set that were not understood, by the attributes that they likely state. */
@@ -126,7 +128,7 @@ final class UnreadWords {
   }
 
   private Set<String> glassIn(Account.Unread words) {
-    Set<String> named = words.tags().isEmpty() ? subject(words.text()) : Set.copyOf(words.tags());
+    Collection<String> named = words.tags().isEmpty() ? subject(words.text()) : words.tags();
     return named.stream()
         .map(tag -> glass.get(Tags.key(tag)))
         .filter(Objects::nonNull)
@@ -141,7 +143,7 @@ final class UnreadWords {
     // "Walls as drawn, floor of GT-4 level" has another subject.
     boolean opens =
         sentence.substring(0, first.start()).chars().noneMatch(c -> ",;:".indexOf(c) >= 0);
-    return opens ? limits.of(sentence, false).tags() : Set.of();
+    return opens ? new TreeSet<>(limits.of(sentence, false).tags()) : Set.of();
   }
 
   /** The checks that the words might answer. */

@@ -41,7 +41,7 @@ final class LegendWords {
   /** "Grout K is CG2WA, cementitious": a letter that stands for a product. */
   private static final Pattern LETTERED =
       Pattern.compile(
-          "(\\p{L}{4,})\\s+(\\p{Lu})\\s*(?:\\bis\\b|=|:|[\u2013\u2014])\\s*((?:[^;.\\n]|\\.(?=\\d)){3,160})");
+          "(?<!\\p{L})(\\p{L}{4,20})\\s+(\\p{Lu})\\s*(?:\\bis\\b|=|:|[\u2013\u2014])\\s*((?:[^;.\\n]|\\.(?=\\d)){3,160})");
 
   private static final Pattern LETTER = Pattern.compile("\\p{Lu}");
 
@@ -76,23 +76,25 @@ final class LegendWords {
     if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
   }
 
-  /** A table of two columns, the first of them short forms. */
+  /** A table of two columns, the first of them short forms and no marks of finishes. */
   void into(Table table, List<Explained> out) {
     List<Explained> found = new ArrayList<>();
-    int rows = 0;
+    int pairs = 0;
+    int forms = 0;
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
       if (filled.size() < FEWEST) continue;
       if (filled.size() > FEWEST) return;
       String form = PlainText.line(filled.get(0).text()).strip();
       String meaning = PlainText.line(filled.get(1).text()).strip();
-      if (!SHORT_FORM.matcher(form).matches()) continue;
-      rows++;
+      // "SYM | DESCRIPTION" heads them.
+      if (pairs++ == 0 && meaning.indexOf(' ') < 0 || !SHORT_FORM.matcher(form).matches()) continue;
+      forms++;
       Matcher label = LABEL.matcher(meaning);
       if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
       else add(form, meaning, found);
     }
-    if (rows >= FEWEST) out.addAll(found);
+    if (forms >= FEWEST && forms * 2 > pairs) out.addAll(found);
   }
 
   /** "Letter | Adhesive | Class": what each letter stands for below headings of that work. */

@@ -89,4 +89,27 @@ class LegendWordsTest {
                 + "AFF = above finished floor, NIC = not in contract\n");
     assertThat(c.governing("GT-1", "location.surface")).containsExactly("wall");
   }
+
+  @Test
+  void what_a_person_teaches_stands_above_a_legend() throws IOException {
+    Files.writeString(folder.resolve("document 0.md"), SCHEDULE);
+    Files.writeString(
+        folder.resolve("document 1.md"), "SEE = mounting of sheets, TL = translucent\n");
+    Path layer = folder.resolveSibling("office.yaml");
+    Files.writeString(layer, "layer: Office\nwords:\n  columns:\n    \"SEE\": tile.translucency\n");
+    assertThat(Checked.taught(folder, layer).governing("GT-1", "tile.translucency"))
+        .containsExactly("translucent");
+  }
+
+  @Test
+  void a_legend_of_finishes_explains_no_short_forms() throws IOException {
+    Checked c =
+        of(
+            "| SYM | DESCRIPTION |\n|---|---|\n| PT2 | PORCELAIN TILE, 24 X 48 |\n"
+                + "| GX1 | GLASS TILE, 12 X 24, SET IN WHITE THINSET |\n"
+                + "| GX4 | GLASS TILE, 2 X 12 |\n| GB | GYPSUM BOARD, PAINTED |\n");
+    assertThat(c.hasGlass("GX1")).isTrue();
+    assertThat(c.hasGlass("GX4")).isTrue();
+    assertThat(c.project().glass()).hasSize(2);
+  }
 }

@@ -97,10 +97,12 @@ final class JointEvidence {
   private ColumnWords spelt(ColumnWords w) {
     Taught taught = vocabulary.taught();
     String family = vocabulary.family(w.text());
+    // What a person teaches stands above a legend.
+    boolean byHand = taught.column(w.text(), w.bottom()) != null;
     return new ColumnWords(
         w.index(),
         w.top(),
-        taught.speltHeading(w.bottom()),
+        byHand ? w.bottom() : taught.speltHeading(w.bottom()),
         w.group(),
         w.unit(),
         w.cells().stream().map(cell -> taught.spelt(cell, family)).toList());

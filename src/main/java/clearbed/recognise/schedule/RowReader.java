@@ -374,7 +374,9 @@ public final class RowReader {
     if (column.attribute().kind() == Attribute.Kind.WORDS && isPlace(column) && isOwn(text)) {
       for (Header.Column as : placed) {
         boolean told = out.stream().anyMatch(s -> s.attribute().equals(as.attribute().id()));
-        if (!told) out.addAll(property(as, value, origin));
+        if (told) continue;
+        for (Statement s : property(as, value, origin))
+          if (out.stream().noneMatch(o -> o.content().equals(s.content()))) out.add(s);
       }
     }
     return out;

@@ -181,6 +181,7 @@ public final class Taught {
   /** The same as people are shown them. */
   public List<TaughtWord> forReaders() {
     return words.stream()
+        .filter(w -> w.kind() != Kind.HEADING || !w.term().equals(shorts.get(w.words())))
         .map(
             w ->
                 new TaughtWord(
