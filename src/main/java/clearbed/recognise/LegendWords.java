@@ -8,7 +8,6 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -51,10 +50,6 @@ final class LegendWords {
   /** Longer words explain no letters, in characters. */
   private static final int LONGEST_MEANING = 60;
 
-  /** What such products say is read where they are described. */
-  private static final Set<String> PRODUCTS =
-      Set.of("mortar", "grout", "sealant", "movement", "membrane");
-
   private final Vocabulary vocabulary;
 
   LegendWords(Vocabulary vocabulary) {
@@ -67,7 +62,8 @@ final class LegendWords {
     Matcher lettered = LETTERED.matcher(plain);
     while (lettered.find()) {
       String family = vocabulary.family(lettered.group(1));
-      if (PRODUCTS.contains(family))
+      // What they say is read where they are described.
+      if (Recogniser.PRODUCTS.contains(family))
         out.add(new Explained(lettered.group(2), lettered.group(3).strip(), false, family));
     }
     if (text.indexOf('=') < 0 && text.indexOf(':') < 0) return;
@@ -102,7 +98,7 @@ final class LegendWords {
     if (table.rows().size() <= FEWEST) return;
     String headings = words(table.rows().get(0), 0);
     String family = vocabulary.family(headings);
-    if (!PRODUCTS.contains(family)) return;
+    if (!Recogniser.PRODUCTS.contains(family)) return;
     List<Explained> found = new ArrayList<>();
     for (Table.Row row : table.rows().subList(1, table.rows().size())) {
       Table.Cell first = row.at(0);
@@ -139,7 +135,7 @@ final class LegendWords {
     if (mark || meaning.length() > LONGEST_MEANING) return;
     out.add(new Explained(form, meaning.strip(), true, ""));
     boolean capitals = form.equals(form.toUpperCase(Locale.ROOT));
-    if (capitals && !PRODUCTS.contains(vocabulary.family(meaning)))
+    if (capitals && !Recogniser.PRODUCTS.contains(vocabulary.family(meaning)))
       out.add(new Explained(form, meaning.strip(), false, ""));
   }
 }

@@ -88,12 +88,11 @@ final class LessonFinder {
       over = "";
       explaining.into(table, explained);
       explaining.lettered(table, explained);
-      for (Table.Row row : first)
-        for (Table.Cell cell : row.cells()) explaining.into(cell.text(), explained);
-      if (!mayBeGlass(first)) continue;
-      glass.addAll(legends.in(table));
       List<String> cells = new ArrayList<>();
       for (Table.Row row : first) for (Table.Cell cell : row.cells()) cells.add(cell.text());
+      cells.forEach(cell -> explaining.into(cell, explained));
+      if (!mayBeGlass(first)) continue;
+      glass.addAll(legends.in(table));
       cells.forEach(cell -> legends.into(cell, glass));
       behind.addAll(behind(cells));
     }

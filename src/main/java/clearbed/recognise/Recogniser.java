@@ -48,8 +48,7 @@ import java.util.stream.Collectors;
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
   private static final int LONGEST_TITLE = 70;
-  private static final Set<String> PRODUCTS =
-      Set.of("mortar", "grout", "sealant", "movement", "membrane");
+  static final Set<String> PRODUCTS = Set.of("mortar", "grout", "sealant", "movement", "membrane");
 
   private final Vocabulary vocabulary;
   private final EarlierFacts kept;

@@ -114,6 +114,18 @@ final class Draft {
   private record Twin(
       String attribute, Content content, boolean excluded, Scope scope, Origin origin) {}
 
+  /** True where the same is said at the same place in other words. */
+  boolean tells(Value value) {
+    Origin place = value.origin().withText("");
+    return values.stream()
+        .anyMatch(
+            v ->
+                v.attribute().equals(value.attribute())
+                    && v.content().equals(value.content())
+                    && v.excluded() == value.excluded()
+                    && v.origin().withText("").equals(place));
+  }
+
   void add(Value value) {
     String attribute = value.attribute();
     boolean excluded = value.excluded();

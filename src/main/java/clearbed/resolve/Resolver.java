@@ -169,7 +169,7 @@ public final class Resolver {
     places.derive(draft);
     // Cards and room sheets say where a tile is in sentences, too.
     List<Candidate> placing = said(sayings, draft, reach, s -> placesIt(s, reach));
-    placing.forEach(c -> draft.add(c.value));
+    placing.stream().filter(c -> !draft.tells(c.value)).forEach(c -> draft.add(c.value));
     if (!placing.isEmpty()) places.derive(draft);
     clauses(sayings, draft, reach);
     project(draft, known);

@@ -43,7 +43,7 @@ class SpecifiedProductsTest {
   @Test
   void its_place_is_read_from_the_paragraph_that_gives_it() {
     Checked c = text(SHORT_FORM);
-    assertThat(c.governing("GLS-A", "location.exposure")).containsOnly("dry");
+    assertThat(c.governing("GLS-A", "location.exposure")).containsExactly("dry");
     assertThat(c.governing("GLS-B", "location.exposure")).contains("wet");
     assertThat(c.governing("GLS-B", "location.surface")).contains("wall");
   }

@@ -1,5 +1,6 @@
 package clearbed.recognise.schedule;
 
+import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Numbers;
@@ -19,7 +20,7 @@ final class BothSystems {
 
   private static final Pattern FIGURE = Pattern.compile(Numbers.PATTERN);
 
-  private static final double MM_PER_INCH = 25.4;
+  private static final TwoUnits UNITS = new TwoUnits(Unit.INCH, Unit.MILLIMETRE);
 
   /** Offices round to whole millimetres and to halves of small ones. */
   private static final double ROUNDED = 0.6;
@@ -37,17 +38,9 @@ final class BothSystems {
     if (!m.matches() || !sameLengths(m.group(1), m.group(2), mark)) return text;
     boolean thick = m.group(3) != null && FIGURE.matcher(m.group(3).strip()).matches();
     if (m.group(3) != null && !thick) return text;
-    String inches = m.group(1) + (thick ? " x " + m.group(3).strip() : "");
     return thick
-        ? inches + " " + Unit.INCH.symbol()
-        : inches
-            + " "
-            + Unit.INCH.symbol()
-            + " ("
-            + m.group(2)
-            + " "
-            + Unit.MILLIMETRE.symbol()
-            + ")";
+        ? m.group(1) + " x " + m.group(3).strip() + " " + UNITS.first().symbol()
+        : UNITS.written(m.group(1), m.group(2));
   }
 
   /** One that agrees is enough to tell the units: another may be a slip, which is to be found. */
@@ -57,7 +50,8 @@ final class BothSystems {
     boolean same = false;
     while (one.find()) {
       if (!other.find()) return false;
-      double wanted = Numbers.read(one.group(), mark, true) * MM_PER_INCH;
+      double wanted =
+          Quantity.of(Numbers.read(one.group(), mark, true), UNITS.first()).in(UNITS.second());
       double off = Math.abs(Numbers.read(other.group(), mark, false) - wanted);
       same |= off <= Math.max(ROUNDED, SHARE * wanted);
     }

@@ -96,9 +96,10 @@ final class JointEvidence {
   /** With the words that the legends of the set have for its letters. */
   private ColumnWords spelt(ColumnWords w) {
     Taught taught = vocabulary.taught();
+    if (!taught.spells()) return w;
     String family = vocabulary.family(w.text());
     // What a person teaches stands above a legend.
-    boolean byHand = taught.column(w.text(), w.bottom()) != null;
+    boolean byHand = scorer.taught(w) != null;
     return new ColumnWords(
         w.index(),
         w.top(),

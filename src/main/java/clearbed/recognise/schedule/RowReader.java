@@ -283,6 +283,7 @@ public final class RowReader {
 
   /** The cell with the words that the legends of the set have for its letters. */
   private Table.Cell spelt(Table.Cell cell, Header.Column column) {
+    if (!vocabulary.taught().spells()) return cell;
     String words = vocabulary.taught().spelt(cell.text(), vocabulary.family(column.text()));
     return words.equals(cell.text()) ? cell : cell.withText(words);
   }

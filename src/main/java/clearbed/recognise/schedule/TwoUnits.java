@@ -44,16 +44,11 @@ record TwoUnits(Unit first, Unit second) {
   /** "1/8 in (3 mm)" of "1/8 (3)"; other cells as they are. */
   String spelt(String cell) {
     Matcher m = CELL.matcher(PlainText.line(cell));
-    return m.matches()
-        ? m.group(1)
-            + m.group(2)
-            + " "
-            + first.symbol()
-            + " ("
-            + m.group(3)
-            + " "
-            + second.symbol()
-            + ")"
-        : cell;
+    return m.matches() ? m.group(1) + written(m.group(2), m.group(3)) : cell;
+  }
+
+  /** "1/8 in (3 mm)". */
+  String written(String one, String other) {
+    return one + " " + first.symbol() + " (" + other + " " + second.symbol() + ")";
   }
 }

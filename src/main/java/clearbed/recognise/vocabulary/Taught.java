@@ -127,6 +127,11 @@ public final class Taught {
     return new Taught(all);
   }
 
+  /** False where the documents explain no short forms, as most do not. */
+  public boolean spells() {
+    return !heads.isEmpty() || !shorts.isEmpty();
+  }
+
   /** A heading with the words that a legend has for its letters: {@code See-through (SEE)}. */
   public String speltHeading(String heading) {
     String words = heads.get(heading.strip());
