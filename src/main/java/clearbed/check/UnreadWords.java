@@ -51,8 +51,11 @@ final class UnreadWords {
         if (!concerns(words)) continue;
         all.add(words);
         about.put(words, glassIn(words));
-        for (String attribute : words.likely())
+        for (String attribute : words.likely()) {
+          // "The architect may request a mock-up" is understood: it answers nothing.
+          if (vocabulary.asksNothing(attribute, words.text())) continue;
           byAttribute.computeIfAbsent(attribute, a -> new ArrayList<>()).add(words);
+        }
       }
     }
     List<Account.Unread> standards = UnknownStandards.in(project, vocabulary);

@@ -36,19 +36,24 @@ final class Materials {
 
   private Value other(Draft draft) {
     for (ScheduleRow row : draft.rows) {
-      if (row.decided() && !row.glass() && !isGlass(row.evidence())) {
+      if (row.decided() && !row.glass() && isOther(row.evidence())) {
         return value(kind(row.evidence()), row.evidence(), row.origin());
       }
     }
     for (Clause clause : draft.asOther)
-      if (!isGlass(clause.text())) return ofClause(kind(clause.text()), clause);
+      if (isOther(clause.text())) return ofClause(kind(clause.text()), clause);
     return null;
   }
 
-  /** "Kiln-cast glass slabs" does not say tile, and nothing against it. */
-  private boolean isGlass(String words) {
-    return vocabulary.describesOtherTile(words).isEmpty()
-        && vocabulary.list("glassAlone").in(vocabulary.list("notTile").without(words));
+  /**
+   * Other tile, or a finish that is none. "Kiln-cast glass slabs" does not say tile, and nothing
+   * against it; "Concrete block, mortar bed" says what is behind it.
+   */
+  private boolean isOther(String words) {
+    if (vocabulary.describesOtherTile(words).isPresent()) return true;
+    boolean ground =
+        vocabulary.attribute("substrate.type").orElseThrow().words().anyTerm().in(words);
+    return !ground && vocabulary.list("otherFinish").in(words);
   }
 
   private String kind(String words) {

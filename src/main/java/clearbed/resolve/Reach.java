@@ -115,7 +115,9 @@ final class Reach {
 
   private int surfaces(Limits limits, Draft entry) {
     Set<String> surfaces = entry.terms("location.surface");
-    if (limits.surfaces().isEmpty() || surfaces.isEmpty() || surfaces.contains("pool")) return 0;
+    // "Pool, walls below water" is a wall; a pool by itself is walls and floor.
+    boolean pool = surfaces.contains("pool") && surfaces.size() == 1;
+    if (limits.surfaces().isEmpty() || surfaces.isEmpty() || pool) return 0;
     // A clause on floors and walls alike limits nothing.
     if (limits.surfaces().containsAll(Set.of("floor", "wall"))) return 0;
     return surfaces.stream().anyMatch(limits.surfaces()::contains) ? CONDITION : NOT;

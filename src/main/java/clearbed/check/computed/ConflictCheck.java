@@ -79,7 +79,7 @@ public final class ConflictCheck implements SetComputation {
     List<List<Value>> groups = List.copyOf(different.values());
     for (int i = 0; i < groups.size(); i++) {
       for (int j = i + 1; j < groups.size(); j++) {
-        if (disagree(groups.get(i), groups.get(j), vocabulary))
+        if (disagree(groups.get(i), groups.get(j), attribute, vocabulary))
           return new Pair(attribute, groups.get(i), groups.get(j));
       }
     }
@@ -94,10 +94,15 @@ public final class ConflictCheck implements SetComputation {
     return o.document() + "|" + o.sheet() + "|" + (o.cell() == null ? article : o.cell());
   }
 
-  private static boolean disagree(List<Value> a, List<Value> b, Vocabulary vocabulary) {
+  private static boolean disagree(
+      List<Value> a, List<Value> b, Attribute attribute, Vocabulary vocabulary) {
     for (Value x : a) {
       for (Value y : b) {
-        if (agree(x.content(), y.content()) || ofOneSubject(x, y, vocabulary)) return false;
+        boolean alike =
+            attribute.alike().contains(x.content().text())
+                && attribute.alike().contains(y.content().text());
+        if (alike || agree(x.content(), y.content()) || ofOneSubject(x, y, vocabulary))
+          return false;
       }
     }
     return true;

@@ -20,6 +20,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayDeque;
@@ -585,6 +586,7 @@ public final class OutlineParser {
         out.add(others.outOf(s).within(own.limits()));
       if (!own.limits().tags().isEmpty()) property(own, at, out);
       if (!own.limits().tags().isEmpty() && describesTile(p)) placed(text, own, at, out);
+      if (out.isEmpty()) titled(p, own, at, out);
       headed(p, at, out);
       if (own.limits().tags().isEmpty() && noteOffTopic(p))
         out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));
@@ -617,6 +619,19 @@ public final class OutlineParser {
         boolean said = out.stream().anyMatch(o -> o.attribute().equals(s.attribute()));
         if (!said) out.add(s.within(own.limits()));
       }
+    }
+
+    /** "GT-1 and GT-3: 1/16 in" under "Joint widths:" is read as in a column of that heading. */
+    private void titled(Pending p, Node own, Origin at, List<Statement> out) {
+      String lead = Parts.lead(own.text());
+      if (lead.isEmpty() || p.path().size() < 2 || !namesTags(lead)) return;
+      String title = p.path().get(p.path().size() - 2).text().replaceFirst(":$", "");
+      String value = own.text().substring(lead.length() + 1).trim();
+      if (title.length() > LONGEST_VALUE || value.length() > LONGEST_VALUE) return;
+      Header.Column column = HeadingWords.named(vocabulary, title);
+      if (column == null || column.attribute().kind() != Attribute.Kind.AMOUNT) return;
+      for (Statement s : rowReader.property(column.with(mark), value.replaceFirst("\\.$", ""), at))
+        out.add(s.within(own.limits()));
     }
 
     /** "Permanently under water." and "Outside, open to frost: ..." say of a tile where it is. */
@@ -668,7 +683,8 @@ public final class OutlineParser {
         if (!under || out.stream().anyMatch(s -> s.attribute().equals(id))) continue;
         boolean refused =
             vocabulary.list("negation.notRequired").in(p.text())
-                || vocabulary.list("open").in(p.text());
+                || vocabulary.list("open").in(p.text())
+                || vocabulary.asksNothing(id, p.text());
         if (refused) continue;
         Limits own =
             limitFinder.of(PlainText.of(p.text()), false).within(p.own().limits()).anywhere();

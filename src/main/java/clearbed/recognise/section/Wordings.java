@@ -150,13 +150,15 @@ final class Wordings {
 
   /** Of "GT-1: 8 ft. GT-2: 16 ft. All: at perimeters" no lead limits the whole. */
   private Limits limits(String lead, String words) {
-    Limits limits = limitFinder.of(lead, true);
+    Limits limits = limitFinder.ofLead(lead);
     if (words.equals(lead)) return limits;
     if (DEFLECTION.matcher(words).find() && limitFinder.listsStructures(lead))
       return limits.anywhere();
     // "Walls: silicone ... Floors: polyurethane ...": each lead limits what follows it.
-    boolean placed = !limits.surfaces().isEmpty() || !limits.exposures().isEmpty();
+    boolean placed =
+        !limits.surfaces().isEmpty() || !limits.exposures().isEmpty() || !limits.except().isEmpty();
     if (limits.tags().isEmpty() && placed && placesAgain(limits, lead, words)) return Limits.NONE;
+    if (exceptedAgain(limits, lead, words)) return Limits.NONE;
     if (limits.tags().isEmpty()) return limits;
     List<String> leads =
         Sentences.of(words).stream().map(sentence -> Parts.lead(sentence.text())).toList();
@@ -174,11 +176,25 @@ final class Wordings {
     return all ? Limits.NONE : limits;
   }
 
+  /** "Mortar for all but GT-4: ... Mortar for GT-4: ...": the rest speaks of what was left out. */
+  private boolean exceptedAgain(Limits first, String lead, String words) {
+    if (first.except().isEmpty()) return false;
+    return Sentences.of(words).stream()
+        .map(sentence -> Parts.lead(sentence.text()))
+        .filter(other -> !other.isEmpty() && !other.equals(lead))
+        .map(limitFinder::ofLead)
+        .anyMatch(
+            its ->
+                !Collections.disjoint(first.except(), its.tags())
+                    || !Collections.disjoint(first.except(), its.surfaces())
+                    || !Collections.disjoint(first.except(), its.exposures()));
+  }
+
   private boolean placesAgain(Limits first, String lead, String words) {
     for (Sentences.Sentence sentence : Sentences.of(words)) {
       String other = Parts.lead(sentence.text());
       if (other.isEmpty() || other.equals(lead)) continue;
-      Limits its = limitFinder.of(other, true);
+      Limits its = limitFinder.ofLead(other);
       boolean placed = !its.surfaces().isEmpty() || !its.exposures().isEmpty();
       boolean differs =
           !its.surfaces().equals(first.surfaces()) || !its.exposures().equals(first.exposures());

@@ -14,29 +14,29 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Figures with a unit, each taken for the attribute whose words stand nearest, and sizes. */
+/** Figures with a unit, each taken for the attribute whose words stand nearest. */
 final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
           "(?<![\\d.,/\\p{L}-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b(?!"
               + FigureSearch.ACCORDING
               + ")|mm|\"|%|percent))");
-  private static final Pattern SIZE_OF_TAG =
+  private static final Pattern OTHER_END =
       Pattern.compile(
-          "^[A-Z]{1,5}[-. ]?\\d{1,3}[A-Z]?\\b[^.;]{0,40}\\b(?:(?:nominal|tile|face|module) )?(?:size|dimension)s?\\b",
+          "[^.;:\\d]{0,25}\\b(?:nor|and|but|or)\\s(?:not |no |never )?(?:more|less|over|under|greater|wider|narrower|larger|smaller|higher|lower|colder|hotter|warmer|exceed\\w*|above|below)\\b[^.;:\\d]*",
           Pattern.CASE_INSENSITIVE);
 
-  /** What stands before the size in "GT-1 tesserae, 1/2 x 1/2 in., are turned on the sheet". */
-  private static final Pattern SIZED_TAG =
+  /** Before how far a figure may be off. */
+  private static final Pattern TOLERANCE =
       Pattern.compile(
-          "^[A-Z]{1,5}-?(?:\\d{1,3}[A-Z]?|[A-Z])(?: (?!to|at|in|on|from|with|behind)[a-z]+){0,3},? ?$");
+          "(?:\\btolerances?(?: of)?|\\bplus(?: or minus)?|\\bminus|\\+/-|±)\\s*$",
+          Pattern.CASE_INSENSITIVE);
 
   private static final Pattern WHOLE = Pattern.compile("\\d");
 
@@ -53,8 +53,6 @@ final class AmountStatements {
 
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
-
-  private static final String MOUNTING = "tile.mounting";
 
   private static final String DEPTH = "sealant.depth";
 
@@ -109,10 +107,11 @@ final class AmountStatements {
     for (Quantities.Found found : all) {
       boolean forJoint = isForJoint(p, found);
       forSome |= forJoint;
-      if (found.restates() || inside(names, found) || converted.contains(found)) continue;
+      if (found.restates() || SizeStatements.inside(names, found) || converted.contains(found))
+        continue;
       boolean aside = isThicknessBehind(p, found) || isDifference(p, found) || forJoint;
       if (found.content() instanceof Content.Amount && !aside) plain.add(found);
-      if (found.content() instanceof Content.NotUnderstood unclear && !isSize(found))
+      if (found.content() instanceof Content.NotUnderstood unclear && !SizeStatements.isSize(found))
         unclear(p, unclear, found);
     }
     // Then so is what stands before it: "1/32 in. for a 1/8 in. joint".
@@ -210,6 +209,7 @@ final class AmountStatements {
     for (Quantities.Found f : plain)
       named.add(named(p, (Content.Amount) f.content(), f.start(), f.end()));
     depthApart(p, plain, named);
+    otherEnds(p, plain, named);
     List<Attribute> before = p.goesOn ? p.carried.row : List.of();
     boolean same = repeats(plain, named, before);
     List<Attribute> row = new ArrayList<>();
@@ -220,6 +220,18 @@ final class AmountStatements {
       if (of != null) row.add(of);
     }
     p.carried.row = row.size() == plain.size() ? row : List.of();
+  }
+
+  /** "Not less than 1/16 in nor more than 1/8 in wide": both are the ends of one thing. */
+  private void otherEnds(Passage p, List<Quantities.Found> plain, List<Attribute> named) {
+    for (int i = 1; i < plain.size(); i++) {
+      Attribute first = named.get(i - 1);
+      Quantities.Found f = plain.get(i);
+      String between = p.text.substring(plain.get(i - 1).end(), f.start());
+      if (first != null
+          && OTHER_END.matcher(between).matches()
+          && fits(first, (Content.Amount) f.content())) named.set(i, first);
+    }
   }
 
   /** "1/4 in with sealant 1/8 in deep": one of them is the depth, the other something else. */
@@ -360,13 +372,9 @@ final class AmountStatements {
     if (named != null) p.add(named, figure, false, found.start(), found.end());
   }
 
-  /** "GT-1: nominal size 7 in x 9 in" gives a tile's size wherever it stands. */
-  private static boolean sizeOfATag(Passage p) {
-    return SIZE_OF_TAG.matcher(p.whole).find();
-  }
-
   /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
   private Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
+    if (TOLERANCE.matcher(p.text.substring(0, start)).find()) return null;
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
     // "The spa runs at 40 °C": one figure alone limits nothing.
     boolean limits = amount.bound() != Bound.EXACT || !amount.low().equals(amount.high());
@@ -457,57 +465,5 @@ final class AmountStatements {
   private static int distance(Passage p, Phrases.Hit hit, int start, int end) {
     boolean apart = hit.start() >= end && p.whole.substring(end, hit.start()).indexOf(',') >= 0;
     return hit.distanceTo(start, end) + (apart ? ACROSS_A_COMMA : 0);
-  }
-
-  private static boolean inside(List<int[]> taken, Quantities.Found found) {
-    return taken.stream().anyMatch(t -> found.start() < t[1] && t[0] < found.end());
-  }
-
-  /** "Sheet" heads how the tile is mounted, and the size of that. */
-  private boolean isSheet(String title) {
-    String heading = title.toLowerCase(Locale.ROOT).strip();
-    return vocabulary.attribute(MOUNTING).orElseThrow().words().headers().matches(heading);
-  }
-
-  void addSize(Passage p, List<int[]> taken) {
-    Attribute attribute = vocabulary.attribute("tile.size").orElse(null);
-    if (attribute == null) return;
-    boolean column = p.context.attribute().equals(attribute.id());
-    // "Sheet: 12 in by 12 in" is no size of a tile.
-    String title = p.context.title();
-    if (p.context.attribute().equals(MOUNTING) || isSheet(title)) return;
-    boolean headed = attribute.words().headers().in(title);
-    if (!column && !headed && attribute.words().not().in(title)) return;
-    boolean ofTile = p.context.describesTile() || sizeOfATag(p);
-    String family = p.context.family();
-    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
-      if (!isSize(found) || inside(taken, found)) continue;
-      boolean tagged = SIZED_TAG.matcher(p.whole.substring(0, found.start())).matches();
-      if (!ofTile && !tagged) continue;
-      boolean tile =
-          column
-              || ofTile && named(attribute, p.whole, found)
-              || tagged && !attribute.words().not().in(p.whole)
-              || ((family.isEmpty() || family.equals("tile"))
-                  && !attribute.words().not().in(p.whole));
-      if (tile) {
-        p.add(attribute, found.content(), false, found.start(), found.end());
-        return;
-      }
-    }
-  }
-
-  /** "Size 25 x 25 mm, in sheets mounted on their edges": between its commas it is named. */
-  private static boolean named(Attribute size, String text, Quantities.Found found) {
-    int from = text.lastIndexOf(", ", found.start());
-    int to = text.indexOf(",", found.end());
-    String own = text.substring(from < 0 ? 0 : from, to < 0 ? text.length() : to);
-    return (from >= 0 || to >= 0) && size.words().cues().in(own) && !size.words().not().in(own);
-  }
-
-  private static boolean isSize(Quantities.Found found) {
-    return found.content() instanceof Content.Size
-        || found.content() instanceof Content.NotUnderstood figure
-            && FigureSearch.SIZE.matcher(figure.written()).lookingAt();
   }
 }

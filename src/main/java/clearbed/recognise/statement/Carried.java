@@ -23,6 +23,9 @@ final class Carried {
 
   boolean flatness;
 
+  /** A part before has named tags. */
+  boolean tagged;
+
   /** What has been named without its figure, which has no unit and may come later. */
   Attribute awaited;
 

@@ -74,6 +74,30 @@ final class LaterWords {
     out.addAll(more);
   }
 
+  /**
+   * "Joints are at least 3/8 in in GT-5 and 1/4 in elsewhere. In no case is one narrower than 1/8
+   * in": the last bounds what was said, and is no second width.
+   *
+   * @param from the first statement of the later part
+   */
+  static void outermost(List<Statement> out, int from) {
+    List<Statement> earlier = List.copyOf(out.subList(0, from));
+    out.subList(from, out.size())
+        .removeIf(now -> earlier.stream().anyMatch(before -> isWithin(before, now)));
+  }
+
+  private static boolean isWithin(Statement before, Statement now) {
+    if (!before.attribute().equals(now.attribute()) || before.excluded()) return false;
+    if (!(before.content() instanceof Content.Amount inner)
+        || !(now.content() instanceof Content.Amount outer)) return false;
+    if (inner.low().unit().dimension() != outer.low().unit().dimension()) return false;
+    return switch (outer.bound()) {
+      case AT_LEAST, ABOVE -> inner.low().compareTo(outer.low()) >= 0;
+      case AT_MOST, BELOW -> inner.high().compareTo(outer.high()) <= 0;
+      default -> false;
+    };
+  }
+
   /** In the words of both, as neither takes the place of the other. */
   private static Statement alongside(Statement before, Statement now) {
     return new Statement(

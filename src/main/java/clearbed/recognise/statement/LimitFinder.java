@@ -113,6 +113,15 @@ public final class LimitFinder {
         .sparing();
   }
 
+  /** What a lead-in is limited to: "Grout, all glass tile except floors:" is of all but these. */
+  public Limits ofLead(String lead) {
+    Phrases.Hit except = vocabulary.list("except").first(lead);
+    if (except == null || except.start() == 0) return of(lead, true);
+    Limits main = of(lead.substring(0, except.start()), true);
+    Set<String> left = LaterWords.left(List.of(of(lead.substring(except.start()), true)));
+    return left.isEmpty() ? main : main.withExcept(left);
+  }
+
   /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
   public boolean listsStructures(String text) {
     List<Phrases.Hit> hits = vocabulary.list("places.structures").all(text);

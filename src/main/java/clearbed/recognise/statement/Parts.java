@@ -44,6 +44,13 @@ public final class Parts {
   private static final Pattern VERB =
       Pattern.compile(",? (?:is|are|shall|must|will|has|have|[a-z]{3,12}s) ");
 
+  private static final Pattern UNLIKE = Pattern.compile("unlike\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern RELATIVE =
+      Pattern.compile(", (?:which|where|whose|who|that|when) ", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern PLACES_EXCEPTED = Pattern.compile("[\\p{L} -]{3,40}(?=: )");
+
   private static final Pattern ON_IT = Pattern.compile("(?:the|its|it|this|that) ");
 
   /** Tags stand so close behind "except", in characters. */
@@ -125,6 +132,11 @@ public final class Parts {
   /** Where the words behind an exception that opens a sentence begin: a comma, or "all". */
   private static int mainClause(String clause) {
     int comma = clause.indexOf(", ");
+    // "Except in the lobby, where joints may be 25 ft apart, locate them ..."
+    if (comma >= 0 && RELATIVE.matcher(clause).region(comma, clause.length()).lookingAt()) {
+      int behind = clause.indexOf(", ", comma + 2);
+      if (behind > 0) comma = behind;
+    }
     Matcher all = ALL.matcher(clause);
     return comma < 0 && all.find() ? all.start(1) : comma;
   }
@@ -135,7 +147,11 @@ public final class Parts {
    */
   private static int behindExcepted(String clause, Phrases.Hit except) {
     LimitFinder.TagsAt tags = LimitFinder.firstTags(clause.substring(except.end()));
-    if (tags == null || tags.start() > NEAR) return 0;
+    if (tags == null || tags.start() > NEAR) {
+      // "Grout, all glass tile except floors: ANSI A118.7."
+      Matcher places = PLACES_EXCEPTED.matcher(clause).region(except.end(), clause.length());
+      return places.lookingAt() ? places.end() : 0;
+    }
     int end = except.end() + tags.end();
     // "(sides under 15 in.)"
     Matcher aside = ASIDE.matcher(clause).region(end, clause.length());
@@ -164,7 +180,9 @@ public final class Parts {
     if (comma > 0) {
       String main = clause.substring(comma).replaceFirst("^, ", "").trim();
       parts.add(new Part(main, lead(main), false, sentence));
-      parts.add(new Part(clause.substring(0, comma), "", true, false));
+      // "Unlike PT-1, which bears acid, glass is cleaned with water": what PT-1 bears is not asked.
+      if (!UNLIKE.matcher(clause).lookingAt())
+        parts.add(new Part(clause.substring(0, comma), "", true, false));
       return;
     }
     if (hit == null || hit.start() == 0) {

@@ -3,6 +3,7 @@ package clearbed.recognise.statement;
 import clearbed.model.Content;
 import clearbed.model.Origin;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.SpelledNumbers;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -35,7 +36,7 @@ final class Passage {
   private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
   private final Origin origin;
   private final List<Said> said = new ArrayList<>();
-  // As written, and with open items blanked out.
+  // As written, and with open items blanked out and numbers in digits.
   final String whole;
   final String text;
   final Context context;
@@ -58,7 +59,7 @@ final class Passage {
     this.vocabulary = vocabulary;
     this.leadEnd = Math.min(part.lead().length(), part.text().length());
     this.whole = part.text();
-    this.text = closed;
+    this.text = SpelledNumbers.inDigits(closed);
     this.context = context;
     this.origin = origin;
     this.carried = carried;

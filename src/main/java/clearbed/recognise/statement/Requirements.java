@@ -46,8 +46,10 @@ final class Requirements {
               || requiredUnder(p.title(), p.text, a)
               || ofLabel && requiredUnder(p.carried.label, p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
-      if (required) {
-        p.add(a, new Content.Required(), !a.id().startsWith("process.c") && denied(p.text, a));
+      if (required && !asksNothing(p, a)) {
+        boolean denied =
+            !a.id().startsWith("process.c") && (denied(p.text, a) || leftOut(p.text, a));
+        p.add(a, new Content.Required(), denied);
       }
     }
   }
@@ -65,6 +67,18 @@ final class Requirements {
     while (to < text.length() && STOPS.indexOf(text.charAt(to)) < 0) to++;
     boolean own = text.substring(from, not.start()).strip().split("\\s+").length >= SUBJECT;
     return !own || !a.words().requiredIn(text.substring(0, from) + text.substring(to));
+  }
+
+  /** In its own words, and in all of the text: the time of a cure may stand behind a semicolon. */
+  private boolean asksNothing(Passage p, Attribute a) {
+    String whole = p.origin().text() == null ? p.text : p.origin().text();
+    return vocabulary.asksNothing(a.id(), p.text) && vocabulary.asksNothing(a.id(), whole);
+  }
+
+  /** "No backer rod", "do not build a mock-up": of what must be asked for nothing is asked. */
+  private boolean leftOut(String text, Attribute a) {
+    Phrases.Hit named = vocabulary.mustBeAsked(a.id()) ? a.words().cues().first(text) : null;
+    return named != null && vocabulary.list("negation.rightBefore").endsAt(text, named.start());
   }
 
   /** "GROUTING / Start: 48 hours after fixing", "CUT. Wear eye protection." */

@@ -53,7 +53,9 @@ final class StandardStatements {
             || vocabulary.list("clause.criteria").startsAt(p.text, found.end());
     if (about) return;
     boolean negated =
-        p.negated(found.start(), found.end()) || needsNone(p, attribute.family(), found.end());
+        p.negated(found.start(), found.end())
+            || needsNone(p, attribute.family(), found.end())
+            || vocabulary.asksNothing(attribute.id(), p.text);
     p.add(attribute, found.standard(), negated, found.start(), found.end());
   }
 

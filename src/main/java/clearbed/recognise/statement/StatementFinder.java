@@ -123,7 +123,7 @@ public final class StatementFinder {
         new Way("flatness", (p, taken) -> taken.addAll(flatness.addTo(p))),
         new Way("deflection", (p, taken) -> flatness.addDeflection(p)),
         new Way("amounts", amounts::addTo),
-        new Way("sizes", amounts::addSize),
+        new Way("sizes", new SizeStatements(vocabulary)::addTo),
         new Way("terms", (p, taken) -> terms.addTo(p)),
         new Way("requirements", (p, taken) -> requirements.addTo(p)));
   }
@@ -175,6 +175,8 @@ public final class StatementFinder {
       if (part.sentence() && own.equals("tile") && saysHowMade(part.text())) spoken = "tile";
       boolean goesOn = !names && !spoken.isEmpty() && (!part.sentence() || isFragment(part.text()));
       int before = out.size();
+      // "Movement capability: Class 50, except Class 100/50 at GT-5" is of the sealant to its end.
+      String excepted = part.exception() && own.isEmpty() ? familyOf(out, mainFrom) : "";
       if (part.exception())
         previous = LaterWords.exceptFrom(out, mainFrom, previous, exceptions(part.text()));
       else mainFrom = before;
@@ -188,13 +190,14 @@ public final class StatementFinder {
               vocabulary,
               part,
               openItems.closed(part.text()),
-              context.withFamily(goesOn ? spoken : family),
+              context.withFamily(!excepted.isEmpty() ? excepted : goesOn ? spoken : family),
               origin.withText(text),
               carried);
       read(passage);
       carried.heard(part.text(), vocabulary.families().get("membrane"));
       Limits said = state(out, passage, around);
       if (vocabulary.list("clause.also").in(part.text())) LaterWords.besides(out, before);
+      if (vocabulary.list("clause.inNoCase").in(part.text())) LaterWords.outermost(out, before);
       contrast.note(said.tags());
       if (part.sentence()) LaterWords.rulesOfTheSite(out, before, around.within(said));
       if (!part.exception() && saysWhatFor(part.text())) {
@@ -204,12 +207,23 @@ public final class StatementFinder {
       }
       if (names || spoken.isEmpty()) spoken = own;
       if (!part.exception()) previous = around.settle(said);
+      carried.tagged |= !said.tags().isEmpty();
       if (!said.tags().isEmpty()) inPassing = isInPassing(part.text());
       parted |=
           !named.isEmpty() && !said.tags().isEmpty() && Collections.disjoint(named, said.tags());
       named.addAll(said.tags());
     }
     return out;
+  }
+
+  /** The part of the work that all statements from there on are of, or empty. */
+  private static String familyOf(List<Statement> out, int from) {
+    List<String> families =
+        out.subList(from, out.size()).stream()
+            .map(s -> s.attribute().substring(0, s.attribute().indexOf('.')))
+            .distinct()
+            .toList();
+    return families.size() == 1 ? families.get(0) : "";
   }
 
   /** "Except at pools and GT-4" leaves out both; "except at exterior walls" what is both. */

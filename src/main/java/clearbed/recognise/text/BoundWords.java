@@ -11,10 +11,11 @@ public final class BoundWords {
   private static final String LEAST_BEFORE =
       "(?:not less than|no less than|nowhere less than|never less than|nor less than|not under|never under|not below|no fewer than|at least|minimum(?: of)?|min\\.?(?: of)?|>=|no lower than|no closer (?:together )?than|not closer (?:together )?than)";
   private static final String ABOVE_BEFORE =
-      "(?:in excess of|exceeding|exceeds?|greater than|more than|above|over|higher than|>)";
+      "(?:in excess of|exceeding|exceeds?|(?:greater|more|higher|wider|thicker|deeper|larger) than|above|over|>)";
   private static final String MOST_BEFORE =
       "(?:not more than|nowhere more than|never more than|no more than|not greater than|not over|not to exceed|not exceeding|shall not exceed|maximum(?: of)?|max\\.?(?: of)?|at most|<=|up to|no greater than|no wider than|no f[au]rther (?:apart )?than|not f[au]rther (?:apart )?than)";
-  private static final String BELOW_BEFORE = "(?:less than|below|under|lower than|<)";
+  private static final String BELOW_BEFORE =
+      "(?:(?:less|lower|narrower|thinner|shallower|smaller) than|below|under|<)";
   private static final Pattern BEFORE =
       Pattern.compile(
           "(?<![a-z])(?:("
@@ -29,7 +30,7 @@ public final class BoundWords {
           FLAGS);
   private static final Pattern AFTER =
       Pattern.compile(
-          "^[\\s,(]*(?:(minimum|min\\b|or (?:more|greater|better|higher|stiffer|above)|and above)|(maximum|max\\b|or (?:less|below|flatter|fewer)))",
+          "^[\\s,(]*(?:(?:wide|deep|thick|apart)[\\s,]+)?(?:(minimum|min\\b|or (?:more|greater|better|higher|stiffer|wider|deeper|thicker|above)|and (?:above|wider))|(maximum|max\\b|or (?:less|below|flatter|fewer|closer|narrower|thinner)))",
           FLAGS);
 
   // "Neither may have a bond of less than 400 psi", "reset any tile with less than 95 percent".

@@ -115,9 +115,10 @@ public final class FigureSearch {
    * @param text in plain form
    */
   FigureSearch(String text, DecimalMark mark) {
-    this.s = signed(text);
+    String digits = SpelledNumbers.inDigits(text);
+    this.s = signed(digits);
     this.mark = mark;
-    this.neighbours = new FigureNeighbours(text);
+    this.neighbours = new FigureNeighbours(digits);
     this.taken = new boolean[text.length() + 1];
   }
 

@@ -46,7 +46,8 @@ public final class Quantities {
    * @param mark of these figures
    */
   public static List<Found> find(String text, DecimalMark mark) {
-    if (text.chars().noneMatch(c -> Character.isDigit(c) || c > 126)) return List.of();
+    boolean digits = text.chars().anyMatch(c -> Character.isDigit(c) || c > 126);
+    if (!digits && !SpelledNumbers.mayHave(text)) return List.of();
     return new FigureSearch(PlainText.of(text), mark).all();
   }
 

@@ -21,7 +21,7 @@ public final class Sentences {
       Set.of(
           "in", "ft", "min", "max", "approx", "no", "nos", "vs", "etc", "incl", "dim", "fig", "ref",
           "mfr", "mfrs", "mfg", "deg", "typ", "equiv", "sect", "temp", "dwg", "thk", "nom", "wt",
-          "co", "st", "mat", "e.g", "i.e", "o.c", "sq", "lin", "cu");
+          "co", "st", "mat", "e.g", "i.e", "o.c", "e.w", "u.n.o", "sq", "lin", "cu");
 
   /** "GT-2, 1/2 in" and "GT-2 and GT-3: 8 ft" behind "1/4 in." begin anew. */
   private static final Pattern ITEM =

@@ -12,6 +12,7 @@ import java.util.Set;
  * @param label as people read it
  * @param single true when two different values for one entry contradict each other
  * @param alongside terms that contradict no other: what was done to a tile however it was made
+ * @param alike terms that people use for one another, and that do not contradict each other
  * @param alone true when a figure of its kind with none of its words near is still of it
  * @param dimension of an amount, else null
  * @param plausible figures outside it are about something else; null when any will do
@@ -23,6 +24,7 @@ public record Attribute(
     Kind kind,
     boolean single,
     Set<String> alongside,
+    Set<String> alike,
     boolean needsFamily,
     boolean alone,
     Dimension dimension,

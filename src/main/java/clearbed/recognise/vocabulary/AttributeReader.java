@@ -49,6 +49,7 @@ final class AttributeReader {
         kind,
         n.get("single").isTrue(),
         Set.copyOf(n.get("alongside").texts()),
+        Set.copyOf(n.get("alike").texts()),
         n.has("needs"),
         n.get("alone").isTrue(),
         dimension,

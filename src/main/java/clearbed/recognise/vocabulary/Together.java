@@ -12,6 +12,10 @@ import java.util.stream.Collectors;
 final class Together {
   private static final Pattern ITEM = Pattern.compile("[,;] (?:and |or )?");
 
+  /** What stands before the verb of a whole list. */
+  private static final Pattern PREDICATE =
+      Pattern.compile("\\b(?:is|are|be|been)(?: [\\w-]+ly)? $", Pattern.CASE_INSENSITIVE);
+
   /** So many items are a list. */
   private static final int LIST = 3;
 
@@ -23,6 +27,7 @@ final class Together {
     boolean in(String sentence) {
       if (!all(sentence)) return false;
       if (!without.in(sentence)) return true;
+      if (deniesAll(sentence)) return false;
       // "Data sheets, samples, and the maker's letter accepting ..." asks for each by itself.
       String[] items = ITEM.split(sentence);
       if (items.length < LIST) return false;
@@ -38,6 +43,15 @@ final class Together {
       String[] items = ITEM.split(sentence);
       if (items.length < LIST) return "";
       return Arrays.stream(items).filter(i -> !without.in(i)).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * "Acids, acid-based cleaners, and abrasive pads are prohibited": none of them is asked for.
+     */
+    private boolean deniesAll(String sentence) {
+      for (Phrases.Hit hit : without.all(sentence))
+        if (PREDICATE.matcher(sentence.substring(0, hit.start())).find()) return true;
+      return false;
     }
 
     private boolean all(String words) {

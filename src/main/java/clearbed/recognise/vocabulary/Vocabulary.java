@@ -40,6 +40,8 @@ public final class Vocabulary {
   /** Parts of the work that no word shows. */
   private static final Set<String> WORDLESS = Set.of("process", "location");
 
+  private static final String ANY = "any";
+
   /** Gives the files by their paths under {@code rulesets/}. */
   public interface Files {
     StandardFiles.Source open(String path) throws IOException;
@@ -66,6 +68,7 @@ public final class Vocabulary {
   private final List<Pattern> amendments = new ArrayList<>();
   private final Map<String, Phrases> supposed;
   private final Map<String, Phrases> full;
+  private final Map<String, Phrases> asksNothing;
   private final String placeSuited;
   private final String ratioOfSpan;
   private final List<FlatnessClass> flatnessClasses = new ArrayList<>();
@@ -157,6 +160,9 @@ public final class Vocabulary {
     supposed = supposed(words.get("supposed"));
     for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
     full = phrasesByName(words.get("full"));
+    for (ConfigNode list : words.get("asksNothing").entries())
+      if (!list.key().equals(ANY)) attribute(list, list.key());
+    asksNothing = phrasesByName(words.get("asksNothing"));
     surfacePlaces =
         withTaught(phrasesByTerm(places.get("surface"), "location.surface"), "location.surface");
     exposurePlaces =
@@ -443,6 +449,20 @@ public final class Vocabulary {
   /** Names of classes that stand for deviations. */
   public List<FlatnessClass> flatnessClasses() {
     return flatnessClasses;
+  }
+
+  /**
+   * True where a text leaves what it speaks of to somebody, or wants it later than it helps: "may
+   * be used at the contractor's option" asks for nothing.
+   */
+  public boolean asksNothing(String attribute, String text) {
+    Phrases own = asksNothing.get(attribute);
+    return own != null && (own.in(text) || asksNothing.get(ANY).in(text));
+  }
+
+  /** True of what nobody does unless it is asked for, such as a mock-up. */
+  public boolean mustBeAsked(String attribute) {
+    return asksNothing.containsKey(attribute);
   }
 
   /** Words for all there can be of an amount, by attribute. */
