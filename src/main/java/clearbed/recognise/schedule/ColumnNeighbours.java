@@ -352,14 +352,20 @@ final class ColumnNeighbours {
    */
   private static boolean saysWhatTileIs(Map<Integer, Map<String, ColumnScore>> scores) {
     return scores.values().stream()
+        // "Tile" over marks says of no tile what it is.
+        .filter(own -> !holdsTags(own))
         .flatMap(own -> own.entrySet().stream())
         .anyMatch(
             e ->
                 (e.getKey().startsWith("tile.")
-                        // "Covering" over marks says of no tile what it is.
                         || e.getKey().equals(HeadingEvidence.MATERIAL) && e.getValue().cells() >= 0
                         || e.getKey().equals("movement.width"))
                     && e.getValue().heading() >= ColumnScores.EXACT);
+  }
+
+  private static boolean holdsTags(Map<String, ColumnScore> own) {
+    ColumnScore tag = own.get(HeadingEvidence.TAG);
+    return tag != null && tag.cells() >= ColumnScores.HALF;
   }
 
   private static boolean spaced(Map<Integer, Map<String, ColumnScore>> scores) {

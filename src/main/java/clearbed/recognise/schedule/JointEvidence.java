@@ -7,6 +7,7 @@ import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -131,6 +132,7 @@ final class JointEvidence {
           own.forEach(
               (meaning, s) -> {
                 if (s.sum() < ENOUGH || s.sum() < best - RIVAL) return;
+                if (isBelied(s, own.values())) return;
                 Unit unit = byIndex.get(index).unit();
                 int copies = copies(meaning, s, unit, units.getOrDefault(meaning, Set.of()));
                 if (copies > 1) shared.add(meaning, index, s.sum());
@@ -212,9 +214,24 @@ final class JointEvidence {
     return scores.entrySet().stream()
         .filter(e -> !e.getKey().equals(own.meaning()))
         .filter(e -> taken.beside(e.getKey(), w.index()) < e.getValue().sum())
+        .filter(e -> !isBelied(e.getValue(), scores.values()))
         .mapToDouble(e -> e.getValue().sum())
         .max()
         .orElse(0);
+  }
+
+  /**
+   * "Backing" over "cement board on studs": of two that the heading may mean, the cells are values
+   * of one and of the other none is.
+   */
+  private static boolean isBelied(ColumnScore s, Collection<ColumnScore> all) {
+    return s.cells() < 0
+        && all.stream()
+            .anyMatch(
+                o ->
+                    o.heading() >= ColumnScores.HINT
+                        && o.cells() >= ColumnScores.FITS
+                        && o.sum() >= s.sum());
   }
 
   private Header.Column unasked(ColumnWords w, ColumnScore s, List<String> could) {

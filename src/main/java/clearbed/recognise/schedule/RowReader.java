@@ -130,9 +130,16 @@ public final class RowReader {
       // "Old Brass" under "Color program" is a colour and no brass.
       for (Header.Role role : List.of(Header.Role.OTHER, Header.Role.UNASKED))
         for (Header.Column c : header.all(role))
-          if (!vocabulary.list("schedule.looks").in(c.text())) words.add(text(row, c.index()));
+          if (!vocabulary.list("schedule.looks").in(c.text()) && !isOfOtherWork(c))
+            words.add(text(row, c.index()));
     }
     return String.join(" | ", words.stream().filter(w -> !w.isBlank()).toList());
+  }
+
+  /** "Board on steel studs" under "Backing" is what a tile is on, if it is not clear of what. */
+  private static boolean isOfOtherWork(Header.Column column) {
+    List<String> could = column.evidence().could();
+    return !could.isEmpty() && !could.get(0).startsWith("tile.");
   }
 
   String tileStandard(Header header, Table.Row row) {

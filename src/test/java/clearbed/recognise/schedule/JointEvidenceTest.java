@@ -332,4 +332,45 @@ class JointEvidenceTest {
             "3.020 | G-2 | Glass mosaic | 2 x 2 in");
     assertThat(columns(facts)).containsEntry("Pos.", "");
   }
+
+  @Test
+  void of_two_meanings_of_a_heading_the_cells_have_one() {
+    Facts facts =
+        read(
+            "Mark | Material | Backing | Set with",
+            "VG-1 | Cast glass mosaic | Backer board on wood studs | ANSI A118.15",
+            "VG-2 | Cast glass mosaic | Mortar bed over concrete | ANSI A118.15",
+            "VG-3 | Fused glass tile | Cement plaster over masonry | ANSI A118.3");
+    assertThat(columns(facts)).containsEntry("Backing", "substrate.type");
+    facts =
+        read(
+            "Mark | Material | Backing",
+            "VG-1 | Cast glass mosaic | painted",
+            "VG-2 | Fused glass tile | none");
+    assertThat(columns(facts)).containsEntry("Backing", "tile.backing");
+  }
+
+  @Test
+  void what_a_tile_may_lie_on_is_not_what_it_is() {
+    Facts facts =
+        read(
+            "Mark | Room | Deflection | Carcass",
+            "VG-1 | Foyer | L/480 | cement board over steel framing",
+            "VG-2 | Kitchen | L/360 | timber by the builder",
+            "VG-3 | Bath | L/480 | mortar bed over steel deck");
+    assertThat(columns(facts)).containsEntry("Carcass", "");
+    assertThat(facts.rows()).hasSize(3).noneMatch(ScheduleRow::decided);
+  }
+
+  @Test
+  void joints_with_a_distance_in_each_direction_are_movement_joints() {
+    Facts facts =
+        read(
+            "Tile | Interval in each direction, not over | Joint width",
+            "VG-1, VG-2 | 18 ft | 1/4 in",
+            "VG-3, VG-4, VG-5 | 9 ft | 3/8 in");
+    assertThat(columns(facts))
+        .containsEntry("Interval in each direction, not over", "movement.spacing")
+        .containsEntry("Joint width", "movement.width");
+  }
 }
