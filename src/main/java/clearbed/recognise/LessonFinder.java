@@ -33,6 +33,16 @@ final class LessonFinder {
               + MarksBehind.BULLET
               + ")?(?:(\\p{Lu}\\p{Ll}{2,9}) (\\p{Lu}|\\d{1,2})(?:[.:,]|\\s|$)|(\\p{Lu}{3,5}) (?:is|are) (?:the|a|an) )");
 
+  /** A word and its letter or number: "Grout B: ...", "MEMBRANE 2". */
+  private static final Pattern LETTERED_PRODUCT =
+      Pattern.compile(
+          "\\s*(?:"
+              + MarksBehind.BULLET
+              + ")?(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}|\\d{1,2})(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
+
+  /** Parts of the work whose products are told apart so. */
+  private static final Set<String> LETTERED = Set.of("mortar", "grout", "sealant", "membrane");
+
   private static final Pattern OPENS_WITH_MARK =
       Pattern.compile(
           "\\s*(?:"
@@ -71,6 +81,7 @@ final class LessonFinder {
     // A table for each room or floor has the same headings as the next.
     Map<List<String>, List<CodeColumns.Grid>> tables = new LinkedHashMap<>();
     Set<String> behind = new TreeSet<>();
+    Set<String> products = new TreeSet<>();
     List<Lessons.Explained> explained = new ArrayList<>();
     String over = "";
     for (Block block : document.blocks()) {
@@ -91,6 +102,7 @@ final class LessonFinder {
       List<String> cells = new ArrayList<>();
       for (Table.Row row : first) for (Table.Cell cell : row.cells()) cells.add(cell.text());
       cells.forEach(cell -> explaining.into(cell, explained));
+      cells.forEach(cell -> letteredProduct(cell, products));
       if (!mayBeGlass(first)) continue;
       glass.addAll(legends.in(table));
       cells.forEach(cell -> legends.into(cell, glass));
@@ -103,6 +115,8 @@ final class LessonFinder {
         marks.addAll(codes.in(alike, glass));
     marks.addAll(ofItems(paragraphs));
     marks.addAll(ofMarkedItems(paragraphs));
+    for (Paragraph p : paragraphs) letteredProduct(p.text(), products);
+    marks.addAll(products);
     return new Lessons(List.copyOf(marks), List.copyOf(glass), explained);
   }
 
@@ -139,6 +153,20 @@ final class LessonFinder {
         });
     out.removeIf(mark -> Tags.isMark(mark, vocabulary));
     return out;
+  }
+
+  /** "Mortar A: ...", "ADHESIVE 2": what other documents call by that name, as they please. */
+  private void letteredProduct(String text, Set<String> marks) {
+    Matcher m = LETTERED_PRODUCT.matcher(text);
+    if (!m.lookingAt() || !LETTERED.contains(vocabulary.family(m.group(1)))) return;
+    String word = m.group(1);
+    String low = word.toLowerCase(Locale.ROOT);
+    for (String written : List.of(word, low, word.charAt(0) + low.substring(1), upper(word)))
+      marks.add(written + " " + m.group(2));
+  }
+
+  private static String upper(String word) {
+    return word.toUpperCase(Locale.ROOT);
   }
 
   /** "W4: glass mosaic, 1 x 2" and "Glass mosaic, pearl [W4]", item after item. */

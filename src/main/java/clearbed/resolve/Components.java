@@ -119,7 +119,7 @@ final class Components {
 
   /** "A1 | Cement adhesive, C2TE S1": a row on parts of the work alone, and on no finish. */
   private void row(Draft draft) {
-    if (!Tags.isMark(draft.key) || isTile(draft.key)) return;
+    if (!Tags.isMark(draft.key, vocabulary) || isTile(draft.key)) return;
     Set<String> said = new TreeSet<>();
     for (ScheduleRow row : draft.rows) for (Statement s : row.statements()) said.add(family(s));
     if (said.contains("tile")) return;
@@ -216,8 +216,9 @@ final class Components {
   }
 
   private void define(Clause clause) {
-    if (clause.subject().tags().isEmpty() && clause.limits().tags().isEmpty()) return;
-    if (clause.listsReferences()) return;
+    boolean tagged = !clause.subject().tags().isEmpty() || !clause.limits().tags().isEmpty();
+    boolean lettered = !tagged && !vocabulary.taught().tagsIn(clause.text()).isEmpty();
+    if (!tagged && !lettered || clause.listsReferences()) return;
     String mark = "";
     for (Sentences.Sentence part : Sentences.of(PlainText.of(clause.text()))) {
       String sentence = mark + part.text().strip();
@@ -229,14 +230,15 @@ final class Components {
   }
 
   private void define(String sentence, Clause clause) {
-    LimitFinder.TagsAt at = LimitFinder.firstTags(sentence);
+    LimitFinder.TagsAt at = LimitFinder.firstTags(sentence, vocabulary);
     if (at == null || at.start() > BEFORE) return;
     String before = sentence.substring(0, at.start());
     if (RELATED.matcher(before).find() || TileWords.tile(before)) return;
     String behind = sentence.substring(at.end(), Math.min(sentence.length(), at.end() + SAID));
     if (!STANDS_FOR.matcher(behind).matches()) return;
     String said = FIRST_STOP.matcher(COMMA.matcher(behind).replaceFirst("")).replaceFirst("");
-    String work = vocabulary.family(before);
+    // "Grout B: ANSI A118.3": the name says what it is.
+    String work = vocabulary.family(before + at.tags().get(0));
     if (!WORKS.contains(work)) work = TileWords.tile(said) ? "" : vocabulary.family(said);
     if (!WORKS.contains(work) && before.isBlank() && !TileWords.tile(said)) {
       work = stated(clause);
@@ -301,7 +303,7 @@ final class Components {
     if (tiles.isEmpty()) usedBy(clause);
     if (tiles.isEmpty() && numbers.isEmpty()) return;
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text()))) {
-      Set<String> all = keys(LimitFinder.tags(sentence.text()));
+      Set<String> all = keys(LimitFinder.tags(sentence.text(), vocabulary));
       all.addAll(keys(ClauseNumbers.in(sentence.text())));
       if (all.stream().noneMatch(works::containsKey)) continue;
       Set<String> own = new HashSet<>(all);
@@ -320,7 +322,7 @@ final class Components {
     String text = PlainText.of(clause.text());
     // "B-2. Deflection ..." is counted so; "MB-1 is white. EP-1 is epoxy, for GT-1" names two.
     if (COUNTED.matcher(text).lookingAt()) return;
-    Set<String> tags = LimitFinder.tags(text);
+    Set<String> tags = LimitFinder.tags(text, vocabulary);
     Set<String> named = keys(tags);
     named.retainAll(works.keySet());
     if (!named.equals(marks)) return;
@@ -411,7 +413,7 @@ final class Components {
 
   /** The tiles that the clause itself says its marks are for: by tag, or all of glass. */
   private Set<String> meant(Clause clause) {
-    Set<String> tiles = glass(LimitFinder.tags(PlainText.of(clause.text())));
+    Set<String> tiles = glass(LimitFinder.tags(PlainText.of(clause.text()), vocabulary));
     if (!tiles.isEmpty() || !clause.subject().glass()) return tiles;
     return drafts.values().stream()
         .filter(d -> d.glass)

@@ -72,6 +72,7 @@ public final class Resolver {
   public Project resolve(List<Facts> facts, List<ProjectFact> known) {
     Map<String, Draft> drafts = new LinkedHashMap<>();
     rows(facts, drafts);
+    CalledProducts called = new CalledProducts(drafts);
     Components components = new Components(vocabulary, facts, drafts);
     SpecifiedProducts products =
         new SpecifiedProducts(vocabulary, facts, drafts, components.keys());
@@ -89,7 +90,7 @@ public final class Resolver {
             reach,
             products.owned(),
             amendments.taken(),
-            (clause, s) -> components.followed(clause, ofGlassAtLarge(s, drafts)),
+            (clause, s) -> components.followed(clause, ofGlassAtLarge(called.meant(s), drafts)),
             this::mayState,
             (s, st) -> value(s, st, reach));
     Placed.Packer<Value> packer =

@@ -208,4 +208,36 @@ class ComponentsTest {
     Checked c = Checked.of(folder);
     assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
   }
+
+  @Test
+  void a_product_may_be_called_by_its_kind_and_a_letter_or_number() throws IOException {
+    Files.writeString(
+        folder.resolve("schedule.csv"),
+        "Tag,Material,Size,Setting,Grout\n"
+            + "VG-1,Cast glass mosaic,1 x 1 in,Adhesive 1,Grout K\n"
+            + "VG-2,Fused glass tile,3 x 6 in,Adhesive 2,Grout L\n"
+            + "CT-9,Porcelain tile,6 x 6 in,Adhesive 1,Grout K\n");
+    Files.writeString(
+        folder.resolve("materials.txt"),
+        """
+        SECTION 09 30 00 - TILING
+        PART 2 - PRODUCTS
+        2.1 SETTING MATERIALS
+        A. Adhesive 1: modified thinset mortar, ANSI A118.15.
+        1. Color: gray.
+        B. ADHESIVE 2 - epoxy, ANSI A118.3.
+        1. Color: white.
+        2.2 GROUT
+        A. Grout K is unsanded, ANSI A118.7.
+        B. Grout L is epoxy, ANSI A118.3.
+        """);
+    Checked c = Checked.taught(folder);
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-1", "mortar.colour")).containsExactly("grey");
+    assertThat(c.governing("VG-1", "grout.standard")).containsExactly("ANSI A118.7");
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("VG-2", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("VG-2", "grout.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.project().glass().stream().map(Entry::tag)).containsExactly("VG-1", "VG-2");
+  }
 }

@@ -491,10 +491,12 @@ public final class RowReader {
         .toList();
   }
 
-  private static void marks(List<Statement> out, Origin origin, String text) {
+  private void marks(List<Statement> out, Origin origin, String text) {
     if (text.length() > LONGEST_CALL) return;
     Set<String> called = new TreeSet<>(LimitFinder.tags(text));
     called.addAll(ClauseNumbers.in(text));
+    for (Phrases.Hit taught : vocabulary.taught().tagsIn(text))
+      called.add(text.substring(taught.start(), taught.end()));
     for (String mark : called)
       out.add(new Statement(MARK, new Content.Words(mark), false, text, origin, Limits.NONE));
   }

@@ -60,23 +60,12 @@ final class SubjectFinder {
    * @param heading true for a title, which may name its tags anywhere
    */
   List<String> named(String words, boolean heading) {
-    LimitFinder.TagsAt first = first(words);
+    LimitFinder.TagsAt first = LimitFinder.firstTags(words, vocabulary);
     if (first == null || first.start() > (heading ? TITLE : OPENING)) return List.of();
     String head = words.substring(0, first.end());
     boolean sentenceEnds = Sentences.of(head).size() > 1;
     // "Mortar for GT-1: ..." is about mortar.
     return !sentenceEnds && TILE.contains(vocabulary.family(head)) ? first.tags() : List.of();
-  }
-
-  /** The first tags of a text, of known forms or such as were taught; null when there are none. */
-  private LimitFinder.TagsAt first(String words) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
-    for (Phrases.Hit hit : vocabulary.taught().tagsIn(words)) {
-      if (first != null && first.start() <= hit.start()) continue;
-      String mark = words.substring(hit.start(), hit.end());
-      first = new LimitFinder.TagsAt(List.of(mark), hit.start(), hit.end());
-    }
-    return first;
   }
 
   /** Where the words behind the tags begin: those of "Tile C. Glass mosaic" behind the stop. */
@@ -118,7 +107,7 @@ final class SubjectFinder {
   }
 
   private Subject specified(List<String> tags, boolean own, String words) {
-    LimitFinder.TagsAt at = own ? first(words) : null;
+    LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words, vocabulary) : null;
     int from = behind(at, words);
     boolean letters = tags.stream().allMatch(tag -> vocabulary.taught().letters(tag) != null);
     boolean glass = letters || saysGlass(words, at) && glassWords.areIn(words);

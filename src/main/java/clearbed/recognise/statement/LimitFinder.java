@@ -172,9 +172,7 @@ public final class LimitFinder {
   }
 
   private Set<String> limitingTags(String text) {
-    Set<String> tags = tags(text);
-    for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
-      tags.add(tag(text.substring(hit.start(), hit.end())));
+    Set<String> tags = tags(text, vocabulary);
     if (mayHaveTags(text))
       FAMILIES
           .matcher(text)
@@ -194,10 +192,28 @@ public final class LimitFinder {
     return tags;
   }
 
+  /** The same, and those of forms that were taught. */
+  public static Set<String> tags(String text, Vocabulary known) {
+    Set<String> tags = tags(text);
+    for (Phrases.Hit hit : known.taught().tagsIn(text))
+      tags.add(tag(text.substring(hit.start(), hit.end())));
+    return tags;
+  }
+
   /** A list of tags and where it stands. */
   public record TagsAt(List<String> tags, int start, int end) {}
 
   private static final Pattern JOIN = Pattern.compile("\\s*(?:[,;&/+]|and\\b)\\s*(?:and\\b\\s*)?");
+
+  /** The first tags of a text, of known forms or such as were taught; null when there are none. */
+  public static TagsAt firstTags(String text, Vocabulary known) {
+    TagsAt first = firstTags(text);
+    for (Phrases.Hit hit : known.taught().tagsIn(text)) {
+      if (first != null && first.start() <= hit.start()) continue;
+      first = new TagsAt(List.of(text.substring(hit.start(), hit.end())), hit.start(), hit.end());
+    }
+    return first;
+  }
 
   /** The first tags of a text, ranges spelt out, letter for letter; null when there are none. */
   public static TagsAt firstTags(String text) {
