@@ -42,4 +42,14 @@ class UnscheduledRowsTest {
         .singleElement()
         .satisfies(f -> assertThat(f.tags()).containsExactly("F-09"));
   }
+
+  @Test
+  void a_row_in_a_table_of_grounds_that_comes_first_takes_nothing_from_the_schedule()
+      throws IOException {
+    Files.writeString(
+        folder.resolve("beds.csv"),
+        "Code,Substrate,Mortar\nVF-01,Cement board,ANSI A118.15\nF-03,Concrete slab,ANSI A118.4\n");
+    Checked c = withNote("VF-01: opaque glass mosaic.");
+    assertThat(c.findings("unscheduled-tag")).isEmpty();
+  }
 }

@@ -53,14 +53,18 @@ public final class TagsCheck implements SetComputation {
     for (Facts f : scene.project().facts()) {
       for (ScheduleRow row : f.rows()) {
         if (row.decided()) rows.add(Tags.key(row.tag()));
-        else undecided.putIfAbsent(row.tag(), row.origin());
         if (row.decided()) schedules.add(table(row.origin()));
       }
     }
     // "F-03 oak flooring" among rows that say what they are is a row, too.
-    undecided
-        .entrySet()
-        .removeIf(e -> schedules.contains(table(e.getValue())) && rows.add(Tags.key(e.getKey())));
+    for (Facts f : scene.project().facts()) {
+      for (ScheduleRow row : f.rows()) {
+        if (row.decided()) continue;
+        if (schedules.contains(table(row.origin()))) rows.add(Tags.key(row.tag()));
+        else undecided.putIfAbsent(row.tag(), row.origin());
+      }
+    }
+    undecided.keySet().removeIf(tag -> rows.contains(Tags.key(tag)));
     // Without a schedule the tiles are those that clauses specify by tag. A table of joints or of
     // mortars that says nothing of what a tile is schedules none.
     Set<String> glass = scene.project().glassKeys();
