@@ -9,6 +9,7 @@ import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.read.source.Reasons;
+import clearbed.recognise.schedule.BuildUpCards;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
@@ -239,7 +240,8 @@ public final class Recogniser {
       return;
     }
     boolean ofTile = LimitFinder.firstTags(over) != null;
-    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, over, vocabulary);
+    List<Paragraph> room = BuildUpCards.paragraphs(t, vocabulary);
+    if (room.isEmpty() && !ofTile) room = PlaceCard.paragraphs(t, over, vocabulary);
     if (!room.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(room);

@@ -59,6 +59,9 @@ final class Components {
   /** What a mark stands for is said this close behind it, in characters. */
   private static final int SAID = 80;
 
+  /** No longer is the title of what a mark stands for, in characters. */
+  private static final int TITLE = 40;
+
   /** "Membrane WPM-1": so many characters may stand before the mark. */
   private static final int BEFORE = 30;
 
@@ -109,7 +112,10 @@ final class Components {
       for (Section section : f.sections()) section.clauses().forEach(this::tiles);
     }
     for (Facts f : facts) {
-      for (Section section : f.sections()) section.clauses().forEach(this::define);
+      for (Section section : f.sections()) {
+        section.clauses().forEach(this::define);
+        titled(section.clauses());
+      }
     }
     for (Facts f : facts) {
       for (Section section : f.sections()) section.clauses().forEach(this::number);
@@ -226,6 +232,33 @@ final class Components {
       boolean bare = sentence.endsWith(".") && Tags.isMark(sentence.replaceFirst("\\.$", ""));
       mark = bare ? sentence.replaceFirst("\\.$", ": ") : "";
       if (!bare) define(sentence, clause);
+    }
+  }
+
+  /** "43.20.010 A1" and "Waterproofing W1" over what the mark stands for. */
+  private void titled(List<Clause> clauses) {
+    LimitFinder.TagsAt mark = null;
+    String around = "";
+    for (Clause clause : clauses) {
+      String text = PlainText.of(clause.text()).strip();
+      LimitFinder.TagsAt at =
+          text.length() > TITLE ? null : LimitFinder.firstTags(text, vocabulary);
+      if (at != null && at.tags().size() == 1 && !clause.number().isEmpty()) {
+        around = (text.substring(0, at.start()) + " " + text.substring(at.end())).strip();
+        mark = around.isEmpty() || WORKS.contains(vocabulary.family(around)) ? at : null;
+        if (RELATED.matcher(around).find()) mark = null;
+        continue;
+      }
+      if (mark == null) continue;
+      String key = Tags.key(mark.tags().get(0));
+      Set<String> above = keys(clause.limits().tags());
+      above.addAll(keys(clause.subject().tags()));
+      String opening = FIRST_STOP.matcher(text).replaceFirst("");
+      String work = vocabulary.family(around.isEmpty() ? opening : around);
+      if (!WORKS.contains(work)) work = stated(clause);
+      boolean under = above.contains(key) && WORKS.contains(work) && !TileWords.tile(opening);
+      if (under && !isTile(key)) works.putIfAbsent(key, work);
+      mark = null;
     }
   }
 
@@ -368,6 +401,8 @@ final class Components {
     String work = family(s);
     // "The net is compatible with adhesive A1" is said of the tile above it, not of the adhesive.
     Set<String> subject = glass(clause.limits().tags());
+    // Below a title the words may open with the adhesive: "Mesh, suits A1" under "GT-1 Mosaic".
+    if (subject.isEmpty()) subject = glass(LimitFinder.tags(clause.heading(), vocabulary));
     boolean ofTheTile = work.equals("tile") || work.equals("substrate");
     if (ofTheTile && !subject.isEmpty() && !works.containsValue(work))
       return s.withLimits(s.limits().withTags(subject));

@@ -187,4 +187,55 @@ class CardsAndPositionsTest {
         .extracting(f -> f.message())
         .containsExactly("ASTM C1026 is listed in the references and required nowhere.");
   }
+
+  @Test
+  void build_ups_one_below_the_other_are_of_the_tiles_that_their_titles_name() throws IOException {
+    Files.writeString(
+        folder.resolve("tiles.csv"),
+        "Mark,Material,Size\nVG-1,Cast glass mosaic,20 x 20 mm\nVG-2,Fused glass tile,50 x 100 mm\n");
+    Checked c =
+        of(
+            "layers.csv",
+            "Build-ups of the bath house,,\n"
+                + "B1 Plunge pool: VG-1,,\n"
+                + "-,Exposure,submerged\n1,Ground,Cast concrete\n2,Mortar,\"ANSI A118.15, white\"\n"
+                + "3,Tile,VG-1\n4,Grout,\"ANSI A118.3, joint 2 mm\"\n5,Movement joints,\"every 2.4 m, 8 mm wide\"\n"
+                + "B2 Foyer wall: VG-2,,\n"
+                + "-,Exposure,dry\n1,Ground,Cement board\n2,Mortar,\"ANSI A118.3, white\"\n"
+                + "3,Tile,VG-2\n4,Grout,\"ANSI A118.7, joint 3 mm\"\n5,Movement joints,\"every 6 m, 6 mm wide\"\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).containsExactly("VG-1", "VG-2");
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("VG-1", "grout.width")).containsExactly("2 mm");
+    assertThat(c.governing("VG-2", "grout.width")).containsExactly("3 mm");
+    assertThat(c.governing("VG-1", "movement.spacing")).containsExactly("2.4 m");
+    assertThat(c.governing("VG-2", "substrate.type")).containsExactly("cement board");
+    assertThat(c.governing("VG-1", "location.exposure")).contains("submerged");
+    assertThat(c.governing("VG-2", "location.exposure")).contains("dry");
+  }
+
+  @Test
+  void a_position_is_of_the_tile_in_its_title() throws IOException {
+    Files.writeString(
+        folder.resolve("tiles.csv"),
+        "Mark,Material,Size\nVG-1,Cast glass mosaic,20 x 20 mm\nVG-2,Glass tile,50 x 100 mm\n");
+    Checked c =
+        of(
+            "works.txt",
+            """
+            DESCRIPTION OF GLASS TILE WORKS
+
+            Pos. 31.40.010  VG-1 in the plunge pool
+
+            Glass mosaic, paper on the face, laid in a full bed.
+
+            Pos. 31.40.020  VG-2 in the foyer
+
+            Fused glass tiles, translucent, laid in stretcher bond.
+            """);
+    assertThat(c.governing("VG-1", "tile.mounting")).containsExactly("paper-face");
+    assertThat(c.governing("VG-2", "tile.mounting")).isEmpty();
+    assertThat(c.governing("VG-2", "tile.kind")).containsExactly("fused");
+    assertThat(c.governing("VG-1", "tile.translucency")).isEmpty();
+  }
 }

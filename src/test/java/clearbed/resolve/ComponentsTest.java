@@ -240,4 +240,45 @@ class ComponentsTest {
     assertThat(c.governing("VG-2", "grout.standard")).containsExactly("ANSI A118.3");
     assertThat(c.project().glass().stream().map(Entry::tag)).containsExactly("VG-1", "VG-2");
   }
+
+  @Test
+  void a_mark_may_be_the_title_of_what_it_stands_for() throws IOException {
+    Checked c =
+        with(
+            "works.txt",
+            """
+            DESCRIPTION OF GLASS TILE WORKS
+
+            31.20.010  TM-4
+
+            Modified mortar ANSI A118.15, white.
+
+            31.20.020  TM-7
+
+            Epoxy mortar ANSI A118.3, grey.
+
+            31.30.010  Waterproofing LW-1
+
+            Liquid membrane ANSI A118.10, two coats.
+            """);
+    assertThat(c.governing("VG-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("VG-2", "mortar.standard")).containsExactly("ANSI A118.3");
+    assertThat(c.governing("VG-1", "mortar.colour")).containsExactly("white");
+    assertThat(c.governing("VG-2", "membrane.standard")).containsExactly("ANSI A118.10");
+    assertThat(c.governing("VG-1", "membrane.standard")).isEmpty();
+  }
+
+  @Test
+  void what_suits_an_adhesive_on_the_card_of_a_tile_is_of_that_tile() throws IOException {
+    Files.writeString(
+        folder.resolve("cards.csv"),
+        "VG-1,Cast glass mosaic\nSize,20 x 20 mm\nMounting,\"Mesh, glued; suits TM-4\"\nThickness,6 mm\n"
+            + "VG-3,Cast glass mosaic\nSize,25 x 25 mm\nMounting,Loose\nThickness,6 mm\n");
+    Checked c =
+        with(
+            "n.txt",
+            "GLASS TILE NOTES\n\nTM-4 is a white mortar, ANSI A118.15, for VG-1 and VG-3.\n");
+    assertThat(c.governing("VG-1", "tile.mounting")).containsExactly("mesh-back");
+    assertThat(c.governing("VG-3", "tile.mounting")).containsExactly("loose");
+  }
 }

@@ -30,6 +30,11 @@ public final class Outline {
           "^(?!\\d{1,2}\\.\\d{1,2}\\.(?:19|20)\\d\\d\\b)(\\d{1,3}(?:\\.\\d{1,4}){2,4})\\.?\\s+(?=\\p{L})(.*)$",
           Pattern.DOTALL);
 
+  /** Before the number of a position: {@code Pos. 43.20.010 Adhesive}. */
+  private static final Pattern CALLED =
+      Pattern.compile(
+          "^(?i:pos(?:ition)?|item)\\b\\.?\\s+(?=\\d{1,3}(?:\\.\\d{1,4}){1,4}\\.?\\s+\\p{Lu})");
+
   /** {@code G.2.1 Glass tile}: articles that count below the letter of their section. */
   private static final Pattern LETTERED =
       Pattern.compile("^([A-Z]{1,2}(?:\\.\\d{1,2}){1,4})\\.?\\s+(.*)$", Pattern.DOTALL);
@@ -77,7 +82,7 @@ public final class Outline {
 
   public static Label label(Paragraph p, String text) {
     String auto = p.label().trim();
-    String whole = auto.isEmpty() ? text : auto + " " + text;
+    String whole = CALLED.matcher(auto.isEmpty() ? text : auto + " " + text).replaceFirst("");
     if (auto.isEmpty() && QUANTITY_START.matcher(text).matches()) return new Label(-1, "", text);
     Matcher m = ARTICLE.matcher(whole);
     if (m.matches()) return new Label(dots(m.group(1)), m.group(1), m.group(2).trim());
