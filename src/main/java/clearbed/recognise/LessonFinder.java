@@ -36,9 +36,9 @@ final class LessonFinder {
   /** A word and its letter or number: "Grout B: ...", "MEMBRANE 2". */
   private static final Pattern LETTERED_PRODUCT =
       Pattern.compile(
-          "\\s*(?:"
+          "(?:^\\s*(?:"
               + MarksBehind.BULLET
-              + ")?(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}|\\d{1,2})(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
+              + ")?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
 
   /** Parts of the work whose products are told apart so. */
   private static final Set<String> LETTERED = Set.of("mortar", "grout", "sealant", "membrane");
@@ -158,11 +158,14 @@ final class LessonFinder {
   /** "Mortar A: ...", "ADHESIVE 2": what other documents call by that name, as they please. */
   private void letteredProduct(String text, Set<String> marks) {
     Matcher m = LETTERED_PRODUCT.matcher(text);
-    if (!m.lookingAt() || !LETTERED.contains(vocabulary.family(m.group(1)))) return;
-    String word = m.group(1);
-    String low = word.toLowerCase(Locale.ROOT);
-    for (String written : List.of(word, low, word.charAt(0) + low.substring(1), upper(word)))
-      marks.add(written + " " + m.group(2));
+    while (m.find()) {
+      String word = m.group(1);
+      if (!LETTERED.contains(vocabulary.family(word))) continue;
+      String low = word.toLowerCase(Locale.ROOT);
+      for (String written :
+          List.of(word, low, upper(low.substring(0, 1)) + low.substring(1), upper(word)))
+        marks.add(written + " " + m.group(2));
+    }
   }
 
   private static String upper(String word) {

@@ -220,6 +220,7 @@ public final class Recogniser {
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
     List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
     List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
+    if (notes.isEmpty()) notes = BuildUpCards.paragraphs(t, vocabulary);
     if (!notes.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(notes);
@@ -240,8 +241,7 @@ public final class Recogniser {
       return;
     }
     boolean ofTile = LimitFinder.firstTags(over) != null;
-    List<Paragraph> room = BuildUpCards.paragraphs(t, vocabulary);
-    if (room.isEmpty() && !ofTile) room = PlaceCard.paragraphs(t, over, vocabulary);
+    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, over, vocabulary);
     if (!room.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(room);

@@ -38,7 +38,7 @@ final class CalledProducts {
     if (described.isEmpty()) return;
     Map<String, Set<String>> called = new TreeMap<>();
     for (Draft draft : drafts.values()) {
-      if (described.contains(family(draft.key))) continue;
+      if (described.contains(family(draft.key)) || !isTile(draft)) continue;
       for (String key : calls(draft))
         if (drafts.containsKey(key) && described.contains(family(key)))
           called.computeIfAbsent(key, any -> new TreeSet<>()).add(draft.key);
@@ -74,6 +74,12 @@ final class CalledProducts {
     out.removeAll(placed);
     out.remove("");
     return all.size() < FEWEST ? Set.of() : out;
+  }
+
+  /** "K2 | Cement adhesive, C2 | GM-4" is an adhesive for a tile, and calls for nothing. */
+  private static boolean isTile(Draft draft) {
+    if (draft.glass || states(draft, TILE)) return true;
+    return states(draft, LOCATION) && !states(draft, "mortar.") && !states(draft, "grout.");
   }
 
   private static boolean states(Draft draft, String what) {

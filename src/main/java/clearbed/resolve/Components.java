@@ -21,6 +21,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -243,7 +244,9 @@ final class Components {
       String text = PlainText.of(clause.text()).strip();
       LimitFinder.TagsAt at =
           text.length() > TITLE ? null : LimitFinder.firstTags(text, vocabulary);
-      if (at != null && at.tags().size() == 1 && !clause.number().isEmpty()) {
+      // Cells have headings in place of titles.
+      boolean title = !clause.number().isEmpty() && clause.origin().cell() == null;
+      if (at != null && at.tags().size() == 1 && title) {
         around = (text.substring(0, at.start()) + " " + text.substring(at.end())).strip();
         mark = around.isEmpty() || WORKS.contains(vocabulary.family(around)) ? at : null;
         if (RELATED.matcher(around).find()) mark = null;
@@ -406,6 +409,11 @@ final class Components {
     boolean ofTheTile = work.equals("tile") || work.equals("substrate");
     if (ofTheTile && !subject.isEmpty() && !works.containsValue(work))
       return s.withLimits(s.limits().withTags(subject));
+    // "A108.5 (Mortar A). Sheets of all kinds: A108.16": the name goes no further than its
+    // sentence.
+    boolean ofWork = marks.stream().anyMatch(mark -> work.equals(works.get(mark)));
+    if (!ofWork && marks.stream().allMatch(mark -> isCarried(mark, s)))
+      return s.withLimits(s.limits().withTags(Set.of()));
     Set<String> tiles = new TreeSet<>();
     for (String mark : marks) tiles.addAll(users.getOrDefault(mark, Set.of()));
     for (String mark : marks) {
@@ -417,6 +425,11 @@ final class Components {
       tiles = uncalled(marks);
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));
     return called.containsKey(work) ? null : s;
+  }
+
+  /** True of "Mortar A" where the words themselves do not name it. */
+  private static boolean isCarried(String mark, Statement s) {
+    return mark.indexOf(' ') > 0 && !s.asWritten().toUpperCase(Locale.ROOT).contains(mark);
   }
 
   /** "K2 is laid on D2", where D2 is a membrane and no dispersion adhesive. */

@@ -22,6 +22,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -212,15 +213,23 @@ public final class Resolver {
    */
   private static Map<ScheduleRow, Set<String>> keynotes(List<Facts> facts) {
     Map<String, Integer> scheduled = new HashMap<>();
-    for (Facts f : facts)
-      for (ScheduleRow row : f.rows()) scheduled.merge(Tags.key(row.tag()), 1, Integer::sum);
+    Set<String> glass = new HashSet<>();
+    for (Facts f : facts) {
+      for (ScheduleRow row : f.rows()) {
+        scheduled.merge(Tags.key(row.tag()), 1, Integer::sum);
+        if (row.glass()) glass.add(Tags.key(row.tag()));
+      }
+    }
     Map<ScheduleRow, Set<String>> notes = new LinkedHashMap<>();
     for (Facts f : facts) {
       for (ScheduleRow row : f.rows()) {
         if (!row.tagged() || !Tags.isMark(row.tag())) continue;
-        // "GT-01 | SL3" in a table of joints calls a sealant and describes nothing.
-        if (Tags.isMark(row.evidence().strip())) continue;
         String own = Tags.key(row.tag());
+        // "GT-01 | SL3" in a table of joints calls a sealant and describes nothing; "K2 | GT-01" is
+        // on the tile.
+        String only = row.evidence().strip();
+        boolean ofTile = glass.contains(Tags.key(only)) && !glass.contains(own);
+        if (Tags.isMark(only) && !ofTile) continue;
         Set<String> named = new TreeSet<>();
         for (String tag : Tags.inOpening(row.evidence())) {
           String key = Tags.key(tag);

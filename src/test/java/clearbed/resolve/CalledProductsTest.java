@@ -57,4 +57,16 @@ class CalledProductsTest {
             "Keep it clean.");
     assertThat(glass(c)).containsExactly("W-1", "W-2", "F-1", "F-2");
   }
+
+  @Test
+  void an_adhesive_that_is_for_one_tile_makes_no_product_of_it() throws IOException {
+    Checked c =
+        with(
+            "Finish,Material,Size,Made by\n"
+                + "W-1,Glass mosaic,1 x 1 in,Cast\nW-2,Glass mosaic,2 x 2 in,Fused\n",
+            "No.,Class,Colour,For\nK2,ANSI A118.15,white,W-1\nK3,ANSI A118.3,white,W-2\n",
+            "Keep it clean.");
+    assertThat(glass(c)).containsExactly("W-1", "W-2");
+    assertThat(c.governing("W-1", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
 }

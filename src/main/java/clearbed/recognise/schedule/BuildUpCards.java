@@ -23,6 +23,8 @@ public final class BuildUpCards {
   /** Fewer rows of a name and a value make no card. */
   private static final int FEWEST = 3;
 
+  private static final Set<String> PARTS = Set.of("mortar", "grout", "sealant", "membrane");
+
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TITLE = 160;
 
@@ -52,6 +54,10 @@ public final class BuildUpCards {
     for (Card card : cards) {
       Set<String> tags = tags(card, vocabulary);
       if (tags.isEmpty() || card.lines().size() < FEWEST) return List.of();
+      // "GM-1 Glass mosaic" over its properties is the card of a tile.
+      if (startsWithTag(card, vocabulary)) return List.of();
+      // "Adhesive A2" over its properties is no build-up.
+      if (PARTS.contains(vocabulary.family(text(card.title())))) return List.of();
       Set<String> families = new TreeSet<>();
       for (Line line : card.lines()) families.add(vocabulary.family(text(line.name())));
       families.removeAll(Set.of("", "tile"));
@@ -85,6 +91,13 @@ public final class BuildUpCards {
     out.add(Paragraph.body(table.origin(cell).withText(text), text));
   }
 
+  private static boolean startsWithTag(Card card, Vocabulary vocabulary) {
+    String title = text(card.title());
+    LimitFinder.TagsAt first = LimitFinder.firstTags(title, vocabulary);
+    boolean code = CODE.matcher(title).lookingAt() && LimitFinder.written(title).size() > 1;
+    return first != null && first.start() == 0 && !code;
+  }
+
   /** The tiles of the title; where it has none, those that stand alone behind a name. */
   private static Set<String> tags(Card card, Vocabulary vocabulary) {
     String title = CODE.matcher(text(card.title())).replaceFirst("");
@@ -101,10 +114,19 @@ public final class BuildUpCards {
   /** Empty where a row is neither the title of a card nor one of its lines. */
   private static List<Card> cards(Table table) {
     List<Card> out = new ArrayList<>();
+    int first =
+        table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .filter(Table.Cell::hasOwnWords)
+            .mapToInt(Table.Cell::column)
+            .min()
+            .orElse(0);
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
       if (filled.isEmpty()) continue;
       if (filled.size() == 1) {
+        // What goes on below a value is no title.
+        if (filled.get(0).column() > first) return List.of();
         if (text(filled.get(0)).length() > LONGEST_TITLE) return List.of();
         // A title without lines stands over all of them.
         if (!out.isEmpty() && out.get(out.size() - 1).lines().isEmpty()) out.remove(out.size() - 1);
