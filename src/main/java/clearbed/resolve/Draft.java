@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * An entry while its values are being gathered. Until it is opened it only knows what speaks of it,
@@ -97,14 +98,32 @@ final class Draft {
   }
 
   /**
-   * @param room a word of a room's name, in lower case
+   * @param room words of a room's name, in lower case
    */
   boolean isIn(String room) {
+    Set<String> words = roomWords(room);
+    return rooms().anyMatch(name -> roomWords(name).containsAll(words));
+  }
+
+  /** False where nothing names the room, so that it may be any. */
+  boolean hasRoom() {
+    return rooms().findAny().isPresent();
+  }
+
+  private Stream<String> rooms() {
     return values.stream()
         .filter(v -> v.attribute().equals("location.room") && !v.excluded())
-        .anyMatch(
-            v ->
-                WORDS.splitAsStream(v.asWritten().toLowerCase(Locale.ROOT)).anyMatch(room::equals));
+        .map(Value::asWritten);
+  }
+
+  /** In lower case, of one or of many: "Restrooms 101, floor" has "restroom". */
+  static Set<String> roomWords(String name) {
+    Set<String> words = new HashSet<>();
+    for (String word : WORDS.split(name.toLowerCase(Locale.ROOT))) {
+      String one = word.endsWith("ies") ? word.substring(0, word.length() - 3) + "y" : word;
+      words.add(one.endsWith("s") ? one.substring(0, one.length() - 1) : one);
+    }
+    return words;
   }
 
   boolean says(String attribute) {

@@ -30,10 +30,19 @@ final class Reach {
   private final Vocabulary vocabulary;
   private final Set<String> tags;
   private final Set<String> prefixes;
+
+  /** Of glass tile, by the words of each. */
+  private final List<Set<String>> rooms;
+
+  private final Map<String, Boolean> known = new ConcurrentHashMap<>();
   private final Map<Set<String>, Set<String>> named = new ConcurrentHashMap<>();
 
-  Reach(Vocabulary vocabulary, Set<String> tags) {
+  /**
+   * @param rooms as the schedules name them
+   */
+  Reach(Vocabulary vocabulary, Set<String> tags, Set<String> rooms) {
     this.vocabulary = vocabulary;
+    this.rooms = rooms.stream().map(Draft::roomWords).distinct().toList();
     this.tags = tags;
     this.prefixes =
         tags.stream().map(Tags::prefix).filter(p -> p.length() > 1).collect(Collectors.toSet());
@@ -91,8 +100,12 @@ final class Reach {
     if (!limits.except().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
-              .allMatch(e -> limits.except().stream().anyMatch(p -> vocabulary.covers(p, e)));
-      if (all) return NOT;
+              .allMatch(
+                  e ->
+                      limits.except().stream()
+                          .anyMatch(p -> !isRoom(p) && vocabulary.covers(Limits.kindOf(p), e)));
+      boolean room = limits.except().stream().anyMatch(p -> isRoom(p) && isIn(p, entry));
+      if (all || room) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
     // A wall outside in the sun stands in the sun, and is no interior wall for it.
@@ -101,8 +114,27 @@ final class Reach {
     boolean any =
         limits.exposures().stream()
             .filter(p -> !outside || !p.equals(INSIDE))
-            .anyMatch(p -> theirs.stream().anyMatch(e -> vocabulary.covers(p, e)));
+            .anyMatch(
+                p ->
+                    isRoom(p)
+                        ? isIn(p, entry)
+                        : theirs.stream().anyMatch(e -> vocabulary.covers(Limits.kindOf(p), e)));
     return any || limits.exposures().stream().anyMatch(entry::isIn) ? CONDITION : NOT;
+  }
+
+  /** True for the lobby where a schedule has one; else it stands for all places of its kind. */
+  private boolean isRoom(String place) {
+    String room = Limits.roomOf(place);
+    return !room.isEmpty()
+        && known.computeIfAbsent(
+            room, name -> rooms.stream().anyMatch(r -> r.containsAll(Draft.roomWords(name))));
+  }
+
+  /** A tile whose room nobody names is held against the kind of place. */
+  private boolean isIn(String place, Draft entry) {
+    if (entry.hasRoom()) return entry.isIn(Limits.roomOf(place));
+    return entry.terms("location.exposure").stream()
+        .anyMatch(e -> vocabulary.covers(Limits.kindOf(place), e));
   }
 
   /** True when the surface or a property of the entry is left out. */

@@ -83,7 +83,7 @@ public final class Resolver {
     Set<String> tags = new TreeSet<>(drafts.keySet());
     for (Facts f : facts) f.rooms().forEach(r -> tags.add(Tags.key(r.tag())));
     tags.addAll(products.subjects());
-    Reach reach = new Reach(vocabulary, tags);
+    Reach reach = new Reach(vocabulary, tags, roomsOfGlass(drafts));
     Amendments amendments = new Amendments(vocabulary, facts);
     Sayings sayings =
         new Sayings(
@@ -289,6 +289,19 @@ public final class Resolver {
               use.origin(),
               Scope.ENTRY));
     }
+  }
+
+  /** As the schedules and the lists of rooms name them. */
+  private static Set<String> roomsOfGlass(Map<String, Draft> drafts) {
+    Set<String> out = new TreeSet<>();
+    for (Draft draft : drafts.values()) {
+      if (!draft.glass) continue;
+      draft.rooms.forEach(use -> out.add(use.room()));
+      for (ScheduleRow row : draft.rows)
+        for (Statement s : row.statements())
+          if (s.attribute().equals("location.room")) out.add(s.asWritten());
+    }
+    return out;
   }
 
   /** "GF-01 (100 x 250 mm) in shower": what a list of rooms says of the size of its tile. */

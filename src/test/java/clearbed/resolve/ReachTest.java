@@ -44,4 +44,46 @@ class ReachTest {
     assertThat(c.governing("PG-1", "grout.standard")).containsExactly("ANSI A118.3");
     assertThat(c.governing("PG-2", "grout.standard")).isEmpty();
   }
+
+  private Checked rooms(String... clauses) throws IOException {
+    Files.writeString(
+        folder.resolve("Rooms.csv"),
+        """
+        Tag,Material,Room,Surface,Exposure
+        GX-1,Glass tile,"Lobby 101, east side",Wall,Dry
+        GX-2,Glass tile,Corridors,Wall,Dry
+        GX-3,Glass tile,Washrooms,Floor,Wet
+        """);
+    Files.writeString(
+        folder.resolve("09 30 00 Tiling.txt"),
+        "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 MATERIALS\n\nA. "
+            + String.join("\n\nB. ", clauses)
+            + "\n");
+    return Checked.of(folder);
+  }
+
+  @Test
+  void rooms_of_one_kind_are_told_apart_by_the_names_in_the_schedule() throws IOException {
+    Checked c =
+        rooms(
+            "Mortar to ANSI A118.15 at the lobby wall, and to ANSI A118.4 at the corridor.",
+            "Washroom floors: mortar to ANSI A118.3.");
+    assertThat(c.governing("GX-1", "mortar.standard")).containsExactly("ANSI A118.15");
+    assertThat(c.governing("GX-2", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(c.governing("GX-3", "mortar.standard")).containsExactly("ANSI A118.3");
+  }
+
+  @Test
+  void a_room_left_out_leaves_out_no_other() throws IOException {
+    Checked c = rooms("Mortar to ANSI A118.4 in the lobby; mortar to ANSI A118.15 elsewhere.");
+    assertThat(c.governing("GX-1", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(c.governing("GX-2", "mortar.standard")).containsExactly("ANSI A118.15");
+  }
+
+  @Test
+  void a_room_that_no_schedule_has_stands_for_its_kind() throws IOException {
+    Checked c = rooms("Foyer: mortar to ANSI A118.4.");
+    assertThat(c.governing("GX-1", "mortar.standard")).containsExactly("ANSI A118.4");
+    assertThat(c.governing("GX-3", "mortar.standard")).isEmpty();
+  }
 }

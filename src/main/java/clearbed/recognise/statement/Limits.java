@@ -1,9 +1,11 @@
 package clearbed.recognise.statement;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -12,7 +14,8 @@ import java.util.stream.Collectors;
  * @param tags entries named; {@code GW*} for all of these letters
  * @param glass true when glass tile is named
  * @param otherTile other kinds of tile named
- * @param exposures places named: terms of exposure, and beside them words of room names
+ * @param exposures places named: terms of exposure, some with the room, and beside them words of
+ *     room names
  * @param except places and tags left out
  * @param surfaces surfaces named
  * @param with terms of the tile's own attributes that it supposes ({@code translucent glass: ...})
@@ -28,8 +31,48 @@ public record Limits(
 
   private static final String ANOTHER_MARK = "another mark";
 
+  /** Of rooms that stay dry the kind says little: a lobby is no corridor. */
+  private static final Set<String> BY_NAME = Set.of("dry", "damp");
+
+  private static final String NAMED = " (";
+
+  /** Words for all places of a kind, which name no room. */
+  private static final Pattern GENERAL =
+      Pattern.compile(
+          "\\b(?:dry|damp|interior|internal|indoors?|inside|exterior|external|outdoors?|outside|wet|humid|sun|heat|frost|freez|steam\\b|W ?0)|water|moisture|immers|submer",
+          Pattern.CASE_INSENSITIVE);
+
   public static final Limits NONE =
       new Limits(Set.of(), false, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
+
+  /**
+   * A place with the name of the room, where that tells it from others of its kind: {@code dry
+   * (lobby)}.
+   *
+   * @param kind a term of exposure
+   * @param name as written
+   */
+  static String place(String kind, String name) {
+    String room = name.toLowerCase(Locale.ROOT);
+    return BY_NAME.contains(kind) && namesRoom(room) ? kind + NAMED + room + ")" : kind;
+  }
+
+  /** False for "wet areas", "interior" and other words for all places of a kind. */
+  static boolean namesRoom(String place) {
+    return !GENERAL.matcher(place).find();
+  }
+
+  /** The kind of place, whichever room is named. */
+  public static String kindOf(String place) {
+    int at = place.indexOf(NAMED);
+    return at < 0 ? place : place.substring(0, at);
+  }
+
+  /** The name of the room; empty where only a kind of place is named. */
+  public static String roomOf(String place) {
+    int at = place.indexOf(NAMED);
+    return at < 0 ? "" : place.substring(at + NAMED.length(), place.length() - 1);
+  }
 
   /** These limits; {@link #NONE} itself where they limit nothing, as most do. */
   Limits sparing() {

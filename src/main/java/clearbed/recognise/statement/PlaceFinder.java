@@ -35,9 +35,23 @@ final class PlaceFinder {
   private static final int LIST_GAP = 30;
   private static final int LEAD_REACH = 120;
   private static final Pattern JOINED =
-      Pattern.compile("(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for )?$");
+      Pattern.compile(
+          "(?:,|,?\\s+(?:and|or|/))\\s+(?:at |in |for |on )?(?:(?:the|all|any|both) )?$");
   private static final Pattern INCLUDING =
       Pattern.compile("\\bincl(?:uding|usive|\\.)?", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern BESIDE_ROOM =
+      Pattern.compile(
+          "\\b(?:at|in|for|on|and|or|the|all) ((?!(?:the|all|any|both|each|every|no|not|other|and|or|in|at|on|for)\\b)[a-z]{3,12} )$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern ARTICLES =
+      Pattern.compile("(?:(?:the|all|each|every|both) )*", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern ITS_TILE =
+      Pattern.compile(
+          "(?: [\\w-]+)?? (?:floor|wall|ceiling|soffit|tile|mosaic)s?\\b",
+          Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
   private final Pattern lead;
@@ -100,7 +114,9 @@ final class PlaceFinder {
   private Set<String> terms(String text, boolean heading, boolean surface) {
     Set<String> found = new TreeSet<>();
     for (Place place : named(text, surface)) {
-      if (heading || place.introduced()) found.add(place.term());
+      if (!heading && !place.introduced()) continue;
+      String name = text.substring(place.start(), place.end());
+      found.add(surface ? place.term() : Limits.place(place.term(), name));
     }
     return found;
   }
@@ -112,8 +128,10 @@ final class PlaceFinder {
     Set<String> all = Set.copyOf(places);
     places.removeIf(
         wide ->
-            !exposure.hasTerm(wide)
-                && all.stream().anyMatch(p -> !p.equals(wide) && vocabulary.coversAll(wide, p)));
+            !exposure.hasTerm(Limits.kindOf(wide))
+                && all.stream()
+                    .map(Limits::kindOf)
+                    .anyMatch(p -> !p.equals(wide) && vocabulary.coversAll(wide, p)));
   }
 
   /** All places and surfaces named, from left to right. */
@@ -131,7 +149,7 @@ final class PlaceFinder {
     for (Place place : longest(text, words, surface)) {
       boolean ofAnother = vocabulary.list("places.notAlone").startsAt(text, place.end());
       if (ofAnother) continue;
-      boolean limits = introduced(text, place, introduced);
+      boolean limits = introduced(text, place, introduced) || !surface && isSubject(text, place);
       Place found = new Place(place.start(), place.end(), surface, place.term(), limits);
       if (limits) introduced.add(found);
       out.add(found);
@@ -159,18 +177,45 @@ final class PlaceFinder {
     return free;
   }
 
+  private static boolean namesRoom(String text, Place place) {
+    return Limits.namesRoom(text.substring(place.start(), place.end()));
+  }
+
+  /** "At the entrance facade", "and the north terrace": where the name of the room begins. */
+  private int withName(String text, int start) {
+    Matcher name = BESIDE_ROOM.matcher(text).region(Math.max(0, start - LIST_GAP), start);
+    // "On concrete basin and slab" is about what carries the tile.
+    return name.find() && !isSubstrate(name.group(1)) ? name.start(1) : start;
+  }
+
+  private boolean isSubstrate(String words) {
+    return vocabulary
+        .attribute("substrate.type")
+        .filter(a -> a.words().anyTerm().in(words))
+        .isPresent();
+  }
+
+  /** "Restroom floors get a membrane": the room whose surface or tile a sentence opens with. */
+  private static boolean isSubject(String text, Place place) {
+    return namesRoom(text, place)
+        && ARTICLES.matcher(text.substring(0, place.start())).matches()
+        && ITS_TILE.matcher(text).region(place.end(), text.length()).lookingAt();
+  }
+
   /**
    * @param earlier the places further left that are introduced
    */
   private boolean introduced(String text, Place place, List<Place> earlier) {
-    String before = text.substring(Math.max(0, place.start() - LEAD_REACH), place.start());
+    int start =
+        !place.surface() && namesRoom(text, place) ? withName(text, place.start()) : place.start();
+    String before = text.substring(Math.max(0, start - LEAD_REACH), start);
     Matcher m = lead.matcher(before);
     if (m.find()) return !suited.matcher(before.substring(0, m.start())).find();
     // "at pools, ramp 102 and steam rooms", "in wet or exterior areas": the second place shares the
     // preposition of the first.
     Matcher joined = JOINED.matcher(before);
     if (earlier.isEmpty() || !joined.find()) return false;
-    int end = place.start() - before.length() + joined.start();
+    int end = start - before.length() + joined.start();
     for (int i = earlier.size() - 1; i >= 0; i--) {
       Place first = earlier.get(i);
       if (end - first.end() > LIST_GAP) return false;

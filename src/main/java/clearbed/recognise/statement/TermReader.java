@@ -41,7 +41,8 @@ public final class TermReader {
   public Set<String> places(String attribute, String text) {
     Limits limits = limitFinder.of(PlainText.of(text), false);
     Set<String> named = attribute.equals(SURFACE) ? limits.surfaces() : limits.exposures();
-    Set<String> out = new LinkedHashSet<>(named);
+    Set<String> out = new LinkedHashSet<>();
+    named.forEach(place -> out.add(Limits.kindOf(place)));
     out.removeIf(term -> !vocabulary.attribute(attribute).orElseThrow().hasTerm(term));
     return out;
   }
