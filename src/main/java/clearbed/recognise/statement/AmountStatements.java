@@ -54,6 +54,22 @@ final class AmountStatements {
   /** A word of the title that runs in is so far off, in characters. */
   private static final int IN_TITLE = 80;
 
+  /** What a sentence is about is no farther from the figure behind its verb, in characters. */
+  private static final int AS_SUBJECT = 60;
+
+  /** Between the two: "... of the tile as it leaves the kiln shall not fall below 0.42". */
+  private static final Pattern OF_ITS_SUBJECT =
+      Pattern.compile(
+          "(?:[^.;:]|\\.(?=\\w)){1,160}\\b(?:shall|must|will|is to|are to|has to|is|are)(?: fall| come| drop| lie)?"
+              + "(?: not)?(?: fall| come| drop| lie)?(?:[\\s:=]|\\b(?:be|not|no|more|less|lower|higher|than|at|most|least|to|within|below|under|above|exceed|a|an|the|minimum|maximum)\\b)*"
+              + "|, [^;:,]{1,100}, (?:and )?(?:of|at)(?: (?:not less than|no less than|at least|not more than|no more than|at most|a minimum of|a maximum of))? ?",
+          Pattern.CASE_INSENSITIVE);
+
+  /** Between a word and what turns it round. */
+  private static final Pattern BRACKETED = Pattern.compile("\\) ?| ?\\([^()]{1,30}\\) ?");
+
+  private static final String SLIP = "tile.slip";
+
   private static final String DEPTH = "sealant.depth";
 
   private static final Pattern NOTHING_BELOW =
@@ -316,7 +332,7 @@ final class AmountStatements {
   /** What the figure is of; null when that is not known. */
   private Attribute amount(Passage p, Attribute named, Content.Amount amount, int start, int end) {
     Attribute best = named != null ? named : unnamed(p, amount, start, end);
-    if (best == null) return null;
+    if (best == null || best.id().equals(SLIP) && WholeNumbers.ofDry(p.whole)) return null;
     Content.Amount meant = Quantities.as(amount, best.dimension()).orElseThrow();
     p.carried.amount = best;
     Content.Amount said =
@@ -437,7 +453,7 @@ final class AmountStatements {
     for (Phrases.Hit hit : a.words().cues().all(p.whole)) {
       // "Tensile bond strength" is no bond strength, however near the figure stands.
       boolean turned =
-          not.stream().anyMatch(n -> n.start() < hit.start() && hit.start() - n.end() <= 1);
+          not.stream().anyMatch(n -> n.start() < hit.start() && turns(p.whole, n, hit));
       if (turned) continue;
       best = Math.min(best, distance(p, hit, start, end));
     }
@@ -453,6 +469,12 @@ final class AmountStatements {
     return named ? best : best + p.familyPenalty(a, start, end);
   }
 
+  /** "Tensile bond", "tensile (pull-off) bond". */
+  private static boolean turns(String text, Phrases.Hit not, Phrases.Hit cue) {
+    return cue.start() - not.end() <= 1
+        || BRACKETED.matcher(text.substring(not.end(), cue.start())).matches();
+  }
+
   private static boolean namedInFull(Passage p, Attribute a, int start) {
     return a.words().cues().all(p.whole).stream()
         .anyMatch(
@@ -464,6 +486,10 @@ final class AmountStatements {
 
   private static int distance(Passage p, Phrases.Hit hit, int start, int end) {
     boolean apart = hit.start() >= end && p.whole.substring(end, hit.start()).indexOf(',') >= 0;
-    return hit.distanceTo(start, end) + (apart ? ACROSS_A_COMMA : 0);
+    int distance = hit.distanceTo(start, end) + (apart ? ACROSS_A_COMMA : 0);
+    boolean far = distance > AS_SUBJECT && hit.end() <= start;
+    return far && OF_ITS_SUBJECT.matcher(p.whole.substring(hit.end(), start)).matches()
+        ? AS_SUBJECT
+        : distance;
   }
 }

@@ -42,6 +42,11 @@ final class WholeNumbers {
       Pattern.compile("^[^,;.\\d]{0,12}\\bdry\\b(?! (?:and|or|&) wet)", Pattern.CASE_INSENSITIVE);
   private static final Pattern DRY_BEFORE =
       Pattern.compile("(?<!wet and )(?<!wet or )\\bdry\\W{0,2}$", Pattern.CASE_INSENSITIVE);
+  private static final Pattern DRY_WORD =
+      Pattern.compile(
+          "\\b(?:(?:tested|measured|taken|when|while|kept) dry|dry (?:dcof|cof|coefficient|value|figure|surface|condition|state|test)|dcof,? \\(?dry)\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern WET_WORD = Pattern.compile("\\bwet", Pattern.CASE_INSENSITIVE);
   private static final Pattern ENDS = Pattern.compile(";|[.?!](?=\\s|$)");
   private static final Pattern JOINED =
       Pattern.compile(
@@ -78,6 +83,11 @@ final class WholeNumbers {
       // Under "slip resistance" a number too great for a coefficient is a pendulum value.
       if (!found && column != null && column.mayGive(a)) after(p, a, 0);
     }
+  }
+
+  /** "DCOF 0.42, tested dry": no figure of a wet floor. */
+  static boolean ofDry(String text) {
+    return DRY_WORD.matcher(text).find() && !WET_WORD.matcher(text).find();
   }
 
   private static boolean beside(Passage p, Attribute a, Phrases.Hit cue) {

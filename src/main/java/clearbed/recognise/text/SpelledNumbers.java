@@ -41,8 +41,10 @@ public final class SpelledNumbers {
           "half", 2, "quarter", 4, "fourth", 4, "eighth", 8, "sixteenth", 16, "thirty-second", 32);
 
   private static final String ONE = String.join("|", ONES);
+  private static final String BELOW_HUNDRED =
+      "(?:(?:" + String.join("|", TENS) + ")(?:[- ](?:" + ONE + "))?|" + ONE + ")";
   private static final String WHOLE =
-      "(?:(?:" + String.join("|", TENS) + ")(?:[- ](?:" + ONE + "))?|" + ONE + ")(?: hundred)?";
+      BELOW_HUNDRED + "(?: hundred(?: (?:and )?" + BELOW_HUNDRED + ")?)?";
   private static final String FRACTION =
       "(?:(?:"
           + ONE
@@ -109,6 +111,7 @@ public final class SpelledNumbers {
     int value = 0;
     for (String word : words.toLowerCase(Locale.ROOT).split("[- ]")) {
       int ten = TENS.indexOf(word);
+      if (word.equals("and")) continue;
       if (word.equals("hundred")) value *= 100;
       else value += ten >= 0 ? (ten + 2) * 10 : ONES.indexOf(word) + 1;
     }
