@@ -18,12 +18,15 @@ import java.util.regex.Pattern;
  */
 final class Apportionment {
   private static final Pattern ALL =
-      Pattern.compile("[,;] (?:and )?(?:all|each|both)(?: of them)?(?: joints?)?(?: at| to)? $");
+      Pattern.compile(
+          "[,;] (?:and )?(?:all|each|both)(?: of them)?(?: joints?)?(?: at| to)? $"
+              + "|[,;)] (?:and )?(?:all|each|both)(?: of (?:them|which|these))?(?: shall| must| to)?"
+              + " (?:meet|compl|conform|satisf|certifi|manufactured|made|test)\\w*(?: [a-z]+){0,4} $");
 
   private static final Pattern WITH_CLASS =
       Pattern.compile("[^,;:.]{0,25} and ", Pattern.CASE_INSENSITIVE);
 
-  private static final int ALL_REACH = 30;
+  private static final int ALL_REACH = 70;
 
   private final Passage p;
   private final Vocabulary vocabulary;
