@@ -68,6 +68,13 @@ public final class LimitFinder {
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
 
+  /** What a publication before its number says of tile: "Specifications for Ceramic Tile, A108". */
+  private static final Pattern TITLE =
+      Pattern.compile(
+          "\\b(?:Specifications?|Test Methods?|Practice|Guide|Classification) (?:for|of)"
+              + "(?: (?:[A-Z][\\w-]*,?|for|of|and|the|in|on|by|to|with|a|an|or)){1,30}"
+              + "(?=,? \\(?(?:(?:ANSI|ASTM|ISO|EN|BS) )?[A-Z]\\d)");
+
   private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
 
   // "All GW types", "PG and WG codes": tags by their letters alone.
@@ -92,6 +99,7 @@ public final class LimitFinder {
    */
   public Limits of(String text, boolean heading) {
     String glassless = vocabulary.list("notTile").without(text);
+    String untitled = untitled(glassless);
     boolean glass =
         vocabulary.list("glassTile").in(glassless)
             || (heading && vocabulary.list("glassAlone").in(glassless));
@@ -100,7 +108,7 @@ public final class LimitFinder {
         .otherTile()
         .forEach(
             (kind, phrases) -> {
-              if (phrases.in(glassless)) other.add(kind);
+              if (phrases.in(untitled)) other.add(kind);
             });
     return new Limits(
             limitingTags(text),
@@ -162,8 +170,14 @@ public final class LimitFinder {
   List<Phrases.Hit> tilePlaces(String text) {
     String glassless = vocabulary.list("notTile").without(text);
     List<Phrases.Hit> out = new ArrayList<>(vocabulary.list("glassTile").all(glassless));
-    vocabulary.otherTile().values().forEach(other -> out.addAll(other.all(glassless)));
+    String untitled = untitled(glassless);
+    vocabulary.otherTile().values().forEach(other -> out.addAll(other.all(untitled)));
     return out;
+  }
+
+  /** With blanks for the titles of publications. */
+  private static String untitled(String text) {
+    return TITLE.matcher(text).replaceAll(title -> " ".repeat(title.group().length()));
   }
 
   /** True when the text is limited to tags. */
