@@ -275,6 +275,7 @@ public final class OutlineParser {
     private int part;
     private Boolean amending;
     private final Deque<Node> path = new ArrayDeque<>();
+    private final Introductions introductions = new Introductions();
     private final List<Pending> pending = new ArrayList<>();
     private final List<Pending> remarks = new ArrayList<>();
 
@@ -284,7 +285,10 @@ public final class OutlineParser {
     /**
      * @param path what it stands under, and itself
      */
-    private record Pending(Paragraph paragraph, List<Node> path, int part) {
+    /**
+     * @param introduction the line over the list that it is an item of, or empty
+     */
+    private record Pending(Paragraph paragraph, List<Node> path, int part, String introduction) {
       Node own() {
         return path.get(path.size() - 1);
       }
@@ -330,7 +334,8 @@ public final class OutlineParser {
       while (!path.isEmpty() && (leaves(p) || isBehind(wording, path.peekLast().wording())))
         path.removeLast();
       path.addLast(node(wording, p));
-      pending.add(new Pending(p, List.copyOf(path), part));
+      String over = introductions.next(wording.label());
+      pending.add(new Pending(p, List.copyOf(path), part, over));
     }
 
     /** What stands in a table ends with it. */
@@ -351,7 +356,7 @@ public final class OutlineParser {
     /** What people say of a paragraph stands under it, and nothing stands under that. */
     void remark(Paragraph p, String text) {
       path.addLast(node(wordings.of(p, text), p));
-      remarks.add(new Pending(p, List.copyOf(path), part));
+      remarks.add(new Pending(p, List.copyOf(path), part, ""));
       path.removeLast();
     }
 
@@ -580,7 +585,10 @@ public final class OutlineParser {
       boolean all = role == null || own.wording().tagged();
       Set<String> families = all ? Set.of() : Set.copyOf(role.families());
       Context context =
-          Context.running(own.family(), families, describesTile(p)).with(mark).under(headingOf(p));
+          Context.running(own.family(), families, describesTile(p))
+              .with(mark)
+              .under(headingOf(p))
+              .introducedBy(p.introduction());
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(text, at, context))
         out.add(others.outOf(s).within(own.limits()));

@@ -392,6 +392,8 @@ final class AmountStatements {
   private Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
     if (TOLERANCE.matcher(p.text.substring(0, start)).find()) return null;
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
+    Attribute introduced = introduced(p, amount);
+    if (introduced != null) return introduced;
     // "The spa runs at 40 °C": one figure alone limits nothing.
     boolean limits = amount.bound() != Bound.EXACT || !amount.low().equals(amount.high());
     Attribute alone =
@@ -405,6 +407,20 @@ final class AmountStatements {
     boolean area = amount.low().unit().dimension() == Dimension.AREA;
     if (alone != null || !area && !bare.stands(p, start, end)) return alone;
     return ofTheWork(p, amount, p.familyNear(start, end));
+  }
+
+  /** "Coverage:" over "GT-1: 95 percent": the only attribute that the line names, or null. */
+  private Attribute introduced(Passage p, Content.Amount amount) {
+    String over = p.context.introduction();
+    if (over.isEmpty()) return null;
+    List<Attribute> may =
+        vocabulary.attributes().stream()
+            .filter(a -> a.kind() == Attribute.Kind.AMOUNT && fits(a, amount))
+            .filter(a -> p.context.mayStateFamily(a.family()))
+            .filter(a -> a.words().cues().in(over) && !a.words().not().in(over))
+            .filter(a -> !a.words().not().in(p.whole))
+            .toList();
+    return may.size() == 1 ? may.get(0) : null;
   }
 
   /** The only attribute of the work spoken of that may have such a figure, or null. */

@@ -15,6 +15,7 @@ import java.util.Set;
  *     product article), false where they limit the clause ({@code translucent glass: white mortar})
  * @param mark that its figures have before their decimals
  * @param title of the article that it stands in, or empty
+ * @param introduction the line over the list that it is an item of, without its colon, or empty
  */
 public record Context(
     String family,
@@ -22,21 +23,27 @@ public record Context(
     Set<String> families,
     boolean describesTile,
     DecimalMark mark,
-    String title) {
+    String title,
+    String introduction) {
   public static Context running(String family, Set<String> families, boolean describesTile) {
-    return new Context(family, "", families, describesTile, DecimalMark.UNKNOWN, "");
+    return new Context(family, "", families, describesTile, DecimalMark.UNKNOWN, "", "");
   }
 
   public static Context column(Attribute attribute) {
-    return new Context(attribute.family(), attribute.id(), Set.of(), true, DecimalMark.UNKNOWN, "");
+    return new Context(
+        attribute.family(), attribute.id(), Set.of(), true, DecimalMark.UNKNOWN, "", "");
   }
 
   public Context with(DecimalMark now) {
-    return new Context(family, attribute, families, describesTile, now, title);
+    return new Context(family, attribute, families, describesTile, now, title, introduction);
   }
 
   public Context under(String now) {
-    return new Context(family, attribute, families, describesTile, mark, now);
+    return new Context(family, attribute, families, describesTile, mark, now, introduction);
+  }
+
+  public Context introducedBy(String now) {
+    return new Context(family, attribute, families, describesTile, mark, title, now);
   }
 
   boolean mayStateFamily(String wanted) {
@@ -44,6 +51,6 @@ public record Context(
   }
 
   Context withFamily(String now) {
-    return new Context(now, attribute, families, describesTile, mark, title);
+    return new Context(now, attribute, families, describesTile, mark, title, introduction);
   }
 }
