@@ -61,7 +61,7 @@ public final class UnresolvedCheck implements SetComputation {
     Map<String, Open> open = new LinkedHashMap<>();
     for (Entry entry : scene.project().glass()) {
       for (Value v : entry.values()) {
-        if (!v.open()) continue;
+        if (!v.open() || required(entry, v, scene)) continue;
         open.computeIfAbsent(
                 key(v.origin(), v.content().text()),
                 key ->
@@ -72,6 +72,16 @@ public final class UnresolvedCheck implements SetComputation {
       }
     }
     return open;
+  }
+
+  /**
+   * "Build a mock-up. Whether it may stay is left to the trade": what is required is not open, but
+   * for a choice or a blank that stands in it.
+   */
+  private static boolean required(Entry entry, Value open, Scene scene) {
+    return !scene.vocabulary().list("open").in(open.content().text())
+        && entry.governing(open.attribute()).stream()
+            .anyMatch(v -> v.content() instanceof Content.Required);
   }
 
   /**

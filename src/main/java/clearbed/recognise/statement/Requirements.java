@@ -33,6 +33,9 @@ final class Requirements {
     // Not so "Back: painted; the mesh is compatible with the adhesive", which is of the mesh.
     boolean ofLabel = p.leadEnd == 0 && vocabulary.list("clause.ofLabel").in(p.text);
     String text = p.carried.named(p.text);
+    String over = p.context.introduction();
+    // "The following are not required: ..."
+    boolean none = vocabulary.list("negation.notRequired").in(over);
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED || !p.context.mayStateFamily(a.family())) continue;
       boolean column = a.id().equals(p.context.attribute());
@@ -44,14 +47,31 @@ final class Requirements {
           a.words().requiredIn(text)
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
               || requiredUnder(p.title(), p.text, a)
+              || requiredUnder(over, p.text, a)
               || ofLabel && requiredUnder(p.carried.label, p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
-      if (required && !asksNothing(p, a)) {
+      if (!required || asksNothing(p, a)) continue;
+      String open = undecided(p);
+      if (!open.isEmpty()) {
+        p.add(a, new Content.Open(open), false);
+      } else {
         boolean denied =
-            !a.id().startsWith("process.c") && (denied(p.text, a) || leftOut(p.text, a));
+            !a.id().startsWith("process.c")
+                && (none || denied(p.text, a) || leftOut(p.text, a));
         p.add(a, new Content.Required(), denied);
       }
     }
+  }
+
+  /** The words that leave to somebody what is spoken of, or empty. */
+  private String undecided(Passage p) {
+    Phrases.Hit hit = vocabulary.list("negation.undecided").first(p.text);
+    if (hit != null) return p.text.substring(hit.start(), hit.end());
+    // "The tile maker's word on the membrane: TBD".
+    boolean open = p.leadEnd > 0 && !p.whole.equals(p.text);
+    boolean nothingElse =
+        open && p.text.substring(p.leadEnd).chars().noneMatch(Character::isLetter);
+    return nothingElse ? p.whole.substring(p.leadEnd).replaceFirst("^:\\s*", "") : "";
   }
 
   /**
