@@ -16,7 +16,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Finds what a text says of the attributes of the vocabulary. */
@@ -347,8 +350,11 @@ public final class StatementFinder {
     Limits whole = limits(p);
     for (Named one : all) whole = whole.and(one.limits());
     Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
-    Limits beside = besideBrackets(p, whole);
+    Limits besideAll = besideBrackets(p, whole, bracket -> " ");
+    Limits besideFigures = besideBrackets(p, whole, StatementFinder::apart);
     for (Said value : p.said()) {
+      // Of rules of the work, which places do not limit, "at the pool (GT-3)" is of GT-3.
+      Limits beside = value.anywhere() ? besideFigures : besideAll;
       if (p.isWhole(value) && beside != whole) own.put(value, around.settle(beside));
       own.compute(value, (v, l) -> LaterWords.ofItsOwn(v.attribute(), l, around.within(beside)));
       if (ofStructures(value, p)) own.computeIfPresent(value, (v, l) -> l.anywhere());
@@ -369,9 +375,9 @@ public final class StatementFinder {
    * "Not sooner than 48 hours (72 hours for GT-2)" and "after 48 hours, GT-2 after 7 days" are
    * required of GT-1 as well.
    */
-  private Limits besideBrackets(Passage p, Limits whole) {
+  private Limits besideBrackets(Passage p, Limits whole, Function<MatchResult, String> without) {
     if (whole.tags().isEmpty()) return whole;
-    String outside = IN_BRACKETS.matcher(p.whole).replaceAll(" ");
+    String outside = IN_BRACKETS.matcher(p.whole).replaceAll(without);
     int comma = outside.lastIndexOf(", ");
     if (comma > 0) {
       String behind = outside.substring(comma + 2);
@@ -382,6 +388,12 @@ public final class StatementFinder {
       if (ownFigure && hasFigure(first) && LimitFinder.tags(first).isEmpty()) outside = first;
     }
     return outside.equals(p.whole) ? whole : limitFinder.of(outside, false);
+  }
+
+  /** A bracket behind a place tells which tile is there, and is no case of its own: "(GT-3)". */
+  private static String apart(MatchResult bracket) {
+    String words = bracket.group().substring(1, bracket.group().length() - 1);
+    return Tags.alone(words) ? Matcher.quoteReplacement(bracket.group()) : " ";
   }
 
   private static boolean hasFigure(String text) {
