@@ -39,6 +39,19 @@ class UndecidedTest {
     assertThat(c.findings("unresolved")).isNotEmpty();
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "If mesh is used, the mortar maker confirms that its glue is compatible with the mortar.",
+        "No sheet is set where it has not been confirmed that mesh and mortar are compatible.",
+        "The maker states whether the glue of the mesh is compatible with the mortar.",
+      })
+  void is_none_where_somebody_has_to_say_so(String clause) throws IOException {
+    Checked c = set(clause);
+    assertThat(c.governing("KW-1", "tile.mountingMortar")).isNotEmpty();
+    assertThat(c.findings("unresolved")).isEmpty();
+  }
+
   @Test
   void does_not_open_what_is_required_beside_it() throws IOException {
     Checked c =

@@ -66,7 +66,9 @@ final class Requirements {
   /** The words that leave to somebody what is spoken of, or empty. */
   private String undecided(Passage p) {
     Phrases.Hit hit = vocabulary.list("negation.undecided").first(p.text);
-    if (hit != null) return p.text.substring(hit.start(), hit.end());
+    boolean awaited =
+        hit != null && vocabulary.list("negation.awaits").in(p.text.substring(0, hit.start()));
+    if (hit != null && !awaited) return p.text.substring(hit.start(), hit.end());
     // "The tile maker's word on the membrane: TBD".
     boolean open = p.leadEnd > 0 && !p.whole.equals(p.text);
     boolean nothingElse =
