@@ -47,7 +47,7 @@ final class Requirements {
           a.words().requiredIn(text)
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
               || requiredUnder(p.title(), p.text, a)
-              || requiredUnder(over, p.text, a)
+              || !a.id().startsWith("process.") && requiredUnder(over, p.text, a)
               || ofLabel && requiredUnder(p.carried.label, p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
       if (!required || asksNothing(p, a)) continue;
