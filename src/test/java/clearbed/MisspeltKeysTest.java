@@ -69,6 +69,7 @@ class MisspeltKeysTest {
           Map.entry("vocabulary/language.yaml:covers/", false),
           Map.entry("vocabulary/language.yaml:supposed/", false),
           Map.entry("vocabulary/language.yaml:full/", false),
+          Map.entry("vocabulary/language.yaml:asksNothing/", false),
           Map.entry("vocabulary/language.yaml:groups/", false),
           Map.entry("north-america.yaml:checks/when/", false),
           Map.entry("north-america.yaml:checks/unless/", false),

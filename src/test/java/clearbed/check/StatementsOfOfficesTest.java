@@ -49,7 +49,7 @@ class StatementsOfOfficesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"A1, 0, 0", "A2, 0, 0", "B1, 0, 0", "B2, 0, 0"})
+  @CsvSource({"A1, 2, 5", "A2, 3, 9", "B1, 1, 4", "B2, 6, 9"})
   void as_few_are_misread_as_are_published(String writer, int alarms, int missed)
       throws IOException {
     int falseAlarms = 0;

@@ -179,6 +179,9 @@ final class Wordings {
   /** "Mortar for all but GT-4: ... Mortar for GT-4: ...": the rest speaks of what was left out. */
   private boolean exceptedAgain(Limits first, String lead, String words) {
     if (first.except().isEmpty()) return false;
+    Set<String> named =
+        limitFinder.of(words.substring(Math.min(lead.length(), words.length())), false).tags();
+    if (!Collections.disjoint(first.except(), named)) return true;
     return Sentences.of(words).stream()
         .map(sentence -> Parts.lead(sentence.text()))
         .filter(other -> !other.isEmpty() && !other.equals(lead))

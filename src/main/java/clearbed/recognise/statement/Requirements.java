@@ -56,8 +56,7 @@ final class Requirements {
         p.add(a, new Content.Open(open), false);
       } else {
         boolean denied =
-            !a.id().startsWith("process.c")
-                && (none || denied(p.text, a) || leftOut(p.text, a));
+            !a.id().startsWith("process.c") && (none || denied(p.text, a) || leftOut(p.text, a));
         p.add(a, new Content.Required(), denied);
       }
     }
@@ -65,10 +64,11 @@ final class Requirements {
 
   /** The words that leave to somebody what is spoken of, or empty. */
   private String undecided(Passage p) {
-    Phrases.Hit hit = vocabulary.list("negation.undecided").first(p.text);
+    // As written: what is open has been blanked out of the text.
+    Phrases.Hit hit = vocabulary.list("negation.undecided").first(p.whole);
     boolean awaited =
-        hit != null && vocabulary.list("negation.awaits").in(p.text.substring(0, hit.start()));
-    if (hit != null && !awaited) return p.text.substring(hit.start(), hit.end());
+        hit != null && vocabulary.list("negation.awaits").in(p.whole.substring(0, hit.start()));
+    if (hit != null && !awaited) return p.whole.substring(hit.start(), hit.end());
     // "The tile maker's word on the membrane: TBD".
     boolean open = p.leadEnd > 0 && !p.whole.equals(p.text);
     boolean nothingElse =

@@ -457,7 +457,9 @@ public final class Vocabulary {
    */
   public boolean asksNothing(String attribute, String text) {
     Phrases own = asksNothing.get(attribute);
-    return own != null && (own.in(text) || asksNothing.get(ANY).in(text));
+    if (own == null) return false;
+    Phrases any = asksNothing.get(ANY);
+    return own.in(text) || any != null && any.in(text);
   }
 
   /** True of what nobody does unless it is asked for, such as a mock-up. */
