@@ -148,11 +148,14 @@ final class Reach {
   private int surfaces(Limits limits, Draft entry) {
     Set<String> surfaces = entry.terms("location.surface");
     // "Pool, walls below water" is a wall; a pool by itself is walls and floor.
-    boolean pool = surfaces.contains("pool") && surfaces.size() == 1;
-    if (limits.surfaces().isEmpty() || surfaces.isEmpty() || pool) return 0;
+    boolean pool = surfaces.contains("pool");
+    boolean all = pool && surfaces.size() == 1;
+    if (limits.surfaces().isEmpty() || surfaces.isEmpty() || all) return 0;
     // A clause on floors and walls alike limits nothing.
     if (limits.surfaces().containsAll(Set.of("floor", "wall"))) return 0;
-    return surfaces.stream().anyMatch(limits.surfaces()::contains) ? CONDITION : NOT;
+    if (surfaces.stream().noneMatch(limits.surfaces()::contains)) return NOT;
+    // What is said of pools is closer to its walls than what is said of walls.
+    return pool ? 0 : CONDITION;
   }
 
   private int with(Map<String, Set<String>> with, Draft entry) {

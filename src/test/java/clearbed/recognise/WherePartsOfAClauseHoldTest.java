@@ -39,6 +39,17 @@ class WherePartsOfAClauseHoldTest {
   }
 
   @Test
+  void what_is_said_of_pools_is_closer_to_their_walls_than_what_is_said_of_walls()
+      throws IOException {
+    Checked c =
+        section(
+            "A. Mortar coverage: 80 percent minimum for glass tile on walls.",
+            "B. Glass tile in pools: mortar coverage 90 percent minimum.");
+    assertThat(c.governing("GT-3", "mortar.coverage")).containsExactly("at least 90 %");
+    assertThat(c.governing("GT-2", "mortar.coverage")).containsExactly("at least 80 %");
+  }
+
+  @Test
   void the_rest_is_what_no_sentence_named() throws IOException {
     Checked c =
         section(
