@@ -223,7 +223,9 @@ public final class StatementFinder {
   private static String familyOf(List<Statement> out, int from) {
     List<String> families =
         out.subList(from, out.size()).stream()
-            .map(s -> s.attribute().substring(0, s.attribute().indexOf('.')))
+            .map(Statement::attribute)
+            .filter(attribute -> attribute.indexOf('.') > 0)
+            .map(attribute -> attribute.substring(0, attribute.indexOf('.')))
             .distinct()
             .toList();
     return families.size() == 1 ? families.get(0) : "";
