@@ -5,6 +5,7 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons.Explained;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -63,7 +64,7 @@ final class LegendWords {
     while (lettered.find()) {
       String family = vocabulary.family(lettered.group(1));
       // What they say is read where they are described.
-      if (Recogniser.PRODUCTS.contains(family))
+      if (WorkFamilies.PARTS.contains(family))
         out.add(new Explained(lettered.group(2), lettered.group(3).strip(), false, family));
     }
     if (text.indexOf('=') < 0 && text.indexOf(':') < 0) return;
@@ -98,7 +99,7 @@ final class LegendWords {
     if (table.rows().size() <= FEWEST) return;
     String headings = words(table.rows().get(0), 0);
     String family = vocabulary.family(headings);
-    if (!Recogniser.PRODUCTS.contains(family)) return;
+    if (!WorkFamilies.PARTS.contains(family)) return;
     List<Explained> found = new ArrayList<>();
     for (Table.Row row : table.rows().subList(1, table.rows().size())) {
       Table.Cell first = row.at(0);
@@ -135,7 +136,7 @@ final class LegendWords {
     if (mark || meaning.length() > LONGEST_MEANING) return;
     out.add(new Explained(form, meaning.strip(), true, ""));
     boolean capitals = form.equals(form.toUpperCase(Locale.ROOT));
-    if (capitals && !Recogniser.PRODUCTS.contains(vocabulary.family(meaning)))
+    if (capitals && !WorkFamilies.PARTS.contains(vocabulary.family(meaning)))
       out.add(new Explained(form, meaning.strip(), false, ""));
   }
 }

@@ -9,6 +9,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,9 +40,6 @@ final class LessonFinder {
           "(?:^\\s*(?:"
               + MarksBehind.BULLET
               + ")?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
-
-  /** Parts of the work whose products are told apart so. */
-  private static final Set<String> LETTERED = Set.of("mortar", "grout", "sealant", "membrane");
 
   private static final Pattern OPENS_WITH_MARK =
       Pattern.compile(
@@ -160,7 +158,7 @@ final class LessonFinder {
     Matcher m = LETTERED_PRODUCT.matcher(text);
     while (m.find()) {
       String word = m.group(1);
-      if (!LETTERED.contains(vocabulary.family(word))) continue;
+      if (!WorkFamilies.MATERIALS.contains(vocabulary.family(word))) continue;
       String low = word.toLowerCase(Locale.ROOT);
       for (String written :
           List.of(word, low, upper(low.substring(0, 1)) + low.substring(1), upper(word)))

@@ -39,6 +39,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -49,8 +50,6 @@ import java.util.stream.Collectors;
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
   private static final int LONGEST_TITLE = 70;
-  static final Set<String> PRODUCTS = Set.of("mortar", "grout", "sealant", "movement", "membrane");
-
   private final Vocabulary vocabulary;
   private final EarlierFacts kept;
   private final OutlineParser outlineParser;
@@ -306,7 +305,7 @@ public final class Recogniser {
     return t.rows().get(0).cells().stream()
         .filter(c -> !tagged || c.column() == 0)
         .map(c -> vocabulary.family(PlainText.of(c.text())))
-        .anyMatch(PRODUCTS::contains);
+        .anyMatch(WorkFamilies.PARTS::contains);
   }
 
   private List<Citation> citations(Document document, List<Section> sections) {

@@ -7,8 +7,8 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,9 +21,6 @@ import java.util.regex.Pattern;
 final class RowText {
   private static final Pattern FOR =
       Pattern.compile("\\b(?:for|used?|tiles?|applies|where)\\b", Pattern.CASE_INSENSITIVE);
-
-  /** What a row may be of that a column beside it tells something of. */
-  private static final Set<String> FILLS = Set.of("mortar", "grout", "sealant", "membrane");
 
   /** {@code 645.611}, {@code 24.31.01 A}. */
   private static final Pattern POSITION =
@@ -200,7 +197,7 @@ final class RowText {
     Table.Cell key = heads == null ? null : heads.at(0);
     String family = key == null || name.isEmpty() ? "" : vocabulary.family(key.text());
     boolean own = FOR.matcher(name).find() || !vocabulary.family(name).isEmpty();
-    return own || !FILLS.contains(family) ? name : family + " " + name;
+    return own || !WorkFamilies.MATERIALS.contains(family) ? name : family + " " + name;
   }
 
   private static String name(Table.Row names, Table.Cell cell) {

@@ -5,6 +5,7 @@ import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -22,8 +23,6 @@ public final class BuildUpCards {
 
   /** Fewer rows of a name and a value make no card. */
   private static final int FEWEST = 3;
-
-  private static final Set<String> PARTS = Set.of("mortar", "grout", "sealant", "membrane");
 
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TITLE = 160;
@@ -57,7 +56,7 @@ public final class BuildUpCards {
       // "GM-1 Glass mosaic" over its properties is the card of a tile.
       if (startsWithTag(card, vocabulary)) return List.of();
       // "Adhesive A2" over its properties is no build-up.
-      if (PARTS.contains(vocabulary.family(text(card.title())))) return List.of();
+      if (WorkFamilies.MATERIALS.contains(vocabulary.family(text(card.title())))) return List.of();
       Set<String> families = new TreeSet<>();
       for (Line line : card.lines()) families.add(vocabulary.family(text(line.name())));
       families.removeAll(Set.of("", "tile"));

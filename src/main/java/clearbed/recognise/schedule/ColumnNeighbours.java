@@ -4,6 +4,7 @@ import clearbed.recognise.statement.TagList;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -24,9 +25,6 @@ final class ColumnNeighbours {
 
   /** A heading that names a part of the work and no more. */
   private static final double SILENT = 0.36;
-
-  /** Parts of the work that have tables of their own. */
-  static final Set<String> PARTS = Set.of("mortar", "grout", "sealant", "movement", "membrane");
 
   /** Sealants are of movement joints. */
   private static final Set<String> KIN = Set.of("sealant", "movement");
@@ -62,7 +60,7 @@ final class ColumnNeighbours {
     boolean tile = saysWhatTileIs(scores);
     // "Spacing | Joint width" below "GROUTING AND MOVEMENT JOINTS": what is grouted has no spacing.
     boolean spaced = !tile && spaced(scores);
-    boolean told = PARTS.contains(family) || tile;
+    boolean told = WorkFamilies.PARTS.contains(family) || tile;
     String of = spaced ? "movement" : told ? family : ofJoints(words);
     boolean ofOne = isOfOne(words, of);
     for (ColumnWords w : words) {
@@ -261,7 +259,7 @@ final class ColumnNeighbours {
   private ColumnScore under(String family, String meaning, ColumnScore s) {
     if (isOf(meaning, family)) return s.beside(family, NEIGHBOUR);
     boolean other =
-        PARTS.stream()
+        WorkFamilies.PARTS.stream()
             .filter(p -> !KIN.contains(family) || !KIN.contains(p))
             .anyMatch(p -> isOf(meaning, p));
     return other ? new ColumnScore(s.heading() / 2, s.cells(), s.unit(), s.beside(), s.why()) : s;
@@ -379,16 +377,16 @@ final class ColumnNeighbours {
   private String ofJoints(List<ColumnWords> words) {
     Set<String> parts = new LinkedHashSet<>();
     for (ColumnWords w : words) parts.addAll(families(w.text()));
-    parts.retainAll(PARTS);
+    parts.retainAll(WorkFamilies.PARTS);
     return !parts.isEmpty() && KIN.containsAll(parts) ? "movement" : "";
   }
 
   /** True of a table on one part of the work, none of whose headings names another. */
   private boolean isOfOne(List<ColumnWords> words, String family) {
-    return PARTS.contains(family)
+    return WorkFamilies.PARTS.contains(family)
         && words.stream()
             .flatMap(w -> families(w.text()).stream())
-            .filter(PARTS::contains)
+            .filter(WorkFamilies.PARTS::contains)
             .allMatch(p -> p.equals(family) || KIN.contains(p) && KIN.contains(family));
   }
 

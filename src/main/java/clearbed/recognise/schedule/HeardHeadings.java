@@ -7,6 +7,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.HeadingEvidence.Heard;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -93,7 +94,7 @@ final class HeardHeadings {
   /** A heading that names one part of the work is hardly about another. */
   private Heard ofNamed(String meaning, Heard by, Set<String> named) {
     boolean other =
-        ColumnNeighbours.PARTS.stream().anyMatch(p -> !named.contains(p) && isOf(meaning, p));
+        WorkFamilies.PARTS.stream().anyMatch(p -> !named.contains(p) && isOf(meaning, p));
     return other && by.strength() < ColumnScores.EXACT ? by.times(0.6) : by;
   }
 

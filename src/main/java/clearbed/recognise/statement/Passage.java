@@ -7,6 +7,7 @@ import clearbed.recognise.text.SpelledNumbers;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,9 +29,6 @@ final class Passage {
   /** "Without paint, foil or metal" denies all three. */
   private static final Pattern LISTED =
       Pattern.compile("[\\w-]+(?: [\\w-]+)?(?:, [\\w-]+(?: [\\w-]+)?){0,4},? n?or ");
-
-  /** Parts of the work that a standard for their material shows as well as their names. */
-  private static final Set<String> OF_MATERIALS = Set.of("mortar", "grout", "sealant", "membrane");
 
   private final Vocabulary vocabulary;
   private final Map<Phrases.Hit, String> cues = new LinkedHashMap<>();
@@ -77,7 +75,8 @@ final class Passage {
           .standardOf(f.standard().designation())
           .filter(info -> info.states().size() == 1)
           .flatMap(info -> vocabulary.attribute(info.states().get(0)))
-          .filter(a -> OF_MATERIALS.contains(a.family()))
+          // A standard for its material shows a part of the work as well as its name.
+          .filter(a -> WorkFamilies.MATERIALS.contains(a.family()))
           .ifPresent(a -> cues.put(new Phrases.Hit(f.start(), f.end()), a.family()));
   }
 

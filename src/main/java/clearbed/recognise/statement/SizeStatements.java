@@ -8,6 +8,7 @@ import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Sizes of tile: in its description, and wherever a text gives one of a tile that it names. */
@@ -50,8 +51,10 @@ final class SizeStatements {
           "[\\s.,-]{0,3}(?:(?:glass|cast|fused) )?(?:mosaics?|pieces|chips|tesserae|tiles?)\\b(?! (?:panels?|sheets?|samples?))",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern SHEETS = Pattern.compile("sheets?", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern NOTHING_ELSE =
-      Pattern.compile("\\W*(?:nominal|thick|(?:in|mm|cm)\\.?|\\W)*", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("(?:nominal|thick|in|mm|cm|\\W)*", Pattern.CASE_INSENSITIVE);
 
   private static final String MOUNTING = "tile.mounting";
 
@@ -74,15 +77,14 @@ final class SizeStatements {
     boolean headed = attribute.words().headers().in(title);
     if (!column && !headed && attribute.words().not().in(title)) return;
     boolean ofTile = p.context.describesTile() || SIZE_OF_TAG.matcher(p.whole).find();
-    String family = p.context.family();
+    boolean ofWork = Set.of("", "tile").contains(p.context.family());
     for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
       if (!isSize(found) || inside(taken, found)) continue;
       boolean tagged = SIZED_TAG.matcher(p.whole.substring(0, found.start())).matches();
       boolean free = !attribute.words().not().in(p.whole);
       boolean tile =
           ofTile && (column || named(attribute, p.whole, found))
-              || (ofTile || tagged) && tagged && free
-              || (ofTile || tagged) && (family.isEmpty() || family.equals("tile")) && free
+              || free && (tagged || ofTile && ofWork)
               || saidOfATag(p, attribute, found);
       if (tile) {
         p.add(attribute, found.content(), false, found.start(), found.end());
@@ -98,10 +100,10 @@ final class SizeStatements {
     boolean before = tags != null && tags.end() <= found.start();
     if (!before && !p.carried.tagged) return false;
     boolean pieces = PIECES_BEHIND.matcher(p.text).region(found.end(), p.text.length()).lookingAt();
-    if (pieces && size.words().not().in(inCommas(p.whole, found).replaceAll("(?i)sheets?", " ")))
-      return false;
-    if (!pieces && Quantities.isOfSheet(p.text, found.start(), found.end())) return false;
-    if (!pieces && size.words().not().in(inCommas(p.whole, found))) return false;
+    String own = inCommas(p.whole, found);
+    if (pieces) own = SHEETS.matcher(own).replaceAll(" ");
+    else if (Quantities.isOfSheet(p.text, found.start(), found.end())) return false;
+    if (size.words().not().in(own)) return false;
     String lead = p.text.substring(0, found.start());
     String subject = before ? lead.substring(0, tags.start()) : "";
     boolean near =

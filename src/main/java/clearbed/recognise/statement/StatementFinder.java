@@ -353,7 +353,8 @@ public final class StatementFinder {
     for (Named one : all) whole = whole.and(one.limits());
     Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
     Limits besideAll = besideBrackets(p, whole, bracket -> " ");
-    Limits besideFigures = besideBrackets(p, whole, StatementFinder::apart);
+    boolean anywhere = p.said().stream().anyMatch(Said::anywhere);
+    Limits besideFigures = anywhere ? besideBrackets(p, whole, StatementFinder::apart) : besideAll;
     for (Said value : p.said()) {
       // Of rules of the work, which places do not limit, "at the pool (GT-3)" is of GT-3.
       Limits beside = value.anywhere() ? besideFigures : besideAll;

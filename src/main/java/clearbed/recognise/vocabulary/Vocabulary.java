@@ -68,7 +68,7 @@ public final class Vocabulary {
   private final List<Pattern> amendments = new ArrayList<>();
   private final Map<String, Phrases> supposed;
   private final Map<String, Phrases> full;
-  private final Map<String, Phrases> asksNothing;
+  private final Map<String, Phrases> asksNothing = new HashMap<>();
   private final String placeSuited;
   private final String ratioOfSpan;
   private final List<FlatnessClass> flatnessClasses = new ArrayList<>();
@@ -160,9 +160,12 @@ public final class Vocabulary {
     supposed = supposed(words.get("supposed"));
     for (ConfigNode list : words.get("full").entries()) attribute(list, list.key());
     full = phrasesByName(words.get("full"));
-    for (ConfigNode list : words.get("asksNothing").entries())
-      if (!list.key().equals(ANY)) attribute(list, list.key());
-    asksNothing = phrasesByName(words.get("asksNothing"));
+    Phrases anyLeft = phrases(words.get("asksNothing").get(ANY));
+    for (ConfigNode list : words.get("asksNothing").entries()) {
+      if (list.key().equals(ANY)) continue;
+      attribute(list, list.key());
+      asksNothing.put(list.key(), phrases(list).and(anyLeft));
+    }
     surfacePlaces =
         withTaught(phrasesByTerm(places.get("surface"), "location.surface"), "location.surface");
     exposurePlaces =
@@ -456,10 +459,7 @@ public final class Vocabulary {
    * be used at the contractor's option" asks for nothing.
    */
   public boolean asksNothing(String attribute, String text) {
-    Phrases own = asksNothing.get(attribute);
-    if (own == null) return false;
-    Phrases any = asksNothing.get(ANY);
-    return own.in(text) || any != null && any.in(text);
+    return mustBeAsked(attribute) && asksNothing.get(attribute).in(text);
   }
 
   /** True of what nobody does unless it is asked for, such as a mock-up. */
