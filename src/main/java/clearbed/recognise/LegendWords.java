@@ -48,6 +48,9 @@ final class LegendWords {
   /** Fewer might be words of any kind. */
   private static final int FEWEST = 2;
 
+  /** Pairs stand beside each other in so many cells. */
+  private static final int MOST_CELLS = 8;
+
   /** Longer words explain no letters, in characters. */
   private static final int LONGEST_MEANING = 60;
 
@@ -73,25 +76,52 @@ final class LegendWords {
     if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
   }
 
-  /** A table of two columns, the first of them short forms and no marks of finishes. */
+  /** A table of two columns or of pairs of such, the first of each short forms and no marks. */
   void into(Table table, List<Explained> out) {
+    List<Table.Row> block = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> filled = filled(row);
+      if (filled.isEmpty()) continue;
+      // On one sheet a legend stands apart from the schedule.
+      boolean gap = !block.isEmpty() && block.get(block.size() - 1).number() + 1 < row.number();
+      if (table.sheet() && gap) {
+        legend(block, out);
+        block.clear();
+      }
+      block.add(row);
+    }
+    legend(block, out);
+  }
+
+  private static List<Table.Cell> filled(Table.Row row) {
+    return row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+  }
+
+  private void legend(List<Table.Row> rows, List<Explained> out) {
     List<Explained> found = new ArrayList<>();
     int pairs = 0;
     int forms = 0;
-    for (Table.Row row : table.rows()) {
-      List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+    boolean wide = false;
+    for (Table.Row row : rows) {
+      List<Table.Cell> filled = filled(row);
       if (filled.size() < FEWEST) continue;
-      if (filled.size() > FEWEST) return;
-      String form = PlainText.line(filled.get(0).text()).strip();
-      String meaning = PlainText.line(filled.get(1).text()).strip();
-      // "SYM | DESCRIPTION" heads them.
-      if (pairs++ == 0 && meaning.indexOf(' ') < 0 || !SHORT_FORM.matcher(form).matches()) continue;
-      forms++;
-      Matcher label = LABEL.matcher(meaning);
-      if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
-      else add(form, meaning, found);
+      if (filled.size() > MOST_CELLS || filled.size() % FEWEST != 0) return;
+      wide |= filled.size() > FEWEST;
+      for (int i = 0; i < filled.size(); i += FEWEST) {
+        String form = PlainText.line(filled.get(i).text()).strip();
+        String meaning = PlainText.line(filled.get(i + 1).text()).strip();
+        // "SYM | DESCRIPTION" heads them.
+        boolean heads = pairs++ == 0 && meaning.indexOf(' ') < 0;
+        if (heads || !SHORT_FORM.matcher(form).matches()) continue;
+        forms++;
+        Matcher label = LABEL.matcher(meaning);
+        if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
+        else add(form, meaning, found);
+      }
     }
-    if (forms >= FEWEST && forms * 2 > pairs) out.addAll(found);
+    boolean legend = forms >= FEWEST && forms * 2 > pairs;
+    // Beside each other nearly all are short forms, or it is a table of another kind.
+    if (legend && (!wide || forms * 4 >= pairs * 3)) out.addAll(found);
   }
 
   /** "Letter | Adhesive | Class": what each letter stands for below headings of that work. */
@@ -130,13 +160,15 @@ final class LegendWords {
     if (pairs >= FEWEST) out.addAll(found);
   }
 
-  /** As a heading, and as a cell where it is not of a product. */
+  /** As a heading, and as a cell. */
   private void add(String form, String meaning, List<Explained> out) {
     boolean mark = LimitFinder.firstTags(form) != null;
     if (mark || meaning.length() > LONGEST_MEANING) return;
     out.add(new Explained(form, meaning.strip(), true, ""));
     boolean capitals = form.equals(form.toUpperCase(Locale.ROOT));
-    if (capitals && !WorkFamilies.PARTS.contains(vocabulary.family(meaning)))
-      out.add(new Explained(form, meaning.strip(), false, ""));
+    String family = vocabulary.family(meaning);
+    // One letter stands for a product only where its part of the work is spoken of.
+    boolean letter = form.length() == 1 && WorkFamilies.PARTS.contains(family);
+    if (capitals) out.add(new Explained(form, meaning.strip(), false, letter ? family : ""));
   }
 }

@@ -4,6 +4,7 @@ import clearbed.base.Memo;
 import clearbed.model.Account;
 import clearbed.model.Block;
 import clearbed.model.Document;
+import clearbed.model.Fate;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
@@ -11,6 +12,7 @@ import clearbed.model.Table;
 import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
 import clearbed.recognise.schedule.CardBlocks;
+import clearbed.recognise.schedule.ChangeLog;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
@@ -54,6 +56,7 @@ public final class Recogniser {
   private final EarlierFacts kept;
   private final OutlineParser outlineParser;
   private final PropertySheet propertySheet;
+  private final ChangeLog changeLog;
   private final CountedNotes countedNotes;
   private final ScheduleFinder scheduleFinder;
   private final StatementFinder finder;
@@ -97,6 +100,7 @@ public final class Recogniser {
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.propertySheet = new PropertySheet(vocabulary);
+    this.changeLog = new ChangeLog(vocabulary);
     this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
   }
@@ -150,7 +154,13 @@ public final class Recogniser {
     return recognise(document, new Accounting(null));
   }
 
-  private Facts recognise(Document document, Accounting accounting) {
+  private Facts recognise(Document written, Accounting accounting) {
+    CalledNotes.Read called = CalledNotes.of(written, vocabulary);
+    for (Origin at : called.calls()) {
+      accounting.cells(Account.Tally.NONE.plus(Fate.CONTEXT));
+      accounting.cell(new Account.Ending(at, at.text(), Fate.CONTEXT, ""));
+    }
+    Document document = called.document();
     Collected c = new Collected(document, accounting);
     MarkEvidence marks = MarkEvidence.of(document);
     List<Paragraph> running = new ArrayList<>();
@@ -232,7 +242,8 @@ public final class Recogniser {
     }
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
-    PropertySheet.Sheet properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
+    PropertySheet.Sheet properties = changeLog.read(t);
+    if (properties.isEmpty()) properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
     if (!properties.isEmpty()) {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
       running.addAll(properties.paragraphs());

@@ -57,7 +57,7 @@ public final class PropertySheet {
     }
   }
 
-  private static final Sheet NONE = new Sheet(List.of(), List.of());
+  static final Sheet NONE = new Sheet(List.of(), List.of());
 
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;

@@ -2,6 +2,7 @@ package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
 import clearbed.model.Document;
+import clearbed.model.Fate;
 import clearbed.model.Paragraph;
 import clearbed.model.Placed;
 import clearbed.model.Table;
@@ -168,10 +169,19 @@ public final class ScheduleFinder {
    */
   public Result find(Table table, String heading, MarkEvidence document) {
     List<Result> results = new ArrayList<>();
-    for (Table part : sideBySide.of(table)) results.add(findOne(part, heading, document));
+    for (Table part : sideBySide.of(table)) results.add(ticked(part, heading, document));
     if (results.size() != 1) return Result.joined(results);
     Result only = results.get(0);
     return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
+  }
+
+  private Result ticked(Table table, String heading, MarkEvidence document) {
+    TickedColumns.Read read = TickedColumns.of(table);
+    Result result = findOne(read.table(), heading, document);
+    TableLedger ledger = result.ledgers().get(0);
+    read.heads().forEach(row -> ledger.row(row, Fate.CONTEXT));
+    read.ticks().forEach(row -> ledger.row(row, Fate.READ));
+    return result;
   }
 
   private Result findOne(Table table, String heading, MarkEvidence document) {

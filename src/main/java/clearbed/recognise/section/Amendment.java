@@ -23,6 +23,13 @@ public record Amendment(
     now = List.copyOf(now);
   }
 
+  /** Below the title of a tile a change that names none is of that tile. */
+  Amendment of(Set<String> above) {
+    return tags.isEmpty() && !above.isEmpty() && changes()
+        ? new Amendment(clause, above, old, now, whole)
+        : this;
+  }
+
   /** True when it changes something. */
   public boolean changes() {
     return whole || !old.isEmpty() || !now.isEmpty();

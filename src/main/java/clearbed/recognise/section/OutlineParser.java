@@ -532,7 +532,10 @@ public final class OutlineParser {
         statements.replaceAll(OutlineParser::tileAtLarge);
       Amendment amendment = Amendment.NONE;
       if (!references && !own.heading())
-        amendment = amendments.in(p.text(), amending(), text -> statements(p, text, own, at, role));
+        amendment =
+            amendments
+                .in(p.text(), amending(), text -> statements(p, text, own, at, role))
+                .of(own.limits().tags());
       if (amendment.changes()) {
         statements.clear();
         statements.addAll(amendment.now());
@@ -592,7 +595,7 @@ public final class OutlineParser {
       List<Statement> out = new ArrayList<>();
       for (Statement s : finder.find(text, at, context))
         out.add(others.outOf(s).within(own.limits()));
-      if (!own.limits().tags().isEmpty()) property(own, at, out);
+      if (!own.limits().tags().isEmpty()) property(text, own, at, out);
       if (!own.limits().tags().isEmpty() && describesTile(p)) placed(text, own, at, out);
       if (out.isEmpty()) titled(p, own, at, out);
       headed(p, at, out);
@@ -613,8 +616,8 @@ public final class OutlineParser {
     }
 
     /** A list item under a tag is read as under the column heading that its lead-in is. */
-    private void property(Node own, Origin at, List<Statement> out) {
-      Property property = OutlineParser.this.property(own.text());
+    private void property(String text, Node own, Origin at, List<Statement> out) {
+      Property property = OutlineParser.this.property(text);
       if (property == null) return;
       // "Set on: cement mortar bed" speaks of no mortar.
       boolean substrate = property.column().attribute().family().equals("substrate");

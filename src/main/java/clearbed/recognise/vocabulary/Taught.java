@@ -65,6 +65,8 @@ public final class Taught {
   /** Behind each separator something new begins. */
   private static final Pattern SEPARATED = Pattern.compile("(?<=[,;/+&] ?)(?=\\p{Lu})");
 
+  private static final Pattern SEPARATORS = Pattern.compile("\\s*[,;/+&]\\s*|\\s+and\\s+");
+
   /** Letters that something opens with; one alone might be the first of a name. */
   private static final Pattern OPENING =
       Pattern.compile(
@@ -149,6 +151,8 @@ public final class Taught {
     String plain = PlainText.line(cell).strip();
     String whole = shorts.getOrDefault(key(plain, family), shorts.get(plain));
     if (whole != null) return whole;
+    String each = eachSpelt(plain, family);
+    if (!each.isEmpty()) return each;
     StringBuilder out = new StringBuilder();
     boolean spelt = false;
     for (String part : SEPARATED.split(plain)) {
@@ -158,6 +162,17 @@ public final class Taught {
       out.append(words == null ? part : words + opening.group(2));
     }
     return spelt ? out.toString() : cell;
+  }
+
+  /** "W, F": nothing but letters that are explained; empty where there is more. */
+  private String eachSpelt(String plain, String family) {
+    List<String> out = new ArrayList<>();
+    for (String part : SEPARATORS.split(plain)) {
+      String words = shorts.getOrDefault(key(part, family), shorts.get(part));
+      if (words == null) return "";
+      out.add(words);
+    }
+    return out.size() < 2 ? "" : String.join(", ", out);
   }
 
   private static String key(String letters, String family) {

@@ -1,0 +1,287 @@
+package clearbed.recognise;
+
+import clearbed.model.Block;
+import clearbed.model.Document;
+import clearbed.model.Origin;
+import clearbed.model.Paragraph;
+import clearbed.model.Table;
+import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.Tags;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Notes that the rows of a schedule call by their numbers, "Notes 1, 2" under "Remarks": what such
+ * a note says is said of the tiles that call it, and of no others.
+ */
+final class CalledNotes {
+  private static final Pattern CALLS =
+      Pattern.compile(
+          "(?:see\\s+)?(?:(?:key)?notes?|nos?|rem(?:ark)?s?)?[.:]?\\s*#?\\d{1,2}(?:(?:\\s*(?:[,;&/+]|and)\\s*|\\s+)(?:(?:key)?notes?\\s*)?#?\\d{1,2})*\\.?",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,2}");
+
+  private static final Pattern NOTE =
+      Pattern.compile(
+          "(?i:(?:key)?note\\s*)?#?\\(?(\\d{1,2})(?:[.):]|\\s)\\s*(\\S.*)", Pattern.DOTALL);
+
+  private static final Pattern ALONE =
+      Pattern.compile("(?i:(?:key)?note\\s*)?#?\\(?(\\d{1,2})[.):]*");
+
+  /** Headings stand among so many rows from the top of a table. */
+  private static final int SEARCHED = 60;
+
+  /** Rows of one column that call notes. */
+  private static final int FEWEST = 2;
+
+  private static final int WORDS = 2;
+
+  /**
+   * A document read so.
+   *
+   * @param calls the cells that call notes, each by its place; they say nothing else
+   */
+  record Read(Document document, List<Origin> calls) {}
+
+  /** Where a block of the document, or a row of it, says the words of a note. */
+  private record Note(int block, int row, int number) {}
+
+  private final Vocabulary vocabulary;
+  private final List<Block> blocks;
+  private final List<Origin> calls = new ArrayList<>();
+  private final Map<Note, Set<String>> called = new LinkedHashMap<>();
+
+  private CalledNotes(Vocabulary vocabulary, Document document) {
+    this.vocabulary = vocabulary;
+    this.blocks = new ArrayList<>(document.blocks());
+  }
+
+  static Read of(Document document, Vocabulary vocabulary) {
+    CalledNotes notes = new CalledNotes(vocabulary, document);
+    Set<Integer> numbers = new TreeSet<>();
+    for (Block block : document.blocks())
+      if (block instanceof Table table)
+        for (int column : notes.columns(table)) numbers.addAll(notes.calls(table, column).keySet());
+    numbers.forEach(notes::part);
+    for (int i = 0; i < notes.blocks.size(); i++)
+      if (notes.blocks.get(i) instanceof Table table) notes.table(i, table);
+    if (notes.calls.isEmpty()) return new Read(document, List.of());
+    notes.called.forEach(notes::limit);
+    return new Read(
+        new Document(
+            document.path(),
+            document.format(),
+            document.status(),
+            document.reason(),
+            notes.blocks,
+            document.gaps()),
+        notes.calls);
+  }
+
+  private void table(int at, Table table) {
+    for (int column : columns(table)) {
+      Map<Integer, Set<String>> numbers = calls(table, column);
+      Map<Integer, Note> notes = notes(at, table, numbers.keySet());
+      if (notes.isEmpty()) continue;
+      numbers.forEach(
+          (number, tags) ->
+              called.computeIfAbsent(notes.get(number), any -> new LinkedHashSet<>()).addAll(tags));
+      for (Table.Row row : table.rows())
+        if (calls(row, column)) calls.add(table.origin(row.at(column)));
+      blocks.set(at, without((Table) blocks.get(at), column));
+    }
+  }
+
+  private boolean calls(Table.Row row, int column) {
+    Table.Cell cell = row.at(column);
+    return cell != null && isCall(cell) && !tag(row, column).isEmpty();
+  }
+
+  /** The marks that call each number in a column. */
+  private Map<Integer, Set<String>> calls(Table table, int column) {
+    Map<Integer, Set<String>> out = new TreeMap<>();
+    for (Table.Row row : table.rows()) {
+      if (!calls(row, column)) continue;
+      Matcher m = NUMBER.matcher(row.at(column).text());
+      while (m.find())
+        out.computeIfAbsent(Integer.valueOf(m.group()), any -> new LinkedHashSet<>())
+            .add(tag(row, column));
+    }
+    return out;
+  }
+
+  /** "41 White mortar. 42 Gray mortar.": lines of a page that were taken for one paragraph. */
+  private void part(int number) {
+    Pattern within = Pattern.compile("(?<=[.;])\\s+(?=" + number + "[.)]?\\s+\\p{Lu})");
+    for (int i = 0; i < blocks.size(); i++) {
+      if (!(blocks.get(i) instanceof Paragraph p) || number(p.label(), p.text()) == 0) continue;
+      String[] parts = within.split(p.text(), 2);
+      if (parts.length < 2) continue;
+      blocks.set(i, saying(p, parts[0]));
+      blocks.add(i + 1, saying(p, parts[1]));
+      return;
+    }
+  }
+
+  private static Paragraph saying(Paragraph p, String words) {
+    return new Paragraph(
+        p.origin().withText(words), p.label(), p.headingLevel(), p.listLevel(), words, p.region());
+  }
+
+  /** Those under a heading for notes in which all that marked tiles have are numbers. */
+  private List<Integer> columns(Table table) {
+    Map<Integer, Integer> found = new TreeMap<>();
+    Set<Integer> others = new TreeSet<>();
+    for (Table.Row row : table.rows()) {
+      for (Table.Cell cell : row.cells()) {
+        if (!cell.hasOwnWords() || tag(row, cell.column()).isEmpty()) continue;
+        if (isCall(cell)) found.merge(cell.column(), 1, Integer::sum);
+        else others.add(cell.column());
+      }
+    }
+    List<Integer> out = new ArrayList<>();
+    found.forEach(
+        (column, count) -> {
+          boolean headed =
+              table.rows().stream()
+                  .limit(SEARCHED)
+                  .map(row -> row.at(column))
+                  .anyMatch(
+                      c ->
+                          c != null
+                              && vocabulary
+                                  .list("schedule.calling")
+                                  .matches(PlainText.line(c.text()).strip()));
+          if (count >= FEWEST && headed && !others.contains(column)) out.add(column);
+        });
+    return out;
+  }
+
+  private static boolean isCall(Table.Cell cell) {
+    return cell.hasOwnWords() && CALLS.matcher(PlainText.line(cell.text()).strip()).matches();
+  }
+
+  /** The mark that a row begins with, before a column; empty where it has none. */
+  private String tag(Table.Row row, int column) {
+    for (Table.Cell cell : row.cells()) {
+      if (cell.column() >= column) break;
+      String text = PlainText.line(cell.text()).strip();
+      if (Tags.isMark(text, vocabulary) && !ALONE.matcher(text).matches()) return text;
+    }
+    return "";
+  }
+
+  /** The notes that have all these numbers, each one below the other; the nearest such list. */
+  private Map<Integer, Note> notes(int at, Table table, Set<Integer> numbers) {
+    List<Map<Integer, Note>> lists = new ArrayList<>();
+    Map<Integer, Note> list = new LinkedHashMap<>();
+    int last = 0;
+    for (Note note : candidates()) {
+      if (note.block() == at && !isBelow(table, note.row())) continue;
+      if (note.number() <= last || list.isEmpty()) lists.add(list = new LinkedHashMap<>());
+      list.putIfAbsent(note.number(), note);
+      last = note.number();
+    }
+    Map<Integer, Note> before = Map.of();
+    for (Map<Integer, Note> found : lists) {
+      if (!found.keySet().containsAll(numbers)) continue;
+      int first = found.values().iterator().next().block();
+      if (first >= at) return found;
+      before = found;
+    }
+    return before;
+  }
+
+  /** No notes are among the tiles themselves. */
+  private boolean isBelow(Table table, int row) {
+    return tag(table.rows().get(row), Integer.MAX_VALUE).isEmpty();
+  }
+
+  private List<Note> candidates() {
+    List<Note> out = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      if (blocks.get(i) instanceof Paragraph p) {
+        int number = number(p.label(), p.text());
+        if (number > 0) out.add(new Note(i, -1, number));
+      } else if (blocks.get(i) instanceof Table table) {
+        for (int r = 0; r < table.rows().size(); r++) {
+          List<Table.Cell> filled = filled(table.rows().get(r));
+          if (filled.isEmpty() || filled.size() > 2) continue;
+          String label = filled.size() == 2 ? filled.get(0).text().strip() : "";
+          int number = number(label, filled.get(filled.size() - 1).text());
+          if (number > 0) out.add(new Note(i, r, number));
+        }
+      }
+    }
+    return out;
+  }
+
+  private static List<Table.Cell> filled(Table.Row row) {
+    return row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+  }
+
+  /** Of a note, by its label or as typed before its words; 0 where it is none. */
+  private static int number(String label, String text) {
+    Matcher alone = ALONE.matcher(label.strip());
+    if (alone.matches()) return isSaying(text) ? Integer.parseInt(alone.group(1)) : 0;
+    if (!label.isBlank()) return 0;
+    Matcher m = NOTE.matcher(text.strip());
+    return m.matches() && isSaying(m.group(2)) ? Integer.parseInt(m.group(1)) : 0;
+  }
+
+  private static boolean isSaying(String words) {
+    return words.strip().split("\\s+").length >= WORDS;
+  }
+
+  /** A note that names tiles itself is of those. */
+  private void limit(Note note, Set<String> tags) {
+    String of = String.join(", ", tags) + ": ";
+    if (blocks.get(note.block()) instanceof Paragraph p) {
+      String words = p.text().strip();
+      boolean labelled = !p.label().isBlank();
+      Matcher m = NOTE.matcher(words);
+      String said = labelled || !m.matches() ? words : m.group(2);
+      if (!LimitFinder.tags(said).isEmpty()) return;
+      blocks.set(
+          note.block(),
+          new Paragraph(p.origin(), p.label(), 0, p.listLevel(), of + said, p.region()));
+    } else if (blocks.get(note.block()) instanceof Table table) {
+      Table.Row row = table.rows().get(note.row());
+      List<Table.Cell> filled = filled(row);
+      Table.Cell cell = filled.get(filled.size() - 1);
+      Matcher m = NOTE.matcher(cell.text().strip());
+      boolean typed = filled.size() == 1 && m.matches();
+      String said = typed ? m.group(2) : cell.text().strip();
+      if (!LimitFinder.tags(said).isEmpty()) return;
+      String number = typed ? m.group(1) + ". " : "";
+      List<Table.Cell> cells = new ArrayList<>(row.cells());
+      cells.replaceAll(c -> c.column() == cell.column() ? c.withText(number + of + said) : c);
+      List<Table.Row> rows = new ArrayList<>(table.rows());
+      rows.set(note.row(), new Table.Row(row.number(), cells, row.hidden()));
+      blocks.set(note.block(), new Table(table.origin(), rows, table.sheet(), table.turned()));
+    }
+  }
+
+  /** The table without the numbers that call notes. */
+  private Table without(Table table, int column) {
+    List<Table.Row> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      boolean calls = calls(row, column);
+      List<Table.Cell> cells =
+          row.cells().stream().filter(c -> !(calls && c.column() == column)).toList();
+      rows.add(new Table.Row(row.number(), cells, row.hidden()));
+    }
+    return new Table(table.origin(), rows, table.sheet(), table.turned());
+  }
+}
