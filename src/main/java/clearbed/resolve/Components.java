@@ -363,7 +363,7 @@ final class Components {
     named.retainAll(works.keySet());
     if (!named.equals(marks)) return;
     Set<String> tiles = glass(tags);
-    tiles.removeAll(clause.limits().except());
+    tiles.removeAll(clause.limits().except().tags());
     boolean refuses = clause.statements().stream().anyMatch(s -> !s.limits().except().isEmpty());
     if (!tiles.isEmpty() && !refuses) uses(tiles, marks.iterator().next());
   }

@@ -115,7 +115,7 @@ public final class LimitFinder {
             glass,
             other,
             places.exposures(text, heading),
-            Set.of(),
+            LeftOut.NOTHING,
             places.surfaces(text, heading),
             Map.of())
         .sparing();
@@ -126,7 +126,7 @@ public final class LimitFinder {
     Phrases.Hit except = vocabulary.list("except").first(lead);
     if (except == null || except.start() == 0) return of(lead, true);
     Limits main = of(lead.substring(0, except.start()), true);
-    Set<String> left = LaterWords.left(List.of(of(lead.substring(except.start()), true)));
+    LeftOut left = LaterWords.left(List.of(of(lead.substring(except.start()), true)));
     return left.isEmpty() ? main : main.withExcept(left);
   }
 
