@@ -23,10 +23,11 @@ import clearbed.check.computed.SlipCheck;
 import clearbed.check.computed.SlipClassCheck;
 import clearbed.check.computed.SlopeCheck;
 import clearbed.check.computed.SubstratePlaceCheck;
-import clearbed.check.computed.TagsCheck;
 import clearbed.check.computed.TileSizeCheck;
 import clearbed.check.computed.UnitSlipCheck;
 import clearbed.check.computed.UnresolvedCheck;
+import clearbed.check.computed.UnscheduledTagsCheck;
+import clearbed.check.computed.UnspecifiedTagsCheck;
 import clearbed.check.computed.VagueCheck;
 import clearbed.check.computed.WaterClassCheck;
 import clearbed.check.computed.WithdrawnStandardCheck;
@@ -70,8 +71,8 @@ final class Computations {
           Map.entry("withdrawn-standard", new WithdrawnStandardCheck()),
           Map.entry("unlisted-standard", new ReferencesCheck(false)),
           Map.entry("unused-standard", new ReferencesCheck(true)),
-          Map.entry("unscheduled-tag", new TagsCheck(true)),
-          Map.entry("unspecified-tag", new TagsCheck(false)),
+          Map.entry("unscheduled-tag", new UnscheduledTagsCheck()),
+          Map.entry("unspecified-tag", new UnspecifiedTagsCheck()),
           Map.entry("dangling-reference", new DanglingReferenceCheck()),
           Map.entry("vague", new VagueCheck()),
           Map.entry("no-entry", new NoEntryCheck()));

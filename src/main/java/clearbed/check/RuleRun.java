@@ -2,24 +2,18 @@ package clearbed.check;
 
 import clearbed.base.Parallel;
 import clearbed.check.judge.FindingWriter;
-import clearbed.check.judge.Judge;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.Applicability;
-import clearbed.check.rules.Expectation;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Calculations;
-import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
-import clearbed.model.Value;
 import clearbed.model.Verdict;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
@@ -29,11 +23,8 @@ import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * One rule over all glass entries; one cause gives one finding, however many entries it touches.
@@ -44,13 +35,10 @@ final class RuleRun {
   private final Rule rule;
   private final Project project;
   private final Vocabulary vocabulary;
-  private final RuleSet rules;
   private final FindingWriter writer;
-  private final Applicability applicability;
-  private final Judge judge;
   private final Subjects subjects;
-  private final UnreadWords unread;
   private final OtherTile others;
+  private final EntryJudge judge;
 
   RuleRun(
       Rule rule,
@@ -59,16 +47,13 @@ final class RuleRun {
       RuleSet rules,
       FindingWriter writer,
       UnreadWords unread) {
-    this.unread = unread;
     this.rule = rule;
     this.project = project;
     this.vocabulary = vocabulary;
-    this.rules = rules;
     this.writer = writer;
-    this.applicability = new Applicability(vocabulary);
-    this.judge = new Judge(vocabulary);
     this.subjects = new Subjects(project);
     this.others = OtherTile.of(rule, project.glass());
+    this.judge = new EntryJudge(rule, project, vocabulary, rules, unread, others);
   }
 
   /**
@@ -83,7 +68,7 @@ final class RuleRun {
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
     boolean perRow = false;
-    Iterator<Judgement> judgements = Parallel.mapAhead(project.glass(), this::judgement).iterator();
+    Iterator<Judgement> judgements = Parallel.mapAhead(project.glass(), judge::of).iterator();
     for (Entry entry : project.glass()) {
       Judgement judgement = judgements.next();
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
@@ -112,86 +97,13 @@ final class RuleRun {
   private void keep(Calculations calculations, Entry entry, List<Calculation> made) {
     boolean few = project.glass().size() <= FEW;
     calculations.add(
-        entry.tag(), made.size(), few ? () -> made : () -> judgement(entry).calculations());
+        entry.tag(), made.size(), few ? () -> made : () -> judge.of(entry).calculations());
   }
 
   private boolean statedOnRow(Entry entry) {
     return !rule.attribute().isEmpty()
         && entry.governing(rule.attribute()).stream()
             .anyMatch(v -> v.scope() == Scope.ENTRY && v.origin().cell() != null);
-  }
-
-  /** "Not stated" is said only where nothing that was not understood could state it. */
-  private Judgement judgement(Entry entry) {
-    Judgement judgement = ofWhatWasRead(entry);
-    if (!(judgement instanceof Judgement.Missing) && !statedInWordsAlone(judgement, entry))
-      return judgement;
-    if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
-    List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
-    return words.isEmpty() ? judgement : new Judgement.Unread(words);
-  }
-
-  /** Satisfied by a cell whose words mean nothing that is known: they were kept, not read. */
-  private boolean statedInWordsAlone(Judgement judgement, Entry entry) {
-    if (!(judgement instanceof Judgement.Satisfied) || rule.attribute().isEmpty()) return false;
-    Attribute attribute = vocabulary.attribute(rule.attribute()).orElse(null);
-    if (attribute == null || attribute.kind() == Attribute.Kind.WORDS) return false;
-    List<Value> values = entry.governing(rule.attribute());
-    return !values.isEmpty() && values.stream().allMatch(v -> v.content() instanceof Content.Words);
-  }
-
-  private Judgement ofWhatWasRead(Entry entry) {
-    Applicability.Answer answer = applicability.of(rule, entry);
-    if (answer.applies() == null) return new Judgement.Undecided(answer.why(), null);
-    if (!answer.applies()) return new Judgement.NotApplicable(answer.why());
-    if (!others.concerns(rule, entry))
-      return new Judgement.NotApplicable("of no other glass tile is it asked");
-    Judgement judgement = known(entry);
-    List<Value> unread = rule.attribute().isEmpty() ? List.of() : entry.unread(rule.attribute());
-    // What is wrong is wrong, whatever else stands there; nothing else can be said for sure.
-    return unread.isEmpty() || judgement instanceof Judgement.Failed
-        ? judgement
-        : Judgement.Failed.unread(vocabulary.label(rule.attribute()), unread.get(0));
-  }
-
-  /** By what was understood. */
-  private Judgement known(Entry entry) {
-    if (rule.expectation() instanceof Expectation.Computed c)
-      return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
-    Judgement judgement = judge.judge(rule, entry);
-    if (judgement instanceof Judgement.Failed f && f.kind() == Kind.INCOMPATIBLE) {
-      return withOtherSide(f, entry);
-    }
-    if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
-      return new Judgement.Undecided(
-          "depends on "
-              + vocabulary.label(rule.attribute()).toLowerCase(Locale.ROOT)
-              + ", which is not stated",
-          null);
-    }
-    return judgement;
-  }
-
-  /** What does not go together stands in two places: the value, and what makes the rule apply. */
-  private Judgement withOtherSide(Judgement.Failed f, Entry entry) {
-    Set<Origin> places = new LinkedHashSet<>(f.places());
-    for (Map<String, List<String>> way : rule.when()) {
-      for (String attribute : way.keySet()) {
-        entry.governing(attribute).stream()
-            .map(v -> v.origin())
-            .filter(o -> !o.equals(f.origin()))
-            .forEach(places::add);
-      }
-    }
-    return new Judgement.Failed(
-        f.kind(),
-        f.message(),
-        f.found(),
-        f.expected(),
-        f.origin(),
-        new ArrayList<>(places),
-        f.steps(),
-        f.calculations());
   }
 
   private void missing(List<Finding> findings, List<Entry> entries, boolean perRow) {

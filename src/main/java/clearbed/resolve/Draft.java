@@ -7,6 +7,7 @@ import clearbed.model.Value;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
+import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -57,6 +58,29 @@ final class Draft {
     this.tag = tag;
     this.key = key;
     this.origin = origin;
+  }
+
+  /** A glass tile that a clause specifies and no schedule has. */
+  static Draft specified(String tag, String evidence, Clause clause) {
+    Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
+    draft.glass = true;
+    draft.evidence = evidence;
+    draft.places.add(clause.origin());
+    return draft;
+  }
+
+  /** A clause says that it is glass tile. */
+  void specifyAsGlass(Clause clause) {
+    asGlass.add(clause);
+    if (glass) return;
+    glass = true;
+    evidence = clause.text();
+    places.add(clause.origin());
+  }
+
+  /** Neither a row nor a clause says what it is. */
+  boolean isUndecided() {
+    return !glass && asOther.isEmpty() && rows.stream().noneMatch(ScheduleRow::decided);
   }
 
   /** Makes ready to take values. */

@@ -1,6 +1,7 @@
 package clearbed.resolve;
 
 import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.PlaceLimit;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
@@ -52,7 +53,7 @@ final class Reach {
   int of(Limits limits, Draft entry) {
     Set<String> named = named(limits);
     if (!named.isEmpty() && !named.contains(entry.key)) return NOT;
-    if (limits.except().contains(entry.key) || excepted(limits, entry)) return NOT;
+    if (limits.except().tags().contains(entry.key) || excepted(limits, entry)) return NOT;
     if (named.isEmpty() && limits.otherTileOnly()) return NOT;
     int fit = named.isEmpty() ? 0 : TAG;
     if (limits.glass()) fit += GLASS;
@@ -97,14 +98,14 @@ final class Reach {
       exposures = new HashSet<>(exposures);
       exposures.add("submerged");
     }
-    if (!limits.except().isEmpty() && !exposures.isEmpty()) {
+    if (!limits.except().places().isEmpty() && !exposures.isEmpty()) {
       boolean all =
           exposures.stream()
               .allMatch(
                   e ->
-                      limits.except().stream()
-                          .anyMatch(p -> !isRoom(p) && vocabulary.covers(Limits.kindOf(p), e)));
-      boolean room = limits.except().stream().anyMatch(p -> isRoom(p) && isIn(p, entry));
+                      limits.except().places().stream()
+                          .anyMatch(p -> !isRoom(p) && vocabulary.covers(p.kind(), e)));
+      boolean room = limits.except().places().stream().anyMatch(p -> isRoom(p) && isIn(p, entry));
       if (all || room) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
@@ -113,28 +114,30 @@ final class Reach {
     Set<String> theirs = exposures;
     boolean any =
         limits.exposures().stream()
-            .filter(p -> !outside || !p.equals(INSIDE))
+            .filter(p -> !outside || !p.kind().equals(INSIDE))
             .anyMatch(
                 p ->
                     isRoom(p)
                         ? isIn(p, entry)
-                        : theirs.stream().anyMatch(e -> vocabulary.covers(Limits.kindOf(p), e)));
-    return any || limits.exposures().stream().anyMatch(entry::isIn) ? CONDITION : NOT;
+                        : theirs.stream().anyMatch(e -> vocabulary.covers(p.kind(), e)));
+    return any || limits.exposures().stream().anyMatch(p -> entry.isIn(p.toString()))
+        ? CONDITION
+        : NOT;
   }
 
   /** True for the lobby where a schedule has one; else it stands for all places of its kind. */
-  private boolean isRoom(String place) {
-    String room = Limits.roomOf(place);
+  private boolean isRoom(PlaceLimit place) {
+    String room = place.room();
     return !room.isEmpty()
         && known.computeIfAbsent(
             room, name -> rooms.stream().anyMatch(r -> r.containsAll(Draft.roomWords(name))));
   }
 
   /** A tile whose room nobody names is held against the kind of place. */
-  private boolean isIn(String place, Draft entry) {
-    if (entry.hasRoom()) return entry.isIn(Limits.roomOf(place));
+  private boolean isIn(PlaceLimit place, Draft entry) {
+    if (entry.hasRoom()) return entry.isIn(place.room());
     return entry.terms("location.exposure").stream()
-        .anyMatch(e -> vocabulary.covers(Limits.kindOf(place), e));
+        .anyMatch(e -> vocabulary.covers(place.kind(), e));
   }
 
   /** True when the surface or a property of the entry is left out. */
@@ -142,7 +145,7 @@ final class Reach {
     if (limits.except().isEmpty()) return false;
     return OF_THE_ENTRY.stream()
         .map(entry::terms)
-        .anyMatch(terms -> !terms.isEmpty() && limits.except().containsAll(terms));
+        .anyMatch(terms -> !terms.isEmpty() && limits.except().covers(terms));
   }
 
   private int surfaces(Limits limits, Draft entry) {

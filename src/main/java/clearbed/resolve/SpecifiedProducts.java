@@ -11,8 +11,6 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,12 +26,6 @@ import java.util.stream.Collectors;
  * article.
  */
 final class SpecifiedProducts {
-  private static final int OPENING = 120;
-  private static final String NAMELESS = "Glass tile";
-
-  /** A title over fewer statements on the tile itself opens no product of its own. */
-  private static final int PRODUCT = 2;
-
   /** Marks of so many glass tiles share their letters before another one is told by them. */
   private static final int ALIKE = 2;
 
@@ -48,7 +40,8 @@ final class SpecifiedProducts {
   private final Set<String> prefixes;
   private final Set<String> components;
   private final Set<String> subjects = new TreeSet<>();
-  private final Map<Clause, String> owned = new IdentityHashMap<>();
+  private final ProductArticles articles;
+  private final NamelessProducts nameless;
 
   /**
    * @param drafts what schedules have; products are added to them
@@ -58,6 +51,8 @@ final class SpecifiedProducts {
       Vocabulary vocabulary, List<Facts> facts, Map<String, Draft> drafts, Set<String> components) {
     this.vocabulary = vocabulary;
     this.glassWords = new GlassWords(vocabulary);
+    this.articles = new ProductArticles(vocabulary, glassWords);
+    this.nameless = new NamelessProducts(vocabulary, articles, drafts);
     this.facts = facts;
     this.drafts = drafts;
     this.components = components;
@@ -76,7 +71,7 @@ final class SpecifiedProducts {
     Set<String> glass = glassPrefixes();
     eachClause((section, clause) -> alike(section, clause, glass));
     eachClause((section, clause) -> about(clause));
-    if (drafts.values().stream().noneMatch(d -> d.glass)) untagged();
+    if (drafts.values().stream().noneMatch(d -> d.glass)) nameless.add(facts);
   }
 
   private void eachClause(BiConsumer<Section, Clause> taker) {
@@ -93,12 +88,12 @@ final class SpecifiedProducts {
 
   /** Keys of the tiles without a tag, by the clauses that speak of them and of no other. */
   Map<Clause, String> owned() {
-    return owned;
+    return nameless.owned();
   }
 
   private void specified(Section section, Clause clause) {
     Subject subject = clause.subject();
-    if (!subject.specified() || isElsewhere(clause)) return;
+    if (!subject.specified() || articles.isElsewhere(clause)) return;
     boolean tileWork = section.article() || section.notes();
     boolean adds = Tags.adds(clause.text());
     boolean creates =
@@ -114,7 +109,7 @@ final class SpecifiedProducts {
       Draft draft = drafts.get(key);
       if (draft == null && (!isTileMark(tag, section) || namesScheduled(clause, key))) continue;
       if (tileWork && (subject.glass() || !subject.other().isEmpty())) subjects.add(key);
-      if (draft != null && subject.glass()) specifiedAsGlass(draft, clause);
+      if (draft != null && subject.glass()) draft.specifyAsGlass(clause);
       else if (draft != null && !subject.other().isEmpty() && subject.own())
         draft.asOther.add(clause);
       else if (draft == null && subject.glass() && (creates || isItem(subject, tag)))
@@ -155,18 +150,6 @@ final class SpecifiedProducts {
     return !clause.number().isEmpty() || !clause.heading().isEmpty();
   }
 
-  private boolean isElsewhere(Clause clause) {
-    return clause.listsReferences() || vocabulary.list("clause.otherWork").in(clause.text());
-  }
-
-  private static void specifiedAsGlass(Draft draft, Clause clause) {
-    draft.asGlass.add(clause);
-    if (draft.glass) return;
-    draft.glass = true;
-    draft.evidence = clause.text();
-    draft.places.add(clause.origin());
-  }
-
   /** Part 1 and Part 3 of a three-part section speak of tiles; only Part 2 specifies them. */
   private static boolean outsideProducts(Section section, Clause clause) {
     return !section.number().isEmpty()
@@ -184,9 +167,9 @@ final class SpecifiedProducts {
         subject.specified()
             && subject.other().isEmpty()
             && section.article()
-            && mayBeProduct(section, clause)
-            && isGlassTitle(clause.heading());
-    if (!product || vocabulary.list("otherFinish").in(opening(clause))) return;
+            && articles.mayBeProduct(section, clause)
+            && articles.isGlassTitle(clause.heading());
+    if (!product || vocabulary.list("otherFinish").in(ProductArticles.opening(clause))) return;
     if (!opensWithMark(clause.text())) return;
     for (String tag : subject.tags()) glassByOthers(tag, section, clause);
   }
@@ -196,7 +179,7 @@ final class SpecifiedProducts {
     String key = Tags.key(tag);
     if (components.contains(key)) return;
     Draft draft = drafts.get(key);
-    if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+    if (draft != null && draft.isUndecided()) draft.specifyAsGlass(clause);
     else if (draft == null && isTileMark(tag, section) && !namesScheduled(clause, key))
       add(tag, clause);
   }
@@ -213,10 +196,10 @@ final class SpecifiedProducts {
   /** "Glass mosaics of the pool and the spa, types GM-A to GM-G" tells of tags that lack a word. */
   private void mentioned(Clause clause) {
     Subject subject = clause.subject();
-    if (subject.specified() || !subject.glass() || isElsewhere(clause)) return;
+    if (subject.specified() || !subject.glass() || articles.isElsewhere(clause)) return;
     for (String tag : subject.tags()) {
       Draft draft = drafts.get(Tags.key(tag));
-      if (draft != null && isUndecided(draft)) specifiedAsGlass(draft, clause);
+      if (draft != null && draft.isUndecided()) draft.specifyAsGlass(clause);
     }
   }
 
@@ -239,7 +222,7 @@ final class SpecifiedProducts {
       if (!glass.isEmpty() && !glass.contains(Tags.prefix(Tags.key(row.tag())))) continue;
       Draft draft = drafts.get(Tags.key(row.tag()));
       // Rows of marks that later documents cancel make no entry.
-      if (draft == null || !Tags.isMark(row.tag()) || row.decided() || !isUndecided(draft))
+      if (draft == null || !Tags.isMark(row.tag()) || row.decided() || !draft.isUndecided())
         continue;
       draft.glass = true;
       draft.evidence = title;
@@ -253,7 +236,7 @@ final class SpecifiedProducts {
     for (Draft d : drafts.values()) {
       String prefix = Tags.prefix(d.key);
       if (d.glass) glass.merge(prefix, 1, Integer::sum);
-      else if (!isUndecided(d)) others.add(prefix);
+      else if (!d.isUndecided()) others.add(prefix);
     }
     eachClause((section, clause) -> others.addAll(otherPrefixes(clause.subject())));
     glass.keySet().removeAll(others);
@@ -288,17 +271,11 @@ final class SpecifiedProducts {
         subject.specified()
             && subject.other().isEmpty()
             && (section.article() || section.notes())
-            && !isElsewhere(clause)
+            && !articles.isElsewhere(clause)
             && clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
     if (!tile) return;
     for (String tag : subject.tags())
       if (glass.contains(Tags.prefix(Tags.key(tag)))) glassByOthers(tag, section, clause);
-  }
-
-  private static boolean isUndecided(Draft draft) {
-    return !draft.glass
-        && draft.asOther.isEmpty()
-        && draft.rows.stream().noneMatch(ScheduleRow::decided);
   }
 
   /** Hands each glass tile the clauses that are about it, whose titles and labels place it. */
@@ -310,96 +287,9 @@ final class SpecifiedProducts {
     }
   }
 
-  /**
-   * Glass tile without tag or schedule: each product article that is titled after one is an entry,
-   * else the first clause that specifies some, else the section that is titled after it.
-   */
-  private void untagged() {
-    List<Section> sections =
-        facts.stream()
-            .flatMap(f -> f.sections().stream())
-            .filter(section -> !section.notes())
-            .toList();
-    Map<String, List<Clause>> products = new LinkedHashMap<>();
-    for (Section section : sections) articles(section, products);
-    if (products.size() > 1) {
-      products.forEach(this::titledProduct);
-      return;
-    }
-    for (Section section : sections) {
-      for (Clause clause : section.clauses()) {
-        if (!mayBeProduct(section, clause) || !vocabulary.speaksOfGlassTile(opening(clause)))
-          continue;
-        if (glassWords.areIn(clause.text())) {
-          add(NAMELESS, clause);
-          return;
-        }
-      }
-    }
-    sections.stream()
-        .filter(s -> s.article() && states(s) && isGlassTitle(s.title()))
-        .findFirst()
-        .ifPresent(s -> add(NAMELESS, s.title(), s.clauses().get(0)));
-  }
-
-  private static boolean states(Section section) {
-    return section.clauses().stream().anyMatch(c -> !c.statements().isEmpty());
-  }
-
-  private boolean mayBeProduct(Section section, Clause clause) {
-    boolean product =
-        clause.number().startsWith("2.") || section.article() && !clause.number().contains(".");
-    return product && !isElsewhere(clause);
-  }
-
-  private void articles(Section section, Map<String, List<Clause>> products) {
-    Map<String, List<Clause>> byTitle = new LinkedHashMap<>();
-    for (Clause clause : section.clauses()) {
-      if (mayBeProduct(section, clause) && isGlassTitle(clause.heading()))
-        byTitle.computeIfAbsent(clause.heading(), title -> new ArrayList<>()).add(clause);
-    }
-    byTitle.forEach(
-        (title, clauses) -> {
-          long own =
-              clauses.stream()
-                  .flatMap(c -> c.statements().stream())
-                  .filter(s -> s.attribute().startsWith("tile."))
-                  .count();
-          if (own >= PRODUCT)
-            products.computeIfAbsent(title, any -> new ArrayList<>()).addAll(clauses);
-        });
-  }
-
-  private boolean isGlassTitle(String title) {
-    return vocabulary.describesGlassTile(title)
-        && glassWords.areIn(title)
-        && Set.of("", "tile").contains(vocabulary.family(title));
-  }
-
-  private void titledProduct(String title, List<Clause> clauses) {
-    String name = title.charAt(0) + title.substring(1).toLowerCase(Locale.ROOT);
-    Draft draft = add(name.strip(), title, clauses.get(0));
-    clauses.forEach(clause -> owned.put(clause, draft.key));
-    draft.about.addAll(clauses);
-  }
-
-  private static String opening(Clause clause) {
-    String text = clause.text();
-    return text.length() > OPENING ? text.substring(0, OPENING) : text;
-  }
-
-  private Draft add(String tag, Clause clause) {
-    Draft draft = add(tag, clause.text(), clause);
+  private void add(String tag, Clause clause) {
+    Draft draft = Draft.specified(tag, clause.text(), clause);
     draft.asGlass.add(clause);
-    return draft;
-  }
-
-  private Draft add(String tag, String evidence, Clause clause) {
-    Draft draft = new Draft(tag, Tags.key(tag), clause.origin());
-    draft.glass = true;
-    draft.evidence = evidence;
-    draft.places.add(clause.origin());
     drafts.put(draft.key, draft);
-    return draft;
   }
 }

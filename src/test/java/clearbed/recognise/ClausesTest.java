@@ -7,6 +7,7 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
+import clearbed.recognise.statement.LeftOut;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import java.io.IOException;
@@ -14,6 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -78,8 +81,15 @@ class ClausesTest {
     if (!l.otherTile().isEmpty()) out.append(" other").append(l.otherTile());
     if (!l.exposures().isEmpty()) out.append(" at").append(l.exposures());
     if (!l.surfaces().isEmpty()) out.append(" on").append(l.surfaces());
-    if (!l.except().isEmpty()) out.append(" except").append(l.except());
+    if (!l.except().isEmpty()) out.append(" except").append(words(l.except()));
     if (!l.with().isEmpty()) out.append(" with").append(l.with());
     return out.toString();
+  }
+
+  private static Set<String> words(LeftOut except) {
+    Set<String> out = new TreeSet<>(except.tags());
+    except.places().forEach(place -> out.add(place.toString()));
+    out.addAll(except.terms());
+    return out;
   }
 }

@@ -1,5 +1,6 @@
 package clearbed.recognise.section;
 
+import clearbed.recognise.statement.LeftOut;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
@@ -93,8 +94,8 @@ final class ClauseReferences {
       }
       Set<String> others = new TreeSet<>(sent.get(family));
       others.removeAll(here);
-      others.addAll(s.limits().except());
-      statements.add(s.withLimits(s.limits().withExcept(others)));
+      LeftOut except = s.limits().except().andTags(others);
+      statements.add(s.withLimits(s.limits().withExcept(except)));
     }
     return clause.withStatements(statements);
   }

@@ -181,16 +181,16 @@ final class Wordings {
     if (first.except().isEmpty()) return false;
     Set<String> named =
         limitFinder.of(words.substring(Math.min(lead.length(), words.length())), false).tags();
-    if (!Collections.disjoint(first.except(), named)) return true;
+    if (!Collections.disjoint(first.except().tags(), named)) return true;
     return Sentences.of(words).stream()
         .map(sentence -> Parts.lead(sentence.text()))
         .filter(other -> !other.isEmpty() && !other.equals(lead))
         .map(limitFinder::ofLead)
         .anyMatch(
             its ->
-                !Collections.disjoint(first.except(), its.tags())
-                    || !Collections.disjoint(first.except(), its.surfaces())
-                    || !Collections.disjoint(first.except(), its.exposures()));
+                !Collections.disjoint(first.except().tags(), its.tags())
+                    || !Collections.disjoint(first.except().terms(), its.surfaces())
+                    || !Collections.disjoint(first.except().places(), its.exposures()));
   }
 
   private boolean placesAgain(Limits first, String lead, String words) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What later words of a text say of its earlier statements. */
 final class LaterWords {
@@ -181,7 +182,7 @@ final class LaterWords {
    */
   static Limits exceptFrom(
       List<Statement> out, int from, Limits previous, List<Limits> exceptions) {
-    Set<String> except = left(exceptions);
+    LeftOut except = left(exceptions);
     boolean glass = exceptions.stream().anyMatch(e -> e.glass() && e.tags().isEmpty());
     if (except.isEmpty() && glass) glassLeftOut(out, from);
     if (except.isEmpty()) return previous;
@@ -208,14 +209,17 @@ final class LaterWords {
   }
 
   /** What is left out where these are: of several limits at once nothing, as one may be apart. */
-  static Set<String> left(List<Limits> named) {
-    Set<String> out = new TreeSet<>();
-    for (Limits l : named) {
-      List<Set<String>> kinds = new ArrayList<>(List.of(l.tags(), l.exposures(), l.surfaces()));
-      kinds.addAll(l.with().values());
-      kinds.removeIf(Set::isEmpty);
-      if (kinds.size() == 1) out.addAll(kinds.get(0));
-    }
-    return out;
+  static LeftOut left(List<Limits> named) {
+    return named.stream().map(LaterWords::left).reduce(LeftOut.NOTHING, LeftOut::and);
+  }
+
+  private static LeftOut left(Limits l) {
+    Set<String> terms = new TreeSet<>(l.surfaces());
+    l.with().values().forEach(terms::addAll);
+    long kinds =
+        Stream.concat(Stream.of(l.tags(), l.exposures(), l.surfaces()), l.with().values().stream())
+            .filter(kind -> !kind.isEmpty())
+            .count();
+    return kinds == 1 ? new LeftOut(l.tags(), l.exposures(), terms) : LeftOut.NOTHING;
   }
 }

@@ -1,6 +1,5 @@
 package clearbed.recognise.statement;
 
-import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -28,45 +27,11 @@ public final class LimitFinder {
   // "GT-1 and other tile with a side of 15 in" is not limited to GT-1.
   private static final Pattern AND_OTHERS =
       Pattern.compile("\\d[A-Z]?,? and (?:all |any |the )*(?:other|remaining)\\b");
-  // In capitals "AT 16 FT" looks like a mark.
-  private static final Pattern NO_MARK =
-      Pattern.compile(
-          "(?:AT|SET|TO|IN|OF|FOR|AND|OR|BY|PER|MIN|MAX|NO|THE|ON|IS|AS|ALL|WITH|FROM|OVER|THAN|UNDER|EACH|EVERY|USE|CLASS|TYPE|PART|STEP|LEVEL|SHEET|NOTE|ROOM|ITEM|ABOUT|AFTER|UNTIL|CURE|WAIT|GROUT|FIRST|LAST|ARE|NOT|ONLY|WHEN|BE|HOLD|KEEP|PAST) .*");
-  // Adhesives, grouts and sealants of ISO 13007 and ISO 11600 have classes that look like marks.
-  private static final Pattern ISO_CLASS =
-      Pattern.compile(
-          "C[12][A-Z]{0,2}\\d?|[RD][12][A-Z]?|CG[12][A-Z]?|S[12]|[FG][- ]?\\d{1,2}[A-Z]?");
-  private static final Pattern ISO_CLASSES =
-      Pattern.compile(
-          "\\b(?:12004|13007|13888|11600)\\b|\\bclass\\b|\\bdeformab", Pattern.CASE_INSENSITIVE);
   private static final Pattern LISTED_BETWEEN =
       Pattern.compile("[,/&]|\\b(?:and|or)\\b", Pattern.CASE_INSENSITIVE);
 
-  /** As the handbook of installation methods names its own. */
-  private static final Pattern METHOD = Pattern.compile("[A-Z]{1,3}\\d{3}[A-Z]?");
-
-  private static final Pattern OF_METHODS =
-      Pattern.compile(
-          "\\b(?:TCNA|Hdbk\\.?|handbook|methods?)[, ]{1,2}(?:details? )?(?:[A-Z]{1,3}\\d{3}[A-Z]?(?:, | and | or |, and |, or ))*$",
-          Pattern.CASE_INSENSITIVE);
-
-  /** Movement joints among them, wherever they are named. */
-  private static final String JOINTS = "EJ";
-
-  private static final int METHODS_REACH = 60;
-
-  // So have the tests of slip: "slip: R11 to EN 16165".
-  private static final Pattern SLIP_CLASS = Pattern.compile("R ?(?:9|1[0-3])|P[0-5]|V[468]");
-  private static final Pattern SLIP =
-      Pattern.compile(
-          "\\b(?:16165|51097|51130|4586|slip|ramp|pendulum)\\b", Pattern.CASE_INSENSITIVE);
-  private static final Pattern CLAUSE_BEHIND = Pattern.compile("/(?:\\d{3}(?!\\d)|\\d{1,2}\\.\\d)");
-  private static final Pattern MEASURED =
-      Pattern.compile("\\s?(?:" + UnitWords.PATTERN + ")(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
   private static final Pattern OTHER_TILE =
       Pattern.compile("\\bother (?:\\w+ )?(?:tiles?|tiling)\\b", Pattern.CASE_INSENSITIVE);
-  private static final Pattern PUBLISHER =
-      Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
 
   /** What a publication before its number says of tile: "Specifications for Ceramic Tile, A108". */
   private static final Pattern TITLE =
@@ -75,16 +40,13 @@ public final class LimitFinder {
               + "(?: (?:[A-Z][\\w-]*,?|for|of|and|the|in|on|by|to|with|a|an|or)){1,30}"
               + "(?=,? \\(?(?:(?:ANSI|ASTM|ISO|EN|BS) )?[A-Z]\\d)");
 
-  private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
-
   // "All GW types", "PG and WG codes": tags by their letters alone.
   private static final Pattern FAMILIES =
       Pattern.compile(
           "(?<![\\w.-])([A-Z]{1,4}(?:(?:, | and | or | & |/)[A-Z]{1,4})*) (?:codes|types|marks|items|tiles|series|numbers)\\b");
   private static final Pattern LETTERS = Pattern.compile("[A-Z]+");
 
-  /** A class code is no longer, in characters. */
-  private static final int CODE = 12;
+  private static final Pattern JOINED = Pattern.compile(",? (?:and|or) |, ");
 
   private final Vocabulary vocabulary;
   private final PlaceFinder places;
@@ -115,7 +77,7 @@ public final class LimitFinder {
             glass,
             other,
             places.exposures(text, heading),
-            Set.of(),
+            LeftOut.NOTHING,
             places.surfaces(text, heading),
             Map.of())
         .sparing();
@@ -126,8 +88,20 @@ public final class LimitFinder {
     Phrases.Hit except = vocabulary.list("except").first(lead);
     if (except == null || except.start() == 0) return of(lead, true);
     Limits main = of(lead.substring(0, except.start()), true);
-    Set<String> left = LaterWords.left(List.of(of(lead.substring(except.start()), true)));
+    LeftOut left = LaterWords.left(exceptions(lead.substring(except.start()), true));
     return left.isEmpty() ? main : main.withExcept(left);
+  }
+
+  /**
+   * "Except at pools and GT-4" leaves out both; "except at exterior walls" what is both.
+   *
+   * @param heading true for a heading or lead-in, where naming a place is enough
+   */
+  List<Limits> exceptions(String text, boolean heading) {
+    List<Limits> each = new ArrayList<>();
+    for (String one : JOINED.split(text)) each.add(of(one, heading || !each.isEmpty()));
+    boolean told = each.stream().noneMatch(l -> LaterWords.left(List.of(l)).isEmpty());
+    return told ? each : List.of(of(text, heading));
   }
 
   /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
@@ -233,10 +207,10 @@ public final class LimitFinder {
   public static TagsAt firstTags(String text) {
     if (!mayHaveTags(text)) return null;
     List<Citations.Found> cited = null;
-    Classes classes = new Classes(text);
+    TagLookalikes lookalikes = new TagLookalikes(text);
     Matcher m = TAG.matcher(text);
     while (m.find()) {
-      if (!isTag(m, text, classes)) continue;
+      if (lookalikes.isOne(m)) continue;
       int at = m.start();
       if (cited == null) cited = Citations.find(text);
       if (cited.stream().anyMatch(c -> c.start() <= at && at < c.end())) continue;
@@ -283,10 +257,10 @@ public final class LimitFinder {
   private static List<At> lists(String text) {
     List<At> lists = new ArrayList<>();
     int covered = 0;
-    Classes classes = new Classes(text);
+    TagLookalikes lookalikes = new TagLookalikes(text);
     Matcher m = TAG.matcher(text);
     while (m.find()) {
-      if (!isTag(m, text, classes)) continue;
+      if (lookalikes.isOne(m)) continue;
       boolean within = m.start() < covered;
       TagList.Found list = within ? null : TagList.inText(text, m.start());
       if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
@@ -299,73 +273,6 @@ public final class LimitFinder {
       if (list != null && list.tags().size() > 1) lists.add(new At(m.start(), list));
     }
     return lists;
-  }
-
-  /** Whether a text speaks of classes that look like tags: looked for once, and when asked. */
-  private static final class Classes {
-    private final String text;
-    private Boolean iso;
-    private Boolean slip;
-
-    Classes(String text) {
-      this.text = text;
-    }
-
-    boolean ofIso() {
-      if (iso == null) iso = ISO_CLASSES.matcher(text).find();
-      return iso;
-    }
-
-    boolean ofSlip() {
-      if (slip == null) slip = SLIP.matcher(text).find();
-      return slip;
-    }
-  }
-
-  private static boolean isTag(Matcher m, String text, Classes classes) {
-    // "S1: neutral silicone, ISO 11600 ..." is the mark of a sealant, however it looks.
-    boolean label = m.start() == 0 && m.end() < text.length() && text.charAt(m.end()) == ':';
-    boolean isoClass = !label && ISO_CLASS.matcher(m.group()).matches() && classes.ofIso();
-    boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && classes.ofSlip();
-    String before = text.substring(Math.max(0, m.start() - 6), m.start());
-    // "Build a 4 ft panel", in capitals.
-    boolean measured =
-        m.group().indexOf(' ') > 0
-            && MEASURED.matcher(text).region(m.end(), text.length()).lookingAt();
-    // "DCOF 0,36" is a figure with a comma before its decimals.
-    boolean decimal =
-        m.group().indexOf(' ') > 0
-            && DECIMALS.matcher(text).region(m.end(), text.length()).lookingAt();
-    // "T20/110" is the number of a clause.
-    boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
-    // "JOINT 1/16 IN." is a figure.
-    boolean fraction =
-        m.group().indexOf(' ') > 0
-            && m.end() + 1 < text.length()
-            && text.charAt(m.end()) == '/'
-            && Character.isDigit(text.charAt(m.end() + 1));
-    // "By method W244C" is a page of the handbook.
-    boolean method =
-        METHOD.matcher(m.group()).matches()
-            && (m.group().startsWith(JOINTS)
-                || OF_METHODS
-                    .matcher(text.substring(Math.max(0, m.start() - METHODS_REACH), m.start()))
-                    .find());
-    if (method) return false;
-    int from = Math.max(0, m.start() - CODE);
-    String near = text.substring(from, Math.min(text.length(), m.end() + CODE));
-    boolean code =
-        ClassCodes.unmistakable(near).stream()
-            .anyMatch(c -> from + c.start() < m.end() && m.start() < from + c.end());
-    return !isoClass
-        && !slipClass
-        && !measured
-        && !decimal
-        && !clause
-        && !code
-        && !fraction
-        && !NO_MARK.matcher(m.group()).matches()
-        && !PUBLISHER.matcher(before).matches();
   }
 
   /** In every tag a capital stands before another, a figure, a mark or a blank. */

@@ -1,11 +1,9 @@
 package clearbed.recognise.statement;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -14,9 +12,7 @@ import java.util.stream.Collectors;
  * @param tags entries named; {@code GW*} for all of these letters
  * @param glass true when glass tile is named
  * @param otherTile other kinds of tile named
- * @param exposures places named: terms of exposure, some with the room, and beside them words of
- *     room names
- * @param except places and tags left out
+ * @param exposures places named: terms of exposure, and beside them words of room names
  * @param surfaces surfaces named
  * @param with terms of the tile's own attributes that it supposes ({@code translucent glass: ...})
  */
@@ -24,55 +20,15 @@ public record Limits(
     Set<String> tags,
     boolean glass,
     Set<String> otherTile,
-    Set<String> exposures,
-    Set<String> except,
+    Set<PlaceLimit> exposures,
+    LeftOut except,
     Set<String> surfaces,
     Map<String, Set<String>> with) {
 
   private static final String ANOTHER_MARK = "another mark";
 
-  /** Of rooms that stay dry the kind says little: a lobby is no corridor. */
-  private static final Set<String> BY_NAME = Set.of("dry", "damp");
-
-  private static final String NAMED = " (";
-
-  /** Words for all places of a kind, which name no room. */
-  private static final Pattern GENERAL =
-      Pattern.compile(
-          "\\b(?:dry|damp|interior|internal|indoors?|inside|exterior|external|outdoors?|outside|wet|humid|sun|heat|frost|freez|steam\\b|W ?0)|water|moisture|immers|submer",
-          Pattern.CASE_INSENSITIVE);
-
   public static final Limits NONE =
-      new Limits(Set.of(), false, Set.of(), Set.of(), Set.of(), Set.of(), Map.of());
-
-  /**
-   * A place with the name of the room, where that tells it from others of its kind: {@code dry
-   * (lobby)}.
-   *
-   * @param kind a term of exposure
-   * @param name as written
-   */
-  static String place(String kind, String name) {
-    String room = name.toLowerCase(Locale.ROOT);
-    return BY_NAME.contains(kind) && namesRoom(room) ? kind + NAMED + room + ")" : kind;
-  }
-
-  /** False for "wet areas", "interior" and other words for all places of a kind. */
-  static boolean namesRoom(String place) {
-    return !GENERAL.matcher(place).find();
-  }
-
-  /** The kind of place, whichever room is named. */
-  public static String kindOf(String place) {
-    int at = place.indexOf(NAMED);
-    return at < 0 ? place : place.substring(0, at);
-  }
-
-  /** The name of the room; empty where only a kind of place is named. */
-  public static String roomOf(String place) {
-    int at = place.indexOf(NAMED);
-    return at < 0 ? "" : place.substring(at + NAMED.length(), place.length() - 1);
-  }
+      new Limits(Set.of(), false, Set.of(), Set.of(), LeftOut.NOTHING, Set.of(), Map.of());
 
   /** These limits; {@link #NONE} itself where they limit nothing, as most do. */
   Limits sparing() {
@@ -94,13 +50,17 @@ public record Limits(
     return new Limits(
         // "Porcelain tile: ..." under a heading on GT-1 is not about GT-1.
         // Nor is "elsewhere" under GT-1, when it was GT-1 that was named.
-        tags.isEmpty() && !otherTileOnly() && !except.containsAll(outer.tags) ? outer.tags : tags,
+        tags.isEmpty() && !otherTileOnly() && !except.tags().containsAll(outer.tags)
+            ? outer.tags
+            : tags,
         kindSaid ? glass : outer.glass,
         // GT-1 under an article on ceramic tile is no ceramic tile for that.
         kindSaid || !tags.isEmpty() && !tags.equals(outer.tags) ? otherTile : outer.otherTile,
-        exposures.isEmpty() && !except.containsAll(outer.exposures) ? outer.exposures : exposures,
-        union(except, outer.except),
-        surfaces.isEmpty() && !except.containsAll(outer.surfaces) ? outer.surfaces : surfaces,
+        exposures.isEmpty() && !except.places().containsAll(outer.exposures)
+            ? outer.exposures
+            : exposures,
+        except.and(outer.except),
+        surfaces.isEmpty() && !except.covers(outer.surfaces) ? outer.surfaces : surfaces,
         with.isEmpty() ? outer.with : with);
   }
 
@@ -110,7 +70,7 @@ public record Limits(
   }
 
   /** To these tags and nothing else but what is left out. */
-  public static Limits ofTags(Set<String> tags, Set<String> except) {
+  public static Limits ofTags(Set<String> tags, LeftOut except) {
     return new Limits(tags, false, Set.of(), Set.of(), except, Set.of(), Map.of());
   }
 
@@ -118,11 +78,11 @@ public record Limits(
     return new Limits(now, glass, otherTile, exposures, except, surfaces, with);
   }
 
-  Limits withExposures(Set<String> now) {
+  Limits withExposures(Set<PlaceLimit> now) {
     return new Limits(tags, glass, otherTile, now, except, surfaces, with);
   }
 
-  public Limits withExcept(Set<String> now) {
+  public Limits withExcept(LeftOut now) {
     return new Limits(tags, glass, otherTile, exposures, now, surfaces, with);
   }
 
@@ -160,7 +120,7 @@ public record Limits(
 
   /** The same tiles wherever they are. */
   public Limits anywhere() {
-    return new Limits(tags, glass, otherTile, Set.of(), Set.of(), Set.of(), Map.of());
+    return new Limits(tags, glass, otherTile, Set.of(), LeftOut.NOTHING, Set.of(), Map.of());
   }
 
   /** Limited to both. */
@@ -174,19 +134,20 @@ public record Limits(
         glass || other.glass,
         union(otherTile, other.otherTile),
         union(exposures, other.exposures),
-        union(except, other.except),
+        except.and(other.except),
         union(surfaces, other.surfaces),
         both);
   }
 
   /** The kinds of tile alone. */
   Limits kind() {
-    return new Limits(Set.of(), glass, otherTile, Set.of(), Set.of(), Set.of(), Map.of()).sparing();
+    return new Limits(Set.of(), glass, otherTile, Set.of(), LeftOut.NOTHING, Set.of(), Map.of())
+        .sparing();
   }
 
-  static Set<String> union(Set<String> a, Set<String> b) {
+  static <T extends Comparable<T>> Set<T> union(Set<T> a, Set<T> b) {
     if (b.isEmpty()) return a;
-    Set<String> out = new TreeSet<>(a);
+    Set<T> out = new TreeSet<>(a);
     out.addAll(b);
     return out;
   }

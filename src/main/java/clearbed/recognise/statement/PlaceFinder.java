@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds the places and surfaces that a text names, and tells those that limit what it says. */
 final class PlaceFinder {
@@ -68,8 +69,10 @@ final class PlaceFinder {
    *
    * @param heading true where naming a place is enough
    */
-  Set<String> exposures(String text, boolean heading) {
-    Set<String> places = terms(text, heading, false);
+  Set<PlaceLimit> exposures(String text, boolean heading) {
+    Set<PlaceLimit> places = new TreeSet<>();
+    for (Place place : limiting(text, heading, false))
+      places.add(PlaceLimit.named(place.term(), text.substring(place.start(), place.end())));
     if (places.isEmpty()) return places;
     narrow(text, places);
     Matcher list = LIST_OF_PLACES.matcher(text);
@@ -83,6 +86,7 @@ final class PlaceFinder {
         words.stream()
             .map(w -> w.replaceFirst("^the ", ""))
             .filter(w -> !SURFACE.matcher(w).matches())
+            .map(PlaceLimit::of)
             .forEach(places::add);
     }
     return places;
@@ -93,7 +97,8 @@ final class PlaceFinder {
    * walls alone.
    */
   Set<String> surfaces(String text, boolean heading) {
-    Set<String> surfaces = terms(text, heading, true);
+    Set<String> surfaces = new TreeSet<>();
+    for (Place place : limiting(text, heading, true)) surfaces.add(place.term());
     if (surfaces.isEmpty()) return surfaces;
     int items = 0;
     int without = 0;
@@ -111,27 +116,21 @@ final class PlaceFinder {
     return items > without && without > 1 ? Set.of() : surfaces;
   }
 
-  private Set<String> terms(String text, boolean heading, boolean surface) {
-    Set<String> found = new TreeSet<>();
-    for (Place place : named(text, surface)) {
-      if (!heading && !place.introduced()) continue;
-      String name = text.substring(place.start(), place.end());
-      found.add(surface ? place.term() : Limits.place(place.term(), name));
-    }
-    return found;
+  private List<Place> limiting(String text, boolean heading, boolean surface) {
+    return named(text, surface).stream().filter(place -> heading || place.introduced()).toList();
   }
 
   /** "Internal, dry" is the dry part of the inside: a place within another narrows it. */
-  private void narrow(String text, Set<String> places) {
+  private void narrow(String text, Set<PlaceLimit> places) {
     if (places.size() < 2 || INCLUDING.matcher(text).find()) return;
     Attribute exposure = vocabulary.attribute("location.exposure").orElseThrow();
-    Set<String> all = Set.copyOf(places);
+    Set<String> all = places.stream().map(PlaceLimit::kind).collect(Collectors.toSet());
     places.removeIf(
         wide ->
-            !exposure.hasTerm(Limits.kindOf(wide))
+            wide.room().isEmpty()
+                && !exposure.hasTerm(wide.kind())
                 && all.stream()
-                    .map(Limits::kindOf)
-                    .anyMatch(p -> !p.equals(wide) && vocabulary.coversAll(wide, p)));
+                    .anyMatch(p -> !p.equals(wide.kind()) && vocabulary.coversAll(wide.kind(), p)));
   }
 
   /** All places and surfaces named, from left to right. */
@@ -178,7 +177,7 @@ final class PlaceFinder {
   }
 
   private static boolean namesRoom(String text, Place place) {
-    return Limits.namesRoom(text.substring(place.start(), place.end()));
+    return PlaceLimit.namesRoom(text.substring(place.start(), place.end()));
   }
 
   /** "At the entrance facade", "and the north terrace": where the name of the room begins. */

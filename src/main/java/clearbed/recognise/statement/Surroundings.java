@@ -35,7 +35,7 @@ record Surroundings(Parts.Part part, Limits lead, Limits previous, boolean sameW
     // "Other tile" behind glass tile is no glass; "the other glass tile" is.
     Limits limits = behindGlass(own);
     if (!limits.otherTileOnly()) limits = limits.within(tile);
-    return limits.withExcept(Limits.union(limits.except(), LaterWords.left(named)));
+    return limits.withExcept(limits.except().and(LaterWords.left(named)));
   }
 
   private Limits behindGlass(Limits limits) {

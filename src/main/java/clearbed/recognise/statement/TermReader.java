@@ -40,9 +40,9 @@ public final class TermReader {
    */
   public Set<String> places(String attribute, String text) {
     Limits limits = limitFinder.of(PlainText.of(text), false);
-    Set<String> named = attribute.equals(SURFACE) ? limits.surfaces() : limits.exposures();
     Set<String> out = new LinkedHashSet<>();
-    named.forEach(place -> out.add(Limits.kindOf(place)));
+    if (attribute.equals(SURFACE)) out.addAll(limits.surfaces());
+    else limits.exposures().forEach(place -> out.add(place.kind()));
     out.removeIf(term -> !vocabulary.attribute(attribute).orElseThrow().hasTerm(term));
     return out;
   }

@@ -1,0 +1,33 @@
+package clearbed.recognise.statement;
+
+import java.util.Set;
+
+/**
+ * What a statement does not hold for.
+ *
+ * @param terms of surfaces, and of the tile's own attributes
+ */
+public record LeftOut(Set<String> tags, Set<PlaceLimit> places, Set<String> terms) {
+  public static final LeftOut NOTHING = new LeftOut(Set.of(), Set.of(), Set.of());
+
+  public boolean isEmpty() {
+    return tags.isEmpty() && places.isEmpty() && terms.isEmpty();
+  }
+
+  LeftOut and(LeftOut other) {
+    if (other.isEmpty()) return this;
+    return new LeftOut(
+        Limits.union(tags, other.tags),
+        Limits.union(places, other.places),
+        Limits.union(terms, other.terms));
+  }
+
+  public LeftOut andTags(Set<String> more) {
+    return and(new LeftOut(more, Set.of(), Set.of()));
+  }
+
+  /** True when all of these are left out, as surfaces or properties of a tile or as places. */
+  public boolean covers(Set<String> all) {
+    return all.stream().allMatch(t -> terms.contains(t) || places.contains(PlaceLimit.of(t)));
+  }
+}
