@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.poi.hwpf.HWPFDocument;
 import org.apache.poi.hwpf.extractor.WordExtractor;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +33,11 @@ class CorpusTest {
   @BeforeAll
   static void readSets() {
     Corpus.sets().forEach(set -> SETS.put(set.name(), set));
+  }
+
+  @AfterAll
+  static void forget() {
+    SETS.clear();
   }
 
   static Stream<String> sets() {

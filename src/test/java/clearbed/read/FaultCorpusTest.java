@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,11 @@ class FaultCorpusTest {
     bad = FaultCorpus.bad();
     FaultCorpus.writeGood(folder.resolve("good"));
     FaultCorpus.write(bad, folder.resolve("bad"));
+  }
+
+  @AfterAll
+  static void forget() {
+    bad = Map.of();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.Content;
+import clearbed.model.Dimension;
 import clearbed.model.Unit;
 import clearbed.recognise.text.FigureSearch;
 import clearbed.recognise.text.Quantities;
@@ -9,6 +10,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Sizes of tile: in its description, and wherever a text gives one of a tile that it names. */
@@ -58,6 +60,15 @@ final class SizeStatements {
 
   private static final String MOUNTING = "tile.mounting";
 
+  /** The next of what commas, semicolons or strokes set apart. */
+  private static final Pattern ITEM =
+      Pattern.compile("\\s*[,;/\\n]\\s*(\\d[^,;\\n]{0,12}?)\\s*(?=[,;\\n]|\\s/\\s|$)");
+
+  /** A length without a name might be that of a joint, if it is less, in metres. */
+  private static final double THINNEST = 0.0035;
+
+  private static final double THICKEST = 0.025;
+
   /** A glass tile has no longer side, in metres. */
   private static final double LONGEST_SIDE = 1.3;
 
@@ -88,8 +99,24 @@ final class SizeStatements {
               || saidOfATag(p, attribute, found);
       if (tile) {
         p.add(attribute, found.content(), false, found.start(), found.end());
+        if (ofTile) thickness(p, found.end());
         return;
       }
+    }
+  }
+
+  /** "Glass mosaic; 1 x 1 in; 1/4 in; teal": a length by itself behind the size. */
+  private void thickness(Passage p, int from) {
+    Matcher item = ITEM.matcher(p.text).region(from, p.text.length());
+    Attribute thickness = vocabulary.attribute("tile.thickness").orElse(null);
+    if (!item.lookingAt() || thickness == null) return;
+    for (Quantities.Found found : Quantities.find(p.text, p.context.mark())) {
+      boolean whole = found.start() == item.start(1) && found.end() == item.end(1);
+      if (!whole || !(found.content() instanceof Content.Amount amount)) continue;
+      boolean length = amount.low().unit().dimension() == Dimension.LENGTH;
+      if (!length || amount.low().in(Unit.METRE) < THINNEST) continue;
+      if (amount.high().in(Unit.METRE) > THICKEST) continue;
+      p.add(thickness, found.content(), false, found.start(), found.end());
     }
   }
 
