@@ -28,7 +28,8 @@ import java.util.stream.Collectors;
 /** A section or article that the words send the reader to is not in the set. */
 public final class DanglingReferenceCheck implements SetComputation {
   private static final Pattern OF_TILE_WORK =
-      Pattern.compile("\\b(?:movement|soft|expansion) joints?\\b", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "[mse](?<!\\w.)(?:ovement|oft|xpansion) joints?\\b", Pattern.CASE_INSENSITIVE);
 
   /** All of an answer: whatever was asked, the clause is one of the set. */
   private static final Pattern CALL =

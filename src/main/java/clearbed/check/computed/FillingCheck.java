@@ -14,6 +14,7 @@ import clearbed.model.Value;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.resolve.Project;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,9 +58,12 @@ public final class FillingCheck implements Computation {
     if (values.isEmpty()) return new Judgement.Missing();
     Value soonest = null;
     double least = 0;
+    // What every issue repeats is weighed once.
+    Set<List<String>> weighed = new HashSet<>();
     for (Value value : values) {
+      if (!weighed.add(List.of(value.asWritten(), around(value)))) continue;
       double days = days(value.asWritten());
-      if (days == 0) days = daysAround(value);
+      if (days == 0) days = days(around(value));
       if (days == 0 || soonest != null && days >= least) continue;
       soonest = value;
       least = days;
@@ -88,10 +92,9 @@ public final class FillingCheck implements Computation {
   }
 
   /** What is said once of showers and pool stands in the paragraph of both. */
-  private static double daysAround(Value value) {
-    return value.origin() == null || value.origin().text() == null
-        ? 0
-        : days(value.origin().text());
+  private static String around(Value value) {
+    boolean known = value.origin() != null && value.origin().text() != null;
+    return known ? value.origin().text() : "";
   }
 
   /** The longest time in the sentences on filling; 0 where none is stated. */

@@ -11,6 +11,7 @@ import clearbed.resolve.Project;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -19,6 +20,8 @@ import java.util.stream.Collectors;
  * thing.
  */
 public final class Subjects {
+  private static final Pattern ENDING = Pattern.compile("\\.[A-Za-z]+$");
+
   private final Project project;
 
   public Subjects(Project project) {
@@ -80,6 +83,7 @@ public final class Subjects {
    * A document by its name without folder and ending: those change when it is moved or exported.
    */
   public static String document(Origin origin) {
-    return origin.document().replaceAll(".*/|\\.[A-Za-z]+$", "");
+    String path = origin.document();
+    return ENDING.matcher(path.substring(path.lastIndexOf('/') + 1)).replaceFirst("");
   }
 }

@@ -57,7 +57,7 @@ public final class RowReader {
   private static final Pattern BEHIND_DITTO =
       Pattern.compile("\\s*(?:[,;:-]|but\\b)\\s*(?=\\S)", Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern RULED = Pattern.compile("^[-\u2013\u2014]|[-\u2013\u2014]$");
+  private static final String STROKES = "-\u2013\u2014";
 
   /** The strokes around a word: "- do -". */
   private static final Pattern BETWEEN_RULES =
@@ -343,8 +343,14 @@ public final class RowReader {
     String text = PlainText.of(cell.text()).trim();
     if (vocabulary.list("ditto").matches(text)) return true;
     // Most cells begin with no stroke and end with none.
-    String bare = RULED.matcher(text).find() ? BETWEEN_RULES.matcher(text).replaceAll("") : text;
-    return !bare.equals(text) && vocabulary.list("ditto").matches(bare);
+    if (!isRuled(text)) return false;
+    return vocabulary.list("ditto").matches(BETWEEN_RULES.matcher(text).replaceAll(""));
+  }
+
+  private static boolean isRuled(String text) {
+    return !text.isEmpty()
+        && (STROKES.indexOf(text.charAt(0)) >= 0
+            || STROKES.indexOf(text.charAt(text.length() - 1)) >= 0);
   }
 
   /** "Ditto, mirror back": what is said beside the repetition; null when nothing is. */

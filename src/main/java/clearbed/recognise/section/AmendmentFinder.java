@@ -41,7 +41,8 @@ final class AmendmentFinder {
    */
   private record Form(Pattern pattern, List<String> needed) {
     boolean mayBeIn(String lower) {
-      return needed.isEmpty() || needed.stream().anyMatch(lower::contains);
+      for (String word : needed) if (lower.contains(word)) return true;
+      return needed.isEmpty();
     }
   }
 

@@ -4,7 +4,6 @@ import clearbed.model.Origin;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -27,7 +26,8 @@ public record Clause(
     boolean listed,
     Subject subject,
     Amendment amendment) {
-  private static final Pattern REFERENCES = Pattern.compile(".*\\b(?:references?|standards)\\b.*");
+  private static final Pattern REFERENCES =
+      Pattern.compile("[rs](?<!\\w.)(?:eferences?|tandards)\\b", Pattern.CASE_INSENSITIVE);
 
   public Clause {
     statements = List.copyOf(statements);
@@ -54,6 +54,6 @@ public record Clause(
 
   /** True when it stands in a list of references, by the titles above it. */
   public boolean listsReferences() {
-    return listed || REFERENCES.matcher(heading.toLowerCase(Locale.ROOT)).matches();
+    return listed || REFERENCES.matcher(heading).find();
   }
 }

@@ -15,7 +15,7 @@ public final class MarksBehind {
           "(.{6,}?)\\s*[\\[({\u00ab\u201c]\\s?([^\\[\\](){}]{2,10}?)\\s?[\\])}\u00bb\u201d]\\.?\\s*",
           Pattern.DOTALL);
 
-  private static final Pattern CLOSED = Pattern.compile("[\\])}\u00bb\u201d]\\.?$");
+  private static final String CLOSING = "])}\u00bb\u201d";
 
   /** "VG/1", "MV-a". */
   private static final Pattern CODE =
@@ -54,7 +54,7 @@ public final class MarksBehind {
 
   /** The same of a cell. */
   public static String mark(String words) {
-    if (!CLOSED.matcher(words.stripTrailing()).find()) return "";
+    if (!isClosed(words)) return "";
     Matcher m = BEHIND.matcher(words);
     if (!m.matches()) return "";
     String mark = m.group(2);
@@ -63,6 +63,14 @@ public final class MarksBehind {
     if (title) return "";
     boolean known = Tags.isMark(mark) || CODE.matcher(mark).matches();
     return known && Citations.find(mark).isEmpty() ? mark : "";
+  }
+
+  /** Few texts are. */
+  private static boolean isClosed(String words) {
+    int last = words.length() - 1;
+    while (last >= 0 && Character.isWhitespace(words.charAt(last))) last--;
+    if (last > 0 && words.charAt(last) == '.') last--;
+    return last >= 0 && CLOSING.indexOf(words.charAt(last)) >= 0;
   }
 
   private static Paragraph opening(Paragraph p, String mark) {

@@ -34,7 +34,6 @@ public final class Tags {
       Pattern.compile("([A-Z]{1,4}\\d{1,3}(?:[-./][A-Z]{0,3})+|\\d[A-Z]{1,2}-)\\d{1,3}[A-Z]?");
 
   private static final int OPENING = 100;
-  private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Za-z].*$");
 
   // An addendum says "Add tile GT-9: ..."
@@ -50,7 +49,7 @@ public final class Tags {
 
   /** One way of writing a tag, to compare by. */
   public static String key(String tag) {
-    return LimitFinder.tag(BLANKS.matcher(PlainText.of(tag)).replaceAll(" "));
+    return LimitFinder.tag(PlainText.line(tag));
   }
 
   /**

@@ -16,8 +16,11 @@ import java.util.regex.Pattern;
  * understood: were it passed over, a part of it would be taken for another.
  */
 public final class FigureSearch {
-  /** A number begins here, and not in the middle of one, nor is it what a span is divided by. */
-  public static final String START = "(?<![\\w.])(?<!\\d[,'/]|\\bL/|span/)";
+  /**
+   * A number begins here, and not in the middle of one, nor is it what a span is divided by. What
+   * stands here is looked at first, as to look back at every character takes long.
+   */
+  public static final String START = "(?=[-+.\\d])(?<![\\w.])(?<!\\d[,'/]|\\bL/|span/)";
 
   private static final String N = Numbers.PATTERN;
   private static final String U = UnitWords.PATTERN;
@@ -26,7 +29,7 @@ public final class FigureSearch {
   // Gaps are bounded, so that thousands of blanks take time by their length and no more.
   private static final Pattern FEET_INCHES =
       Pattern.compile(
-          "(?<![\\d./])(?<!\\d[,'])(\\d{1,3}(?:,\\d{3}){1,3}|\\d{1,15})\\s{0,9}(?:'|ft\\.?|feet|foot)[ -]{0,9}("
+          "(?=\\d)(?<![\\d./])(?<!\\d[,'])(\\d{1,3}(?:,\\d{3}){1,3}|\\d{1,15})\\s{0,9}(?:'|ft\\.?|feet|foot)[ -]{0,9}("
               + N
               + ")\\s{0,9}(?:\"|''|in\\b\\.?|inch(?:es)?)",
           FLAGS);
@@ -65,12 +68,12 @@ public final class FigureSearch {
       Pattern.compile(START + "([-+]?" + N + ")(\\+)?[ -]{0,9}(" + U + ")", FLAGS);
   private static final Pattern EXPONENT =
       Pattern.compile(
-          "(?<![\\d.,])(\\d{1,15}(?:[.,]\\d{1,15})?)\\s{0,9}(?:x|\\*)?\\s{0,9}(?:10\\s{0,9}\\^?\\s{0,9}\\(?-\\s{0,9}(\\d)\\)?|e-0?(\\d))\\s{0,9}(?:(?:in|mm|m)\\.?/(?:in|mm|m)\\.?\\s{0,9})?(?:/|per)?\\s{0,9}("
+          "(?=\\d)(?<![\\d.,])(\\d{1,15}(?:[.,]\\d{1,15})?)\\s{0,9}(?:x|\\*)?\\s{0,9}(?:10\\s{0,9}\\^?\\s{0,9}\\(?-\\s{0,9}(\\d)\\)?|e-0?(\\d))\\s{0,9}(?:(?:in|mm|m)\\.?/(?:in|mm|m)\\.?\\s{0,9})?(?:/|per)?\\s{0,9}("
               + "°?\\s{0,9}[cfk]\\b|deg\\.? ?[cfk]\\b|k-1|k"
               + ")",
           FLAGS);
   private static final Pattern SIGN_IN_WORDS =
-      Pattern.compile("(?<!plus or )(?<!plus/)\\bminus\\s+(?=\\d)", FLAGS);
+      Pattern.compile("(?=m)(?<!plus or )(?<!plus/)\\bminus\\s+(?=\\d)", FLAGS);
   private static final Pattern NUMBER = Pattern.compile(START + N, FLAGS);
 
   /** "1/4 wide, sealant 1/8 deep": fractions down to 64ths beside what they measure are inches. */

@@ -46,9 +46,17 @@ public final class Quantities {
    * @param mark of these figures
    */
   public static List<Found> find(String text, DecimalMark mark) {
-    boolean digits = text.chars().anyMatch(c -> Character.isDigit(c) || c > 126);
-    if (!digits && !SpelledNumbers.mayHave(text)) return List.of();
+    if (!mayHaveDigits(text) && !SpelledNumbers.mayHave(text)) return List.of();
     return new FigureSearch(PlainText.of(text), mark).all();
+  }
+
+  /** True with a digit, or with a character whose plain form may have one. */
+  private static boolean mayHaveDigits(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= '0' && c <= '9' || c > 126) return true;
+    }
+    return false;
   }
 
   /**

@@ -58,6 +58,10 @@ public final class Sentences {
    */
   public static List<Sentence> of(String text) {
     List<Sentence> out = new ArrayList<>();
+    if (text.indexOf('\n') < 0) {
+      line(text, 0, out);
+      return out;
+    }
     int from = 0;
     for (String line : LINE_ENDS.split(unwrapped(text))) {
       line(line, from, out);
@@ -68,7 +72,6 @@ public final class Sentences {
 
   /** With blanks for the breaks of lines that only the width of a page made; as long as before. */
   private static String unwrapped(String text) {
-    if (text.indexOf('\n') < 0) return text;
     StringBuilder out = new StringBuilder(text);
     int start = 0;
     for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {

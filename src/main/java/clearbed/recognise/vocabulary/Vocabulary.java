@@ -302,6 +302,12 @@ public final class Vocabulary {
         || list("glassTileAbroad").mayBeIn(text);
   }
 
+  /** False where a text names no part of the work: asked before what takes long. */
+  public boolean mayNameWork(String text) {
+    for (Phrases family : families.values()) if (family.mayBeIn(text)) return true;
+    return false;
+  }
+
   /** True when the text describes glass tile, in English or as it is called abroad. */
   public boolean describesGlassTileAnywhere(String text) {
     return describesGlassTile(text) || list("glassTileAbroad").in(text);
@@ -314,7 +320,7 @@ public final class Vocabulary {
 
   /** True when the text speaks of glass, and of no thing of glass that is not tile. */
   public boolean namesGlass(String text) {
-    return list("glassAlone").in(list("notTile").without(text));
+    return list("glassAlone").mayBeIn(text) && list("glassAlone").in(list("notTile").without(text));
   }
 
   /** The other kind of tile that the text speaks of, before any glass tile; empty when none. */
@@ -329,7 +335,9 @@ public final class Vocabulary {
 
   /** True when glass tile is the first tile that the text speaks of. */
   public boolean describesGlassTile(String text) {
-    String plain = list("notTile").without(PlainText.of(text));
+    String whole = PlainText.of(text);
+    if (!list("glassTile").mayBeIn(whole)) return false;
+    String plain = list("notTile").without(whole);
     Phrases.Hit glass = list("glassTile").first(plain);
     return glass != null
         && otherTile.values().stream()
