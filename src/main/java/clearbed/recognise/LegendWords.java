@@ -63,14 +63,6 @@ final class LegendWords {
   /** Adds what one cell or paragraph explains. */
   void into(String text, List<Explained> out) {
     String plain = PlainText.of(text);
-    if (vocabulary.mayNameWork(plain)) lettered(plain, out);
-    if (text.indexOf('=') < 0 && text.indexOf(':') < 0) return;
-    Matcher equated = EQUATED.matcher(plain);
-    while (equated.find()) add(equated.group(1), equated.group(2), out);
-    if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
-  }
-
-  private void lettered(String plain, List<Explained> out) {
     Matcher lettered = LETTERED.matcher(plain);
     while (lettered.find()) {
       String family = vocabulary.family(lettered.group(1));
@@ -78,6 +70,10 @@ final class LegendWords {
       if (WorkFamilies.PARTS.contains(family))
         out.add(new Explained(lettered.group(2), lettered.group(3).strip(), false, family));
     }
+    if (text.indexOf('=') < 0 && text.indexOf(':') < 0) return;
+    Matcher equated = EQUATED.matcher(plain);
+    while (equated.find()) add(equated.group(1), equated.group(2), out);
+    if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
   }
 
   /** A table of two columns or of pairs of such, the first of each short forms and no marks. */

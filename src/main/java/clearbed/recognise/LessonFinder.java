@@ -155,7 +155,6 @@ final class LessonFinder {
 
   /** "Mortar A: ...", "ADHESIVE 2": what other documents call by that name, as they please. */
   private void letteredProduct(String text, Set<String> marks) {
-    if (!vocabulary.mayNameWork(text)) return;
     Matcher m = LETTERED_PRODUCT.matcher(text);
     while (m.find()) {
       String word = m.group(1);

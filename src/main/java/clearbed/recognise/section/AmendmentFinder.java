@@ -41,8 +41,7 @@ final class AmendmentFinder {
    */
   private record Form(Pattern pattern, List<String> needed) {
     boolean mayBeIn(String lower) {
-      for (String word : needed) if (lower.contains(word)) return true;
-      return needed.isEmpty();
+      return needed.isEmpty() || needed.stream().anyMatch(lower::contains);
     }
   }
 

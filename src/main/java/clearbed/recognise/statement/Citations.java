@@ -50,14 +50,14 @@ public final class Citations {
               4),
           // ISO 13007-1, EN 12004-1:2017, BS EN ISO 11600, BS 5385-4
           new Form(
-              "^en ^iso ^bs",
+              "en iso bs",
               "\\b(?:(?:BS|DIN|NF|UNI|(?-i:I\\.S\\.|AS|SS|NS|IS|SN|UNE|NEN|SFS|NBN|CSN|DS|PN|MSZ|SIST))(?:\\s+|[-/]))?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:[-.](\\d{1,2}(?:\\.\\d(?!\\d))?)(?!\\d))?"
                   + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
               Citations::international,
               4),
           // National ones: DIN 18157-1, AS 3958.1, AS/NZS 4586. "AS 1200 mm" is none.
           new Form(
-              "^CEN/T ^DIN ^AS ^NZS ^SIA ^DTU ^UNI ^UNE ^NEN ^NBN ^SANS ^SASO ^GSO ^PN ^SFS ^NS ^JIS ^GB ^JGJ NORM",
+              "CEN/T DIN AS NZS SIA DTU UNI UNE NEN NBN SANS SASO GSO PN SFS NS JIS GB JGJ NORM",
               "\\b(?-i:(CEN/T[RS]|DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|UNE|NEN|NBN|SANS|SASO|GSO|PN|SFS|NS|JIS A|GB/T|GB|JGJ|[O\u00d6]NORM(?: [A-Z])?))\\s*(\\d{3,6}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
                   + "(?!\\d|[.,]\\d|\\s*(?:x|by|mm|m|cm|psi|lbs?|ft|in|sq|hours?|days?)\\b)",
               Citations::national,
@@ -88,8 +88,7 @@ public final class Citations {
               4));
 
   /**
-   * @param needed one of which is in every text that has it; those in capitals stand in capitals,
-   *     those behind ^ begin a word
+   * @param needed one of which is in every text that has it; those in capitals stand in capitals
    */
   private record Form(
       List<String> needed, Pattern pattern, Function<Matcher, String> designation, int year) {
@@ -103,17 +102,9 @@ public final class Citations {
 
     boolean mayBeIn(String text, String lower) {
       for (String part : needed) {
-        boolean begins = part.charAt(0) == '^';
-        String letters = begins ? part.substring(1) : part;
-        String in = letters.charAt(0) <= 'Z' ? text : lower;
-        if (begins ? beginsAWord(in, letters) : in.contains(letters)) return true;
+        boolean capitals = part.charAt(0) <= 'Z';
+        if ((capitals ? text : lower).contains(part)) return true;
       }
-      return false;
-    }
-
-    private static boolean beginsAWord(String text, String word) {
-      for (int at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1))
-        if (at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1))) return true;
       return false;
     }
 

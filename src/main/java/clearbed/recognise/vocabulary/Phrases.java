@@ -46,51 +46,11 @@ public final class Phrases {
       return expression.pattern();
     }
 
-    Search in(String text) {
-      return new Search(this, text);
-    }
-
     boolean mayBeIn(WordsHeld.Text text) {
       for (int word : needed) {
         if (text.holds(word)) return true;
       }
       return needed.length == 0;
-    }
-  }
-
-  /**
-   * Goes through the places of a phrase in a text. The expression is tried only where the first
-   * word of the phrase stands, as to try it at every character takes long.
-   */
-  private static final class Search {
-    private final String first;
-    private final String text;
-    private final Matcher matcher;
-    private int from;
-
-    Search(Phrase phrase, String text) {
-      this.first = phrase.start();
-      this.text = text;
-      this.matcher = phrase.pattern().matcher(text).useTransparentBounds(true);
-    }
-
-    boolean find() {
-      if (first.isEmpty()) return matcher.find();
-      char low = first.charAt(0);
-      char high = Character.toUpperCase(low);
-      for (int at = from; at <= text.length() - first.length(); at++) {
-        char c = text.charAt(at);
-        if (c != low && c != high || !text.regionMatches(true, at, first, 0, first.length()))
-          continue;
-        if (!matcher.region(at, text.length()).lookingAt()) continue;
-        from = matcher.end();
-        return true;
-      }
-      return false;
-    }
-
-    Hit hit() {
-      return new Hit(matcher.start(), matcher.end());
     }
   }
 
@@ -217,10 +177,9 @@ public final class Phrases {
     if (some != null && !held.holdsAny(some)) return null;
     for (Phrase phrase : phrases) {
       if (!phrase.mayBeIn(held)) continue;
-      Search search = phrase.in(text);
-      if (!search.find()) continue;
-      Hit hit = search.hit();
-      if (first == null || hit.start() < first.start()) first = hit;
+      Matcher m = phrase.pattern().matcher(text);
+      if (m.find() && (first == null || m.start() < first.start()))
+        first = new Hit(m.start(), m.end());
     }
     return first;
   }
@@ -232,9 +191,9 @@ public final class Phrases {
     if (some != null && !held.holdsAny(some)) return NONE;
     for (Phrase phrase : phrases) {
       if (!phrase.mayBeIn(held)) continue;
-      Search search = phrase.in(text);
-      while (search.find()) {
-        Hit hit = search.hit();
+      Matcher m = phrase.pattern().matcher(text);
+      while (m.find()) {
+        Hit hit = new Hit(m.start(), m.end());
         if (hits == NONE) hits = new ArrayList<>();
         if (apart(hit, hits)) hits.add(hit);
       }

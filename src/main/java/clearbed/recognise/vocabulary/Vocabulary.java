@@ -302,12 +302,6 @@ public final class Vocabulary {
         || list("glassTileAbroad").mayBeIn(text);
   }
 
-  /** False where a text names no part of the work: asked before what takes long. */
-  public boolean mayNameWork(String text) {
-    for (Phrases family : families.values()) if (family.mayBeIn(text)) return true;
-    return false;
-  }
-
   /** True when the text describes glass tile, in English or as it is called abroad. */
   public boolean describesGlassTileAnywhere(String text) {
     return describesGlassTile(text) || list("glassTileAbroad").in(text);

@@ -127,9 +127,10 @@ final class WordsHeld {
 
   private boolean stands(int number, char[] letters, int from) {
     char[] word = words.get(number);
-    if (from < 0 || from + word.length > letters.length) return false;
-    for (int i = 0; i < word.length; i++) if (word[i] != letters[from + i]) return false;
-    return true;
+    int to = from + word.length;
+    return from >= 0
+        && to <= letters.length
+        && Arrays.equals(word, 0, word.length, letters, from, to);
   }
 
   /** Several words, to be asked for at once. */
