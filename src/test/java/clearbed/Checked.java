@@ -20,6 +20,7 @@ import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,17 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   /** Reads, recognises, resolves and checks with the standard set and the layers over it. */
   public static Checked of(Path folder, Path... layers) {
     return by(rules(vocabulary(), layers), folder);
+  }
+
+  /** The same of files that are written into the folder first: a name, a text, and so on. */
+  public static Checked ofFiles(Path folder, String... namesAndTexts) {
+    try {
+      for (int i = 0; i < namesAndTexts.length; i += 2)
+        Files.writeString(folder.resolve(namesAndTexts[i]), namesAndTexts[i + 1]);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return of(folder);
   }
 
   /** The same by the standard set of this name. */

@@ -19,8 +19,7 @@ class NoFalseCalmTest {
   @TempDir Path folder;
 
   private Checked check(String name, String... lines) throws IOException {
-    Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, String.join("\n", lines) + "\n");
   }
 
   @ParameterizedTest

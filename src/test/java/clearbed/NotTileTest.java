@@ -3,8 +3,6 @@ package clearbed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Entry;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,9 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NotTileTest {
   @TempDir Path folder;
 
-  private Checked check(String name, String... lines) throws IOException {
-    Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
-    return Checked.of(folder);
+  private Checked check(String name, String... lines) {
+    return Checked.ofFiles(folder, name, String.join("\n", lines) + "\n");
   }
 
   @ParameterizedTest
@@ -45,7 +42,7 @@ class NotTileTest {
         "Glazed ceramic tile",
         "Foam glass insulation"
       })
-  void a_row_on_other_glass_is_no_entry(String material) throws IOException {
+  void a_row_on_other_glass_is_no_entry(String material) {
     Checked checked =
         check(
             "schedule.csv",
@@ -69,7 +66,7 @@ class NotTileTest {
         "Smalti",
         "Vitreous glass mosaic"
       })
-  void a_row_on_glass_tile_is_an_entry(String material) throws IOException {
+  void a_row_on_glass_tile_is_an_entry(String material) {
     Checked checked =
         check(
             "schedule.csv",
@@ -91,8 +88,7 @@ class NotTileTest {
         "09 24 00 | PORTLAND CEMENT PLASTERING | Fiberglass lath under tile.",
         "09 30 00 | TILING | CT-1: ceramic tile on glass-mat backer board with glass fibre mesh."
       })
-  void a_section_on_other_glass_makes_no_entry(String number, String title, String clause)
-      throws IOException {
+  void a_section_on_other_glass_makes_no_entry(String number, String title, String clause) {
     Checked checked =
         check(
             "section.txt",
@@ -109,7 +105,7 @@ class NotTileTest {
   }
 
   @Test
-  void the_glass_of_a_mirror_row_does_not_make_its_neighbours_glass() throws IOException {
+  void the_glass_of_a_mirror_row_does_not_make_its_neighbours_glass() {
     Checked checked =
         check(
             "finishes.csv",

@@ -39,9 +39,6 @@ final class Components {
 
   private static final Pattern CLASS_CODE = Pattern.compile("\\b[CDRS][12](?![\\w.])");
 
-  private static final Pattern FOR_ALL =
-      Pattern.compile("\\b(?:all|every|each)\\b", Pattern.CASE_INSENSITIVE);
-
   private final Vocabulary vocabulary;
   private final Map<String, Draft> drafts;
   private final ComponentMarks marks;
@@ -147,7 +144,7 @@ final class Components {
       Set<String> others = users.ofWork(marks.works.get(mark));
       meant(clause).stream().filter(tile -> !others.contains(tile)).forEach(tiles::add);
     }
-    boolean forAll = FOR_ALL.matcher(clause.text()).find();
+    boolean forAll = vocabulary.list("clause.forAll").in(clause.text());
     if (tiles.isEmpty() && forAll && own.stream().allMatch(mark -> users.of(mark).isEmpty()))
       tiles = uncalled(own);
     if (!tiles.isEmpty()) return s.withLimits(Limits.ofTags(tiles, s.limits().except()));

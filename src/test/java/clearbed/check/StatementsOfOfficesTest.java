@@ -104,7 +104,6 @@ class StatementsOfOfficesTest {
     }
     String title = heading.isEmpty() ? "3.9 FURTHER REQUIREMENTS" : heading;
     if (!placed) out.append(title).append("\n\n").append(text);
-    Files.writeString(folder.resolve("093023.txt"), out + "END OF SECTION\n");
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, "093023.txt", out + "END OF SECTION\n");
   }
 }

@@ -9,8 +9,6 @@ import clearbed.model.Finding;
 import clearbed.model.Kind;
 import clearbed.model.Unit;
 import clearbed.model.Verdict;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,7 +26,7 @@ class SubstrateAndGroutFindingsTest {
     "1/32 in,,'at least 1/16 in (2 mm)'",
   })
   void aGroutJointIsThreeTimesTheVariationAndNeverUnderASixteenth(
-      String width, String variation, String expected) throws IOException {
+      String width, String variation, String expected) {
     Finding finding = only("grout-width", grout(width, variation));
 
     assertThat(finding.expected()).isEqualTo(expected);
@@ -38,12 +36,12 @@ class SubstrateAndGroutFindingsTest {
 
   @ParameterizedTest
   @CsvSource({"1/8 in,1/32 in", "3 mm,1 mm", "1.5 mm,0.5 mm", "1/16 in,"})
-  void aGroutJointThatIsWideEnoughPasses(String width, String variation) throws IOException {
+  void aGroutJointThatIsWideEnoughPasses(String width, String variation) {
     assertThat(checked(grout(width, variation)).findings("grout-width")).isEmpty();
   }
 
   @Test
-  void aRangeOfVariationThatDecidesIsUnresolved() throws IOException {
+  void aRangeOfVariationThatDecidesIsUnresolved() {
     assertThat(only("grout-width", grout("1/8 in", "1/32 to 1/16 in")).kind())
         .isEqualTo(Kind.UNRESOLVED);
   }
@@ -57,7 +55,7 @@ class SubstrateAndGroutFindingsTest {
   }
 
   @Test
-  void aDeflectionShowsWhatItComesToOnASpan() throws IOException {
+  void aDeflectionShowsWhatItComesToOnASpan() {
     Finding finding = only("deflection", "Tag,Material,Deflection limit\nGT-1,Glass tile,L/240\n");
 
     assertThat(finding.steps())
@@ -67,7 +65,7 @@ class SubstrateAndGroutFindingsTest {
   }
 
   @Test
-  void aFlatnessIsCarriedToTenFeet() throws IOException {
+  void aFlatnessIsCarriedToTenFeet() {
     Finding finding =
         only("flatness", "Tag,Material,Size,Flatness\nGT-1,Glass tile,12 x 24 in,3 mm in 2 m\n");
 
@@ -79,13 +77,13 @@ class SubstrateAndGroutFindingsTest {
 
   @ParameterizedTest
   @CsvSource({"3.2 mm in 3 m", "1/8 in in 10 ft", "3 mm in 3 m"})
-  void aFlatnessRoundedFromOneSystemToTheOtherPasses(String flatness) throws IOException {
+  void aFlatnessRoundedFromOneSystemToTheOtherPasses(String flatness) {
     String table = "Tag,Material,Size,Flatness\nGT-1,Glass tile,12 x 24 in," + flatness + "\n";
     assertThat(checked(table).findings("flatness")).isEmpty();
   }
 
   @Test
-  void aFlatnessThatTurnsOnAnUnknownSizeWaitsForIt() throws IOException {
+  void aFlatnessThatTurnsOnAnUnknownSizeWaitsForIt() {
     Checked checked = checked("Tag,Material,Flatness\nGT-1,Glass tile,1/4 in in 10 ft\n");
 
     assertThat(checked.verdicts("flatness"))
@@ -106,7 +104,7 @@ class SubstrateAndGroutFindingsTest {
     "1/4 in,3 mm,true",
   })
   void aSealantIsFromHalfAsDeepAsTheJointIsWideToAsDeepOrAsMakersAsk(
-      String width, String depth, boolean passes) throws IOException {
+      String width, String depth, boolean passes) {
     Checked checked =
         checked(
             "Tag,Material,Movement joint width,Sealant depth\nGT-1,Glass tile,"
@@ -122,7 +120,7 @@ class SubstrateAndGroutFindingsTest {
   }
 
   @Test
-  void whatABidderPricesIsTakenOffWhereTheAreaIsStated() throws IOException {
+  void whatABidderPricesIsTakenOffWhereTheAreaIsStated() {
     Checked checked =
         checked(
             "Tag,Material,Size,Thickness,Grout joint width,Tiled area,Movement joint"
@@ -153,7 +151,7 @@ class SubstrateAndGroutFindingsTest {
   }
 
   @Test
-  void withoutAnAreaNothingIsTakenOff() throws IOException {
+  void withoutAnAreaNothingIsTakenOff() {
     Checked checked =
         checked("Tag,Material,Size,Grout joint width\nGT-1,Glass tile,98 x 98 mm,2 mm\n");
     assertThat(checked.outcome().calculations()).noneMatch(one -> one.check().equals("quantities"));
@@ -168,12 +166,11 @@ class SubstrateAndGroutFindingsTest {
         .number();
   }
 
-  private Checked checked(String table) throws IOException {
-    Files.writeString(folder.resolve("schedule.csv"), table);
-    return Checked.of(folder);
+  private Checked checked(String table) {
+    return Checked.ofFiles(folder, "schedule.csv", table);
   }
 
-  private Finding only(String check, String table) throws IOException {
+  private Finding only(String check, String table) {
     var findings = checked(table).findings(check);
     assertThat(findings).extracting(Finding::message).hasSize(1);
     return findings.get(0);

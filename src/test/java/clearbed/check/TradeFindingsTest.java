@@ -192,8 +192,7 @@ class TradeFindingsTest {
   }
 
   private Checked checked(String table) throws IOException {
-    Files.writeString(folder.resolve("schedule.csv"), table);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, "schedule.csv", table);
   }
 
   @Test

@@ -3,8 +3,6 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,14 +13,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UndecidedTest {
   @TempDir Path folder;
 
-  private Checked set(String clauses) throws IOException {
-    Files.writeString(
-        folder.resolve("schedule.csv"),
-        "Tag,Material,Mounting,Room,Exposure\nKW-1,Cast glass mosaic,Mesh-backed,Spa wall,Wet\n");
-    Files.writeString(
-        folder.resolve("09 30 20.md"),
+  private Checked set(String clauses) {
+    return Checked.ofFiles(
+        folder,
+        "schedule.csv",
+        "Tag,Material,Mounting,Room,Exposure\nKW-1,Cast glass mosaic,Mesh-backed,Spa wall,Wet\n",
+        "09 30 20.md",
         "# SECTION 09 30 20 GLASS TILING\n\n## 2.03 MORTAR\n\nA. " + clauses + "\n");
-    return Checked.of(folder);
   }
 
   @ParameterizedTest
@@ -33,7 +30,7 @@ class UndecidedTest {
         "Confirmation that mesh and mortar are compatible is still pending.",
         "Compatibility of mesh and mortar is left to the contractor.",
       })
-  void is_no_requirement_that_is_met(String clause) throws IOException {
+  void is_no_requirement_that_is_met(String clause) {
     Checked c = set(clause);
     assertThat(c.governing("KW-1", "tile.mountingMortar")).isEmpty();
     assertThat(c.findings("unresolved")).isNotEmpty();
@@ -46,14 +43,14 @@ class UndecidedTest {
         "No sheet is set where it has not been confirmed that mesh and mortar are compatible.",
         "The maker states whether the glue of the mesh is compatible with the mortar.",
       })
-  void is_none_where_somebody_has_to_say_so(String clause) throws IOException {
+  void is_none_where_somebody_has_to_say_so(String clause) {
     Checked c = set(clause);
     assertThat(c.governing("KW-1", "tile.mountingMortar")).isNotEmpty();
     assertThat(c.findings("unresolved")).isEmpty();
   }
 
   @Test
-  void does_not_open_what_is_required_beside_it() throws IOException {
+  void does_not_open_what_is_required_beside_it() {
     Checked c =
         set(
             "Build a mock-up of KW-1 before the work begins. Whether the mock-up may remain will"

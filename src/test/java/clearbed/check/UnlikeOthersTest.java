@@ -16,8 +16,7 @@ class UnlikeOthersTest {
   @TempDir Path folder;
 
   private Checked schedule(String... rows) throws IOException {
-    Files.writeString(folder.resolve("schedule.csv"), String.join("\n", rows) + "\n");
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, "schedule.csv", String.join("\n", rows) + "\n");
   }
 
   private static void onlyNotesOnBacking(Checked checked) {

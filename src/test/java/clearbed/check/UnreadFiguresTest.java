@@ -27,8 +27,7 @@ class UnreadFiguresTest {
   @TempDir Path folder;
 
   private Checked checked(String... rows) throws IOException {
-    Files.writeString(folder.resolve("tile.csv"), HEADER + "\n" + String.join("\n", rows) + "\n");
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, "tile.csv", HEADER + "\n" + String.join("\n", rows) + "\n");
   }
 
   private Checked with(String plain, String odd) throws IOException {

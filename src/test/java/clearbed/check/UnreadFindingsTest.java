@@ -18,8 +18,7 @@ class UnreadFindingsTest {
   @TempDir Path folder;
 
   private Checked check(String name, String... lines) throws IOException {
-    Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, String.join("\n", lines) + "\n");
   }
 
   private Checked schedule(String heading) throws IOException {

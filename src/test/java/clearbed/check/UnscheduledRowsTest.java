@@ -23,10 +23,10 @@ class UnscheduledRowsTest {
   }
 
   private Checked withNote(String note) throws IOException {
-    Files.writeString(
-        folder.resolve("09 30 00.txt"),
+    return Checked.ofFiles(
+        folder,
+        "09 30 00.txt",
         "SECTION 09 30 00 - GLASS TILING\nPART 3 - EXECUTION\n3.1 LAYING\nA. " + note + "\n");
-    return Checked.of(folder);
   }
 
   @Test

@@ -23,15 +23,15 @@ class AnsweredTableTest {
   }
 
   private Checked log(String asked, String answered) throws IOException {
-    Files.writeString(
-        folder.resolve("log.md"),
+    return Checked.ofFiles(
+        folder,
+        "log.md",
         "| No. | From | "
             + asked
             + " | "
             + answered
             + " | Answered |\n|---|---|---|---|---|\n"
             + "| Q1 | Bidder | Is WA-2 25 x 25 x 4 mm? | WA-2 is 23 x 23 x 4 mm. | 4 May |\n");
-    return Checked.of(folder);
   }
 
   @Test

@@ -15,8 +15,7 @@ class CardsAndPositionsTest {
   @TempDir Path folder;
 
   private Checked of(String name, String text) throws IOException {
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, text);
   }
 
   @Test

@@ -24,8 +24,7 @@ class LogsAndTablesOfPartsTest {
   }
 
   private Checked with(String name, String text) throws IOException {
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, text);
   }
 
   @Test

@@ -25,8 +25,7 @@ class NumberedTableTest {
   }
 
   private Checked with(String name, String text) throws IOException {
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, text);
   }
 
   private static List<Clause> clauses(Project project) {

@@ -19,10 +19,12 @@ class OtherMarksTest {
   @TempDir Path folder;
 
   private Checked of(String name, String text) throws IOException {
-    Files.writeString(
-        folder.resolve("schedule.csv"), "Tag,Material\nGT-1,Glass mosaic\nGT-2,Cast glass tile\n");
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(
+        folder,
+        "schedule.csv",
+        "Tag,Material\nGT-1,Glass mosaic\nGT-2,Cast glass tile\n",
+        name,
+        text);
   }
 
   private static List<String> entries(Checked c) {

@@ -24,12 +24,12 @@ class PlainLayoutsTest {
   }
 
   private Checked with(String... lines) throws IOException {
-    Files.writeString(
-        folder.resolve("09 30 00.txt"),
+    return Checked.ofFiles(
+        folder,
+        "09 30 00.txt",
         "SECTION 09 30 00 - TILING\n\nPART 2 - PRODUCTS\n\n2.1 MATERIALS\n\n"
             + String.join("\n", lines)
             + "\n");
-    return Checked.of(folder);
   }
 
   private static long tables(Checked c) {

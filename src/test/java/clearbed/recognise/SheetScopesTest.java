@@ -3,8 +3,6 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,10 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 class SheetScopesTest {
   @TempDir Path folder;
 
-  private Checked of(String... sheets) throws IOException {
-    Files.writeString(
-        folder.resolve("rooms.md"), "# Room data sheets, tiling\n\n" + String.join("\n", sheets));
-    return Checked.of(folder);
+  private Checked of(String... sheets) {
+    return Checked.ofFiles(
+        folder, "rooms.md", "# Room data sheets, tiling\n\n" + String.join("\n", sheets));
   }
 
   private static String sheet(String title, String tile, String other, String properties) {
@@ -30,7 +27,7 @@ class SheetScopesTest {
   }
 
   @Test
-  void the_flatness_of_one_room_does_not_reach_the_tile_of_the_other() throws IOException {
+  void the_flatness_of_one_room_does_not_reach_the_tile_of_the_other() {
     Checked c =
         of(
             sheet(
@@ -50,7 +47,7 @@ class SheetScopesTest {
   }
 
   @Test
-  void what_one_sheet_alone_states_is_not_said_of_the_tile_of_the_other() throws IOException {
+  void what_one_sheet_alone_states_is_not_said_of_the_tile_of_the_other() {
     Checked c =
         of(
             sheet(
@@ -69,7 +66,7 @@ class SheetScopesTest {
   }
 
   @Test
-  void what_stands_before_all_sheets_is_said_of_all_tiles() throws IOException {
+  void what_stands_before_all_sheets_is_said_of_all_tiles() {
     Checked c =
         of(
             "Grout of all glass tile: ANSI A118.7.\n",

@@ -3,8 +3,6 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,17 +14,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WhatIsAskedOfNobodyTest {
   @TempDir Path folder;
 
-  private Checked section(String text) throws IOException {
-    Files.writeString(
-        folder.resolve("schedule.csv"),
-        "Mark,Material,Room\nGT-1,Glass mosaic,Lobby wall\nGT-2,Glass tile,Restroom floor\n");
-    Files.writeString(
-        folder.resolve("09 30 23.md"),
+  private Checked section(String text) {
+    return Checked.ofFiles(
+        folder,
+        "schedule.csv",
+        "Mark,Material,Room\nGT-1,Glass mosaic,Lobby wall\nGT-2,Glass tile,Restroom floor\n",
+        "09 30 23.md",
         "SECTION 09 30 23\n\nGLASS TILE\n\nPART 3 - EXECUTION\n\n3.1 WORK\n\nA. " + text + "\n");
-    return Checked.of(folder);
   }
 
-  private List<String> stated(String attribute, String text) throws IOException {
+  private List<String> stated(String attribute, String text) {
     return section(text).governing("GT-1", attribute);
   }
 
@@ -39,13 +36,13 @@ class WhatIsAskedOfNobodyTest {
         "Build a sample panel after tile work is complete, as a record.",
         "Do not build a mock-up.",
       })
-  void a_mock_up_that_nobody_has_to_build_is_not_required(String text) throws IOException {
+  void a_mock_up_that_nobody_has_to_build_is_not_required(String text) {
     assertThat(stated("process.mockup", text)).isEmpty();
     assertThat(section(text).findings("mockup")).isNotEmpty();
   }
 
   @Test
-  void one_that_must_be_built_is() throws IOException {
+  void one_that_must_be_built_is() {
     assertThat(stated("process.mockup", "Build a mock-up before tile is set. It may stay."))
         .isNotEmpty();
   }
@@ -57,26 +54,26 @@ class WhatIsAskedOfNobodyTest {
         "TCNA EJ171 is for guidance only.",
         "TCNA EJ171 is not a requirement of this work.",
       })
-  void a_guideline_that_nobody_has_to_follow_is_none(String text) throws IOException {
+  void a_guideline_that_nobody_has_to_follow_is_none(String text) {
     assertThat(stated("movement.guideline", text)).isEmpty();
   }
 
   @Test
-  void samples_at_the_end_are_no_submittals() throws IOException {
+  void samples_at_the_end_are_no_submittals() {
     assertThat(stated("process.submittals", "Submit spare tile and warranties at closeout."))
         .isEmpty();
     assertThat(stated("process.submittals", "Submit samples and product data.")).isNotEmpty();
   }
 
   @Test
-  void backing_that_is_left_out_is_reported() throws IOException {
+  void backing_that_is_left_out_is_reported() {
     Checked none = section("Seal movement joints with silicone. No backer rod is placed.");
     assertThat(none.findings("sealant-backing"))
         .anyMatch(f -> f.message().contains("no backing is wanted"));
   }
 
   @Test
-  void what_a_list_forbids_it_forbids_of_each() throws IOException {
+  void what_a_list_forbids_it_forbids_of_each() {
     assertThat(
             stated(
                 "process.acidCleaning",
@@ -88,7 +85,7 @@ class WhatIsAskedOfNobodyTest {
   }
 
   @Test
-  void what_other_tile_may_bear_is_not_said_of_glass() throws IOException {
+  void what_other_tile_may_bear_is_not_said_of_glass() {
     assertThat(
             stated(
                 "process.acidCleaning",
@@ -97,7 +94,7 @@ class WhatIsAskedOfNobodyTest {
   }
 
   @Test
-  void tile_that_may_run_over_joints_has_none_there() throws IOException {
+  void tile_that_may_run_over_joints_has_none_there() {
     assertThat(
             stated(
                 "movement.places",

@@ -15,13 +15,12 @@ class WhatIsNoTileTest {
   @TempDir Path folder;
 
   private Checked of(String clause) throws IOException {
-    Files.writeString(
-        folder.resolve("schedule.csv"),
-        "Mark,Material,Size\nGT-1,Cast glass tile,3 x 6 in\nPT-1,Paver,24 x 24 in\n");
-    Files.writeString(
-        folder.resolve("09 30 23.txt"),
+    return Checked.ofFiles(
+        folder,
+        "schedule.csv",
+        "Mark,Material,Size\nGT-1,Cast glass tile,3 x 6 in\nPT-1,Paver,24 x 24 in\n",
+        "09 30 23.txt",
         "SECTION 09 30 23\n\nGLASS TILE\n\nPART 2 - PRODUCTS\n\n2.1 MATERIALS\n\n" + clause + "\n");
-    return Checked.of(folder);
   }
 
   private static Iterable<String> glass(Checked c) {

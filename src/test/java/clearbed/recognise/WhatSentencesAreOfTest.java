@@ -3,8 +3,6 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,25 +11,24 @@ import org.junit.jupiter.api.io.TempDir;
 class WhatSentencesAreOfTest {
   @TempDir Path folder;
 
-  private Checked section(String article, String... lines) throws IOException {
-    Files.writeString(
-        folder.resolve("schedule.csv"),
+  private Checked section(String article, String... lines) {
+    return Checked.ofFiles(
+        folder,
+        "schedule.csv",
         "Mark,Material,Mounting,Mortar,Grout,Room,Exposure\n"
             + "GT-1,Glass mosaic,Paper-faced,M1,G1,Showers,Wet\n"
             + "GT-2,Glass mosaic,Mesh on the back,M1,G2,Showers,Wet\n"
-            + "GT-3,Glass tile,Loose,M2,G2,Showers,Wet\n");
-    Files.writeString(
-        folder.resolve("09 30 23.md"),
+            + "GT-3,Glass tile,Loose,M2,G2,Showers,Wet\n",
+        "09 30 23.md",
         "SECTION 09 30 23\n\nGLASS TILE\n\nPART 3 - EXECUTION\n\n"
             + article
             + "\n\n"
             + String.join("\n\n", lines)
             + "\n");
-    return Checked.of(folder);
   }
 
   @Test
-  void what_mesh_covers_of_the_back_is_no_coverage_of_mortar() throws IOException {
+  void what_mesh_covers_of_the_back_is_no_coverage_of_mortar() {
     Checked c = section("3.1 SETTING", "A. Mesh covers no more than 40 percent of the back.");
     assertThat(c.governing("GT-2", "mortar.coverage")).isEmpty();
     c = section("3.1 SETTING", "A. The mortar covers at least 95 percent of the back.");
@@ -39,7 +36,7 @@ class WhatSentencesAreOfTest {
   }
 
   @Test
-  void tags_of_another_matter_limit_no_later_sentence() throws IOException {
+  void tags_of_another_matter_limit_no_later_sentence() {
     Checked c =
         section(
             "3.1 SETTING",
@@ -51,7 +48,7 @@ class WhatSentencesAreOfTest {
   }
 
   @Test
-  void a_title_names_the_guideline_and_no_product() throws IOException {
+  void a_title_names_the_guideline_and_no_product() {
     Checked c =
         section("3.4 MOVEMENT JOINTS (TCNA EJ171)", "A. Joints stand at 8 ft, 3/8 in wide.");
     assertThat(c.governing("GT-1", "movement.guideline")).containsExactly("TCNA EJ171");
@@ -60,14 +57,14 @@ class WhatSentencesAreOfTest {
   }
 
   @Test
-  void a_table_of_units_states_none_of_its_figures() throws IOException {
+  void a_table_of_units_states_none_of_its_figures() {
     Checked c =
         section("3.5 GROUT JOINTS", "A. Grout joint widths: 1/16 in = 1.6 mm, 1/8 in = 3.2 mm.");
     assertThat(c.governing("GT-1", "grout.width")).isEmpty();
   }
 
   @Test
-  void a_standard_of_mortars_and_grouts_is_of_what_its_row_describes() throws IOException {
+  void a_standard_of_mortars_and_grouts_is_of_what_its_row_describes() {
     Checked c =
         section(
             "2.4 MORTARS AND GROUTS",

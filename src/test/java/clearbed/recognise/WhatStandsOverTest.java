@@ -11,8 +11,6 @@ import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,14 +25,13 @@ class WhatStandsOverTest {
       "Tag,Material,Place\nVG-1,Cast glass mosaic,Shower wall\nVG-2,Fused glass tile,Hall wall\n"
           + "CT-1,Porcelain tile,Hall floor\n";
 
-  private Checked with(String... lines) throws IOException {
-    Files.writeString(folder.resolve("schedule.csv"), SCHEDULE);
-    Files.writeString(folder.resolve("notes.txt"), String.join("\n\n", lines) + "\n");
-    return Checked.of(folder);
+  private Checked with(String... lines) {
+    return Checked.ofFiles(
+        folder, "schedule.csv", SCHEDULE, "notes.txt", String.join("\n\n", lines) + "\n");
   }
 
   @Test
-  void a_sentence_that_says_what_follows_is_for_ends_the_list_before_it() throws IOException {
+  void a_sentence_that_says_what_follows_is_for_ends_the_list_before_it() {
     Checked c =
         with(
             "TILE DRAWING NOTES",
@@ -48,7 +45,7 @@ class WhatStandsOverTest {
   }
 
   @Test
-  void the_name_of_a_project_limits_nothing() throws IOException {
+  void the_name_of_a_project_limits_nothing() {
     Checked c =
         with(
             "GLASS TILE METHOD",
@@ -59,7 +56,7 @@ class WhatStandsOverTest {
   }
 
   @Test
-  void a_title_that_runs_on_names_the_part_of_the_work() throws IOException {
+  void a_title_that_runs_on_names_the_part_of_the_work() {
     Checked c =
         with(
             "GLASS TILE NOTES",
@@ -108,8 +105,7 @@ class WhatStandsOverTest {
   }
 
   @Test
-  void below_an_item_on_one_tile_a_paragraph_that_opens_with_others_is_on_those()
-      throws IOException {
+  void below_an_item_on_one_tile_a_paragraph_that_opens_with_others_is_on_those() {
     Checked c =
         with(
             "GLASS TILE NOTES",

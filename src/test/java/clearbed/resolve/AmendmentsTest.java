@@ -34,8 +34,7 @@ class AmendmentsTest {
   @TempDir Path folder;
 
   private Checked with(String name, String text) throws IOException {
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, name, text);
   }
 
   private Checked schedule(String name, String text) throws IOException {

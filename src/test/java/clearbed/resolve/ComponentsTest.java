@@ -22,9 +22,7 @@ class ComponentsTest {
           + "CT-9,Porcelain tile,TM-5,PG-2,Slab\n";
 
   private Checked with(String name, String text) throws IOException {
-    Files.writeString(folder.resolve("schedule.csv"), SCHEDULE);
-    Files.writeString(folder.resolve(name), text);
-    return Checked.of(folder);
+    return Checked.ofFiles(folder, "schedule.csv", SCHEDULE, name, text);
   }
 
   @Test

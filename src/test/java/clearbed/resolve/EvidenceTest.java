@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.model.Entry;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -17,10 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EvidenceTest {
   @TempDir Path folder;
 
-  private Checked of(String... namesAndTexts) throws IOException {
-    for (int i = 0; i < namesAndTexts.length; i += 2)
-      Files.writeString(folder.resolve(namesAndTexts[i]), namesAndTexts[i + 1]);
-    return Checked.of(folder);
+  private Checked of(String... namesAndTexts) {
+    return Checked.ofFiles(folder, namesAndTexts);
   }
 
   private static List<String> glass(Checked c) {
@@ -40,13 +36,13 @@ class EvidenceTest {
         "2.1 TILE\nA. Glass tile (GT-1): opaque.",
         "2.1 GLASS MOSAIC TO THE WALLS OF THE STEAM ROOM (GT-1)\nA. Opaque.",
       })
-  void a_product_article_tells_what_the_schedule_leaves_out(String product) throws IOException {
+  void a_product_article_tells_what_the_schedule_leaves_out(String product) {
     String section = "SECTION 09 30 13 - TILING\nPART 2 - PRODUCTS\n" + product + "\n";
     assertThat(glass(of("schedule.csv", BLENDS, "section.txt", section))).containsExactly("GT-1");
   }
 
   @Test
-  void a_scope_sentence_tells_it_of_all_its_tags() throws IOException {
+  void a_scope_sentence_tells_it_of_all_its_tags() {
     String section =
         """
         SECTION 09 30 13 - TILING
@@ -66,7 +62,7 @@ class EvidenceTest {
         "A. GT-1: where glass tile occurs, align joints.",
         "A. Expansion joints between GT-1 and glass tile: 3/8 in.",
       })
-  void glass_tile_beside_a_tag_does_not_make_it_one(String clause) throws IOException {
+  void glass_tile_beside_a_tag_does_not_make_it_one(String clause) {
     String section =
         "SECTION 09 30 13 - TILING\nPART 2 - PRODUCTS\n2.1 MATERIALS\n" + clause + "\n";
     assertThat(glass(of("schedule.csv", BLENDS, "section.txt", section))).doesNotContain("GT-1");
@@ -90,7 +86,7 @@ class EvidenceTest {
         "Back-painted glass panel",
         "Quartz countertop",
       })
-  void a_title_makes_no_glass_tile_of_other_things(String material) throws IOException {
+  void a_title_makes_no_glass_tile_of_other_things(String material) {
     Checked c =
         of(
             "GLASS TILE SCHEDULE.csv",
@@ -108,7 +104,7 @@ class EvidenceTest {
         "Crystal glass penny rounds",
         "Aqua blend 12"
       })
-  void a_title_is_enough_where_nothing_speaks_against_it(String material) throws IOException {
+  void a_title_is_enough_where_nothing_speaks_against_it(String material) {
     Checked c =
         of(
             "schedule.csv",
@@ -117,7 +113,7 @@ class EvidenceTest {
   }
 
   @Test
-  void the_words_of_a_type_that_nobody_scheduled_are_no_others() throws IOException {
+  void the_words_of_a_type_that_nobody_scheduled_are_no_others() {
     String section =
         """
         SECTION 09 30 13 - GLASS TILING
@@ -137,7 +133,7 @@ class EvidenceTest {
   }
 
   @Test
-  void two_products_of_one_section_are_two_entries() throws IOException {
+  void two_products_of_one_section_are_two_entries() {
     String section =
         """
         SECTION 09 30 13 - GLASS TILING
@@ -161,7 +157,7 @@ class EvidenceTest {
   }
 
   @Test
-  void the_title_of_its_article_places_a_tile() throws IOException {
+  void the_title_of_its_article_places_a_tile() {
     String section =
         """
         SECTION 09 30 13 - GLASS TILING
@@ -178,7 +174,7 @@ class EvidenceTest {
   }
 
   @Test
-  void related_work_opens_no_section() throws IOException {
+  void related_work_opens_no_section() {
     String section =
         """
         SECTION 09 30 13 - GLASS TILING
@@ -196,7 +192,7 @@ class EvidenceTest {
   }
 
   @Test
-  void a_clause_that_tiles_are_sent_to_is_theirs() throws IOException {
+  void a_clause_that_tiles_are_sent_to_is_theirs() {
     String section =
         """
         M40 GLASS TILING

@@ -53,7 +53,6 @@ final class ClauseStatements {
     if (!own.limits().tags().isEmpty()) items.addNamed(text, own, at, reading.mark(), out);
     if (!own.limits().tags().isEmpty() && describesTile(p, section))
       items.addPlaces(text, own, at, out);
-    if (out.isEmpty()) items.addUnderTitle(p, at, reading.mark(), out);
     headed(p, at, out);
     if (own.limits().tags().isEmpty() && noteOffTopic(p, section))
       out.removeIf(s -> s.attribute().startsWith("process.") && !isOnCuttingGlass(s, text));

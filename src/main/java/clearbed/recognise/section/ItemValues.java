@@ -14,7 +14,6 @@ import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
-import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Optional;
@@ -79,20 +78,6 @@ final class ItemValues {
     }
   }
 
-  /** "GT-1 and GT-3: 1/16 in" under "Joint widths:" is read as in a column of that heading. */
-  void addUnderTitle(OutlineLine p, Origin at, DecimalMark mark, List<Statement> out) {
-    OutlineNode own = p.own();
-    String lead = Parts.lead(own.text());
-    if (lead.isEmpty() || p.above().isEmpty() || !namesTags(lead)) return;
-    String title = p.above().get(p.above().size() - 1).text().replaceFirst(":$", "");
-    String value = own.text().substring(lead.length() + 1).trim();
-    if (title.length() > LONGEST_VALUE || value.length() > LONGEST_VALUE) return;
-    Header.Column column = HeadingWords.named(vocabulary, title);
-    if (column == null || column.attribute().kind() != Attribute.Kind.AMOUNT) return;
-    for (Statement s : rowReader.property(column.with(mark), value.replaceFirst("\\.$", ""), at))
-      out.add(s.within(own.limits()));
-  }
-
   /** "Permanently under water." and "Outside, open to frost: ..." say of a tile where it is. */
   void addPlaces(String text, OutlineNode own, Origin at, List<Statement> out) {
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(text))) {
@@ -135,7 +120,7 @@ final class ItemValues {
   }
 
   /** "GT-4: epoxy, ANSI A118.3" under "Grout" is no property by the name of GT-4. */
-  private static boolean namesTags(String lead) {
+  static boolean namesTags(String lead) {
     LimitFinder.TagsAt tags = LimitFinder.opening(lead);
     return tags != null && tags.end() == lead.length();
   }

@@ -27,6 +27,8 @@ final class SectionLines {
   /** A title of fewer words, "Pool tiling", says what all below it is for. */
   private static final int TITLE_WORDS = 5;
 
+  private static final int LONGEST_TITLE = 60;
+
   private final Vocabulary vocabulary;
   private final Wordings wordings;
   private final OtherMarks others;
@@ -99,7 +101,16 @@ final class SectionLines {
       path.removeLast();
     path.addLast(node(wording, p));
     String over = introductions.next(wording.label());
+    if (over.isEmpty() && ItemValues.namesTags(wording.lead())) over = titleAbove();
     lines.add(new OutlineLine(p, List.copyOf(path), part, over));
+  }
+
+  /** "Joint widths:" over "GT-1 and GT-3: 1/16 in". */
+  private String titleAbove() {
+    if (path.size() < 2) return "";
+    List<OutlineNode> all = List.copyOf(path);
+    String title = all.get(all.size() - 2).text().replaceFirst(":$", "");
+    return title.length() > LONGEST_TITLE ? "" : title;
   }
 
   /** What stands in a table ends with it. */

@@ -32,16 +32,6 @@ final class AmountStatements {
 
   private static final String VARIATION = "tile.sizeVariation";
 
-  private static final Pattern NOTHING_BELOW =
-      Pattern.compile(
-          "\\b(?:nothing|none|never|no (?:\\w+ )?\\w+|not) (?:is |are |be |falls? |to be )?(?:below|under|less than|lower than) $",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern DIFFERENCE =
-      Pattern.compile(
-          "\\.?\\s+(?:wider|larger|bigger|thicker|greater|deeper|longer|narrower|smaller|more) than (?:the|its|that|each) ",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Pattern FOR_A =
       Pattern.compile("\\bfor (?:an? |the )?$", Pattern.CASE_INSENSITIVE);
 
@@ -110,8 +100,8 @@ final class AmountStatements {
   }
 
   /** "A cord 2 mm wider than the joint". */
-  private static boolean isDifference(Passage p, Quantities.Found found) {
-    return DIFFERENCE.matcher(p.text).region(found.end(), p.text.length()).lookingAt();
+  private boolean isDifference(Passage p, Quantities.Found found) {
+    return vocabulary.list("clause.difference").startsAt(p.text, found.end());
   }
 
   /** "May differ by 1/32 in. for a 1/8 in. joint" says for which joints, and asks for none. */
@@ -218,7 +208,8 @@ final class AmountStatements {
   private Content.Amount negatedBound(Passage p, Content.Amount amount, int start) {
     String before = p.text.substring(0, start);
     boolean negated =
-        vocabulary.list("negation.before").in(before) || NOTHING_BELOW.matcher(before).find();
+        vocabulary.list("negation.before").in(before)
+            || vocabulary.list("clause.nothingBelow").endsAt(before, before.length());
     if (amount.bound() == Bound.BELOW && negated) {
       return new Content.Amount(amount.low(), amount.high(), Bound.AT_LEAST);
     }

@@ -15,12 +15,6 @@ import java.util.regex.Pattern;
 
 /** Tells of which attribute a figure is: of that whose words stand nearest, as a rule. */
 final class FigureSubjects {
-  /** Before how far a figure may be off. */
-  private static final Pattern TOLERANCE =
-      Pattern.compile(
-          "(?:\\btolerances?(?: of)?|\\bplus(?: or minus)?|\\bminus|\\+/-|±)\\s*$",
-          Pattern.CASE_INSENSITIVE);
-
   private static final int NEAR = 90;
 
   /** In characters. */
@@ -137,7 +131,7 @@ final class FigureSubjects {
 
   /** What a figure without words of its own speaks of, or null: what the text spoke of before. */
   Attribute unnamed(Passage p, Content.Amount amount, int start, int end) {
-    if (TOLERANCE.matcher(p.text.substring(0, start)).find()) return null;
+    if (vocabulary.list("clause.tolerance").endsAt(p.text, start)) return null;
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
     Attribute introduced = introduced(p, amount);
     if (introduced != null) return introduced;
