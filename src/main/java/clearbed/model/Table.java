@@ -1,6 +1,7 @@
 package clearbed.model;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A grid of cells: a whole spreadsheet sheet (however many schedules stand on it), a Word table, a
@@ -11,8 +12,12 @@ import java.util.List;
  * @param turned true when rows and columns have changed places, so that addresses are still those
  *     of the document
  * @param sheet true for a spreadsheet sheet, where several tables and notes may share the grid
+ * @param apart where cells stand in the document that are read in another place of the grid; empty
+ *     where each stands where it is read
  */
-public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned) implements Block {
+public record Table(
+    Origin origin, List<Row> rows, boolean sheet, boolean turned, Map<Place, Origin> apart)
+    implements Block {
   private static final int USUAL_ROWS = 400;
   private static final int USUAL_COLUMNS = 40;
 
@@ -23,9 +28,22 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
     this(origin, rows, sheet, false);
   }
 
+  public Table(Origin origin, List<Row> rows, boolean sheet, boolean turned) {
+    this(origin, rows, sheet, turned, Map.of());
+  }
+
   public Table {
     rows = List.copyOf(rows);
+    apart = Map.copyOf(apart);
   }
+
+  /**
+   * A place on the grid.
+   *
+   * @param row from 1
+   * @param column from 0
+   */
+  public record Place(int row, int column) {}
 
   /**
    * A row of the grid.
@@ -86,6 +104,9 @@ public record Table(Origin origin, List<Row> rows, boolean sheet, boolean turned
 
   /** The place of a cell, with its words. */
   public Origin origin(Cell cell) {
+    Origin elsewhere =
+        apart.isEmpty() ? null : apart.get(new Place(cell.firstRow(), cell.column()));
+    if (elsewhere != null) return elsewhere.withText(cell.text());
     return new Origin(
         origin.document(),
         origin.sheet(),

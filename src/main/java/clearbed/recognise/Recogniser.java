@@ -13,10 +13,10 @@ import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.ChangeLog;
+import clearbed.recognise.schedule.CardLines;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
-import clearbed.recognise.schedule.PropertySheet;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleFinder;
 import clearbed.recognise.schedule.ScheduleRow;
@@ -46,8 +46,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns the blocks of a document into facts. Holds no state between documents. */
 public final class Recogniser {
@@ -55,7 +58,6 @@ public final class Recogniser {
   private final Vocabulary vocabulary;
   private final EarlierFacts kept;
   private final OutlineParser outlineParser;
-  private final PropertySheet propertySheet;
   private final ChangeLog changeLog;
   private final CountedNotes countedNotes;
   private final ScheduleFinder scheduleFinder;
@@ -99,7 +101,6 @@ public final class Recogniser {
     this.spans = spans;
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
-    this.propertySheet = new PropertySheet(vocabulary);
     this.changeLog = new ChangeLog(vocabulary);
     this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
@@ -166,9 +167,19 @@ public final class Recogniser {
     List<Paragraph> running = new ArrayList<>();
     // Of "C1 Glass tile" over a table it is to be known that C1 counts articles.
     Iterator<Paragraph> counted = countedNotes.of(paragraphs(document)).iterator();
-    for (Block block : document.blocks()) {
+    List<Table> cards = new ArrayList<>();
+    Map<Integer, CardLines.Run> runs = scheduleFinder.cardLines(document.blocks());
+    int behind = 0;
+    for (int i = 0; i < document.blocks().size(); i++) {
+      Block block = document.blocks().get(i);
       if (block instanceof Paragraph) {
-        running.add(counted.next());
+        Paragraph next = counted.next();
+        if (i < behind) continue;
+        CardLines.Run run = runs.get(i);
+        boolean isCards = run != null && cards(c, run.table(), "", running, marks);
+        if (isCards) cards.add(run.table());
+        if (isCards) behind = run.to();
+        else running.add(next);
       } else if (block instanceof Table t) {
         table(c, t, running, marks);
       }
@@ -190,7 +201,7 @@ public final class Recogniser {
         c.rows,
         c.rooms,
         c.sections,
-        citations(document, c.sections),
+        citations(document, cards, c.sections),
         mentions.in(document, c.sections),
         Numbered.in(document),
         // The second reading is by what the first has learned.
@@ -235,19 +246,19 @@ public final class Recogniser {
       running.addAll(notes);
       return;
     }
-    List<Table> cards = CardBlocks.of(t);
-    if (!cards.isEmpty()) {
-      for (Table card : cards) table(c, card, running, marks);
+    ChangeLog.Log changes = changeLog.read(t);
+    if (!changes.isEmpty()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      running.addAll(changes.paragraphs());
+      c.rows.addAll(changes.rows());
       return;
     }
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
-    PropertySheet.Sheet properties = changeLog.read(t);
-    if (properties.isEmpty()) properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
-    if (!properties.isEmpty()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
-      running.addAll(properties.paragraphs());
-      c.rows.addAll(properties.rows());
+    if (cards(c, t, tab.isEmpty() ? over : tab, running, marks)) return;
+    List<Table> cards = CardBlocks.of(t);
+    if (!cards.isEmpty()) {
+      for (Table card : cards) table(c, card, running, marks);
       return;
     }
     boolean ofTile = LimitFinder.firstTags(over) != null;
@@ -259,22 +270,7 @@ public final class Recogniser {
     }
     ScheduleFinder.Result found = scheduleFinder.find(t, over, marks);
     boolean products = products(found, t, running);
-    if (!products) {
-      c.scopes.table(
-          running.size(),
-          found.rows().stream()
-              .filter(row -> row.glass() && row.tagged())
-              .map(row -> Tags.key(row.tag()))
-              .collect(Collectors.toSet()));
-      c.rows.addAll(found.rows());
-      c.rooms.addAll(found.rooms());
-      c.gaps.addAll(found.gaps());
-      Set<Long> seen = new HashSet<>();
-      if (found.schedule()) {
-        String family = vocabulary.family(over);
-        for (TableLedger ledger : found.ledgers()) ledger.into(c.accounting, spans, family, seen);
-      }
-    }
+    if (!products) rows(c, found, over, running);
     if (products || !found.schedule()) {
       List<Account.Column> weighed =
           found.ledgers().stream().flatMap(l -> l.weighed().stream()).toList();
@@ -282,11 +278,45 @@ public final class Recogniser {
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
       new RowText(t, vocabulary).into(running);
-    } else if (!found.notes().isEmpty()) {
-      c.paragraphs.addAll(found.notes());
-      Section noted = outlineParser.notes(found.notes(), t.origin(), marks.mark());
-      if (noted != null) c.sections.add(noted);
+    } else {
+      notes(c, found, t, marks);
     }
+  }
+
+  /** True where the table is one of cards, whose rows are now among those of the schedules. */
+  private boolean cards(
+      Collected c, Table t, String over, List<Paragraph> running, MarkEvidence marks) {
+    Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
+    if (found.isEmpty()) return false;
+    c.titled(over, running);
+    rows(c, found.get(), over, running);
+    notes(c, found.get(), t, marks);
+    return true;
+  }
+
+  private void rows(
+      Collected c, ScheduleFinder.Result found, String over, List<Paragraph> running) {
+    c.scopes.table(
+        running.size(),
+        found.rows().stream()
+            .filter(row -> row.glass() && row.tagged())
+            .map(row -> Tags.key(row.tag()))
+            .collect(Collectors.toSet()));
+    c.rows.addAll(found.rows());
+    c.rooms.addAll(found.rooms());
+    c.gaps.addAll(found.gaps());
+    if (!found.schedule()) return;
+    Set<Long> seen = new HashSet<>();
+    String family = vocabulary.family(over);
+    for (TableLedger ledger : found.ledgers()) ledger.into(c.accounting, spans, family, seen);
+  }
+
+  /** What is said around the rows of a schedule. */
+  private void notes(Collected c, ScheduleFinder.Result found, Table t, MarkEvidence marks) {
+    if (found.notes().isEmpty()) return;
+    c.paragraphs.addAll(found.notes());
+    Section noted = outlineParser.notes(found.notes(), t.origin(), marks.mark());
+    if (noted != null) c.sections.add(noted);
   }
 
   /** The mark on the tab of a sheet of names and values; empty for other sheets. */
@@ -319,7 +349,10 @@ public final class Recogniser {
         .anyMatch(WorkFamilies.PARTS::contains);
   }
 
-  private List<Citation> citations(Document document, List<Section> sections) {
+  /**
+   * @param cards paragraphs of names and values
+   */
+  private List<Citation> citations(Document document, List<Table> cards, List<Section> sections) {
     List<Citation> out = new ArrayList<>();
     Set<Origin> lists = new HashSet<>();
     for (Section section : sections) {
@@ -330,7 +363,7 @@ public final class Recogniser {
           out.add(new Citation(f.standard(), f.asWritten(), clause.origin(), listed));
       }
     }
-    for (Block block : document.blocks()) {
+    for (Block block : Stream.concat(document.blocks().stream(), cards.stream()).toList()) {
       if (block instanceof Table t) {
         for (Table.Row row : t.rows()) {
           // "ASTM C920 | Sealants": a row of a list of standards asks for none of them.
@@ -383,6 +416,16 @@ public final class Recogniser {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
       this.document = document;
+    }
+
+    /** A line that was the title of a card heads nothing below the card, unless it is a heading. */
+    void titled(String over, List<Paragraph> running) {
+      if (over.isEmpty() || running.isEmpty()) return;
+      Paragraph title = running.get(running.size() - 1);
+      boolean line = title.headingLevel() == 0 && title.label().isEmpty();
+      if (!line || !PlainText.of(title.text()).trim().equals(over)) return;
+      running.remove(running.size() - 1);
+      lookedAt = running.size();
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */

@@ -26,15 +26,32 @@ public final class LineKind {
 
   private static final Pattern KEYED =
       Pattern.compile("^\\s*\\p{Lu}[\\p{L}\\d /&(),-]{1,40}:(\\s.*)?$");
+
+  /**
+   * {@code Substrate ........ cement board}; dots that lead to the number of a page do not count.
+   */
+  private static final Pattern LED =
+      Pattern.compile(
+          "^\\s*\\p{L}[^.\u2026_]{1,48}?\\s?(?:\\.{3,}|\u2026{2,}|_{3,}|(?:\\. ){3,}\\.?)\\s?:?\\s*(?!(?:\\d{1,4}|[ivxlc]{1,6})\\s*$)[^\\s.\u2026_].*");
+
   private static final Pattern LABEL_ALONE =
       Pattern.compile(
           "^(\\(?([A-Za-z]|\\d{1,3}|[ivxIVX]{1,5})[.)]|\\d{1,2}(\\.\\d{1,3}){1,4}\\.?|[-*\u2022\u25AA\u25E6\u2013\u2014\u00B7\uF0B7])$");
 
   private LineKind() {}
 
-  /** A number, letter or bullet that opens a paragraph. */
+  /** A number, letter or bullet that opens a paragraph, or a name with dots behind it. */
   public static boolean opensItem(String line) {
-    return BULLET.matcher(line).matches() || opensNumbered(line);
+    return BULLET.matcher(line).matches() || opensNumbered(line) || isLed(line);
+  }
+
+  /** A name from which dots lead to what it is. */
+  public static boolean isLed(String line) {
+    return (line.contains("..")
+            || line.contains(". . ")
+            || line.contains("__")
+            || line.contains("\u2026"))
+        && LED.matcher(line).matches();
   }
 
   static boolean opensNumbered(String line) {

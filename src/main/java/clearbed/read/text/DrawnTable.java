@@ -8,12 +8,16 @@ import clearbed.read.layout.CleanText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A table drawn in plain text with bars between its columns, as in Markdown. */
 final class DrawnTable {
   private static final Pattern RULE =
       Pattern.compile("^\\s*[|+]?\\s*:?[-=]+:?\\s*([|+]\\s*:?[-=]+:?\\s*)*[|+]?\\s*$");
   private static final Pattern BAR = Pattern.compile("(?<!\\\\)\\|");
+
+  /** Over, below and under the heading. */
+  private static final int FEWEST_RULES = 4;
 
   private DrawnTable() {}
 
@@ -53,24 +57,66 @@ final class DrawnTable {
     // "        | GT-1 | GT-2": a bar before the first words frames nothing where others lack it.
     boolean framed =
         lines.stream().filter(line -> !isRule(line)).allMatch(line -> line.strip().startsWith("|"));
+    boolean boxed = isBoxed(lines);
+    List<List<String>> open = new ArrayList<>();
     for (String line : lines) {
-      if (isRule(line)) continue;
-      List<Cell> cells = cells(line, ++number, framed);
+      if (!isRule(line)) {
+        open.add(parts(line, framed));
+        if (boxed) continue;
+      }
+      List<Cell> cells = cells(open, number + 1);
+      if (!open.isEmpty()) number++;
       if (!cells.isEmpty()) rows.add(new Row(number, cells, false));
+      open.clear();
     }
+    List<Cell> cells = cells(open, number + 1);
+    if (!cells.isEmpty()) rows.add(new Row(number + 1, cells, false));
     return new Table(origin, rows, false);
   }
 
-  private static List<Cell> cells(String line, int row, boolean framed) {
+  /** A rule below each row, whose cells may have several lines; the first cell has but one. */
+  private static boolean isBoxed(List<String> lines) {
+    int rules = 0;
+    int wrapped = 0;
+    boolean begun = false;
+    for (String line : lines) {
+      if (isRule(line)) {
+        rules++;
+        begun = false;
+        continue;
+      }
+      boolean headless = parts(line, true).get(0).isEmpty();
+      if (begun && !headless) return false;
+      if (begun) wrapped++;
+      begun = true;
+    }
+    return rules >= FEWEST_RULES && wrapped > 0;
+  }
+
+  private static List<String> parts(String line, boolean framed) {
     String inner = line.strip();
     if (framed && inner.startsWith("|")) inner = inner.substring(1);
     if (inner.endsWith("|") && !inner.endsWith("\\|"))
       inner = inner.substring(0, inner.length() - 1);
+    List<String> out = new ArrayList<>();
+    for (String part : BAR.split(inner, -1)) {
+      String text = part.replace("\\|", "|").replaceAll("(?i)<br\\s*/?>", "\n");
+      out.add(CleanText.of(text.replaceAll("(\\*\\*|__|`)(?=\\S)(.+?)(?<=\\S)\\1", "$2")));
+    }
+    return out;
+  }
+
+  /** The cells of a row, line below line. */
+  private static List<Cell> cells(List<List<String>> lines, int row) {
+    int columns = lines.stream().mapToInt(List::size).max().orElse(0);
     List<Cell> cells = new ArrayList<>();
-    String[] parts = BAR.split(inner, -1);
-    for (int c = 0; c < parts.length; c++) {
-      String text = parts[c].replace("\\|", "|").replaceAll("(?i)<br\\s*/?>", "\n");
-      text = CleanText.of(text.replaceAll("(\\*\\*|__|`)(?=\\S)(.+?)(?<=\\S)\\1", "$2"));
+    for (int c = 0; c < columns; c++) {
+      int column = c;
+      String text =
+          lines.stream()
+              .filter(parts -> column < parts.size() && !parts.get(column).isEmpty())
+              .map(parts -> parts.get(column))
+              .collect(Collectors.joining("\n"));
       if (!text.isEmpty()) cells.add(Cell.of(row, c, text));
     }
     return cells;

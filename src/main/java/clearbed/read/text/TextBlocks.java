@@ -75,7 +75,7 @@ final class TextBlocks {
   }
 
   void add(List<String> written) {
-    List<String> lines = DashedColumns.drawn(written);
+    List<String> lines = RuledColumns.drawn(DashedColumns.drawn(written));
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     capitals = inCapitals(lines);
     SpacedTables spaced = new SpacedTables(lines);

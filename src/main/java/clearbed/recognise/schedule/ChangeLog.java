@@ -31,6 +31,20 @@ public final class ChangeLog {
    */
   private record Columns(int head, int tag, int kind, int item, int former, int now) {}
 
+  /**
+   * What a log says.
+   *
+   * @param paragraphs a title for each tile, and a paragraph for each of its properties
+   * @param rows that schedule the tiles; what they state is in the paragraphs
+   */
+  public record Log(List<Paragraph> paragraphs, List<ScheduleRow> rows) {
+    public boolean isEmpty() {
+      return paragraphs.isEmpty();
+    }
+  }
+
+  private static final Log NONE = new Log(List.of(), List.of());
+
   /** A mark, and what stands with it in its cell. */
   private record Marked(String tag, String kind) {}
 
@@ -43,9 +57,9 @@ public final class ChangeLog {
   }
 
   /** What the table says; empty when it is no such log. */
-  public PropertySheet.Sheet read(Table table) {
+  public Log read(Table table) {
     Columns columns = columns(table);
-    if (columns == null) return PropertySheet.NONE;
+    if (columns == null) return NONE;
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
     String last = "";
@@ -62,7 +76,7 @@ public final class ChangeLog {
       }
       change(table, row, columns, out);
     }
-    return new PropertySheet.Sheet(out, rows);
+    return new Log(out, rows);
   }
 
   private ScheduleRow row(String tag, String kind, Origin at) {

@@ -276,6 +276,17 @@ final class HeadingRows {
     return String.join("|", row.cells().stream().map(c -> PlainText.line(c.text())).toList());
   }
 
+  /** What cards call their values, over what they say of each tile. */
+  Header over(Table.Row names, List<Table.Row> cards, String family) {
+    return new Header(evidence.columns(HeadingTexts.of(List.of(names), cards), family), 0);
+  }
+
+  /** True of words that head columns, or name what a card says. */
+  boolean isName(String words) {
+    return headings.of(HeadingWords.clean(vocabulary, words)).values().stream()
+        .anyMatch(heard -> heard.strength() >= PLAIN);
+  }
+
   private Header header(List<Table.Row> rows, int at, int count, String family) {
     List<Table.Row> data =
         data(rows, at + count, count == 0 ? "" : words(rows.get(at + count - 1)));

@@ -56,6 +56,11 @@ public final class HeadingWords {
     return column(vocabulary, 0, "", words.trim()).role() == Header.Role.TAG;
   }
 
+  /** True of "Material", "Covering" and other headings of what a tile is. */
+  static boolean isOfMaterial(Vocabulary vocabulary, String words) {
+    return column(vocabulary, 0, "", words.trim()).role() == Header.Role.MATERIAL;
+  }
+
   /**
    * "Ground: cement board on steel studs": the column that the value itself tells under a name that
    * is none of ours, or null.

@@ -46,7 +46,7 @@ final class RoomTitle {
         || vocabulary.surfaceHeaders().values().stream().anyMatch(term -> term.in(name));
   }
 
-  private static boolean isRoom(String word, Vocabulary vocabulary) {
+  static boolean isRoom(String word, Vocabulary vocabulary) {
     String plain = word.toLowerCase(Locale.ROOT).replace(".", "");
     return vocabulary.list("schedule.roomNumber").matches(plain)
         || vocabulary

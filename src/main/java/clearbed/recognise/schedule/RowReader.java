@@ -54,6 +54,10 @@ public final class RowReader {
   /** Longer cells are descriptions, in characters. */
   private static final int LONGEST_CALL = 120;
 
+  /** "Points, compatible with K1": what the mark stands for is not called for there. */
+  private static final Pattern FITTING =
+      Pattern.compile("\\bcompatib\\w+ (?:with|to)\\b[^;.]*", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern BEHIND_DITTO =
       Pattern.compile("\\s*(?:[,;:-]|but\\b)\\s*(?=\\S)", Pattern.CASE_INSENSITIVE);
 
@@ -217,6 +221,7 @@ public final class RowReader {
       Origin origin = table.origin(cell);
       Table.Cell read = spelt(withUnitBeside(header, row, column, cell), column);
       List<Statement> said = memo.of(column, read.text(), origin, () -> cell(origin, read, column));
+      if (said.isEmpty() && !table.apart().isEmpty()) said = inWords(origin, read, column);
       gaps.addAll(FigureGaps.of(vocabulary, said));
       out.addAll(said);
       fates.cell(cell, column, fate(column, cell, said));
@@ -226,6 +231,17 @@ public final class RowReader {
         out.addAll(described(as, table, header, row, tagColumn));
     withoutSupposed(out);
     return out;
+  }
+
+  /** "Method: ANSI A108.5" of a card, whose names are the office's own: as a sentence says it. */
+  private List<Statement> inWords(Origin origin, Table.Cell cell, Header.Column column) {
+    if (column.attribute() != null || column.describes() || column.text().isBlank())
+      return List.of();
+    String text = PlainText.of(cell.text()).trim();
+    String sentence = column.text() + ": " + text;
+    return find(origin, sentence, column, Context.running("", Set.of(), true)).stream()
+        .map(s -> asWritten(s, text))
+        .toList();
   }
 
   /** "Reaction resin" beside "R2T" tells no class by itself. */
@@ -251,8 +267,7 @@ public final class RowReader {
       Table.Cell cell = row.at(column.index());
       if (cell == null || column.index() == tagColumn) continue;
       // "Interior floor, wet" under "Exposure" tells the surface, too.
-      boolean exposed =
-          column.attribute() != null && column.attribute().id().equals("location.exposure");
+      boolean exposed = isOfExposure(column);
       String text = PlainText.of(cell.text());
       List<String> told =
           column.describes() ? places.in(text) : exposed ? List.of(text) : List.of();
@@ -263,6 +278,19 @@ public final class RowReader {
               && !out.contains(s)) out.add(s);
     }
     return out;
+  }
+
+  /** "Exposure", and "Where / exposure", which is of the room as well. */
+  private boolean isOfExposure(Header.Column column) {
+    if (column.attribute() == null || !isPlace(column)) return false;
+    return column.attribute().id().equals("location.exposure")
+        || column.text().indexOf('/') >= 0
+            && vocabulary
+                .attribute("location.exposure")
+                .orElseThrow()
+                .words()
+                .headers()
+                .in(column.text());
   }
 
   /** Takes what came of a cell. */
@@ -277,8 +305,19 @@ public final class RowReader {
     if (!doubtful && found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
     boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
     boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
-    if (!says || elsewhere || column.describes()) return Fate.CONTEXT;
+    if (!says || elsewhere || column.describes() || isStandard(column, cell)) return Fate.CONTEXT;
     return Fate.NOT_UNDERSTOOD;
+  }
+
+  /** "Method | ANSI A108.5": a standard that is known, and states nothing of what is asked for. */
+  private boolean isStandard(Header.Column column, Table.Cell cell) {
+    String text = PlainText.line(cell.text()).strip();
+    if (!Citations.mayCite(text)) return false;
+    List<Citations.Found> cited = Citations.find(text);
+    return cited.size() == 1
+        && cited.get(0).asWritten().equals(text)
+        && (column.attribute() == null
+            || vocabulary.standardOf(cited.get(0).standard().designation()).isPresent());
   }
 
   /** Words in a column of figures or standards were kept, not understood. */
@@ -497,14 +536,15 @@ public final class RowReader {
         .toList();
   }
 
-  private void marks(List<Statement> out, Origin origin, String text) {
-    if (text.length() > LONGEST_CALL) return;
+  private void marks(List<Statement> out, Origin origin, String written) {
+    if (written.length() > LONGEST_CALL) return;
+    String text = FITTING.matcher(written).replaceAll(" ");
     Set<String> called = new TreeSet<>(LimitFinder.tags(text));
     called.addAll(ClauseNumbers.in(text));
     for (Phrases.Hit taught : vocabulary.taught().tagsIn(text))
       called.add(text.substring(taught.start(), taught.end()));
     for (String mark : called)
-      out.add(new Statement(MARK, new Content.Words(mark), false, text, origin, Limits.NONE));
+      out.add(new Statement(MARK, new Content.Words(mark), false, written, origin, Limits.NONE));
   }
 
   /** A comment on a cell is what a person says of it: what it leaves open is open. */

@@ -1,6 +1,7 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
+import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Fate;
 import clearbed.model.Paragraph;
@@ -16,6 +17,8 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -29,6 +32,9 @@ public final class ScheduleFinder {
 
   /** Rows that may stand over a table without headings. */
   private static final int MOST_TITLES = 8;
+
+  /** Cards that show what their names hold. */
+  private static final int MOST_SHOWN = 40;
 
   /** What was found on one grid. */
   public record Result(
@@ -83,6 +89,7 @@ public final class ScheduleFinder {
   private final Memo<String, String> words = Memo.ofTexts();
   final CellMemo memo = new CellMemo();
   private final SideBySide sideBySide;
+  private final CardFinder cards;
   final HeadingRows headingRows;
   final GroupRows groupRows;
 
@@ -101,6 +108,7 @@ public final class ScheduleFinder {
     this.rowReader = new RowReader(vocabulary, finder, evidence.shorts());
     this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
+    this.cards = new CardFinder(vocabulary, headingRows);
     this.sideBySide = new SideBySide(headingRows);
     this.groupRows = new GroupRows(vocabulary);
   }
@@ -182,6 +190,27 @@ public final class ScheduleFinder {
     read.heads().forEach(row -> ledger.row(row, Fate.CONTEXT));
     read.ticks().forEach(row -> ledger.row(row, Fate.READ));
     return result;
+  }
+
+  /**
+   * The cards on a grid, one to a row; empty where there are none.
+   *
+   * @param over the heading that the table stands under, or the tab of its sheet
+   */
+  public Optional<Result> cards(Table table, String over, MarkEvidence document) {
+    CardFinder.Found found = cards.on(table, over, table.origin().withText(over));
+    if (found.cards().isEmpty()) return Optional.empty();
+    CardTable all = CardTable.of(found, table);
+    List<Table.Row> shown = all.cards().subList(0, Math.min(all.cards().size(), MOST_SHOWN));
+    Header header = headingRows.over(all.names(), shown, vocabulary.family(over));
+    ScheduleWalk walk = new ScheduleWalk(this, all.table(), over, document);
+    walk.heads(all.context());
+    return Optional.of(walk.run(header, all.first()));
+  }
+
+  /** Paragraphs of a document that may be cards, by the index of the first. */
+  public Map<Integer, CardLines.Run> cardLines(List<Block> blocks) {
+    return cards.lines(blocks);
   }
 
   private Result findOne(Table table, String heading, MarkEvidence document) {

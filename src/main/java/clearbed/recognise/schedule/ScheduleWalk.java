@@ -118,7 +118,8 @@ final class ScheduleWalk {
     this.table = table;
     this.document = document;
     this.units = document.units();
-    this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
+    this.places =
+        new Table(table.origin(), List.of(), table.sheet(), table.turned(), table.apart());
     this.family = means.family(over);
     this.over = over;
     this.rowGlass = new RowGlass(means);
@@ -165,6 +166,14 @@ final class ScheduleWalk {
     }
     return new ScheduleFinder.Result(
         rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
+  }
+
+  /** Names of what cards say, which head the columns. */
+  void heads(List<Table.Row> names) {
+    for (Table.Row row : names) {
+      ledger.row(row, Fate.CONTEXT);
+      remarks(row);
+    }
   }
 
   /** The heading again, as at the top of another page. */
@@ -561,6 +570,12 @@ final class ScheduleWalk {
   private Map<String, Origin> blanks(Table.Row row) {
     List<Header.Column> columns = rowReader.blankColumns(header, row);
     if (columns.isEmpty()) return Map.of();
+    if (isOfCards()) {
+      // What a card does not name at all was not left blank.
+      return columns.stream()
+          .filter(c -> row.at(c.index()) != null)
+          .collect(Collectors.toMap(c -> c.attribute().id(), c -> table.origin(row.at(c.index()))));
+    }
     if (table.turned()) {
       // There a column is a line of the table, and the row begins with its tile.
       Origin first = table.origin(row.cells().get(0));
@@ -573,9 +588,14 @@ final class ScheduleWalk {
     return new BlankCells(places, row.number(), page, same);
   }
 
+  private boolean isOfCards() {
+    return !table.apart().isEmpty();
+  }
+
   /** What an undecided row states is read when somebody asks for it. */
   private List<Statement> statements(Table.Row row, boolean decided, Table.Row written) {
-    if (decided || rowReader.isUnusual(row) || !groupSays.statements().isEmpty()) {
+    // Places that no number of a row and a column tells are not kept for later.
+    if (decided || isOfCards() || rowReader.isUnusual(row) || !groupSays.statements().isEmpty()) {
       ledger.columnless(written, header, tagColumn);
       return groupSays.with(statements(row, header, tagColumn, previous));
     }

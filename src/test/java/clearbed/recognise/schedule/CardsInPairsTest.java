@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Cards whose rows hold two properties, one of them the mark of the tile. */
-class PropertyPairsTest {
+class CardsInPairsTest {
   @TempDir Path folder;
 
   private Checked with(String... rows) throws IOException {
