@@ -10,6 +10,7 @@ import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
+import clearbed.recognise.schedule.CalledCodes;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
@@ -246,7 +247,7 @@ public final class Recogniser {
       running.addAll(room);
       return;
     }
-    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks);
+    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks, c.codes);
     boolean products = products(found, t, running);
     if (!products) {
       c.scopes.table(
@@ -355,6 +356,7 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
+    final CalledCodes codes;
     private final Document document;
 
     /** Told when the first table asks what stands over it; null before. */
@@ -372,6 +374,7 @@ public final class Recogniser {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
       this.document = document;
+      codes = CalledCodes.of(document);
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */

@@ -217,6 +217,14 @@ final class Components {
     }
   }
 
+  /** Keys of rows that stand for a part of the work, of letters that tiles call: no tiles. */
+  Set<String> called() {
+    Set<String> letters = users.keySet().stream().map(Tags::prefix).collect(Collectors.toSet());
+    return parts.keySet().stream()
+        .filter(key -> letters.contains(Tags.prefix(key)))
+        .collect(Collectors.toSet());
+  }
+
   /** Keys of the marks. */
   Set<String> keys() {
     return works.keySet();

@@ -101,6 +101,8 @@ public final class Resolver {
     sayings.values(packer::hold);
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
+    Set<String> parts = components.called();
+    left.removeIf(draft -> !draft.glass && parts.contains(draft.key));
     drafts.clear();
     while (!left.isEmpty()) {
       List<Draft> some = new ArrayList<>();
@@ -122,7 +124,10 @@ public final class Resolver {
       }
     }
     return new Project(
-        entries, facts.stream().map(Facts::withoutStatements).toList(), tags, components.keys());
+        entries,
+        facts.stream().map(Facts::withoutStatements).toList(),
+        tags,
+        components.keys());
   }
 
   /** "No acid on glass tile (CP-1 is washed with it before)": the tag is of something else. */

@@ -74,6 +74,7 @@ final class ScheduleWalk {
   private final String family;
   private final String over;
   private final MarkEvidence document;
+  private final CalledCodes codes;
   private final List<ScheduleRow> rows = new ArrayList<>();
   private final List<RoomUse> rooms = new ArrayList<>();
   private final List<Paragraph> notes = new ArrayList<>();
@@ -111,12 +112,14 @@ final class ScheduleWalk {
   /**
    * @param over the heading over the table, or empty
    */
-  ScheduleWalk(ScheduleFinder means, Table table, String over, MarkEvidence document) {
+  ScheduleWalk(
+      ScheduleFinder means, Table table, String over, MarkEvidence document, CalledCodes codes) {
     this.means = means;
     this.vocabulary = means.vocabulary;
     this.rowReader = means.rowReader;
     this.table = table;
     this.document = document;
+    this.codes = codes;
     this.units = document.units();
     this.places = new Table(table.origin(), List.of(), table.sheet(), table.turned());
     this.family = means.family(over);
@@ -195,7 +198,10 @@ final class ScheduleWalk {
     groupSays = GroupRows.Group.NOTHING;
     previous = null;
     schedule = true;
-    tagColumn = tagColumn(found, all, at + found.rows());
+    int taken = tagColumn(found, all, at + found.rows());
+    tagColumn = codes.marks(table, below(all, from), taken);
+    if (tagColumn != taken) header = header.marked(tagColumn, taken);
+    header = codes.calling(table, below(all, from), header, tagColumn);
     keys.clear();
     if (tagColumn >= 0) keys(below(all, from));
     counts = tagColumn >= 0 && items.areItems(below(all, from), tagColumn);
