@@ -16,7 +16,9 @@ import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
 import clearbed.recognise.schedule.PropertySheet;
+import clearbed.recognise.schedule.RepeatingBlanks;
 import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.SameCells;
 import clearbed.recognise.schedule.ScheduleFinder;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.schedule.TableLedger;
@@ -216,7 +218,9 @@ public final class Recogniser {
     }
   }
 
-  private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
+  private void table(Collected c, Table written, List<Paragraph> running, MarkEvidence marks) {
+    Table filled = c.blanksRepeat ? RepeatingBlanks.filled(written) : written;
+    Table t = SameCells.repeated(filled, vocabulary);
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
     List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
     List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
@@ -357,6 +361,7 @@ public final class Recogniser {
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
     final CalledCodes codes;
+    final boolean blanksRepeat;
     private final Document document;
 
     /** Told when the first table asks what stands over it; null before. */
@@ -375,6 +380,7 @@ public final class Recogniser {
       gaps = new ArrayList<>(document.gaps());
       this.document = document;
       codes = CalledCodes.of(document);
+      blanksRepeat = RepeatingBlanks.areIn(document, vocabulary);
     }
 
     /** The heading, or the few words, that a table stands under; empty when there are none. */

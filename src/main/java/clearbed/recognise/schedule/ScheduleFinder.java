@@ -186,7 +186,7 @@ public final class ScheduleFinder {
     boolean tagged =
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
-    Table uncounted = Transposed.uncounted(table);
+    Table uncounted = Transposed.measured(Transposed.uncounted(table));
     if (tagged && !mayBeTurned(uncounted)) return result;
     boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
     Table turned = mayTurn ? Transposed.of(uncounted) : null;
