@@ -78,6 +78,8 @@ public final class Resolver {
     SpecifiedProducts products =
         new SpecifiedProducts(vocabulary, facts, drafts, components.keys());
     products.add();
+    LikeOthers likes = new LikeOthers(vocabulary, facts);
+    likes.add(drafts);
     components.gather(facts);
     rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
@@ -124,7 +126,7 @@ public final class Resolver {
       }
     }
     return new Project(
-        entries,
+        likes.completed(entries),
         facts.stream().map(Facts::withoutStatements).toList(),
         tags,
         components.keys());
