@@ -11,13 +11,16 @@ import clearbed.model.Placed;
 import clearbed.model.Table;
 import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
+import clearbed.recognise.schedule.CalledCodes;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.ChangeLog;
 import clearbed.recognise.schedule.CardLines;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
+import clearbed.recognise.schedule.RepeatingBlanks;
 import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.SameCells;
 import clearbed.recognise.schedule.ScheduleFinder;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.schedule.TableLedger;
@@ -236,7 +239,9 @@ public final class Recogniser {
     }
   }
 
-  private void table(Collected c, Table t, List<Paragraph> running, MarkEvidence marks) {
+  private void table(Collected c, Table written, List<Paragraph> running, MarkEvidence marks) {
+    Table filled = c.blanksRepeat ? RepeatingBlanks.filled(written) : written;
+    Table t = SameCells.repeated(filled, vocabulary);
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
     List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
     List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
@@ -268,7 +273,7 @@ public final class Recogniser {
       running.addAll(room);
       return;
     }
-    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks);
+    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks, c.codes);
     boolean products = products(found, t, running);
     if (!products) rows(c, found, over, running);
     if (products || !found.schedule()) {
@@ -399,6 +404,8 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
+    final CalledCodes codes;
+    final boolean blanksRepeat;
     private final Document document;
 
     /** Told when the first table asks what stands over it; null before. */
@@ -416,6 +423,8 @@ public final class Recogniser {
       this.accounting = accounting;
       gaps = new ArrayList<>(document.gaps());
       this.document = document;
+      codes = CalledCodes.of(document);
+      blanksRepeat = RepeatingBlanks.areIn(document, vocabulary);
     }
 
     /** A line that was the title of a card heads nothing below the card, unless it is a heading. */

@@ -26,6 +26,10 @@ final class CalledProducts {
 
   private static final String TILE = "tile.";
   private static final String LOCATION = "location.";
+  private static final String ROOM = "location.room";
+
+  /** For the letters of codes that are figures alone. */
+  private static final String FIGURES = "#";
 
   /** Keys of the tiles that call for a product, by its key. */
   private final Map<String, Set<String>> users = new TreeMap<>();
@@ -78,7 +82,7 @@ final class CalledProducts {
 
   /** "K2 | Cement adhesive, C2 | GM-4" is an adhesive for a tile, and calls for nothing. */
   private static boolean isTile(Draft draft) {
-    if (draft.glass || states(draft, TILE)) return true;
+    if (draft.glass || states(draft, TILE) || states(draft, ROOM)) return true;
     return states(draft, LOCATION) && !states(draft, "mortar.") && !states(draft, "grout.");
   }
 
@@ -105,7 +109,8 @@ final class CalledProducts {
   /** The letters of a mark, or the word of {@code Product 4}. */
   private static String family(String key) {
     int blank = key.lastIndexOf(' ');
-    return blank > 0 ? key.substring(0, blank) : Tags.prefix(key);
+    if (blank > 0) return key.substring(0, blank);
+    return key.chars().allMatch(Character::isDigit) ? FIGURES : Tags.prefix(key);
   }
 
   private static void join(Draft tile, Draft product) {

@@ -49,6 +49,11 @@ final class ComponentUsers {
     return users.getOrDefault(mark, Set.of());
   }
 
+  /** The letters of the marks that tiles call for. */
+  Set<String> letters() {
+    return users.keySet().stream().map(Tags::prefix).collect(Collectors.toSet());
+  }
+
   /** Keys of the tiles that call for a part of the work by some mark. */
   Set<String> ofWork(String work) {
     return called.getOrDefault(work, Set.of());

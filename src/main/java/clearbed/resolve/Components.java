@@ -99,6 +99,14 @@ final class Components {
     return out;
   }
 
+  /** Keys of rows that stand for a part of the work, of letters that tiles call: no tiles. */
+  Set<String> called() {
+    Set<String> letters = users.letters();
+    return marks.parts.keySet().stream()
+        .filter(key -> letters.contains(Tags.prefix(key)))
+        .collect(Collectors.toSet());
+  }
+
   /** Keys of the marks. */
   Set<String> keys() {
     return marks.works.keySet();

@@ -51,6 +51,8 @@ public final class Resolver {
     SpecifiedProducts products =
         new SpecifiedProducts(vocabulary, facts, drafts, components.keys());
     products.add();
+    LikeOthers likes = new LikeOthers(vocabulary, facts);
+    likes.add(drafts);
     components.gather(facts);
     ScheduledTiles.rooms(facts, drafts);
     Set<String> tags = new TreeSet<>(drafts.keySet());
@@ -75,6 +77,8 @@ public final class Resolver {
     sayings.values(packer::hold);
     List<Entry> entries = new ArrayList<>();
     Queue<Draft> left = new ArrayDeque<>(drafts.values());
+    Set<String> parts = components.called();
+    left.removeIf(draft -> !draft.glass && parts.contains(draft.key));
     drafts.clear();
     while (!left.isEmpty()) {
       List<Draft> some = new ArrayList<>();
@@ -96,7 +100,10 @@ public final class Resolver {
       }
     }
     return new Project(
-        entries, facts.stream().map(Facts::withoutStatements).toList(), tags, components.keys());
+        likes.completed(entries),
+        facts.stream().map(Facts::withoutStatements).toList(),
+        tags,
+        components.keys());
   }
 
   /** "No acid on glass tile (CP-1 is washed with it before)": the tag is of something else. */

@@ -23,6 +23,8 @@ public record Header(Map<Integer, Column> columns, int rows) {
     SURFACE,
     /** What was required before, and is no more. */
     FORMER,
+    /** Codes of rows elsewhere that say more: of a system, a product. */
+    CALLS,
     /** Prices, dates, who drew it: nothing that is asked for. */
     UNASKED,
     OTHER
@@ -127,6 +129,27 @@ public record Header(Map<Integer, Column> columns, int rows) {
                       c.evidence())
                   : c);
         });
+    return new Header(out, rows);
+  }
+
+  /**
+   * With the marks in another column, as that which was taken for them calls other rows.
+   *
+   * @param tags column of the marks
+   * @param calls column that was taken for it
+   */
+  Header marked(int tags, int calls) {
+    Map<Integer, Column> out = new LinkedHashMap<>(columns);
+    Column of = columns.get(tags);
+    out.put(tags, new Column(tags, of == null ? "" : of.text(), Role.TAG, null, "", null));
+    return new Header(out, rows).calling(calls);
+  }
+
+  /** With a column of codes that call other rows. */
+  Header calling(int calls) {
+    Map<Integer, Column> out = new LinkedHashMap<>(columns);
+    Column to = columns.get(calls);
+    if (to != null) out.put(calls, new Column(calls, to.text(), Role.CALLS, null, "", null));
     return new Header(out, rows);
   }
 

@@ -124,7 +124,7 @@ final class HeardHeadings {
       case MATERIAL -> HeadingEvidence.MATERIAL;
       case SURFACE -> HeadingEvidence.SURFACE + c.surface();
       case ATTRIBUTE -> c.attribute().id();
-      case FORMER, UNASKED, OTHER -> HeadingEvidence.OTHER;
+      case CALLS, FORMER, UNASKED, OTHER -> HeadingEvidence.OTHER;
     };
   }
 

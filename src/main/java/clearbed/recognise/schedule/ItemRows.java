@@ -23,6 +23,11 @@ final class ItemRows {
   /** A mark that comes later is that of something beside the tile, in characters. */
   private static final int OPENING = 60;
 
+  /** What a tile is stands close behind the mark that its words open with, in characters. */
+  private static final int NAMED = 40;
+
+  private static final int BETWEEN = 3;
+
   /** The first rows tell: of long schedules the others would take time. */
   private static final int SEARCHED = 60;
 
@@ -42,6 +47,8 @@ final class ItemRows {
   /** The one mark in the words, as written, or that which their tile is called by; or empty. */
   String named(String material) {
     String text = PlainText.of(material);
+    String own = opening(text);
+    if (!own.isEmpty()) return own;
     Set<String> tags = LimitFinder.tags(text);
     for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
       tags.add(text.substring(hit.start(), hit.end()));
@@ -76,6 +83,16 @@ final class ItemRows {
     String before = text.substring(0, first.start()).stripTrailing();
     String last = before.substring(before.lastIndexOf(' ') + 1);
     return TileWords.tile(last) ? first.tags().get(0) : "";
+  }
+
+  /** "GM-2" of "GM-2 Glass mosaic as GM-1 but ...", bedded in C2: the words open with it. */
+  private String opening(String text) {
+    LimitFinder.TagsAt first = LimitFinder.firstTags(text);
+    if (first == null || first.start() > 0 || first.tags().size() != 1) return "";
+    String behind = text.substring(first.end(), Math.min(text.length(), first.end() + NAMED));
+    Phrases.Hit tile = vocabulary.list("glassTile").first(behind);
+    boolean named = tile != null && behind.substring(0, tile.start()).strip().length() < BETWEEN;
+    return named ? first.tags().get(0) : "";
   }
 
   /** False for "Movement joints to glass": what comes before the glass names the work. */

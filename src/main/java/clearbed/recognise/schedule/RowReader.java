@@ -305,7 +305,9 @@ public final class RowReader {
     if (!doubtful && found.stream().anyMatch(s -> understood(column, s))) return Fate.READ;
     boolean says = !vocabulary.list("empty").matches(PlainText.line(cell.text()));
     boolean elsewhere = vocabulary.list("schedule.elsewhere").in(PlainText.line(cell.text()));
-    if (!says || elsewhere || column.describes() || isStandard(column, cell)) return Fate.CONTEXT;
+    boolean calls = column.role() == Header.Role.CALLS;
+    if (!says || elsewhere || calls || column.describes() || isStandard(column, cell))
+      return Fate.CONTEXT;
     return Fate.NOT_UNDERSTOOD;
   }
 
@@ -469,7 +471,7 @@ public final class RowReader {
     } else if (!empty(attribute, text)) {
       attribute(out, origin, text, column, attribute);
     }
-    marks(out, origin, text);
+    marks(out, origin, text, column);
     return out;
   }
 
@@ -536,13 +538,14 @@ public final class RowReader {
         .toList();
   }
 
-  private void marks(List<Statement> out, Origin origin, String written) {
+  private void marks(List<Statement> out, Origin origin, String written, Header.Column column) {
     if (written.length() > LONGEST_CALL) return;
     String text = FITTING.matcher(written).replaceAll(" ");
     Set<String> called = new TreeSet<>(LimitFinder.tags(text));
     called.addAll(ClauseNumbers.in(text));
     for (Phrases.Hit taught : vocabulary.taught().tagsIn(text))
       called.add(text.substring(taught.start(), taught.end()));
+    if (column.role() == Header.Role.CALLS && called.isEmpty()) called.add(text);
     for (String mark : called)
       out.add(new Statement(MARK, new Content.Words(mark), false, written, origin, Limits.NONE));
   }

@@ -176,16 +176,23 @@ public final class ScheduleFinder {
    * @param document what its figures show of the way they are written
    */
   public Result find(Table table, String heading, MarkEvidence document) {
+    return find(table, heading, document, CalledCodes.NONE);
+  }
+
+  /**
+   * @param codes by which tables of the document call rows of others
+   */
+  public Result find(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     List<Result> results = new ArrayList<>();
-    for (Table part : sideBySide.of(table)) results.add(ticked(part, heading, document));
+    for (Table part : sideBySide.of(table)) results.add(ticked(part, heading, document, codes));
     if (results.size() != 1) return Result.joined(results);
     Result only = results.get(0);
     return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
   }
 
-  private Result ticked(Table table, String heading, MarkEvidence document) {
+  private Result ticked(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     TickedColumns.Read read = TickedColumns.of(table);
-    Result result = findOne(read.table(), heading, document);
+    Result result = findOne(read.table(), heading, document, codes);
     TableLedger ledger = result.ledgers().get(0);
     read.heads().forEach(row -> ledger.row(row, Fate.CONTEXT));
     read.ticks().forEach(row -> ledger.row(row, Fate.READ));
@@ -203,7 +210,7 @@ public final class ScheduleFinder {
     CardTable all = CardTable.of(found, table);
     List<Table.Row> shown = all.cards().subList(0, Math.min(all.cards().size(), MOST_SHOWN));
     Header header = headingRows.over(all.names(), shown, vocabulary.family(over));
-    ScheduleWalk walk = new ScheduleWalk(this, all.table(), over, document);
+    ScheduleWalk walk = new ScheduleWalk(this, all.table(), over, document, CalledCodes.NONE);
     walk.heads(all.context());
     return Optional.of(walk.run(header, all.first()));
   }
@@ -213,17 +220,17 @@ public final class ScheduleFinder {
     return cards.lines(blocks);
   }
 
-  private Result findOne(Table table, String heading, MarkEvidence document) {
-    Result result = new ScheduleWalk(this, table, heading, document).run();
+  private Result findOne(Table table, String heading, MarkEvidence document, CalledCodes codes) {
+    Result result = new ScheduleWalk(this, table, heading, document, codes).run();
     boolean tagged =
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
-    Table uncounted = Transposed.uncounted(table);
+    Table uncounted = Transposed.measured(Transposed.uncounted(table));
     if (tagged && !mayBeTurned(uncounted)) return result;
     boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
     Table turned = mayTurn ? Transposed.of(uncounted) : null;
     if (turned != null) {
-      Result other = new ScheduleWalk(this, turned, heading, document).run();
+      Result other = new ScheduleWalk(this, turned, heading, document, codes).run();
       double more = other.evidence() - result.evidence();
       boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
       if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
@@ -297,7 +304,8 @@ public final class ScheduleFinder {
       if (rows.get(i).cells().stream().noneMatch(c -> areTags(c.text()))) continue;
       Header header = headingRows.without(rows, i, family);
       if (header == null) break;
-      return new ScheduleWalk(this, table, heading, document).run(header, i - header.rows());
+      return new ScheduleWalk(this, table, heading, document, CalledCodes.NONE)
+          .run(header, i - header.rows());
     }
     headingRows.weighed(rows, family).ifPresent(none.ledgers().get(0)::header);
     return none;

@@ -74,6 +74,7 @@ final class ScheduleWalk {
   private final String family;
   private final String over;
   private final MarkEvidence document;
+  private final CalledCodes codes;
   private final List<ScheduleRow> rows = new ArrayList<>();
   private final List<RoomUse> rooms = new ArrayList<>();
   private final List<Paragraph> notes = new ArrayList<>();
@@ -105,18 +106,28 @@ final class ScheduleWalk {
   /** True where the numbers of the rows count items, and the tiles have their marks in words. */
   private boolean counts;
 
+  private final BillHeads heads;
+
+  /** True where lines without a number describe the tiles of the counted items below them. */
+  private boolean headed;
+
+  /** The last such line; null before the first. */
+  private ScheduleRow head;
+
   private boolean schedule;
   private final TableLedger ledger;
 
   /**
    * @param over the heading over the table, or empty
    */
-  ScheduleWalk(ScheduleFinder means, Table table, String over, MarkEvidence document) {
+  ScheduleWalk(
+      ScheduleFinder means, Table table, String over, MarkEvidence document, CalledCodes codes) {
     this.means = means;
     this.vocabulary = means.vocabulary;
     this.rowReader = means.rowReader;
     this.table = table;
     this.document = document;
+    this.codes = codes;
     this.units = document.units();
     this.places =
         new Table(table.origin(), List.of(), table.sheet(), table.turned(), table.apart());
@@ -124,6 +135,7 @@ final class ScheduleWalk {
     this.over = over;
     this.rowGlass = new RowGlass(means);
     this.items = new ItemRows(vocabulary);
+    this.heads = new BillHeads(vocabulary);
     this.ledger = new TableLedger(table, means.traces);
     this.packer = new Placed.Packer<>(ScheduleFinder.PLACE, table.rows().size());
   }
@@ -204,9 +216,14 @@ final class ScheduleWalk {
     groupSays = GroupRows.Group.NOTHING;
     previous = null;
     schedule = true;
-    tagColumn = tagColumn(found, all, at + found.rows());
+    int taken = tagColumn(found, all, at + found.rows());
+    tagColumn = codes.marks(table, below(all, from), taken);
+    if (tagColumn != taken) header = header.marked(tagColumn, taken);
+    header = codes.calling(table, below(all, from), header, tagColumn);
     keys.clear();
     if (tagColumn >= 0) keys(below(all, from));
+    headed = tagColumn >= 0 && heads.are(below(all, from), tagColumn);
+    head = null;
     counts = tagColumn >= 0 && items.areItems(below(all, from), tagColumn);
     if (table.turned()) title(found, all.subList(at + found.rows(), all.size()));
     later = new LaterSchedule(places, header, tagColumn, means::late, packer);
@@ -321,6 +338,11 @@ final class ScheduleWalk {
       if (filled.size() <= 2) title(filled);
       else filled.forEach(this::note);
       remarks(row);
+      return;
+    }
+    String mark = headed && single ? heads.mark(row) : "";
+    if (!mark.isEmpty()) {
+      head(row, mark);
       return;
     }
     boolean group = !single && isCountedGroup(filled);
@@ -473,8 +495,41 @@ final class ScheduleWalk {
     return ofTiles ? over : "";
   }
 
+  /** A line that describes a tile by its mark, over the items that say where it goes. */
+  private void head(Table.Row row, String mark) {
+    if (passedOver(row)) return;
+    String material = rowReader.material(header, row, tagColumn);
+    RowGlass.Result glass = rowGlass.of(header, row, mark, material, List.of());
+    boolean read = glass.is() || !glass.decided();
+    Origin origin = table.origin(row.cells().get(0)).withText(mark);
+    if (!read) ledger.setAside(row, "not glass tile: " + glass.evidence());
+    ledger.tags(List.of(mark));
+    groupSays = GroupRows.Group.NOTHING;
+    List<Statement> said = read ? statements(row, header, tagColumn, null) : List.of();
+    head =
+        new ScheduleRow(
+            mark, true, glass.is(), glass.decided(), glass.evidence(), origin, said, Map.of());
+    rows.add(head);
+  }
+
+  /** An item under such a line; false where it is none. */
+  private boolean item(Table.Row row) {
+    Table.Cell number = row.at(tagColumn);
+    if (number == null || !ItemRows.isNumber(number.text())) return false;
+    if (!head.glass()) {
+      ledger.setAside(row, "not glass tile: " + head.evidence());
+      return true;
+    }
+    ledger.tags(List.of(head.tag()));
+    ledger.columnless(row, header, tagColumn);
+    List<Statement> said = statements(row, header, tagColumn, null);
+    rows.add(head.withStatements(packer.pack(heads.of(table, row, header, said))));
+    return true;
+  }
+
   private void entry(Table.Row written) {
     if (passedOver(written)) return;
+    if (head != null && item(written)) return;
     Table.Row row = rowReader.repeated(written, previous, tagColumn);
     Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
     String material = rowReader.material(header, row, tagColumn);

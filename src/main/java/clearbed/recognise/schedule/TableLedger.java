@@ -143,6 +143,7 @@ public final class TableLedger {
   private static Fate fate(Header.Column column) {
     return switch (column.role()) {
       case OTHER -> Fate.NOT_UNDERSTOOD;
+      case CALLS -> Fate.CONTEXT;
       case FORMER, UNASKED -> Fate.SET_ASIDE;
       default -> Fate.READ;
     };
@@ -237,7 +238,7 @@ public final class TableLedger {
           case MATERIAL -> "material";
           case SURFACE -> "surface " + c.surface();
           case ATTRIBUTE -> c.attribute().id();
-          case FORMER, UNASKED, OTHER -> "";
+          case CALLS, FORMER, UNASKED, OTHER -> "";
         };
     boolean some = !as.isEmpty() && unknown.keySet().stream().anyMatch(u -> u.index() == c.index());
     String evidence = c.evidence().why() + (some ? "; some cells not understood" : "");

@@ -1,6 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.Table;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.UnitWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,12 @@ final class Transposed {
   private static final int COUNTED = 4;
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,3}[.)]?");
+
+  private static final Pattern UNIT =
+      Pattern.compile("(?:" + UnitWords.PATTERN + ")", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern NOTHING =
+      Pattern.compile("[-\u2013\u2014/]|n/?a", Pattern.CASE_INSENSITIVE);
 
   private Transposed() {}
 
@@ -70,6 +78,48 @@ final class Transposed {
                         row.hidden()))
             .toList();
     return new Table(table.origin(), rows, table.sheet(), table.turned());
+  }
+
+  /**
+   * The same with the units of a column of their own behind the names: "Thickness | mm | 4" is
+   * "Thickness mm | 4".
+   */
+  static Table measured(Table table) {
+    int names = first(table);
+    int units = units(table, names);
+    if (units < 0) return table;
+    List<Table.Row> rows = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      Table.Cell unit = row.at(units);
+      boolean says = unit != null && unit.column() == units && UNIT.matcher(text(unit)).matches();
+      List<Table.Cell> cells = new ArrayList<>();
+      for (Table.Cell cell : row.cells()) {
+        if (cell.column() == units) continue;
+        boolean measures = says && cell.column() == names && !cell.text().isBlank();
+        cells.add(measures ? cell.withText(text(cell) + " " + text(unit)) : cell);
+      }
+      rows.add(new Table.Row(row.number(), cells, row.hidden()));
+    }
+    return new Table(table.origin(), rows, table.sheet(), table.turned());
+  }
+
+  /** The column behind the names of which all but what heads it are units; -1 for none. */
+  private static int units(Table table, int names) {
+    if (isTooLong(table)) return -1;
+    int column = names + 1;
+    int units = 0;
+    int others = 0;
+    for (Table.Row row : table.rows()) {
+      Table.Cell cell = row.at(column);
+      if (cell == null || cell.column() != column || cell.text().isBlank()) continue;
+      if (UNIT.matcher(text(cell)).matches()) units++;
+      else if (!NOTHING.matcher(text(cell)).matches()) others++;
+    }
+    return units > 1 && others <= 1 ? column : -1;
+  }
+
+  private static String text(Table.Cell cell) {
+    return PlainText.line(cell.text()).strip();
   }
 
   /** The first column that holds something. */

@@ -108,6 +108,8 @@ public final class Vocabulary {
             "open",
             "empty",
             "ditto",
+            "sameAs",
+            "blanksRepeat",
             "references",
             "ofStandards",
             "publication",
