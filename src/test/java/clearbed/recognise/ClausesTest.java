@@ -7,7 +7,7 @@ import clearbed.model.Block;
 import clearbed.model.Document;
 import clearbed.model.Origin;
 import clearbed.model.Paragraph;
-import clearbed.recognise.statement.LeftOut;
+import clearbed.recognise.statement.Exclusions;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import java.io.IOException;
@@ -86,7 +86,7 @@ class ClausesTest {
     return out.toString();
   }
 
-  private static Set<String> words(LeftOut except) {
+  private static Set<String> words(Exclusions except) {
     Set<String> out = new TreeSet<>(except.tags());
     except.places().forEach(place -> out.add(place.toString()));
     out.addAll(except.terms());

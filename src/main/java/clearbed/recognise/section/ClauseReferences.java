@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.recognise.statement.LeftOut;
+import clearbed.recognise.statement.Exclusions;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
@@ -94,7 +94,7 @@ final class ClauseReferences {
       }
       Set<String> others = new TreeSet<>(sent.get(family));
       others.removeAll(here);
-      LeftOut except = s.limits().except().andTags(others);
+      Exclusions except = s.limits().except().andTags(others);
       statements.add(s.withLimits(s.limits().withExcept(except)));
     }
     return clause.withStatements(statements);

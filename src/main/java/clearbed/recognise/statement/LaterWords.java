@@ -182,7 +182,7 @@ final class LaterWords {
    */
   static Limits exceptFrom(
       List<Statement> out, int from, Limits previous, List<Limits> exceptions) {
-    LeftOut except = left(exceptions);
+    Exclusions except = left(exceptions);
     boolean glass = exceptions.stream().anyMatch(e -> e.glass() && e.tags().isEmpty());
     if (except.isEmpty() && glass) glassLeftOut(out, from);
     if (except.isEmpty()) return previous;
@@ -209,17 +209,17 @@ final class LaterWords {
   }
 
   /** What is left out where these are: of several limits at once nothing, as one may be apart. */
-  static LeftOut left(List<Limits> named) {
-    return named.stream().map(LaterWords::left).reduce(LeftOut.NOTHING, LeftOut::and);
+  static Exclusions left(List<Limits> named) {
+    return named.stream().map(LaterWords::left).reduce(Exclusions.NOTHING, Exclusions::and);
   }
 
-  private static LeftOut left(Limits l) {
+  private static Exclusions left(Limits l) {
     Set<String> terms = new TreeSet<>(l.surfaces());
     l.with().values().forEach(terms::addAll);
     long kinds =
         Stream.concat(Stream.of(l.tags(), l.exposures(), l.surfaces()), l.with().values().stream())
             .filter(kind -> !kind.isEmpty())
             .count();
-    return kinds == 1 ? new LeftOut(l.tags(), l.exposures(), terms) : LeftOut.NOTHING;
+    return kinds == 1 ? new Exclusions(l.tags(), l.exposures(), terms) : Exclusions.NOTHING;
   }
 }

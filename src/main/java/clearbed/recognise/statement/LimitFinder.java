@@ -77,7 +77,7 @@ public final class LimitFinder {
             glass,
             other,
             places.exposures(text, heading),
-            LeftOut.NOTHING,
+            Exclusions.NOTHING,
             places.surfaces(text, heading),
             Map.of())
         .sparing();
@@ -88,7 +88,7 @@ public final class LimitFinder {
     Phrases.Hit except = vocabulary.list("except").first(lead);
     if (except == null || except.start() == 0) return of(lead, true);
     Limits main = of(lead.substring(0, except.start()), true);
-    LeftOut left = LaterWords.left(exceptions(lead.substring(except.start()), true));
+    Exclusions left = LaterWords.left(exceptions(lead.substring(except.start()), true));
     return left.isEmpty() ? main : main.withExcept(left);
   }
 

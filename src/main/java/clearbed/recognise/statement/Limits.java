@@ -21,14 +21,14 @@ public record Limits(
     boolean glass,
     Set<String> otherTile,
     Set<PlaceLimit> exposures,
-    LeftOut except,
+    Exclusions except,
     Set<String> surfaces,
     Map<String, Set<String>> with) {
 
   private static final String ANOTHER_MARK = "another mark";
 
   public static final Limits NONE =
-      new Limits(Set.of(), false, Set.of(), Set.of(), LeftOut.NOTHING, Set.of(), Map.of());
+      new Limits(Set.of(), false, Set.of(), Set.of(), Exclusions.NOTHING, Set.of(), Map.of());
 
   /** These limits; {@link #NONE} itself where they limit nothing, as most do. */
   Limits sparing() {
@@ -70,7 +70,7 @@ public record Limits(
   }
 
   /** To these tags and nothing else but what is left out. */
-  public static Limits ofTags(Set<String> tags, LeftOut except) {
+  public static Limits ofTags(Set<String> tags, Exclusions except) {
     return new Limits(tags, false, Set.of(), Set.of(), except, Set.of(), Map.of());
   }
 
@@ -82,7 +82,7 @@ public record Limits(
     return new Limits(tags, glass, otherTile, now, except, surfaces, with);
   }
 
-  public Limits withExcept(LeftOut now) {
+  public Limits withExcept(Exclusions now) {
     return new Limits(tags, glass, otherTile, exposures, now, surfaces, with);
   }
 
@@ -120,7 +120,7 @@ public record Limits(
 
   /** The same tiles wherever they are. */
   public Limits anywhere() {
-    return new Limits(tags, glass, otherTile, Set.of(), LeftOut.NOTHING, Set.of(), Map.of());
+    return new Limits(tags, glass, otherTile, Set.of(), Exclusions.NOTHING, Set.of(), Map.of());
   }
 
   /** Limited to both. */
@@ -141,7 +141,7 @@ public record Limits(
 
   /** The kinds of tile alone. */
   Limits kind() {
-    return new Limits(Set.of(), glass, otherTile, Set.of(), LeftOut.NOTHING, Set.of(), Map.of())
+    return new Limits(Set.of(), glass, otherTile, Set.of(), Exclusions.NOTHING, Set.of(), Map.of())
         .sparing();
   }
 

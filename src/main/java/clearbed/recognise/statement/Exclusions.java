@@ -7,23 +7,23 @@ import java.util.Set;
  *
  * @param terms of surfaces, and of the tile's own attributes
  */
-public record LeftOut(Set<String> tags, Set<PlaceLimit> places, Set<String> terms) {
-  public static final LeftOut NOTHING = new LeftOut(Set.of(), Set.of(), Set.of());
+public record Exclusions(Set<String> tags, Set<PlaceLimit> places, Set<String> terms) {
+  public static final Exclusions NOTHING = new Exclusions(Set.of(), Set.of(), Set.of());
 
   public boolean isEmpty() {
     return tags.isEmpty() && places.isEmpty() && terms.isEmpty();
   }
 
-  LeftOut and(LeftOut other) {
+  Exclusions and(Exclusions other) {
     if (other.isEmpty()) return this;
-    return new LeftOut(
+    return new Exclusions(
         Limits.union(tags, other.tags),
         Limits.union(places, other.places),
         Limits.union(terms, other.terms));
   }
 
-  public LeftOut andTags(Set<String> more) {
-    return and(new LeftOut(more, Set.of(), Set.of()));
+  public Exclusions andTags(Set<String> more) {
+    return and(new Exclusions(more, Set.of(), Set.of()));
   }
 
   /** True when all of these are left out, as surfaces or properties of a tile or as places. */
