@@ -13,11 +13,12 @@ import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
 import clearbed.recognise.schedule.CalledCodes;
 import clearbed.recognise.schedule.CardBlocks;
-import clearbed.recognise.schedule.ChangeLog;
 import clearbed.recognise.schedule.CardLines;
+import clearbed.recognise.schedule.ChangeLog;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
+import clearbed.recognise.schedule.PropertySheet;
 import clearbed.recognise.schedule.RepeatingBlanks;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.SameCells;
@@ -61,6 +62,7 @@ public final class Recogniser {
   private final Vocabulary vocabulary;
   private final EarlierFacts kept;
   private final OutlineParser outlineParser;
+  private final PropertySheet propertySheet;
   private final ChangeLog changeLog;
   private final CountedNotes countedNotes;
   private final ScheduleFinder scheduleFinder;
@@ -104,6 +106,7 @@ public final class Recogniser {
     this.spans = spans;
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
+    this.propertySheet = new PropertySheet(vocabulary);
     this.changeLog = new ChangeLog(vocabulary);
     this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
@@ -260,6 +263,13 @@ public final class Recogniser {
     }
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
+    PropertySheet.Sheet properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
+    if (!properties.isEmpty()) {
+      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+      running.addAll(properties.paragraphs());
+      c.rows.addAll(properties.rows());
+      return;
+    }
     if (cards(c, t, tab.isEmpty() ? over : tab, running, marks)) return;
     List<Table> cards = CardBlocks.of(t);
     if (!cards.isEmpty()) {

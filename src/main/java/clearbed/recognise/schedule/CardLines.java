@@ -25,6 +25,8 @@ public final class CardLines {
           "^(?:[-*+\u2022\u25AA\u25E6\u2013\u2014\u00B7\uF0B7]\\s+)?(\\p{L}[^:.\u2026_]{0,40}?)\\s*(?::|(?:\\.{3,}|\u2026{2,}|_{3,}|(?:\\. ){3,}\\.?)\\s?:?)\\s*([^\\s.\u2026_:].*)$",
           Pattern.DOTALL);
 
+  private static final Pattern LEADERS = Pattern.compile("\\.{3,}|\u2026{2,}|_{3,}|(?:\\. ){3,}");
+
   private static final Pattern BULLET =
       Pattern.compile("[-*+\u2022\u25AA\u25E6\u2013\u2014\u00B7\uF0B7o]?");
 
@@ -76,10 +78,45 @@ public final class CardLines {
       int end = end(i);
       int known = 0;
       for (int k = i; k < end; k++) if (kinds[k] == Kind.NAMED && isKnown(k)) known++;
-      if (known >= FEWEST) out.put(i, new Run(i, end, table(i, end)));
+      boolean whole = end == kinds.length || kinds[end] == Kind.TITLE || isHeading(end);
+      // What a title and its lines say by colons alone is read as a section is.
+      boolean apart = hasLeaders(i, end) || hasBetween(i, end);
+      if (known >= FEWEST && whole && apart) out.put(i, new Run(i, end, table(i, end)));
       i = end - 1;
     }
     return out;
+  }
+
+  /** True where a block is no text of the card before it. */
+  private boolean isHeading(int i) {
+    return !(blocks.get(i) instanceof Paragraph p)
+        || p.headingLevel() > 0
+        || p.region() != Paragraph.Region.BODY
+        || p.text().isBlank()
+        || i > 0 && farBelow(i);
+  }
+
+  /** Another page, or words that are no item: a card ends there. */
+  private boolean farBelow(int i) {
+    Origin at = ((Paragraph) blocks.get(i)).origin();
+    Origin before = ((Paragraph) blocks.get(i - 1)).origin();
+    return at.page() != null && !at.page().equals(before.page());
+  }
+
+  private boolean hasLeaders(int from, int to) {
+    int named = 0;
+    int led = 0;
+    for (int i = from; i < to; i++) {
+      if (kinds[i] != Kind.NAMED) continue;
+      named++;
+      if (LEADERS.matcher(((Paragraph) blocks.get(i)).text()).find()) led++;
+    }
+    return led * 2 >= named;
+  }
+
+  private boolean hasBetween(int from, int to) {
+    for (int i = from + 1; i < to; i++) if (kinds[i] == Kind.BETWEEN) return true;
+    return false;
   }
 
   private Kind kind(Block block) {

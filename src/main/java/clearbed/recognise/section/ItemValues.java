@@ -61,8 +61,7 @@ final class ItemValues {
    *
    * @param item the words of the item, or what a change makes of them
    */
-  void addNamed(
-      String item, OutlineNode own, Origin at, DecimalMark mark, List<Statement> out) {
+  void addNamed(String item, OutlineNode own, Origin at, DecimalMark mark, List<Statement> out) {
     Property property = property(item);
     if (property == null) return;
     // "Set on: cement mortar bed" speaks of no mortar.
