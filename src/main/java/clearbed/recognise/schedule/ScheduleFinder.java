@@ -206,13 +206,33 @@ public final class ScheduleFinder {
    */
   public Optional<Result> cards(Table table, String over, MarkEvidence document) {
     CardFinder.Found found = cards.on(table, over, table.origin().withText(over));
-    if (found.cards().isEmpty()) return Optional.empty();
+    if (found.cards().isEmpty() || isHeaded(table)) return Optional.empty();
     CardTable all = CardTable.of(found, table);
     List<Table.Row> shown = all.cards().subList(0, Math.min(all.cards().size(), MOST_SHOWN));
     Header header = headingRows.over(all.names(), shown, vocabulary.family(over));
     ScheduleWalk walk = new ScheduleWalk(this, all.table(), over, document, CalledCodes.NONE);
     walk.heads(all.context());
     return Optional.of(walk.run(header, all.first()));
+  }
+
+  /** "Mark | Product | Substrate" over rows of marks: whatever else stands there, it is a list. */
+  private boolean isHeaded(Table table) {
+    List<Table.Row> rows = table.rows();
+    for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
+      Header header = headingRows.at(rows, i, true, "");
+      if (header == null) continue;
+      List<Header.Column> tags = header.all(Header.Role.TAG);
+      if (tags.size() != 1 || header.all(Header.Role.ATTRIBUTE).size() < 2) return false;
+      return rows.stream()
+              .skip(i + header.rows())
+              .map(row -> row.at(tags.get(0).index()))
+              .filter(cell -> cell != null && !cell.continued() && isTag(cell.text()))
+              .map(Table.Cell::text)
+              .distinct()
+              .count()
+          >= 2;
+    }
+    return false;
   }
 
   /** Paragraphs of a document that may be cards, by the index of the first. */
