@@ -129,4 +129,31 @@ class NotesTicksAndChangesTest {
     assertThat(values(c, "BR-2", "mortar.chemistry")).containsExactly("epoxy");
     assertThat(values(c, "BR-2", "substrate.type")).containsExactly("mortar bed");
   }
+
+  @Test
+  void the_tile_of_a_zone_is_no_code_that_the_zone_calls() throws IOException {
+    Files.writeString(
+        folder.resolve("linings.csv"),
+        "Zone table,,,\nZone,Place,Lining,Conditions\nZ1,Hammam walls,BR1,Wet\n"
+            + "Z2,Porch wall,BR2,\"Outdoors, frost\"\n\n"
+            + "Lining,Material,Size,\nBR1,Fused glass mosaic,20 x 20 mm,\n"
+            + "BR2,Cast glass tile,100 x 200 mm,\n");
+    Checked c = Checked.of(folder);
+    assertThat(values(c, "BR1", "location.exposure")).contains("wet");
+    assertThat(values(c, "BR2", "location.exposure")).contains("exterior-freeze");
+    assertThat(values(c, "BR2", "tile.size")).containsExactly("100 mm x 200 mm");
+  }
+
+  @Test
+  void the_mark_in_a_card_goes_before_the_count_over_it() throws IOException {
+    Files.writeString(
+        folder.resolve("log.txt"),
+        "SUBMITTALS\n\nITEM 1\n  PRODUCT ........ FUSED GLASS MOSAIC\n"
+            + "  ARCH. TAG ...... BR-1\n  SIZE ........... 1 X 1 IN\n  JOINT .......... 1/16 IN\n\n"
+            + "ITEM 2\n  PRODUCT ........ CAST GLASS TILE\n  ARCH. TAG ...... BR-2\n"
+            + "  SIZE ........... 2 X 4 IN\n  JOINT .......... 1/8 IN\n");
+    Checked c = Checked.of(folder);
+    assertThat(c.hasGlass("BR-1")).isTrue();
+    assertThat(values(c, "BR-2", "grout.width")).containsExactly("0.125 in");
+  }
 }

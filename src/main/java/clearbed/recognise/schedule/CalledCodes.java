@@ -86,9 +86,10 @@ public final class CalledCodes {
 
   /**
    * The column of the marks of the rows below a heading, where that which was taken for it calls
-   * the rows of other tables; itself else.
+   * the rows of other tables; itself else. "Z3 | Changing room | TG3": the tile is no row's of its
+   * zone.
    */
-  int marks(Table table, List<Table.Row> below, int taken) {
+  int marks(Table table, List<Table.Row> below, Header header, int taken) {
     List<Table.Row> rows = taken < 0 ? List.of() : calling(table, below, taken);
     if (rows.isEmpty()) return taken;
     Set<Integer> columns = new HashSet<>();
@@ -96,8 +97,15 @@ public final class CalledCodes {
     return columns.stream()
         .sorted()
         .filter(column -> column != taken && isDistinct(rows, column))
+        .filter(column -> !isPlace(header.columns().get(column)))
         .findFirst()
         .orElse(taken);
+  }
+
+  private static boolean isPlace(Header.Column column) {
+    return column != null
+        && column.attribute() != null
+        && column.attribute().family().equals("location");
   }
 
   /** The header with the columns told whose cells are codes and call rows. */

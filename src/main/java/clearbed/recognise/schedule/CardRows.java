@@ -102,7 +102,10 @@ final class CardRows {
       Table.Cell name = own(row, label);
       List<Table.Cell> values = values(row, label);
       if (name == null || values.size() != 1 || mark(values.get(0)) == null) continue;
-      if (HeadingWords.isOfTags(vocabulary, LabelColumns.words(name)))
+      String words = LabelColumns.words(name);
+      // "ARCH. TAG" is a tag as well.
+      String last = words.substring(words.lastIndexOf(' ') + 1);
+      if (HeadingWords.isOfTags(vocabulary, words) || HeadingWords.isOfTags(vocabulary, last))
         out.put(label, values.get(0));
     }
     return out;

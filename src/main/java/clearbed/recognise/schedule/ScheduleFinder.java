@@ -212,7 +212,11 @@ public final class ScheduleFinder {
     Header header = headingRows.over(all.names(), shown, vocabulary.family(over));
     ScheduleWalk walk = new ScheduleWalk(this, all.table(), over, document, CalledCodes.NONE);
     walk.heads(all.context());
-    return Optional.of(walk.run(header, all.first()));
+    Result result = walk.run(header, all.first());
+    // A line that opens with the mark is the title of the card, and was read as that.
+    boolean place = result.isCard() && CardTitle.of(over, vocabulary) == null;
+    return Optional.of(
+        place ? result.in(groupRows.of(over, table.origin().withText(over))) : result);
   }
 
   /** "Mark | Product | Substrate" over rows of marks: whatever else stands there, it is a list. */

@@ -217,7 +217,7 @@ final class ScheduleWalk {
     previous = null;
     schedule = true;
     int taken = tagColumn(found, all, at + found.rows());
-    tagColumn = codes.marks(table, below(all, from), taken);
+    tagColumn = codes.marks(table, below(all, from), found, taken);
     if (tagColumn != taken) header = header.marked(tagColumn, taken);
     header = codes.calling(table, below(all, from), header, tagColumn);
     keys.clear();
