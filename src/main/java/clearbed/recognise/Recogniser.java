@@ -303,7 +303,8 @@ public final class Recogniser {
       Collected c, Table t, String over, List<Paragraph> running, MarkEvidence marks) {
     Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
     if (found.isEmpty()) return false;
-    c.titled(over, running);
+    // Words without a mark were no title of a card.
+    if (LimitFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
     rows(c, found.get(), over, running);
     notes(c, found.get(), t, marks);
     return true;
@@ -441,7 +442,8 @@ public final class Recogniser {
     void titled(String over, List<Paragraph> running) {
       if (over.isEmpty() || running.isEmpty()) return;
       Paragraph title = running.get(running.size() - 1);
-      boolean line = title.headingLevel() == 0 && title.label().isEmpty();
+      boolean line =
+          title.headingLevel() == 0 && title.label().isEmpty() && title.origin().cell() == null;
       if (!line || !PlainText.of(title.text()).trim().equals(over)) return;
       running.remove(running.size() - 1);
       lookedAt = running.size();
