@@ -39,6 +39,9 @@ final class CalledNotes {
   private static final Pattern ALONE =
       Pattern.compile("(?i:(?:key)?note\\s*)?#?\\(?(\\d{1,2})[.):]*");
 
+  /** A cell that calls notes, in characters. */
+  private static final int LONGEST_CALL = 60;
+
   /** Headings stand among so many rows from the top of a table. */
   private static final int SEARCHED = 60;
 
@@ -169,7 +172,9 @@ final class CalledNotes {
   }
 
   private static boolean isCall(Table.Cell cell) {
-    return cell.hasOwnWords() && CALLS.matcher(PlainText.line(cell.text()).strip()).matches();
+    return cell.hasOwnWords()
+        && cell.text().length() <= LONGEST_CALL
+        && CALLS.matcher(PlainText.line(cell.text()).strip()).matches();
   }
 
   /** The mark that a row begins with, before a column; empty where it has none. */
