@@ -147,8 +147,10 @@ final class CalledNotes {
     Map<Integer, Integer> found = new TreeMap<>();
     Set<Integer> others = new TreeSet<>();
     for (Table.Row row : table.rows()) {
+      Table.Cell mark = mark(row);
+      if (mark == null) continue;
       for (Table.Cell cell : row.cells()) {
-        if (!cell.hasOwnWords() || tag(row, cell.column()).isEmpty()) continue;
+        if (!cell.hasOwnWords() || cell.column() <= mark.column()) continue;
         if (isCall(cell)) found.merge(cell.column(), 1, Integer::sum);
         else others.add(cell.column());
       }
@@ -179,12 +181,18 @@ final class CalledNotes {
 
   /** The mark that a row begins with, before a column; empty where it has none. */
   private String tag(Table.Row row, int column) {
+    Table.Cell mark = mark(row);
+    return mark == null || mark.column() >= column ? "" : PlainText.line(mark.text()).strip();
+  }
+
+  /** The first cell of a row that is a mark and no number of a note, or null. */
+  private Table.Cell mark(Table.Row row) {
     for (Table.Cell cell : row.cells()) {
-      if (cell.column() >= column) break;
+      if (cell.text().length() > LONGEST_CALL) continue;
       String text = PlainText.line(cell.text()).strip();
-      if (Tags.isMark(text, vocabulary) && !ALONE.matcher(text).matches()) return text;
+      if (Tags.isMark(text, vocabulary) && !ALONE.matcher(text).matches()) return cell;
     }
-    return "";
+    return null;
   }
 
   /** The notes that have all these numbers, each one below the other; the nearest such list. */

@@ -311,15 +311,12 @@ public final class RowReader {
     return Fate.NOT_UNDERSTOOD;
   }
 
-  /** "Method | ANSI A108.5": a standard that is known, and states nothing of what is asked for. */
-  private boolean isStandard(Header.Column column, Table.Cell cell) {
+  /** "Method | ANSI A108.5": a standard where nothing is asked for. */
+  private static boolean isStandard(Header.Column column, Table.Cell cell) {
     String text = PlainText.line(cell.text()).strip();
-    if (!Citations.mayCite(text)) return false;
+    if (column.attribute() != null || !Citations.mayCite(text)) return false;
     List<Citations.Found> cited = Citations.find(text);
-    return cited.size() == 1
-        && cited.get(0).asWritten().equals(text)
-        && (column.attribute() == null
-            || vocabulary.standardOf(cited.get(0).standard().designation()).isPresent());
+    return cited.size() == 1 && cited.get(0).asWritten().equals(text);
   }
 
   /** Words in a column of figures or standards were kept, not understood. */
