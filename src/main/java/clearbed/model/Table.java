@@ -37,6 +37,11 @@ public record Table(
     apart = Map.copyOf(apart);
   }
 
+  /** The same grid with these rows in place of its own. */
+  public Table withRows(List<Row> now) {
+    return new Table(origin, now, sheet, turned, apart);
+  }
+
   /**
    * A place on the grid.
    *
@@ -57,12 +62,17 @@ public record Table(
       cells = PlainCells.of(number, cells);
     }
 
+    /** The same row with these cells in place of its own. */
+    public Row withCells(List<Cell> now) {
+      return new Row(number, now, hidden);
+    }
+
     /** The cell whose merged area covers the column, or null. */
     public Cell at(int column) {
       if (cells instanceof PlainCells plain) return plain.at(column);
       if (cells instanceof ApartCells apart) return apart.at(column);
       for (Cell cell : cells) {
-        if (column >= cell.column() && column < cell.column() + cell.columnSpan()) return cell;
+        if (cell.covers(column)) return cell;
       }
       return null;
     }
@@ -88,6 +98,11 @@ public record Table(
       String remark,
       int firstRow,
       int page) {
+    /** True where its merged area covers the column. */
+    public boolean covers(int at) {
+      return at >= column && at < column + columnSpan;
+    }
+
     /** True for words that stand in this row and in no merged area from above. */
     public boolean hasOwnWords() {
       return !continued && !text.isBlank();

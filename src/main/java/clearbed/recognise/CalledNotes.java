@@ -8,8 +8,10 @@ import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,13 +74,19 @@ final class CalledNotes {
 
   static Read of(Document document, Vocabulary vocabulary) {
     CalledNotes notes = new CalledNotes(vocabulary, document);
+    List<List<Integer>> columns = new ArrayList<>();
     Set<Integer> numbers = new TreeSet<>();
-    for (Block block : document.blocks())
-      if (block instanceof Table table)
-        for (int column : notes.columns(table)) numbers.addAll(notes.calls(table, column).keySet());
+    for (Block block : document.blocks()) {
+      if (!(block instanceof Table table)) continue;
+      List<Integer> calling = notes.columns(table);
+      columns.add(calling);
+      for (int column : calling) numbers.addAll(notes.calls(table, column).keySet());
+    }
+    if (numbers.isEmpty()) return new Read(document, List.of());
     numbers.forEach(notes::part);
+    Iterator<List<Integer>> next = columns.iterator();
     for (int i = 0; i < notes.blocks.size(); i++)
-      if (notes.blocks.get(i) instanceof Table table) notes.table(i, table);
+      if (notes.blocks.get(i) instanceof Table table) notes.table(i, table, next.next());
     if (notes.calls.isEmpty()) return new Read(document, List.of());
     notes.called.forEach(notes::limit);
     return new Read(
@@ -92,8 +100,8 @@ final class CalledNotes {
         notes.calls);
   }
 
-  private void table(int at, Table table) {
-    for (int column : columns(table)) {
+  private void table(int at, Table table, List<Integer> columns) {
+    for (int column : columns) {
       Map<Integer, Set<String>> numbers = calls(table, column);
       Map<Integer, Note> notes = notes(at, table, numbers.keySet());
       if (notes.isEmpty()) continue;
@@ -144,6 +152,9 @@ final class CalledNotes {
 
   /** Those under a heading for notes in which all that marked tiles have are numbers. */
   private List<Integer> columns(Table table) {
+    List<Table.Cell> headings = headings(table);
+    // Most tables call nothing.
+    if (headings.isEmpty()) return List.of();
     Map<Integer, Integer> found = new TreeMap<>();
     Set<Integer> others = new TreeSet<>();
     for (Table.Row row : table.rows()) {
@@ -155,22 +166,20 @@ final class CalledNotes {
         else others.add(cell.column());
       }
     }
-    List<Integer> out = new ArrayList<>();
-    found.forEach(
-        (column, count) -> {
-          boolean headed =
-              table.rows().stream()
-                  .limit(SEARCHED)
-                  .map(row -> row.at(column))
-                  .anyMatch(
-                      c ->
-                          c != null
-                              && vocabulary
-                                  .list("schedule.calling")
-                                  .matches(PlainText.line(c.text()).strip()));
-          if (count >= FEWEST && headed && !others.contains(column)) out.add(column);
-        });
-    return out;
+    return found.keySet().stream()
+        .filter(column -> found.get(column) >= FEWEST && !others.contains(column))
+        .filter(column -> headings.stream().anyMatch(c -> c.covers(column)))
+        .toList();
+  }
+
+  /** Cells of the first rows that say of what is below them that it calls notes. */
+  private List<Table.Cell> headings(Table table) {
+    Phrases calling = vocabulary.list("schedule.calling");
+    return table.rows().stream()
+        .limit(SEARCHED)
+        .flatMap(row -> row.cells().stream())
+        .filter(cell -> calling.matches(PlainText.line(cell.text()).strip()))
+        .toList();
   }
 
   private static boolean isCall(Table.Cell cell) {
@@ -218,7 +227,7 @@ final class CalledNotes {
 
   /** No notes are among the tiles themselves. */
   private boolean isBelow(Table table, int row) {
-    return tag(table.rows().get(row), Integer.MAX_VALUE).isEmpty();
+    return mark(table.rows().get(row)) == null;
   }
 
   private List<Note> candidates() {
@@ -281,8 +290,8 @@ final class CalledNotes {
       List<Table.Cell> cells = new ArrayList<>(row.cells());
       cells.replaceAll(c -> c.column() == cell.column() ? c.withText(number + of + said) : c);
       List<Table.Row> rows = new ArrayList<>(table.rows());
-      rows.set(note.row(), new Table.Row(row.number(), cells, row.hidden()));
-      blocks.set(note.block(), new Table(table.origin(), rows, table.sheet(), table.turned()));
+      rows.set(note.row(), row.withCells(cells));
+      blocks.set(note.block(), table.withRows(rows));
     }
   }
 
@@ -293,8 +302,8 @@ final class CalledNotes {
       boolean calls = calls(row, column);
       List<Table.Cell> cells =
           row.cells().stream().filter(c -> !(calls && c.column() == column)).toList();
-      rows.add(new Table.Row(row.number(), cells, row.hidden()));
+      rows.add(row.withCells(cells));
     }
-    return new Table(table.origin(), rows, table.sheet(), table.turned());
+    return table.withRows(rows);
   }
 }

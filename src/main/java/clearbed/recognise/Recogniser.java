@@ -250,23 +250,15 @@ public final class Recogniser {
     List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;
     if (notes.isEmpty()) notes = BuildUpCards.paragraphs(t, vocabulary);
     if (!notes.isEmpty()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
-      running.addAll(notes);
-      return;
-    }
-    ChangeLog.Log changes = changeLog.read(t);
-    if (!changes.isEmpty()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
-      running.addAll(changes.paragraphs());
-      c.rows.addAll(changes.rows());
+      inWords(c, t, notes, running);
       return;
     }
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
-    PropertySheet.Sheet properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
+    PropertySheet.Sheet properties = changeLog.read(t);
+    if (properties.isEmpty()) properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
     if (!properties.isEmpty()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
-      running.addAll(properties.paragraphs());
+      inWords(c, t, properties.paragraphs(), running);
       c.rows.addAll(properties.rows());
       return;
     }
@@ -279,8 +271,7 @@ public final class Recogniser {
     boolean ofTile = LimitFinder.firstTags(over) != null;
     List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, over, vocabulary);
     if (!room.isEmpty()) {
-      c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
-      running.addAll(room);
+      inWords(c, t, room, running);
       return;
     }
     ScheduleFinder.Result found = scheduleFinder.find(t, over, marks, c.codes);
@@ -296,6 +287,13 @@ public final class Recogniser {
     } else {
       notes(c, found, t, marks);
     }
+  }
+
+  /** Takes a table for running text, and for no schedule. */
+  private static void inWords(
+      Collected c, Table t, List<Paragraph> paragraphs, List<Paragraph> running) {
+    c.accounting.table(new Account.TableAccount(t.origin(), "none", List.of()));
+    running.addAll(paragraphs);
   }
 
   /** True where the table is one of cards, whose rows are now among those of the schedules. */

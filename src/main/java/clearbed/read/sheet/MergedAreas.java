@@ -94,7 +94,7 @@ final class MergedAreas {
         hidden.at(row.number(), cell.column(), cell.text(), "hidden under a merged area");
       }
     }
-    return new Row(row.number(), kept, row.hidden());
+    return row.withCells(kept);
   }
 
   private static boolean isAnchor(Cell cell, Cell span) {

@@ -49,13 +49,19 @@ final class DashedColumns {
             .allMatch(s -> s > line.length() || Character.isWhitespace(line.charAt(s - 1)));
   }
 
-  private static String cut(String line, List<Integer> starts) {
+  /** The line with bars between its columns. */
+  static String cut(String line, List<Integer> starts) {
     StringBuilder out = new StringBuilder("|");
-    for (int c = 0; c < starts.size(); c++) {
-      int from = Math.min(line.length(), c == 0 ? 0 : starts.get(c));
-      int to = c + 1 < starts.size() ? Math.min(line.length(), starts.get(c + 1)) : line.length();
-      out.append(' ').append(line.substring(from, to).strip()).append(" |");
-    }
+    for (int c = 0; c < starts.size(); c++)
+      out.append(' ').append(part(line, starts, c)).append(" |");
     return out.toString();
+  }
+
+  /** What a line has in a column; the first takes what stands before it, too. */
+  static String part(String line, List<Integer> starts, int column) {
+    int from = Math.min(line.length(), column == 0 ? 0 : starts.get(column));
+    int next = column + 1;
+    int to = next < starts.size() ? Math.min(line.length(), starts.get(next)) : line.length();
+    return line.substring(from, to).strip();
   }
 }

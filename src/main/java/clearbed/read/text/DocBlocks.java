@@ -73,9 +73,9 @@ final class DocBlocks {
             row.cells().stream()
                 .map(c -> c.withText(CleanText.of(CleanText.line(c.text()).replace(shown, left))))
                 .toList();
-        rows.add(new Table.Row(row.number(), cells, row.hidden()));
+        rows.add(row.withCells(cells));
       }
-      blocks.set(at, new Table(t.origin(), rows, t.sheet(), t.turned()));
+      blocks.set(at, t.withRows(rows));
     }
   }
 

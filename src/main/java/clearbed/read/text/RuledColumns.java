@@ -40,7 +40,9 @@ final class RuledColumns {
       List<Integer> starts = starts(rows);
       if (starts.size() < FEWEST_COLUMNS || !areWhole(lines.subList(i + 1, to), starts)) continue;
       for (int k = from; k < to; k++)
-        out.set(k, k == i ? "|" + "---|".repeat(starts.size()) : cut(lines.get(k), starts));
+        out.set(
+            k,
+            k == i ? "|" + "---|".repeat(starts.size()) : DashedColumns.cut(lines.get(k), starts));
       i = to - 1;
     }
     return out;
@@ -69,28 +71,12 @@ final class RuledColumns {
     for (String row : rows) {
       int words = 0;
       for (int c = 0; c < starts.size(); c++) {
-        boolean filled = !part(row, starts, c).isEmpty();
+        boolean filled = !DashedColumns.part(row, starts, c).isEmpty();
         if (c == 0 && !filled) return false;
         if (filled) words++;
       }
       if (words * 2 < starts.size()) return false;
     }
     return true;
-  }
-
-  private static String part(String line, List<Integer> starts, int column) {
-    int from = Math.min(line.length(), starts.get(column));
-    int to =
-        column + 1 < starts.size()
-            ? Math.min(line.length(), starts.get(column + 1))
-            : line.length();
-    return line.substring(from, to).strip();
-  }
-
-  private static String cut(String line, List<Integer> starts) {
-    StringBuilder out = new StringBuilder("|");
-    for (int c = 0; c < starts.size(); c++)
-      out.append(' ').append(part(line, starts, c)).append(" |");
-    return out.toString();
   }
 }

@@ -122,9 +122,9 @@ final class TextBlocks {
         String left = CleanText.of(words.raw());
         if (!left.isEmpty()) cells.add(words.isCut() ? cell.withText(left) : cell);
       }
-      if (!cells.isEmpty()) rows.add(new Table.Row(row.number(), cells, row.hidden()));
+      if (!cells.isEmpty()) rows.add(row.withCells(cells));
     }
-    return new Table(table.origin(), rows, table.sheet(), table.turned());
+    return table.withRows(rows);
   }
 
   private void line(String line) {

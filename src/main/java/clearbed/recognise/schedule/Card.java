@@ -1,6 +1,7 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.Origin;
+import clearbed.model.Table;
 import java.util.List;
 
 /**
@@ -16,6 +17,10 @@ record Card(Said mark, List<Said> title, List<Pair> pairs) {
    * @param remark a comment attached to them, or empty
    */
   record Said(String text, String remark, Origin at) {
+    static Said of(Table table, Table.Cell cell) {
+      return new Said(cell.text().strip(), cell.remark(), table.origin(cell));
+    }
+
     boolean isBlank() {
       return text.isBlank();
     }

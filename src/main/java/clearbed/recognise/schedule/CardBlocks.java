@@ -79,7 +79,7 @@ public final class CardBlocks {
       if (gap && !add(out, over, table, card)) return false;
       if (gap) card = new ArrayList<>();
       if (own.isEmpty()) continue;
-      card.add(new Table.Row(row.number(), own, row.hidden()));
+      card.add(row.withCells(own));
       last = row.number();
     }
     return add(out, over, table, card);

@@ -127,6 +127,6 @@ final class CardColumns {
   }
 
   private Card.Said said(Table.Cell cell) {
-    return new Card.Said(cell.text().strip(), cell.remark(), table.origin(cell));
+    return Card.Said.of(table, cell);
   }
 }

@@ -54,16 +54,26 @@ public final class CardLines {
     OTHER
   }
 
+  /**
+   * What a block is to cards.
+   *
+   * @param name with its value, of a {@link Kind#NAMED} one; else the whole words and nothing
+   * @param led true where dots lead from the one to the other
+   */
+  private record Line(Kind kind, String name, String value, boolean led) {}
+
+  private static final Line OTHER = new Line(Kind.OTHER, "", "", false);
+
   private final List<Block> blocks;
   private final LabelColumns.Names names;
   private final Vocabulary vocabulary;
-  private final Kind[] kinds;
+  private final List<Line> lines;
 
   private CardLines(List<Block> blocks, LabelColumns.Names names, Vocabulary vocabulary) {
     this.blocks = blocks;
     this.names = names;
     this.vocabulary = vocabulary;
-    this.kinds = blocks.stream().map(this::kind).toArray(Kind[]::new);
+    this.lines = blocks.stream().map(this::line).toList();
   }
 
   /** The runs of paragraphs that may be cards, by the index of their first block. */
@@ -73,85 +83,69 @@ public final class CardLines {
 
   private Map<Integer, Run> runs() {
     Map<Integer, Run> out = new TreeMap<>();
-    for (int i = 0; i < kinds.length; i++) {
-      if (kinds[i] != Kind.TITLE || !leadsOn(i)) continue;
+    for (int i = 0; i < lines.size(); i++) {
+      if (kind(i) != Kind.TITLE || !leadsOn(i)) continue;
       int end = end(i);
-      int known = 0;
-      for (int k = i; k < end; k++) if (kinds[k] == Kind.NAMED && isKnown(k)) known++;
-      boolean whole = end == kinds.length || kinds[end] == Kind.TITLE || isHeading(end);
+      List<Line> card = lines.subList(i, end);
+      List<Line> named = card.stream().filter(line -> line.kind() == Kind.NAMED).toList();
+      long known = named.stream().filter(line -> names.are(LabelColumns.name(line.name()))).count();
+      boolean led = named.stream().filter(Line::led).count() * 2 >= named.size();
+      boolean parted = card.stream().anyMatch(line -> line.kind() == Kind.BETWEEN);
+      boolean whole = end == lines.size() || kind(end) == Kind.TITLE || isHeading(end);
       // What a title and its lines say by colons alone is read as a section is.
-      boolean apart = hasLeaders(i, end) || hasBetween(i, end);
-      if (known >= FEWEST && whole && apart) out.put(i, new Run(i, end, table(i, end)));
+      if (known >= FEWEST && whole && (led || parted)) out.put(i, new Run(i, end, table(i, end)));
       i = end - 1;
     }
     return out;
   }
 
-  /** True where a block is no text of the card before it. */
+  private Kind kind(int i) {
+    return lines.get(i).kind();
+  }
+
+  /** True where a block is no text of the card before it: a table, a heading, another page. */
   private boolean isHeading(int i) {
     return !(blocks.get(i) instanceof Paragraph p)
         || p.headingLevel() > 0
         || p.region() != Paragraph.Region.BODY
         || p.text().isBlank()
-        || i > 0 && farBelow(i);
+        || p.origin().page() != null
+            && !p.origin().page().equals(((Paragraph) blocks.get(i - 1)).origin().page());
   }
 
-  /** Another page, or words that are no item: a card ends there. */
-  private boolean farBelow(int i) {
-    Origin at = ((Paragraph) blocks.get(i)).origin();
-    Origin before = ((Paragraph) blocks.get(i - 1)).origin();
-    return at.page() != null && !at.page().equals(before.page());
-  }
-
-  private boolean hasLeaders(int from, int to) {
-    int named = 0;
-    int led = 0;
-    for (int i = from; i < to; i++) {
-      if (kinds[i] != Kind.NAMED) continue;
-      named++;
-      if (LEADERS.matcher(((Paragraph) blocks.get(i)).text()).find()) led++;
-    }
-    return led * 2 >= named;
-  }
-
-  private boolean hasBetween(int from, int to) {
-    for (int i = from + 1; i < to; i++) if (kinds[i] == Kind.BETWEEN) return true;
-    return false;
-  }
-
-  private Kind kind(Block block) {
-    if (!(block instanceof Paragraph)) return Kind.OTHER;
-    Paragraph p = (Paragraph) block;
+  private Line line(Block block) {
+    if (!(block instanceof Paragraph p)) return OTHER;
     String text = PlainText.line(p.text()).strip();
-    if (p.region() != Paragraph.Region.BODY || text.isEmpty()) return Kind.OTHER;
+    if (p.region() != Paragraph.Region.BODY || text.isEmpty()) return OTHER;
     boolean counted = !BULLET.matcher(p.label().strip()).matches();
     boolean title = text.length() <= LONGEST_TITLE && !text.endsWith(".") && !text.endsWith(":");
-    if (title && CardTitle.of(text, vocabulary) != null) return Kind.TITLE;
+    if (title && CardTitle.of(text, vocabulary) != null)
+      return new Line(Kind.TITLE, text, "", false);
     Matcher named = NAMED.matcher(text);
-    if (named.matches())
-      return counted || named.group(2).length() > LONGEST_VALUE ? Kind.OTHER : Kind.NAMED;
-    return text.length() <= LONGEST_BETWEEN && !text.endsWith(".") ? Kind.BETWEEN : Kind.OTHER;
-  }
-
-  private boolean isKnown(int i) {
-    Matcher named = NAMED.matcher(PlainText.line(((Paragraph) blocks.get(i)).text()).strip());
-    return named.matches() && names.are(LabelColumns.name(named.group(1)));
+    if (named.matches()) {
+      if (counted || named.group(2).length() > LONGEST_VALUE) return OTHER;
+      boolean led = LEADERS.matcher(p.text()).find();
+      return new Line(Kind.NAMED, named.group(1), named.group(2).strip(), led);
+    }
+    return text.length() <= LONGEST_BETWEEN && !text.endsWith(".")
+        ? new Line(Kind.BETWEEN, text, "", false)
+        : OTHER;
   }
 
   /** A few short lines, and then one of a name and a value. */
   private boolean leadsOn(int i) {
-    for (int k = i + 1; k < kinds.length && k <= i + 1 + MOST_BETWEEN; k++) {
-      if (kinds[k] == Kind.NAMED) return true;
-      if (kinds[k] != Kind.BETWEEN && kinds[k] != Kind.TITLE) return false;
+    for (int k = i + 1; k < lines.size() && k <= i + 1 + MOST_BETWEEN; k++) {
+      if (kind(k) == Kind.NAMED) return true;
+      if (kind(k) == Kind.OTHER) return false;
     }
     return false;
   }
 
   private int end(int start) {
     int end = start + 1;
-    while (end < kinds.length
-        && kinds[end] != Kind.OTHER
-        && (kinds[end] == Kind.NAMED || leadsOn(end))) end++;
+    while (end < lines.size()
+        && kind(end) != Kind.OTHER
+        && (kind(end) == Kind.NAMED || leadsOn(end))) end++;
     return end;
   }
 
@@ -159,15 +153,13 @@ public final class CardLines {
     List<Table.Row> rows = new ArrayList<>();
     Map<Table.Place, Origin> apart = new HashMap<>();
     for (int i = from; i < to; i++) {
-      Paragraph p = (Paragraph) blocks.get(i);
+      Line line = lines.get(i);
       int row = i - from + 1;
-      String text = PlainText.line(p.text()).strip();
-      Matcher named = NAMED.matcher(text);
       List<Table.Cell> cells = new ArrayList<>();
-      boolean pair = kinds[i] == Kind.NAMED && named.matches();
-      cells.add(Table.Cell.of(row, 0, pair ? named.group(1) : text));
-      if (pair) cells.add(Table.Cell.of(row, 1, named.group(2).strip()));
-      for (Table.Cell cell : cells) apart.put(new Table.Place(row, cell.column()), p.origin());
+      cells.add(Table.Cell.of(row, 0, line.name()));
+      if (!line.value().isEmpty()) cells.add(Table.Cell.of(row, 1, line.value()));
+      Origin at = ((Paragraph) blocks.get(i)).origin();
+      for (Table.Cell cell : cells) apart.put(new Table.Place(row, cell.column()), at);
       rows.add(new Table.Row(row, cells, false));
     }
     return new Table(((Paragraph) blocks.get(from)).origin(), rows, false, false, apart);

@@ -133,7 +133,7 @@ final class CardRows {
   }
 
   private Card.Said said(Table.Cell cell) {
-    return new Card.Said(cell.text().strip(), cell.remark(), table.origin(cell));
+    return Card.Said.of(table, cell);
   }
 
   /** The column over which the marks stand of what a column of names is of. */
@@ -169,8 +169,7 @@ final class CardRows {
             for (int label : own) pair(builder, row, label, mark, left);
           });
       boolean begun = builders.values().stream().anyMatch(CardBuilder::isOpen);
-      if (!left.isEmpty())
-        (begun ? below : above).add(new Table.Row(row.number(), left, row.hidden()));
+      if (!left.isEmpty()) (begun ? below : above).add(row.withCells(left));
       Table.Cell counter = labels.first() < labels.at().get(0) ? own(row, labels.first()) : null;
       if (counter != null && !marks.containsValue(counter)) context.add(counter);
     }

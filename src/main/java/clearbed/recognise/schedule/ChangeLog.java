@@ -8,7 +8,6 @@ import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A log of changes that gives a property of a tile in each row, as it was and as it is now: "GT-1 |
@@ -31,20 +30,6 @@ public final class ChangeLog {
    */
   private record Columns(int head, int tag, int kind, int item, int former, int now) {}
 
-  /**
-   * What a log says.
-   *
-   * @param paragraphs a title for each tile, and a paragraph for each of its properties
-   * @param rows that schedule the tiles; what they state is in the paragraphs
-   */
-  public record Log(List<Paragraph> paragraphs, List<ScheduleRow> rows) {
-    public boolean isEmpty() {
-      return paragraphs.isEmpty();
-    }
-  }
-
-  private static final Log NONE = new Log(List.of(), List.of());
-
   /** A mark, and what stands with it in its cell. */
   private record Marked(String tag, String kind) {}
 
@@ -57,9 +42,9 @@ public final class ChangeLog {
   }
 
   /** What the table says; empty when it is no such log. */
-  public Log read(Table table) {
+  public PropertySheet.Sheet read(Table table) {
     Columns columns = columns(table);
-    if (columns == null) return NONE;
+    if (columns == null) return PropertySheet.NONE;
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
     String last = "";
@@ -72,17 +57,12 @@ public final class ChangeLog {
         String title = (last + " " + kind).strip();
         Origin at = table.origin(cell).withText(title);
         out.add(new Paragraph(at, "", 2, -1, title, Paragraph.Region.BODY));
-        if (!kind.isEmpty()) rows.add(row(last, kind, table.origin(cell)));
+        if (!kind.isEmpty())
+          rows.add(ScheduleRow.told(last, kind, glassTest.of(kind), table.origin(cell)));
       }
       change(table, row, columns, out);
     }
-    return new Log(out, rows);
-  }
-
-  private ScheduleRow row(String tag, String kind, Origin at) {
-    GlassTest.Result glass = glassTest.of(kind);
-    return new ScheduleRow(
-        tag, true, glass.glass(), glass.decided(), kind, at, List.of(), Map.of());
+    return new PropertySheet.Sheet(out, rows);
   }
 
   private void change(Table table, Table.Row row, Columns columns, List<Paragraph> out) {

@@ -57,7 +57,7 @@ public final class PropertySheet {
     }
   }
 
-  private static final Sheet NONE = new Sheet(List.of(), List.of());
+  static final Sheet NONE = new Sheet(List.of(), List.of());
 
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;
@@ -111,9 +111,7 @@ public final class PropertySheet {
   }
 
   private ScheduleRow row(String tag, String words, Origin origin) {
-    GlassTest.Result glass = glassTest.of(words);
-    return new ScheduleRow(
-        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
+    return ScheduleRow.told(tag, words, glassTest.of(words), origin);
   }
 
   /** The first properties of each tile by its tag, which say what it is; of one without by "". */

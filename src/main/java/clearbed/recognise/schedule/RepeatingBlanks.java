@@ -52,7 +52,7 @@ public final class RepeatingBlanks {
       out.add(now);
       if (marked) above = now;
     }
-    return new Table(table.origin(), out, table.sheet(), table.turned());
+    return table.withRows(out);
   }
 
   private static Table.Row filled(Table.Row row, Table.Cell mark, Table.Row above) {
@@ -70,6 +70,6 @@ public final class RepeatingBlanks {
           new Table.Cell(from.column(), 1, false, from.text(), "", from.firstRow(), from.page()));
     }
     cells.sort((a, b) -> a.column() - b.column());
-    return new Table.Row(row.number(), cells, row.hidden());
+    return row.withCells(cells);
   }
 }

@@ -369,7 +369,7 @@ public final class RowReader {
                   from.page())
               : cell);
     }
-    return new Table.Row(row.number(), cells, row.hidden());
+    return row.withCells(cells);
   }
 
   /** A row with dittos or long texts, whose faults are to show while its document is read. */

@@ -45,7 +45,7 @@ public final class SameCells {
       same.names(now);
       List<Table.Row> out = now.rows().stream().map(same::repeated).toList();
       if (out.equals(now.rows())) return now;
-      now = new Table(table.origin(), out, table.sheet(), table.turned());
+      now = table.withRows(out);
     }
     return now;
   }
@@ -86,7 +86,7 @@ public final class SameCells {
       if (now.isEmpty()) out.add(cell);
       else out.addAll(now);
     }
-    return changed ? new Table.Row(row.number(), out, row.hidden()) : row;
+    return changed ? row.withCells(out) : row;
   }
 
   /** True of the mark of a row or column; "as a band" calls no item A. */

@@ -174,12 +174,6 @@ public final class ScheduleFinder {
   /**
    * @param heading that the table stands under; empty when there is none
    * @param document what its figures show of the way they are written
-   */
-  public Result find(Table table, String heading, MarkEvidence document) {
-    return find(table, heading, document, CalledCodes.NONE);
-  }
-
-  /**
    * @param codes by which tables of the document call rows of others
    */
   public Result find(Table table, String heading, MarkEvidence document, CalledCodes codes) {

@@ -32,6 +32,12 @@ public record ScheduleRow(
     blanks = blanks instanceof BlankCells ? blanks : Map.copyOf(blanks);
   }
 
+  /** The row of a tile that is described in running words, which state the rest. */
+  static ScheduleRow told(String tag, String words, GlassTest.Result glass, Origin origin) {
+    return new ScheduleRow(
+        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
+  }
+
   public ScheduleRow withoutStatements() {
     return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, List.of(), Map.of());
   }

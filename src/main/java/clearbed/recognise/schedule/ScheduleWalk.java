@@ -662,7 +662,7 @@ final class ScheduleWalk {
   private Table.Row sparing(Table.Row row) {
     List<Table.Cell> cells =
         row.cells().stream().map(c -> c.withText(means.once(c.text()))).toList();
-    return new Table.Row(row.number(), cells, row.hidden());
+    return row.withCells(cells);
   }
 
   private List<Statement> statements(Table.Row row, Header under, int tags, Table.Row above) {

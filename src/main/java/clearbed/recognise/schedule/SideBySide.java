@@ -57,34 +57,26 @@ final class SideBySide {
     List<Table.Row> rows = table.rows();
     int titles = titles(rows, seam);
     int end = end(rows, seam);
-    if (titles > 0) parts.add(with(table, rows.subList(0, titles)));
+    if (titles > 0) parts.add(table.withRows(rows.subList(0, titles)));
     List<Table.Row> above = rows.subList(titles, seam.start());
     List<Table.Row> beside = rows.subList(seam.start(), end);
     boolean apart = above.stream().anyMatch(row -> !right(row, seam.column(), false).isEmpty());
     List<Table.Row> left = new ArrayList<>();
     List<Table.Row> right = new ArrayList<>();
     for (Table.Row row : above) {
-      left.add(apart ? row(row, left(row, seam.column())) : row);
-      right.add(apart ? row(row, right(row, seam.column(), true)) : row);
+      left.add(apart ? row.withCells(left(row, seam.column())) : row);
+      right.add(apart ? row.withCells(right(row, seam.column(), true)) : row);
     }
     for (Table.Row row : beside) {
-      left.add(row(row, left(row, seam.column())));
-      right.add(row(row, right(row, seam.column(), true)));
+      left.add(row.withCells(left(row, seam.column())));
+      right.add(row.withCells(right(row, seam.column(), true)));
     }
     left.removeIf(row -> row.cells().isEmpty());
     right.removeIf(row -> row.cells().isEmpty());
-    parts.add(with(table, left));
+    parts.add(table.withRows(left));
     // A third table may stand further right, and others below.
-    cut(with(table, right), parts);
-    if (end < rows.size()) cut(with(table, rows.subList(end, rows.size())), parts);
-  }
-
-  private static Table with(Table table, List<Table.Row> rows) {
-    return new Table(table.origin(), rows, table.sheet(), table.turned());
-  }
-
-  private static Table.Row row(Table.Row row, List<Table.Cell> cells) {
-    return new Table.Row(row.number(), cells, row.hidden());
+    cut(table.withRows(right), parts);
+    if (end < rows.size()) cut(table.withRows(rows.subList(end, rows.size())), parts);
   }
 
   /** The cells that begin left of a column, those that reach over it too. */
@@ -143,7 +135,7 @@ final class SideBySide {
   }
 
   private static Table.Row side(Table.Row row, int gap, boolean left) {
-    return row(row, left ? left(row, gap) : right(row, gap, false));
+    return row.withCells(left ? left(row, gap) : right(row, gap, false));
   }
 
   /** Marks of its own below it, or the surfaces of rooms, make a side a table. */

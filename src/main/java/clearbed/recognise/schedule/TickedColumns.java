@@ -62,8 +62,7 @@ final class TickedColumns {
       for (Group group : groups(rows, head)) fold(out, group, read);
     if (read.heads().isEmpty()) return read;
     out.removeIf(row -> row.cells().stream().noneMatch(Table.Cell::hasOwnWords));
-    return new Read(
-        new Table(table.origin(), out, table.sheet(), table.turned()), read.heads(), read.ticks());
+    return new Read(table.withRows(out), read.heads(), read.ticks());
   }
 
   private static boolean isTick(Table.Cell cell) {
@@ -124,7 +123,7 @@ final class TickedColumns {
       List<String> ticked = new ArrayList<>();
       for (Table.Cell cell : row.cells()) {
         boolean over = i < group.head() && cell.column() == group.first();
-        if (over) cells.add(narrow(cell));
+        if (over) cells.add(moved(cell, cell.column(), cell.text()));
         else if (i < group.head() || !group.holds(cell)) cells.add(cell);
         else {
           gone.add(cell);
@@ -139,24 +138,12 @@ final class TickedColumns {
       }
       if (gone.isEmpty() && ticked.isEmpty() && i >= group.head()) continue;
       if (!gone.isEmpty())
-        (i == group.head() ? read.heads() : read.ticks())
-            .add(new Table.Row(row.number(), gone, row.hidden()));
-      rows.set(i, new Table.Row(row.number(), cells, row.hidden()));
+        (i == group.head() ? read.heads() : read.ticks()).add(row.withCells(gone));
+      rows.set(i, row.withCells(cells));
     }
   }
 
   /** Over one column. */
-  private static Table.Cell narrow(Table.Cell cell) {
-    return new Table.Cell(
-        cell.column(),
-        1,
-        cell.continued(),
-        cell.text(),
-        cell.remark(),
-        cell.firstRow(),
-        cell.page());
-  }
-
   private static Table.Cell moved(Table.Cell cell, int column, String words) {
     return new Table.Cell(column, 1, false, words, cell.remark(), cell.firstRow(), cell.page());
   }

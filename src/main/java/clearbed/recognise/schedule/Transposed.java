@@ -77,7 +77,7 @@ final class Transposed {
                         row.cells().stream().filter(cell -> cell.column() != first).toList(),
                         row.hidden()))
             .toList();
-    return new Table(table.origin(), rows, table.sheet(), table.turned());
+    return table.withRows(rows);
   }
 
   /**
@@ -98,9 +98,9 @@ final class Transposed {
         boolean measures = says && cell.column() == names && !cell.text().isBlank();
         cells.add(measures ? cell.withText(text(cell) + " " + text(unit)) : cell);
       }
-      rows.add(new Table.Row(row.number(), cells, row.hidden()));
+      rows.add(row.withCells(cells));
     }
-    return new Table(table.origin(), rows, table.sheet(), table.turned());
+    return table.withRows(rows);
   }
 
   /** The column behind the names of which all but what heads it are units; -1 for none. */
