@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.read.ReadAll;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,9 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 class NotesTicksAndChangesTest {
   @TempDir Path folder;
 
-  private Checked of(String name, String... lines) throws IOException {
-    Files.writeString(folder.resolve(name), String.join("\n", lines));
-    return Checked.of(folder);
+  private Checked of(String name, String... lines) {
+    return Checked.ofFiles(folder, name, String.join("\n", lines));
   }
 
   private static List<String> values(Checked c, String tag, String attribute) {
@@ -29,7 +26,7 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_cross_says_what_its_heading_says() throws IOException {
+  void a_cross_says_what_its_heading_says() {
     Checked c =
         of(
             "grid.csv",
@@ -46,7 +43,7 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_cross_beside_other_words_is_left_as_it_is() throws IOException {
+  void a_cross_beside_other_words_is_left_as_it_is() {
     Checked c =
         of(
             "grid.csv",
@@ -58,7 +55,7 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_note_is_of_those_that_call_it() throws IOException {
+  void a_note_is_of_those_that_call_it() {
     Checked c =
         of(
             "finishes.csv",
@@ -77,7 +74,7 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_number_that_no_note_has_is_not_understood() throws IOException {
+  void a_number_that_no_note_has_is_not_understood() {
     of(
         "finishes.csv",
         "Mark,Product,Place,Remarks",
@@ -91,9 +88,9 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_log_of_changes_says_what_holds_now() throws IOException {
-    Files.writeString(
-        folder.resolve("tiles.csv"),
+  void a_log_of_changes_says_what_holds_now() {
+    of(
+        "tiles.csv",
         "Mark,Product,Place,Joint\nBR-1,Fused glass mosaic,Hammam wall,1/16 in\n"
             + "BR-2,Cast glass tile,Bar front,1/16 in\n");
     Checked c =
@@ -114,7 +111,7 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void a_legend_may_stand_in_pairs_beside_each_other() throws IOException {
+  void a_legend_may_stand_in_pairs_beside_each_other() {
     of(
         "legend.csv",
         "Mark,Product,Surf.,Substrate,Mortar",
@@ -131,28 +128,30 @@ class NotesTicksAndChangesTest {
   }
 
   @Test
-  void the_tile_of_a_zone_is_no_code_that_the_zone_calls() throws IOException {
-    Files.writeString(
-        folder.resolve("linings.csv"),
-        "Zone table,,,\nZone,Place,Lining,Conditions\nZ1,Hammam walls,BR1,Wet\n"
-            + "Z2,Porch wall,BR2,\"Outdoors, frost\"\n\n"
-            + "Lining,Material,Size,\nBR1,Fused glass mosaic,20 x 20 mm,\n"
-            + "BR2,Cast glass tile,100 x 200 mm,\n");
-    Checked c = Checked.of(folder);
+  void the_tile_of_a_zone_is_no_code_that_the_zone_calls() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "linings.csv",
+            "Zone table,,,\nZone,Place,Lining,Conditions\nZ1,Hammam walls,BR1,Wet\n"
+                + "Z2,Porch wall,BR2,\"Outdoors, frost\"\n\n"
+                + "Lining,Material,Size,\nBR1,Fused glass mosaic,20 x 20 mm,\n"
+                + "BR2,Cast glass tile,100 x 200 mm,\n");
     assertThat(values(c, "BR1", "location.exposure")).contains("wet");
     assertThat(values(c, "BR2", "location.exposure")).contains("exterior-freeze");
     assertThat(values(c, "BR2", "tile.size")).containsExactly("100 mm x 200 mm");
   }
 
   @Test
-  void the_mark_in_a_card_goes_before_the_count_over_it() throws IOException {
-    Files.writeString(
-        folder.resolve("log.txt"),
-        "SUBMITTALS\n\nITEM 1\n  PRODUCT ........ FUSED GLASS MOSAIC\n"
-            + "  ARCH. TAG ...... BR-1\n  SIZE ........... 1 X 1 IN\n  JOINT .......... 1/16 IN\n\n"
-            + "ITEM 2\n  PRODUCT ........ CAST GLASS TILE\n  ARCH. TAG ...... BR-2\n"
-            + "  SIZE ........... 2 X 4 IN\n  JOINT .......... 1/8 IN\n");
-    Checked c = Checked.of(folder);
+  void the_mark_in_a_card_goes_before_the_count_over_it() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "log.txt",
+            "SUBMITTALS\n\nITEM 1\n  PRODUCT ........ FUSED GLASS MOSAIC\n"
+                + "  ARCH. TAG ...... BR-1\n  SIZE ........... 1 X 1 IN\n  JOINT .......... 1/16 IN\n\n"
+                + "ITEM 2\n  PRODUCT ........ CAST GLASS TILE\n  ARCH. TAG ...... BR-2\n"
+                + "  SIZE ........... 2 X 4 IN\n  JOINT .......... 1/8 IN\n");
     assertThat(c.hasGlass("BR-1")).isTrue();
     assertThat(values(c, "BR-2", "grout.width")).containsExactly("0.125 in");
   }

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.model.Entry;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,9 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CardsTest {
   @TempDir Path folder;
 
-  private Checked of(String name, String... lines) throws IOException {
-    Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
-    return Checked.of(folder);
+  private Checked of(String name, String... lines) {
+    return Checked.ofFiles(folder, name, String.join("\n", lines) + "\n");
   }
 
   private static String place(Checked c, String tag, String attribute) {
@@ -29,7 +26,7 @@ class CardsTest {
   }
 
   @Test
-  void a_card_runs_over_two_pairs_of_columns_under_its_mark() throws IOException {
+  void a_card_runs_over_two_pairs_of_columns_under_its_mark() {
     Checked c =
         of(
             "cards.csv",
@@ -51,7 +48,7 @@ class CardsTest {
   }
 
   @Test
-  void cards_lie_beside_one_another_and_a_blank_is_of_its_own_card() throws IOException {
+  void cards_lie_beside_one_another_and_a_blank_is_of_its_own_card() {
     Checked c =
         of(
             "cards.csv",
@@ -69,8 +66,7 @@ class CardsTest {
   }
 
   @Test
-  void build_ups_stand_side_by_side_and_the_mark_is_in_the_layer_of_the_finish()
-      throws IOException {
+  void build_ups_stand_side_by_side_and_the_mark_is_in_the_layer_of_the_finish() {
     Checked c =
         of(
             "buildups.csv",
@@ -88,7 +84,7 @@ class CardsTest {
   }
 
   @Test
-  void dots_lead_from_names_to_values_under_a_lettered_mark() throws IOException {
+  void dots_lead_from_names_to_values_under_a_lettered_mark() {
     Checked c =
         of(
             "list.txt",
@@ -110,7 +106,7 @@ class CardsTest {
   }
 
   @Test
-  void the_page_of_a_product_has_its_lines_in_numbered_parts() throws IOException {
+  void the_page_of_a_product_has_its_lines_in_numbered_parts() {
     Checked c =
         of(
             "page.txt",
@@ -134,7 +130,7 @@ class CardsTest {
   }
 
   @Test
-  void what_was_before_and_what_is_now_make_no_card() throws IOException {
+  void what_was_before_and_what_is_now_make_no_card() {
     Checked c =
         of(
             "changes.csv",
@@ -148,7 +144,7 @@ class CardsTest {
   }
 
   @Test
-  void columns_of_text_two_blanks_apart_stand_under_one_line() throws IOException {
+  void columns_of_text_two_blanks_apart_stand_under_one_line() {
     Checked c =
         of(
             "table.txt",
@@ -164,7 +160,7 @@ class CardsTest {
   }
 
   @Test
-  void a_box_of_a_drawn_table_holds_several_lines() throws IOException {
+  void a_box_of_a_drawn_table_holds_several_lines() {
     Checked c =
         of(
             "table.txt",
