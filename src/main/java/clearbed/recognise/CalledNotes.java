@@ -163,7 +163,8 @@ final class CalledNotes {
       for (Table.Cell cell : row.cells()) {
         if (!cell.hasOwnWords() || cell.column() <= mark.column()) continue;
         if (isCall(cell)) found.merge(cell.column(), 1, Integer::sum);
-        else others.add(cell.column());
+        else if (!vocabulary.list("empty").matches(PlainText.line(cell.text()).strip()))
+          others.add(cell.column());
       }
     }
     return found.keySet().stream()
@@ -191,14 +192,21 @@ final class CalledNotes {
   /** The mark that a row begins with, before a column; empty where it has none. */
   private String tag(Table.Row row, int column) {
     Table.Cell mark = mark(row);
-    return mark == null || mark.column() >= column ? "" : PlainText.line(mark.text()).strip();
+    return mark == null || mark.column() >= column ? "" : firstLine(mark);
+  }
+
+  /** "GT-5" over what the tile is. */
+  private static String firstLine(Table.Cell cell) {
+    String text = cell.text().strip();
+    int line = text.indexOf('\n');
+    return PlainText.line(line < 0 ? text : text.substring(0, line)).strip();
   }
 
   /** The first cell of a row that is a mark and no number of a note, or null. */
   private Table.Cell mark(Table.Row row) {
     for (Table.Cell cell : row.cells()) {
-      if (cell.text().length() > LONGEST_CALL) continue;
-      String text = PlainText.line(cell.text()).strip();
+      String text = firstLine(cell);
+      if (text.length() > LONGEST_CALL) continue;
       if (Tags.isMark(text, vocabulary) && !ALONE.matcher(text).matches()) return cell;
     }
     return null;

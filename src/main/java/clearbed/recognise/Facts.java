@@ -10,6 +10,7 @@ import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.vocabulary.Lessons;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * What one document says, before it is joined with the others.
@@ -56,9 +57,13 @@ public record Facts(
         Account.NOTHING);
   }
 
-  /** Without what its rows state, for when that has been joined into entries. */
-  public Facts withoutStatements() {
-    return withRows(rows.stream().map(ScheduleRow::withoutStatements).toList());
+  /**
+   * Without what its rows state, for when that has been joined into entries.
+   *
+   * @param told true of rows whose tiles other rows describe
+   */
+  public Facts withoutStatements(Predicate<ScheduleRow> told) {
+    return withRows(rows.stream().map(row -> row.withoutStatements(told.test(row))).toList());
   }
 
   /** Places, rows and cells that were passed over, with the reason. */

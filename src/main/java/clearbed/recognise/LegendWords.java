@@ -76,8 +76,16 @@ final class LegendWords {
     if (LABEL.matcher(plain).matches()) listed(plain.substring(plain.indexOf(':') + 1), out);
   }
 
+  /**
+   * What a table explains.
+   *
+   * @param rows that say nothing else
+   */
+  record Legend(List<Explained> words, List<Table.Row> rows) {}
+
   /** A table of two columns or of pairs of such, the first of each short forms and no marks. */
-  void into(Table table, List<Explained> out) {
+  Legend in(Table table) {
+    Legend out = new Legend(new ArrayList<>(), new ArrayList<>());
     List<Table.Row> block = new ArrayList<>();
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = filled(row);
@@ -91,14 +99,16 @@ final class LegendWords {
       block.add(row);
     }
     legend(block, out);
+    return out;
   }
 
   private static List<Table.Cell> filled(Table.Row row) {
     return row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
   }
 
-  private void legend(List<Table.Row> rows, List<Explained> out) {
+  private void legend(List<Table.Row> rows, Legend out) {
     List<Explained> found = new ArrayList<>();
+    List<Table.Row> told = new ArrayList<>();
     int pairs = 0;
     int forms = 0;
     boolean wide = false;
@@ -107,6 +117,8 @@ final class LegendWords {
       if (filled.size() < FEWEST) continue;
       if (filled.size() > MOST_CELLS || filled.size() % FEWEST != 0) return;
       wide |= filled.size() > FEWEST;
+      int before = found.size();
+      boolean title = pairs == 0 && heads(filled);
       for (int i = 0; i < filled.size(); i += FEWEST) {
         String form = PlainText.line(filled.get(i).text()).strip();
         String meaning = PlainText.line(filled.get(i + 1).text()).strip();
@@ -118,10 +130,19 @@ final class LegendWords {
         if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
         else add(form, meaning, found);
       }
+      if (title || found.size() > before) told.add(row);
     }
     boolean legend = forms >= FEWEST && forms * 2 > pairs;
     // Beside each other nearly all are short forms, or it is a table of another kind.
-    if (legend && (!wide || forms * 4 >= pairs * 3)) out.addAll(found);
+    if (!legend || wide && forms * 4 < pairs * 3) return;
+    out.words().addAll(found);
+    out.rows().addAll(told);
+  }
+
+  /** "Abbrev. | Meaning". */
+  private static boolean heads(List<Table.Cell> filled) {
+    return filled.stream()
+        .allMatch(c -> PlainText.line(c.text()).strip().split("\\s+").length <= FEWEST);
   }
 
   /** "Letter | Adhesive | Class": what each letter stands for below headings of that work. */

@@ -95,7 +95,7 @@ final class LessonFinder {
           .computeIfAbsent(headings(table), any -> new ArrayList<>())
           .add(new CodeColumns.Grid(first, title(table, over)));
       over = "";
-      explaining.into(table, explained);
+      explained.addAll(explaining.in(table).words());
       explaining.lettered(table, explained);
       List<String> cells = new ArrayList<>();
       for (Table.Row row : first) for (Table.Cell cell : row.cells()) cells.add(cell.text());
@@ -116,6 +116,15 @@ final class LessonFinder {
     for (Paragraph p : paragraphs) letteredProduct(p.text(), products);
     marks.addAll(products);
     return new Lessons(List.copyOf(marks), List.copyOf(glass), explained);
+  }
+
+  /** The rows of a table that say for which words letters stand, and nothing of a tile. */
+  List<Table.Row> explained(Table table) {
+    return explaining.in(table).rows().stream().filter(row -> !isOfTags(row)).toList();
+  }
+
+  private boolean isOfTags(Table.Row row) {
+    return row.cells().stream().anyMatch(c -> Tags.isMark(c.text().strip(), vocabulary));
   }
 
   private static List<String> headings(Table table) {

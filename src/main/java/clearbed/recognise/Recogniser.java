@@ -15,6 +15,7 @@ import clearbed.recognise.schedule.CalledCodes;
 import clearbed.recognise.schedule.CardBlocks;
 import clearbed.recognise.schedule.CardLines;
 import clearbed.recognise.schedule.ChangeLog;
+import clearbed.recognise.schedule.DescribedMarks;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.MarkEvidence;
 import clearbed.recognise.schedule.PlaceCard;
@@ -63,6 +64,7 @@ public final class Recogniser {
   private final EarlierFacts kept;
   private final OutlineParser outlineParser;
   private final PropertySheet propertySheet;
+  private final PlaceCard placeCard;
   private final ChangeLog changeLog;
   private final CountedNotes countedNotes;
   private final ScheduleFinder scheduleFinder;
@@ -107,6 +109,7 @@ public final class Recogniser {
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.propertySheet = new PropertySheet(vocabulary);
+    this.placeCard = new PlaceCard(vocabulary);
     this.changeLog = new ChangeLog(vocabulary);
     this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
@@ -269,12 +272,14 @@ public final class Recogniser {
       return;
     }
     boolean ofTile = LimitFinder.firstTags(over) != null;
-    List<Paragraph> room = ofTile ? List.of() : PlaceCard.paragraphs(t, over, vocabulary);
+    PropertySheet.Sheet room = ofTile ? PropertySheet.NONE : placeCard.read(t, over);
     if (!room.isEmpty()) {
-      inWords(c, t, room, running);
+      inWords(c, t, room.paragraphs(), running);
+      c.rows.addAll(room.rows());
       return;
     }
-    ScheduleFinder.Result found = scheduleFinder.find(t, over, marks, c.codes);
+    ScheduleFinder.Result found =
+        scheduleFinder.find(DescribedMarks.parted(t, vocabulary), over, marks, c.codes);
     boolean products = products(found, t, running);
     if (!products) rows(c, found, over, running);
     if (products || !found.schedule()) {
@@ -283,7 +288,7 @@ public final class Recogniser {
       c.accounting.table(new Account.TableAccount(t.origin(), "none", weighed));
       // A table that is no schedule still says something, row by row: "Mortar | ANSI A118.15,
       // white".
-      new RowText(t, vocabulary).into(running);
+      new RowText(c.unexplained(t), vocabulary).into(running);
     } else {
       notes(c, found, t, marks);
     }
@@ -434,6 +439,19 @@ public final class Recogniser {
       this.document = document;
       codes = CalledCodes.of(document);
       blanksRepeat = RepeatingBlanks.areIn(document, vocabulary);
+    }
+
+    /** The table without the rows of a legend: they speak of the cells that have their letters. */
+    Table unexplained(Table t) {
+      List<Table.Row> legend = lessons.explained(t);
+      if (legend.isEmpty()) return t;
+      for (Table.Row row : legend)
+        for (Table.Cell cell : row.cells()) {
+          if (!cell.hasOwnWords()) continue;
+          accounting.cells(Account.Tally.NONE.plus(Fate.CONTEXT));
+          accounting.cell(new Account.Ending(t.origin(cell), cell.text(), Fate.CONTEXT, ""));
+        }
+      return t.withRows(t.rows().stream().filter(row -> !legend.contains(row)).toList());
     }
 
     /** A line that was the title of a card heads nothing below the card, unless it is a heading. */

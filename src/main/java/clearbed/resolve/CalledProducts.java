@@ -34,6 +34,9 @@ final class CalledProducts {
   /** Keys of the tiles that call for a product, by its key. */
   private final Map<String, Set<String>> users = new TreeMap<>();
 
+  /** Keys of all such tiles. */
+  private final Set<String> told = new HashSet<>();
+
   /**
    * @param drafts what schedules have; products are taken out of them
    */
@@ -59,6 +62,7 @@ final class CalledProducts {
           Draft product = products.get(key);
           if (product == null) return;
           users.put(key, tiles);
+          told.addAll(tiles);
           tiles.forEach(tile -> join(drafts.get(tile), product));
         });
   }
@@ -119,6 +123,11 @@ final class CalledProducts {
       tile.glass |= row.glass();
       tile.places.add(row.origin());
     }
+  }
+
+  /** True of a row whose product says what it is: "T-01 | P-1" beside "P-1 | Porcelain". */
+  boolean decides(ScheduleRow row) {
+    return !told.isEmpty() && told.contains(Tags.key(row.tag()));
   }
 
   /** A statement on a product, said of the tiles that call for it. */

@@ -101,7 +101,7 @@ public final class Resolver {
     }
     return new Project(
         likes.completed(entries),
-        facts.stream().map(Facts::withoutStatements).toList(),
+        facts.stream().map(f -> f.withoutStatements(called::decides)).toList(),
         tags,
         components.keys());
   }

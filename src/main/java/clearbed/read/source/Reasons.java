@@ -38,9 +38,7 @@ public final class Reasons {
   public static String ofWords(Throwable failure) {
     return failure instanceof StackOverflowError
         ? "its words are nested too deeply to be made out; split it"
-        : "its words could not be made out ("
-            + failure.getClass().getSimpleName()
-            + "); split it, and report it";
+        : "its words could not be made out; split it, and report it";
   }
 
   public static String outOfMemory() {

@@ -97,6 +97,8 @@ public final class CalledCodes {
     return columns.stream()
         .sorted()
         .filter(column -> column != taken && isDistinct(rows, column))
+        // "GT-1 | P-1" with a table for GT-1 and one for P-1: the first is whose row it is.
+        .filter(column -> column > taken ? calling(table, below, column).isEmpty() : true)
         .filter(column -> !isPlace(header.columns().get(column)))
         .findFirst()
         .orElse(taken);

@@ -1,6 +1,7 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.Table;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -41,7 +42,8 @@ final class CardColumns {
     // Rooms have numbers like marks, and a row of marks alone heads a turned schedule.
     if (marked.size() != 1
         || isOfAttribute(marked.get(0))
-        || table.rows().stream().anyMatch(this::isOfBareMarks)) return CardFinder.Found.NONE;
+        || table.rows().stream().anyMatch(row -> isOfBareMarks(row) && !isOver(row, marked.get(0))))
+      return CardFinder.Found.NONE;
     List<Table.Row> named = table.rows().stream().filter(row -> name(row) != null).toList();
     long known = named.stream().filter(this::isKnown).count();
     if (known < FEWEST_NAMES || known * 5 < named.size() * 2) return CardFinder.Found.NONE;
@@ -99,13 +101,30 @@ final class CardColumns {
 
   private boolean isOfAttribute(Table.Row row) {
     Table.Cell name = name(row);
-    return name != null && HeadingWords.named(vocabulary, LabelColumns.words(name)) != null;
+    Header.Column named =
+        name == null ? null : HeadingWords.named(vocabulary, LabelColumns.words(name));
+    return named != null && !named.describes();
   }
 
   private boolean isOfBareMarks(Table.Row row) {
     List<CardTitle> titles = values(row).stream().map(this::title).toList();
     return titles.size() >= FEWEST_CARDS
         && titles.stream().allMatch(title -> title != null && title.isAlone());
+  }
+
+  /** "Layer | W1 | W2" over "Finish | GT-1 Glass mosaic | PT-2 Porcelain" names the build-ups. */
+  private boolean isOver(Table.Row row, Table.Row marked) {
+    if (row.number() >= marked.number()) return false;
+    // "Pendulum | PTV 38, slider 96" has the form of marks by chance, and not for all.
+    if (values(marked).size() * 3 < values(row).size() * 2) return false;
+    Set<String> letters = new HashSet<>();
+    for (Table.Cell cell : values(row)) letters.add(letters(cell));
+    return values(marked).stream().noneMatch(cell -> letters.contains(letters(cell)));
+  }
+
+  private String letters(Table.Cell cell) {
+    CardTitle title = title(cell);
+    return title == null ? "" : Tags.prefix(Tags.key(title.mark()));
   }
 
   private boolean isKnown(Table.Row row) {

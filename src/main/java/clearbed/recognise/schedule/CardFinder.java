@@ -43,6 +43,8 @@ final class CardFinder {
    */
   Found on(Table table, String over, Origin overAt) {
     if (table.rows().size() > MOST_ROWS) return Found.NONE;
+    Found facts = FactLines.of(table, names, vocabulary);
+    if (!facts.cards().isEmpty()) return facts;
     Found across = CardColumns.of(table, names, vocabulary);
     if (!across.cards().isEmpty()) return across;
     CardTitle title = CardTitle.of(over, vocabulary);

@@ -7,6 +7,7 @@ import clearbed.model.Table;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,15 @@ public final class CardLines {
   private static final int LONGEST_VALUE = 160;
   private static final int FEWEST = 3;
 
+  /** What a line without a name stands under. */
+  private static final String REMARKS = "Remarks";
+
+  /** More names are asked for where nothing parts them from their values. */
+  private static final int FEWEST_BARE = 5;
+
+  /** Of a name that nothing parts from its value. */
+  private static final int MOST_WORDS = 3;
+
   /**
    * Paragraphs that are cards.
    *
@@ -59,20 +69,27 @@ public final class CardLines {
    *
    * @param name with its value, of a {@link Kind#NAMED} one; else the whole words and nothing
    * @param led true where dots lead from the one to the other
+   * @param bare true where nothing parts the one from the other: "Joint 2 mm"
    */
-  private record Line(Kind kind, String name, String value, boolean led) {}
+  private record Line(Kind kind, String name, String value, boolean led, boolean bare) {
+    Line(Kind kind, String name) {
+      this(kind, name, "", false, false);
+    }
+  }
 
-  private static final Line OTHER = new Line(Kind.OTHER, "", "", false);
+  private static final Line OTHER = new Line(Kind.OTHER, "");
 
   private final List<Block> blocks;
   private final LabelColumns.Names names;
   private final Vocabulary vocabulary;
+  private final GlassTest glassTest;
   private final List<Line> lines;
 
   private CardLines(List<Block> blocks, LabelColumns.Names names, Vocabulary vocabulary) {
     this.blocks = blocks;
     this.names = names;
     this.vocabulary = vocabulary;
+    this.glassTest = new GlassTest(vocabulary);
     this.lines = blocks.stream().map(this::line).toList();
   }
 
@@ -93,10 +110,25 @@ public final class CardLines {
       boolean parted = card.stream().anyMatch(line -> line.kind() == Kind.BETWEEN);
       boolean whole = end == lines.size() || kind(end) == Kind.TITLE || isHeading(end);
       // What a title and its lines say by colons alone is read as a section is.
-      if (known >= FEWEST && whole && (led || parted)) out.put(i, new Run(i, end, table(i, end)));
+      boolean bare = known >= FEWEST_BARE && isBare(named) && areOfFinishes(card);
+      if (known >= FEWEST && whole && (led || parted || bare))
+        out.put(i, new Run(i, end, table(i, end, bare)));
       i = end - 1;
     }
     return out;
+  }
+
+  /** Most of its names stand before their values, and nothing between. */
+  private static boolean isBare(List<Line> named) {
+    return named.stream().filter(Line::bare).count() * 4 >= named.size() * 3;
+  }
+
+  /** "MB-01 Glass mosaic" says what the tile is. */
+  private boolean areOfFinishes(List<Line> card) {
+    return card.stream()
+        .filter(line -> line.kind() == Kind.TITLE)
+        .map(line -> CardTitle.of(line.name(), vocabulary))
+        .anyMatch(title -> !title.isAlone() && glassTest.of(title.rest()).decided());
   }
 
   private Kind kind(int i) {
@@ -119,17 +151,30 @@ public final class CardLines {
     if (p.region() != Paragraph.Region.BODY || text.isEmpty()) return OTHER;
     boolean counted = !BULLET.matcher(p.label().strip()).matches();
     boolean title = text.length() <= LONGEST_TITLE && !text.endsWith(".") && !text.endsWith(":");
-    if (title && CardTitle.of(text, vocabulary) != null)
-      return new Line(Kind.TITLE, text, "", false);
+    CardTitle mark = title ? CardTitle.of(text, vocabulary) : null;
+    if (mark != null && (text.startsWith(mark.mark()) || bare(text) == null))
+      return new Line(Kind.TITLE, text);
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {
       if (counted || named.group(2).length() > LONGEST_VALUE) return OTHER;
       boolean led = LEADERS.matcher(p.text()).find();
-      return new Line(Kind.NAMED, named.group(1), named.group(2).strip(), led);
+      return new Line(Kind.NAMED, named.group(1), named.group(2).strip(), led, false);
     }
-    return text.length() <= LONGEST_BETWEEN && !text.endsWith(".")
-        ? new Line(Kind.BETWEEN, text, "", false)
-        : OTHER;
+    if (text.length() > LONGEST_BETWEEN || text.endsWith(".")) return OTHER;
+    Line bare = p.label().isBlank() && p.listLevel() < 0 ? bare(text) : null;
+    return bare == null ? new Line(Kind.BETWEEN, text) : bare;
+  }
+
+  /** "Joint 2 mm" opens with a name, the longest that it can be; null where it does not. */
+  private Line bare(String text) {
+    String[] words = text.split(" ");
+    for (int count = Math.min(MOST_WORDS, words.length - 1); count > 0; count--) {
+      String name = String.join(" ", Arrays.asList(words).subList(0, count));
+      boolean known = names.are(name) && !HeadingWords.isOfTags(vocabulary, name);
+      if (known || vocabulary.list("schedule.looks").matches(name))
+        return new Line(Kind.NAMED, name, text.substring(name.length()).strip(), false, true);
+    }
+    return null;
   }
 
   /** A few short lines, and then one of a name and a value. */
@@ -146,17 +191,27 @@ public final class CardLines {
     while (end < lines.size()
         && kind(end) != Kind.OTHER
         && (kind(end) == Kind.NAMED || leadsOn(end))) end++;
-    return end;
+    int last = end;
+    while (last < lines.size() && last - end < MOST_BETWEEN && kind(last) == Kind.BETWEEN) last++;
+    // A line that no name opens may be the last of a card whose lines have nothing between.
+    boolean bare = lines.get(end - 1).bare() && last > end;
+    return bare && (last == lines.size() || kind(last) == Kind.TITLE) ? last : end;
   }
 
-  private Table table(int from, int to) {
+  /**
+   * @param bare true of cards whose names nothing parts from their values: a line without a name
+   *     says something of its tile, and heads no others
+   */
+  private Table table(int from, int to, boolean bare) {
     List<Table.Row> rows = new ArrayList<>();
     Map<Table.Place, Origin> apart = new HashMap<>();
     for (int i = from; i < to; i++) {
       Line line = lines.get(i);
       int row = i - from + 1;
       List<Table.Cell> cells = new ArrayList<>();
-      cells.add(Table.Cell.of(row, 0, line.name()));
+      boolean remark = bare && line.kind() == Kind.BETWEEN;
+      cells.add(Table.Cell.of(row, 0, remark ? REMARKS : line.name()));
+      if (remark) cells.add(Table.Cell.of(row, 1, line.name()));
       if (!line.value().isEmpty()) cells.add(Table.Cell.of(row, 1, line.value()));
       Origin at = ((Paragraph) blocks.get(i)).origin();
       for (Table.Cell cell : cells) apart.put(new Table.Place(row, cell.column()), at);

@@ -18,6 +18,11 @@ import java.util.regex.Pattern;
 
 /** What the columns of a table say of each other, and what the heading over it says of all. */
 final class ColumnNeighbours {
+  private static final String COLOUR = ".colour";
+
+  /** What may be meant by a colour that stands before it. */
+  private static final Set<String> COLOURED = Set.of("mortar", "grout");
+
   private static final double NEIGHBOUR = 0.75;
 
   /** A column takes its sense from the one before it more than from the one behind. */
@@ -275,6 +280,7 @@ final class ColumnNeighbours {
       ColumnWords w = words.get(i);
       Map<String, ColumnScore> own = scores.get(w.index());
       if (own == null || !families(w.text()).isEmpty() || isPlain(own)) continue;
+      if (isColourOfTile(i, words, first)) own.keySet().removeIf(m -> m.endsWith(COLOUR));
       String group = ofGroup(groups.get(w.top()), family(first.get(w.index())));
       String before =
           !group.isEmpty() ? group : i == 0 ? "" : family(first.get(words.get(i - 1).index()));
@@ -287,6 +293,20 @@ final class ColumnNeighbours {
             (meaning, s) ->
                 isOf(meaning, family) && !meaning.equals(had) ? s.beside(family, by) : s);
     }
+  }
+
+  /** "Thickness | Colour | Clarity": the colour is that of the tile, which is asked of nobody. */
+  private boolean isColourOfTile(
+      int at, List<ColumnWords> words, Map<Integer, Assignment.Choice> first) {
+    ColumnWords w = words.get(at);
+    boolean looks =
+        w.top().isEmpty() && vocabulary.list("schedule.looks").matches(w.text().strip());
+    if (!looks || at == 0) return false;
+    Assignment.Choice before = first.get(words.get(at - 1).index());
+    String meaning = before == null ? "" : before.meaning();
+    String behind = at + 1 == words.size() ? "" : family(first.get(words.get(at + 1).index()));
+    boolean ofTile = meaning.startsWith("tile.") || meaning.equals(HeadingEvidence.MATERIAL);
+    return ofTile && !COLOURED.contains(behind);
   }
 
   /** A heading that says by itself what it is needs no neighbour. */

@@ -71,7 +71,7 @@ final class HeadingRows {
     double most = 0;
     for (int count = 1; count <= MOST_ROWS && at + count <= rows.size(); count++) {
       if (count > 1 && !isBelow(rows, at, count)) break;
-      if (recurs(rows, at, count)) break;
+      if (recurs(rows, at, count, plain)) break;
       Header header = header(rows, at, count, family);
       double sum = sum(header);
       boolean better =
@@ -172,6 +172,10 @@ final class HeadingRows {
             text, () -> evidence.isValue(text) && HeadingWords.tests(vocabulary, text).isEmpty());
   }
 
+  private boolean hasValue(Table.Row row) {
+    return filled(row).stream().anyMatch(cell -> isValue(cell.text()));
+  }
+
   /** One heading over some columns, beside nothing. */
   private boolean isGroup(List<Table.Row> rows, int at) {
     List<Table.Cell> filled = filled(rows.get(at));
@@ -233,12 +237,16 @@ final class HeadingRows {
         : Quantities.unitOfHeader("in, (" + plain + ")");
   }
 
-  /** The words of a heading do not come again below it; those of data do. */
-  private boolean recurs(List<Table.Row> rows, int at, int count) {
+  /**
+   * The words of a heading do not come again below it; those of data do.
+   *
+   * @param headed true where a heading stands above: a row with one value is one of data
+   */
+  private boolean recurs(List<Table.Row> rows, int at, int count, boolean headed) {
     Table.Row row = rows.get(at + count - 1);
     List<Table.Row> data =
         rows.subList(at + count, Math.min(rows.size(), at + count + LOOKED_AT)).stream()
-            .filter(below -> !mayHead(below))
+            .filter(below -> !mayHead(below) || headed && hasValue(below))
             .toList();
     int again = 0;
     int all = 0;

@@ -18,6 +18,9 @@ import java.util.regex.Pattern;
 
 /** What the words of a heading mean by themselves, where the vocabulary has them. */
 public final class HeadingWords {
+  /** "3 Grout" of a build-up whose layers are counted. */
+  private static final Pattern COUNTED = Pattern.compile("^\\d{1,2}\\)? (?=\\p{L}{4})");
+
   /** "G.J.", "M.J." */
   private static final Pattern STOPPED = Pattern.compile("\\b(\\p{L})[./](?=\\p{L}\\b)");
 
@@ -240,7 +243,8 @@ public final class HeadingWords {
     out = BRACKETS.matcher(WITH.matcher(out).replaceAll("with ")).replaceAll(" ");
     out = UNIT_BEHIND.matcher(out).replaceAll(" ");
     out = STOPS.matcher(out).replaceAll(" ");
-    String plain = vocabulary.inEnglish(BLANKS.matcher(out).replaceAll(" ").trim());
+    out = COUNTED.matcher(BLANKS.matcher(out).replaceAll(" ").trim()).replaceFirst("");
+    String plain = vocabulary.inEnglish(out);
     return vocabulary.headerWords().spelt(plain);
   }
 

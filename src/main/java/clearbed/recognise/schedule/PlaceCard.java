@@ -1,10 +1,12 @@
 package clearbed.recognise.schedule;
 
+import clearbed.model.Origin;
 import clearbed.model.Paragraph;
 import clearbed.model.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,6 +38,11 @@ public final class PlaceCard {
   /** ", 25 m" of a pool and " to 8 ft" of a wall: neither is a place. */
   private static final Pattern MEASURE =
       Pattern.compile("(?:,| (?:to|up to|above|below)) \\d[\\d.,]* ?(?:m|mm|cm|ft|in)\\b\\.?");
+
+  /** "31 m2 / 2.90 m" beside "Area / height" names no room. */
+  private static final Pattern MEASURED =
+      Pattern.compile(
+          "^\\d[\\d.,]*\\s?(?:" + UnitWords.PATTERN + ")(?!\\p{L})", Pattern.CASE_INSENSITIVE);
 
   private static final String LOCATION = "location.";
   private static final String ROOM = "location.room";
@@ -70,12 +77,19 @@ public final class PlaceCard {
     }
 
     LimitFinder.TagsAt tags() {
-      String words = words();
-      return !part() || words.length() > LONGEST_PLACE ? null : LimitFinder.opening(words);
+      String opening = lines().get(0);
+      return !part() || opening.length() > LONGEST_PLACE ? null : LimitFinder.opening(opening);
     }
 
     String words() {
       return PlainText.of(value.text()).strip();
+    }
+
+    /** "GT-1 glass mosaic" over "Grout: epoxy": each line says something of its own. */
+    List<String> lines() {
+      List<String> out =
+          value.text().strip().lines().map(PlainText::of).map(String::strip).toList();
+      return out.isEmpty() ? List.of("") : out;
     }
 
     String title() {
@@ -83,31 +97,45 @@ public final class PlaceCard {
     }
   }
 
-  private PlaceCard() {}
+  private final Vocabulary vocabulary;
+  private final GlassTest glassTest;
+
+  public PlaceCard(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+    this.glassTest = new GlassTest(vocabulary);
+  }
 
   /**
-   * A paragraph for what each row says, led by its tiles; empty where the table is no such card.
+   * A paragraph for what each row says, led by its tiles, and what the tiles are where it is said
+   * beside their marks; empty where the table is no such card.
    *
    * @param over the heading that the table stands under; empty when there is none
    */
-  public static List<Paragraph> paragraphs(Table table, String over, Vocabulary vocabulary) {
-    List<Line> lines = lines(table, vocabulary);
+  public PropertySheet.Sheet read(Table table, String over) {
+    List<Line> lines = lines(table);
     boolean named = lines.stream().anyMatch(Line::room);
-    if (!named && !isUnderRoom(lines, over, vocabulary)) return List.of();
-    if (lines.size() < (named ? FEWEST : FEWEST_UNDER_ROOM)) return List.of();
+    if (!named && !isUnderRoom(lines, over)) return PropertySheet.NONE;
+    if (lines.size() < (named ? FEWEST : FEWEST_UNDER_ROOM)) return PropertySheet.NONE;
     Map<String, String> parts = parts(lines);
-    if (parts.isEmpty()) return List.of();
+    if (parts.isEmpty()) return PropertySheet.NONE;
     String room = named ? "" : RoomTitle.name(over, vocabulary) + ", ";
     String place = MEASURE.matcher(room + place(lines)).replaceAll("");
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();
+    List<ScheduleRow> rows = new ArrayList<>();
     for (Line line : lines) {
       LimitFinder.TagsAt tags = line.tags();
       if (tags != null) {
         String led = String.join(", ", tags.tags()) + ": ";
         add(out, table, line, led + "Location: " + place + ", " + surface(line.title()));
-        String rest = line.words().substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
+        String rest = line.lines().get(0).substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
         if (!rest.isEmpty()) add(out, table, line, led + rest);
+        GlassTest.Result glass = glassTest.of(rest);
+        Origin at = table.origin(line.value()).withText(line.lines().get(0));
+        if (glass.decided() && tags.tags().size() == 1)
+          rows.add(ScheduleRow.told(tags.tags().get(0), rest, glass, at));
+        for (String more : line.lines().subList(1, line.lines().size()))
+          if (!more.isEmpty()) add(out, table, line, led + more);
       } else {
         String said = line.title() + ": " + line.words();
         boolean own = line.room() || !LimitFinder.tags(said).isEmpty();
@@ -116,7 +144,7 @@ public final class PlaceCard {
       for (Table.Cell cell : List.of(line.name(), line.value()))
         Paragraph.remark(table, cell).ifPresent(out::add);
     }
-    return out;
+    return new PropertySheet.Sheet(out, rows);
   }
 
   private static void add(List<Paragraph> out, Table table, Line line, String text) {
@@ -127,7 +155,7 @@ public final class PlaceCard {
    * True where a heading names the room, a row one of its surfaces with what is on it, and another
    * what it is exposed to or built of.
    */
-  private static boolean isUnderRoom(List<Line> lines, String over, Vocabulary vocabulary) {
+  private boolean isUnderRoom(List<Line> lines, String over) {
     boolean surface =
         lines.stream()
             .filter(line -> line.tags() != null)
@@ -140,7 +168,7 @@ public final class PlaceCard {
   }
 
   /** Rows of two cells, the first of which is short; empty where other rows stand among them. */
-  private static List<Line> lines(Table table, Vocabulary vocabulary) {
+  private List<Line> lines(Table table) {
     List<Line> out = new ArrayList<>();
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
@@ -153,7 +181,9 @@ public final class PlaceCard {
       if (of.startsWith(TILE)) return List.of();
       boolean first = out.size() < FIRST_ROWS;
       if (out.size() == MOST_UNDER_ROOM && out.stream().noneMatch(Line::room)) return List.of();
-      out.add(new Line(filled.get(0), filled.get(1), of, first && of.equals(ROOM)));
+      boolean measured = MEASURED.matcher(filled.get(1).text().strip()).find();
+      boolean room = first && of.equals(ROOM) && !measured;
+      out.add(new Line(filled.get(0), filled.get(1), of, room));
     }
     return out;
   }

@@ -57,7 +57,7 @@ public final class PropertySheet {
     }
   }
 
-  static final Sheet NONE = new Sheet(List.of(), List.of());
+  public static final Sheet NONE = new Sheet(List.of(), List.of());
 
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;

@@ -67,6 +67,8 @@ public final class RowReader {
   private static final Pattern BETWEEN_RULES =
       Pattern.compile("^[-\u2013\u2014\\s]+|[-\u2013\u2014\\s]+$");
 
+  private static final Pattern LISTED = Pattern.compile("\\s*[,;/+&]\\s*|\\s+and\\s+");
+
   private static final Pattern FIRST = Pattern.compile("\\s*[,;(].*$", Pattern.DOTALL);
 
   private static final Pattern UNIT =
@@ -576,10 +578,24 @@ public final class RowReader {
     boolean place = attribute != null && attribute.family().equals("location");
     if (column.describes() || place) return attribute;
     if (attribute != null && attribute.isTerm(text)) return attribute;
+    Attribute other = attribute == null ? null : namedInstead(attribute, text);
+    if (other != null) return other;
     return vocabulary
         .attribute("location.surface")
         .filter(surface -> surface.isTerm(text))
         .orElse(attribute);
+  }
+
+  /** "Tensile, 1.0 N/mm2" under "Adhesion" is no shear bond; null where the cell names no other. */
+  private Attribute namedInstead(Attribute headed, String text) {
+    boolean denied = headed.kind() == Attribute.Kind.AMOUNT && headed.words().not().in(text);
+    if (!denied) return null;
+    return vocabulary.attributes().stream()
+        .filter(a -> a.kind() == headed.kind() && a.dimension() == headed.dimension())
+        .filter(a -> a.family().equals(headed.family()) && a.words().cues().in(text))
+        .filter(a -> !a.words().not().in(text))
+        .findFirst()
+        .orElse(null);
   }
 
   private void attribute(
@@ -662,12 +678,9 @@ public final class RowReader {
     }
     boolean said = found.stream().anyMatch(s -> says(attribute, s));
     if (said) return found;
-    Optional<String> term =
-        shorts.of(attribute.id(), text).or(() -> headed(column, attribute, text));
-    if (term.isPresent()) {
-      found.add(statement(attribute, new Content.Term(term.get()), text, origin));
-      return found;
-    }
+    List<String> terms = terms(column, attribute, text);
+    for (String term : terms) found.add(statement(attribute, new Content.Term(term), text, origin));
+    if (!terms.isEmpty()) return found;
     Optional<Content> test = passed(column, attribute, text);
     if (test.isPresent()) {
       found.add(statement(attribute, test.get(), text, origin));
@@ -690,6 +703,19 @@ public final class RowReader {
             && vocabulary.list("schedule.denied").matches(text);
     found.add(statement(attribute, none ? new Content.Absent(text) : words, text, origin));
     return found;
+  }
+
+  /** "NT, G" under "Use" is two of them; empty where one is none. */
+  private List<String> terms(Header.Column column, Attribute attribute, String text) {
+    List<Optional<String>> each =
+        Arrays.stream(LISTED.split(text.strip())).map(t -> term(column, attribute, t)).toList();
+    if (each.size() > 1 && each.stream().allMatch(Optional::isPresent))
+      return each.stream().map(Optional::orElseThrow).distinct().toList();
+    return term(column, attribute, text).stream().toList();
+  }
+
+  private Optional<String> term(Header.Column column, Attribute attribute, String text) {
+    return shorts.of(attribute.id(), text).or(() -> headed(column, attribute, text));
   }
 
   /** "50" under "Class" is "Class 50". */

@@ -38,8 +38,12 @@ public record ScheduleRow(
         tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
   }
 
-  public ScheduleRow withoutStatements() {
-    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, List.of(), Map.of());
+  /**
+   * @param told true where others say what it is
+   */
+  public ScheduleRow withoutStatements(boolean told) {
+    boolean now = decided || told;
+    return new ScheduleRow(tag, tagged, glass, now, evidence, origin, List.of(), Map.of());
   }
 
   public ScheduleRow withStatements(List<Statement> now) {

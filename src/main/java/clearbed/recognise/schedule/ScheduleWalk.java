@@ -115,6 +115,10 @@ final class ScheduleWalk {
   private ScheduleRow head;
 
   private boolean schedule;
+
+  /** True where each row is a card. */
+  private boolean cards;
+
   private final TableLedger ledger;
 
   /**
@@ -182,6 +186,7 @@ final class ScheduleWalk {
 
   /** Names of what cards say, which head the columns. */
   void heads(List<Table.Row> names) {
+    cards = true;
     for (Table.Row row : names) {
       ledger.row(row, Fate.CONTEXT);
       remarks(row);
@@ -625,7 +630,7 @@ final class ScheduleWalk {
   private Map<String, Origin> blanks(Table.Row row) {
     List<Header.Column> columns = rowReader.blankColumns(header, row);
     if (columns.isEmpty()) return Map.of();
-    if (isOfCards()) {
+    if (cards) {
       // What a card does not name at all was not left blank.
       return columns.stream()
           .filter(c -> row.at(c.index()) != null)
@@ -643,14 +648,13 @@ final class ScheduleWalk {
     return new BlankCells(places, row.number(), page, same);
   }
 
-  private boolean isOfCards() {
-    return !table.apart().isEmpty();
-  }
-
   /** What an undecided row states is read when somebody asks for it. */
   private List<Statement> statements(Table.Row row, boolean decided, Table.Row written) {
     // Places that no number of a row and a column tells are not kept for later.
-    if (decided || isOfCards() || rowReader.isUnusual(row) || !groupSays.statements().isEmpty()) {
+    if (decided
+        || !table.apart().isEmpty()
+        || rowReader.isUnusual(row)
+        || !groupSays.statements().isEmpty()) {
       ledger.columnless(written, header, tagColumn);
       return groupSays.with(statements(row, header, tagColumn, previous));
     }

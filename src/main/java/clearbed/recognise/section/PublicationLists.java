@@ -30,6 +30,8 @@ final class PublicationLists {
   /** So many lines of that form are a list. */
   private static final int LIST_OF_BARE = 5;
 
+  private static final Pattern ITEMS = Pattern.compile("\\s*;\\s*");
+
   private static final Pattern JOINTS = Pattern.compile("[\\s,;.&/:()]|\\band\\b|\\bParts?\\b");
 
   /** A word that is no article or preposition. */
@@ -113,15 +115,33 @@ final class PublicationLists {
 
   /** "EN 12004-1; EN 13888-1; EN 14891; ISO 11600": designations and nothing else. */
   private boolean isBareList(String line) {
-    return Citations.mayCite(line) && bareLists.get(line, () -> isBare(line));
+    return Citations.mayCite(line) && bareLists.get(line, () -> isList(line));
   }
 
-  private boolean isBare(String whole) {
+  private boolean isList(String whole) {
     // "Standards referred to in this section, each in its current edition: ..."
     String lead = Parts.lead(whole);
     boolean led =
         vocabulary.list("ofStandards").in(lead) && !vocabulary.list("clause.imperative").in(lead);
     String line = led ? whole.substring(lead.length() + 1) : whole;
+    return isBare(line) || led && isTitled(line);
+  }
+
+  /** "EN 12004: adhesives; EN 13888: grouts; EN 14891: membranes. The latest editions apply." */
+  private boolean isTitled(String line) {
+    int titled = 0;
+    String[] items = ITEMS.split(line.strip());
+    for (int i = 0; i < items.length; i++) {
+      String item = items[i].strip();
+      int stop = i + 1 < items.length ? -1 : item.indexOf(". ");
+      if (stop > 0) item = item.substring(0, stop);
+      if (lists(item) || isUntitled(item)) titled++;
+      else return false;
+    }
+    return titled >= LIST;
+  }
+
+  private boolean isBare(String line) {
     List<Citations.Found> found = Citations.find(line);
     if (found.size() < LIST) return false;
     StringBuilder rest = new StringBuilder(line);

@@ -167,8 +167,10 @@ public final class SentenceLedger {
 
   /** "May it be used outdoors? Yes." */
   private static boolean affirmed(String paragraph, String question) {
-    int at = paragraph.indexOf(question) + question.length();
-    return YES.matcher(paragraph).region(at, paragraph.length()).lookingAt();
+    // Of "1. What? Yes." the number is the question's, and not in the words behind the label.
+    int at = paragraph.indexOf(question);
+    if (at < 0) return false;
+    return YES.matcher(paragraph).region(at + question.length(), paragraph.length()).lookingAt();
   }
 
   /** Words over others: short, without a full stop, a colon within, a figure or a standard. */

@@ -45,6 +45,14 @@ final class TagLookalikes {
   private static final Pattern PUBLISHER =
       Pattern.compile("(?i).*(?:ansi|astm|iso|en|bs|tcna|ul)[ /-]*");
 
+  /** "To Part K, clause K1". */
+  private static final Pattern OF_CLAUSES =
+      Pattern.compile(
+          "\\b(?:clauses?|articles?|paras?\\.?|paragraphs?) (?:no\\.? ?)?$",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int CLAUSES_REACH = 16;
+
   private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
 
   /** A class code is no longer, in characters. */
@@ -89,7 +97,11 @@ final class TagLookalikes {
         m.group().indexOf(' ') > 0
             && DECIMALS.matcher(text).region(m.end(), text.length()).lookingAt();
     // "T20/110" is the number of a clause.
-    boolean clause = CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt();
+    boolean clause =
+        CLAUSE_BEHIND.matcher(text).region(m.end(), text.length()).lookingAt()
+            || OF_CLAUSES
+                .matcher(text.substring(Math.max(0, m.start() - CLAUSES_REACH), m.start()))
+                .find();
     // "JOINT 1/16 IN." is a figure.
     boolean fraction =
         m.group().indexOf(' ') > 0
