@@ -1,8 +1,8 @@
 package clearbed.check;
 
 import clearbed.base.Parallel;
-import clearbed.check.computed.BidQuantities;
-import clearbed.check.computed.BidTotals;
+import clearbed.check.computed.set.BidQuantities;
+import clearbed.check.computed.set.BidTotals;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;

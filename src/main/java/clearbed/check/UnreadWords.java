@@ -1,7 +1,7 @@
 package clearbed.check;
 
-import clearbed.check.computed.OpenReferences;
-import clearbed.check.computed.UnknownStandards;
+import clearbed.check.computed.reference.OpenReferences;
+import clearbed.check.computed.reference.UnknownStandards;
 import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Document;

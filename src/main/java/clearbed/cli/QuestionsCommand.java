@@ -1,6 +1,11 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
+import clearbed.cli.option.NameOptions;
+import clearbed.cli.option.OverwriteOption;
+import clearbed.cli.output.Outputs;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.UsageFailure;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterDocx;
 import clearbed.report.letter.LetterMarkdown;

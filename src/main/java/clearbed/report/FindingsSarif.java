@@ -12,7 +12,7 @@ import clearbed.model.State;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
-import clearbed.report.workbook.DocumentLinks;
+import clearbed.report.workbook.cell.DocumentLinks;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -11,7 +11,7 @@ import java.util.List;
 record JsonFields(JsonGenerator json) {
 
   /** Writes the fields of one object. */
-  interface Writing<T> {
+  public interface Writing<T> {
     void of(T one) throws IOException;
   }
 

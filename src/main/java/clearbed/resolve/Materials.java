@@ -7,6 +7,7 @@ import clearbed.model.Value;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
 
 /** Says of a tag that one place makes a glass tile and another some other tile what each says. */
 final class Materials {

@@ -16,6 +16,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;

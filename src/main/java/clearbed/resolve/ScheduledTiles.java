@@ -10,6 +10,7 @@ import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.Quantities;
+import clearbed.resolve.entry.Draft;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

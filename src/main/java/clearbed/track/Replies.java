@@ -2,10 +2,10 @@ package clearbed.track;
 
 import clearbed.model.QuestionLog;
 import clearbed.report.letter.Letter;
-import clearbed.report.workbook.EarlierWorkbook;
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.RepliedWorkbook;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.RepliedWorkbook;
+import clearbed.report.workbook.typed.EarlierWorkbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package clearbed.track;
 import clearbed.mark.LetterWords;
 import clearbed.report.letter.Letter;
 import clearbed.report.wording.Deferral;
-import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.layout.Headers;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

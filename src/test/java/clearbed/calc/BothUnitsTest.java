@@ -5,6 +5,9 @@ import static clearbed.calc.Cases.inches;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.figure.BothUnits;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Rounding;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import net.jqwik.api.ForAll;

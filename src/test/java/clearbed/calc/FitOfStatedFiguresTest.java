@@ -9,6 +9,16 @@ import static clearbed.calc.Cases.range;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.joint.DifferentialMovement;
+import clearbed.calc.joint.GroutWidth;
+import clearbed.calc.joint.JointLayout;
+import clearbed.calc.joint.SealantDepth;
+import clearbed.calc.surface.Deflection;
+import clearbed.calc.surface.Flatness;
 import clearbed.model.Content;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;

@@ -3,6 +3,10 @@ package clearbed.calc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import clearbed.calc.figure.Interval;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.io.IOException;

@@ -12,7 +12,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.calc.MovementInputs.Part;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.Governs;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.Part;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;

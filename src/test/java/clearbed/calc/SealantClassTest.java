@@ -2,6 +2,7 @@ package clearbed.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.calc.joint.SealantClass;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import org.junit.jupiter.api.Test;

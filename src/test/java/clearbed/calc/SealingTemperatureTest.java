@@ -7,6 +7,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.joint.JointWidth;
+import clearbed.calc.joint.SealantClass;
+import clearbed.calc.joint.SealingTemperature;
+import clearbed.calc.joint.ThermalMovement;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import net.jqwik.api.ForAll;

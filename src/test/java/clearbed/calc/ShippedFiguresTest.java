@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.base.config.PreparedTree;
 import clearbed.base.config.StandardFiles;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.MovementGuideline;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.calc.figure.Given;
+import clearbed.calc.takeoff.Takeoff;
+import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import org.junit.jupiter.api.Test;

@@ -9,7 +9,14 @@ import static clearbed.calc.Cases.sealant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.calc.MovementInputs.Part;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.SpacingLimit;
 import clearbed.model.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

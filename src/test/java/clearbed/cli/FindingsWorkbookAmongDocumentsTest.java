@@ -109,7 +109,7 @@ class FindingsWorkbookAmongDocumentsTest {
       Sheet copy = old.createSheet(sheet.getSheetName());
       for (Row row : sheet) {
         for (Cell cell : row) {
-          String text = clearbed.report.workbook.SheetLayout.text(cell);
+          String text = clearbed.report.workbook.layout.SheetLayout.text(cell);
           int column = cell.getColumnIndex();
           Row there = copy.getRow(row.getRowNum());
           if (there == null) there = copy.createRow(row.getRowNum());
@@ -134,7 +134,7 @@ class FindingsWorkbookAmongDocumentsTest {
         for (Cell cell : row) {
           there
               .createCell(cell.getColumnIndex())
-              .setCellValue(clearbed.report.workbook.SheetLayout.text(cell));
+              .setCellValue(clearbed.report.workbook.layout.SheetLayout.text(cell));
         }
       }
       save(to, theirs);

@@ -2,6 +2,7 @@ package clearbed.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.cli.output.Outputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -11,7 +11,7 @@ import clearbed.report.DemoReport;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterMarkdown;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.layout.Headers;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clearbed.check.rules;
 
-import clearbed.calc.Given;
-import clearbed.calc.Interval;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;

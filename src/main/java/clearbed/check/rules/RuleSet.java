@@ -1,9 +1,9 @@
 package clearbed.check.rules;
 
-import clearbed.calc.Measure;
-import clearbed.calc.MovementGuideline;
-import clearbed.calc.Subject;
-import clearbed.calc.TakeoffInputs;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Subject;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.model.Finding;
 import clearbed.model.ProjectNames;
 import clearbed.resolve.NationalPractice;

@@ -9,6 +9,16 @@ import clearbed.model.State;
 import clearbed.read.guard.OwnThread;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
+import clearbed.report.annotate.note.Job;
+import clearbed.report.annotate.note.MarkedCopy;
+import clearbed.report.annotate.note.NearbyWords;
+import clearbed.report.annotate.note.Note;
+import clearbed.report.annotate.note.Reason;
+import clearbed.report.annotate.note.Shortfall;
+import clearbed.report.annotate.office.WordCopy;
+import clearbed.report.annotate.office.XlsCopy;
+import clearbed.report.annotate.office.XlsxCopy;
+import clearbed.report.annotate.pdf.PdfCopy;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -45,14 +55,6 @@ public final class AnnotatedCopies {
       failures = List.copyOf(failures);
     }
   }
-
-  /**
-   * A note that is not where it should be.
-   *
-   * @param finding id of the finding
-   * @param marked true when it is in the copy, near its place; false when it is in no copy
-   */
-  public record Shortfall(String finding, Origin place, boolean marked, String reason) {}
 
   private final OwnThread ownThread;
   private final Report report;

@@ -5,6 +5,7 @@ import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
 import clearbed.model.Report;
+import clearbed.report.annotate.note.Note;
 import clearbed.report.wording.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -9,7 +9,7 @@ import clearbed.mark.PackageMark;
 import clearbed.model.ProjectNames;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
-import clearbed.report.workbook.Styles;
+import clearbed.report.workbook.cell.Styles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigInteger;

@@ -1,9 +1,7 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
-import clearbed.report.workbook.PlainBook;
-import clearbed.report.workbook.PlainTable;
-import clearbed.report.workbook.PlainTable.Head;
+import clearbed.report.survey.PlainTable.Head;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
 import clearbed.survey.Overview.Line;

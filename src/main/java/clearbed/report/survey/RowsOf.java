@@ -1,6 +1,5 @@
 package clearbed.report.survey;
 
-import clearbed.report.workbook.PlainBook;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
 import clearbed.survey.Overview.GroupLine;

@@ -1,11 +1,10 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
+import clearbed.report.survey.PlainPage.LinkedCount;
 import clearbed.report.wording.Cautions;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.Words;
-import clearbed.report.workbook.PlainPage;
-import clearbed.report.workbook.PlainPage.LinkedCount;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;

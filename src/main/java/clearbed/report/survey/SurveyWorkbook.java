@@ -2,7 +2,6 @@ package clearbed.report.survey;
 
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.OutputKind;
-import clearbed.report.workbook.PlainBook;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Surveys;

@@ -12,6 +12,12 @@ import clearbed.model.State;
 import clearbed.model.TaughtWord;
 import clearbed.report.wording.Cautions;
 import clearbed.report.wording.Words;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.PageRows;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.typed.RenewedSheet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,9 +27,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** The sheet that is read first, and often alone. */
 final class SummarySheet {
   /** Columns A to H; figures stand in C to H. */
-  static final int WIDTH = 8;
-
   private static final int[] WIDTHS = {24, 50, 9, 9, 11, 11, 11, 9};
+
   private static final int MOST_LISTED = 100;
   private static final List<State> STATES =
       List.of(State.NEW, State.OPEN, State.REOPENED, State.ANSWERED, State.RESOLVED);

@@ -8,6 +8,25 @@ import clearbed.model.ProjectNames;
 import clearbed.model.QuestionLog;
 import clearbed.model.Report;
 import clearbed.report.wording.SafeText;
+import clearbed.report.workbook.calculation.CalculationsSheet;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.cell.WordsToChoose;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.AskedTogether;
+import clearbed.report.workbook.log.Column;
+import clearbed.report.workbook.log.LogColumns;
+import clearbed.report.workbook.log.LogSheet;
+import clearbed.report.workbook.typed.BookSheets;
+import clearbed.report.workbook.typed.Earlier;
+import clearbed.report.workbook.typed.Ledger;
+import clearbed.report.workbook.typed.LinksOut;
+import clearbed.report.workbook.typed.RenewedSheet;
+import clearbed.report.workbook.typed.SetAsideSheet;
+import clearbed.report.workbook.typed.Strangers;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -284,7 +303,7 @@ final class WorkbookBody {
     }
     POIXMLProperties.CustomProperties custom = properties.getCustomProperties();
     if (!custom.contains(FindingsWorkbook.MARK)) {
-      custom.addProperty(FindingsWorkbook.MARK, FindingsWorkbook.FORMAT);
+      custom.addProperty(FindingsWorkbook.MARK, SheetLayout.FORMAT);
     }
     PackageMark.announce(custom, OutputKind.FINDINGS);
   }

@@ -7,6 +7,7 @@ import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Report;
 import clearbed.model.State;
+import clearbed.report.annotate.note.Shortfall;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -137,7 +138,7 @@ class AnnotatedCopiesTest {
                 "pdf",
                 Desk.finding("mortar", Level.ERROR, archived, gone, Origin.ofDocument(""))));
     assertThat(result.shortfalls())
-        .extracting(AnnotatedCopies.Shortfall::reason)
+        .extracting(Shortfall::reason)
         .containsExactly(
             "no document states it",
             "the document is not there any more",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.model.Finding;
 import clearbed.model.Level;
 import clearbed.model.Origin;
+import clearbed.report.annotate.note.Shortfall;
 import clearbed.report.wording.Deferral;
 import java.io.IOException;
 import java.io.InputStream;
@@ -159,7 +160,7 @@ class WordCopyTest {
                 Desk.finding("mockup", Level.ERROR, Desk.paragraph("s.docx", 400, "gone")),
                 Desk.finding("grout", Level.ERROR, Desk.paragraph("s.docx", 3, "epoxy"))));
     assertThat(result.shortfalls())
-        .extracting(AnnotatedCopies.Shortfall::reason)
+        .extracting(Shortfall::reason)
         .containsExactly(
             "it names no paragraph of the body that is there; noted at the first with words",
             "the paragraph there does not hold the words");

@@ -1,24 +1,24 @@
 package clearbed.report.workbook;
 
-import clearbed.calc.Deflection;
-import clearbed.calc.DifferentialMovement;
-import clearbed.calc.Exposure;
-import clearbed.calc.Flatness;
-import clearbed.calc.Given;
-import clearbed.calc.GroutWidth;
-import clearbed.calc.JointLayout;
-import clearbed.calc.Measure;
-import clearbed.calc.MovementDesign;
-import clearbed.calc.MovementGuideline;
-import clearbed.calc.MovementInputs;
-import clearbed.calc.MovementInputs.Part;
-import clearbed.calc.SealantClass;
-import clearbed.calc.SealantDepth;
-import clearbed.calc.SealingTemperature;
-import clearbed.calc.SpacingLimit;
-import clearbed.calc.Subject;
-import clearbed.calc.Takeoff;
-import clearbed.calc.TakeoffInputs;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Subject;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.DifferentialMovement;
+import clearbed.calc.joint.GroutWidth;
+import clearbed.calc.joint.JointLayout;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.SealantClass;
+import clearbed.calc.joint.SealantDepth;
+import clearbed.calc.joint.SealingTemperature;
+import clearbed.calc.joint.SpacingLimit;
+import clearbed.calc.surface.Deflection;
+import clearbed.calc.surface.Flatness;
+import clearbed.calc.takeoff.Takeoff;
+import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
 import clearbed.model.Quantity;
@@ -99,7 +99,7 @@ final class RandomCalculations {
             .with(Part.SPACING, large(measure, random, 2, 9))
             .with(Part.WIDTH, small(measure, random, 2, 30))
             .with(Part.RANGE, range(measure, random))
-            .with(Part.CAPABILITY, Given.stated(sealant(random), null, "class"))
+            .with(Part.CAPABILITY, Given.stated(sealant(random).capability(), null, "class"))
             .with(Part.TOLERANCE, small(measure, random, 0, 4))
             .with(Part.OTHER, small(measure, random, 0, 2));
     if (makers) inputs = inputs.with(Part.LEAST, small(measure, random, 3, 20));

@@ -1,0 +1,193 @@
+package clearbed.calc.joint;
+
+import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Workings;
+import clearbed.calc.guideline.GuidelineTable;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.guideline.MovementGuideline.Adjustment;
+import clearbed.calc.guideline.MovementGuideline.Rule;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes out how a guideline gives its least width and largest spacing. */
+final class GuidelineWorkings {
+
+  /** The figures of one exposure's rule, and what was found by them. */
+  private record Part(
+      Rule rule,
+      Figure least,
+      Figure widest,
+      List<Figure> spacings,
+      List<Figure> widths,
+      Figure addition,
+      Figure width) {}
+
+  private final Workings w;
+  private final MovementCase worst;
+  private final Measure measure;
+  private final Unit small;
+  private final Unit large;
+  private final Figure spacing;
+  private final Figure range;
+  private final List<Part> parts = new ArrayList<>();
+
+  GuidelineWorkings(Workings w, MovementCase worst, Figure spacing, Figure range) {
+    this.w = w;
+    this.worst = worst;
+    this.measure = worst.measure();
+    this.small = measure.small();
+    this.large = measure.large();
+    this.spacing = spacing;
+    this.range = range;
+  }
+
+  /** The step that gives the guideline width. */
+  Figure width() {
+    Rule rule = worst.rule();
+    parts.add(part(rule, ""));
+    if (rule.atLeastAs().isEmpty()) return parts.get(0).width();
+    Rule other = worst.guideline().rule(rule.atLeastAs().get()).orElseThrow();
+    parts.add(part(other, "_" + other.exposure().word().replace('-', '_')));
+    return w.step(
+        "guideline_both",
+        "Guideline width, all that holds",
+        "the larger of the two guideline widths",
+        "MAX(" + parts.get(0).width().in(small) + "," + parts.get(1).width().in(small) + ")",
+        worst.guidelineWidth());
+  }
+
+  private Part part(Rule rule, String suffix) {
+    Figure least =
+        w.assumed("least" + suffix, "Never under, " + rule.label(), rule.least(), rule.source());
+    Figure widest =
+        w.assumed(
+            "widest" + suffix,
+            "Widest spacing, " + rule.label(),
+            rule.spacing().high(),
+            rule.source());
+    List<Figure> spacings = new ArrayList<>();
+    List<Figure> widths = new ArrayList<>();
+    rows(rule, suffix, spacings, widths);
+    Figure addition = rule.adjustment().map(by -> addition(rule, by, suffix)).orElse(null);
+    Figure width = width(rule, suffix, least, tabulated(rule, suffix, spacings, widths), addition);
+    return new Part(rule, least, widest, spacings, widths, addition, width);
+  }
+
+  private void rows(Rule rule, String suffix, List<Figure> spacings, List<Figure> widths) {
+    for (int i = 0; i < rule.rows().size(); i++) {
+      String row = "row" + (i + 1);
+      MovementGuideline.Row at = rule.rows().get(i);
+      String label = "Table row " + (i + 1) + ", ";
+      spacings.add(
+          w.assumed(row + "_spacing" + suffix, label + "spacing", at.spacing(), rule.source()));
+      widths.add(w.assumed(row + "_width" + suffix, label + "width", at.width(), rule.source()));
+    }
+  }
+
+  private Figure addition(Rule rule, Adjustment by, String suffix) {
+    Unit degree = measure.difference();
+    Figure above = w.assumed("above" + suffix, "Range without addition", by.above(), rule.source());
+    Figure each = w.assumed("each" + suffix, "Step of range", by.each(), rule.source());
+    Figure add = w.assumed("add" + suffix, "Addition for each step", by.add(), rule.source());
+    String steps =
+        "(" + range.in(degree) + "-" + above.in(degree) + ")/" + each.in(degree) + "-0.000000001";
+    return w.step(
+        "addition" + suffix,
+        "Addition for the temperature range",
+        "addition for each step of range over the range without addition, a part counted in full",
+        add.in(small) + "*ROUNDUP(MAX(0," + steps + "),0)",
+        Quantity.of(GuidelineTable.addition(rule, worst.range(), measure), small));
+  }
+
+  private Figure tabulated(Rule rule, String suffix, List<Figure> spacings, List<Figure> widths) {
+    if (spacings.isEmpty()) return null;
+    StringBuilder expression = new StringBuilder(widths.get(0).in(small));
+    for (int i = 1; i < spacings.size(); i++) {
+      String rise = difference(widths.get(i), widths.get(i - 1), small);
+      expression.append('+').append(rise).append('*');
+      expression.append(
+          share(spacing.in(large), spacings.get(i - 1).in(large), spacings.get(i).in(large)));
+    }
+    boolean between = GuidelineTable.interpolates(rule, worst.spacing());
+    return w.step(
+        "tabulated" + suffix,
+        between
+            ? "Width of the table, interpolated (the guideline gives its rows only)"
+            : "Width of the table",
+        "the row's width; between two rows in proportion to the spacing",
+        expression.toString(),
+        Quantity.of(GuidelineTable.tabulated(rule.rows(), worst.spacing(), measure), small));
+  }
+
+  private Figure width(Rule rule, String suffix, Figure least, Figure tabulated, Figure addition) {
+    String sum = tabulated == null ? "0" : tabulated.in(small);
+    if (addition != null) sum += "+" + addition.in(small);
+    return w.step(
+        "guideline" + suffix,
+        "Guideline width, " + rule.label(),
+        "the larger of the table's width with the addition and the width never to go under",
+        "MAX(" + least.in(small) + "," + sum + ")",
+        GuidelineTable.width(rule, worst.spacing(), worst.range(), measure));
+  }
+
+  /** The step that gives the largest spacing the guideline allows a width. */
+  Figure largestSpacing(Figure width) {
+    Figure first = allowed(parts.get(0), "", width);
+    if (parts.size() == 1) return first;
+    Figure second = allowed(parts.get(1), "_" + word(parts.get(1)), width);
+    return w.step(
+        "allowed_both",
+        "Largest spacing by the guideline, all that holds",
+        "the smaller of the two spacings",
+        "MIN(" + first.in(large) + "," + second.in(large) + ")",
+        worst.spacingByGuideline().orElseThrow());
+  }
+
+  private static String word(Part part) {
+    return part.rule().exposure().word().replace('-', '_');
+  }
+
+  private Figure allowed(Part part, String suffix, Figure width) {
+    String left = width.in(small);
+    if (part.addition() != null) left += "-" + part.addition().in(small);
+    String narrow = "IF(" + left + "<" + first(part) + "-0.000000001,0,";
+    String under = "IF(" + width.in(small) + "<" + part.least().in(small) + "-0.000000001,0,";
+    String most = part.widest().in(large);
+    return w.step(
+        "allowed" + suffix,
+        "Largest spacing by the guideline, " + part.rule().label(),
+        "the table read the other way, not over the widest spacing; 0 when the width is under the"
+            + " least",
+        under + narrow + "MIN(" + most + "," + inverse(part, left) + ")))",
+        GuidelineTable.largestSpacing(part.rule(), width.quantity(), worst.range(), measure));
+  }
+
+  private String first(Part part) {
+    return part.widths().isEmpty() ? "0" : part.widths().get(0).in(small);
+  }
+
+  private String inverse(Part part, String left) {
+    if (part.widths().isEmpty()) return part.widest().in(large);
+    StringBuilder expression = new StringBuilder(part.spacings().get(0).in(large));
+    for (int i = 1; i < part.widths().size(); i++) {
+      Figure low = part.widths().get(i - 1);
+      Figure high = part.widths().get(i);
+      expression.append('+');
+      expression.append(difference(part.spacings().get(i), part.spacings().get(i - 1), large));
+      expression.append('*').append(share("(" + left + ")", low.in(small), high.in(small)));
+    }
+    return expression.toString();
+  }
+
+  private static String difference(Figure high, Figure low, Unit unit) {
+    return "(" + high.in(unit) + "-" + low.in(unit) + ")";
+  }
+
+  /** How far between two figures a third lies, 0 to 1. */
+  private static String share(String at, String from, String to) {
+    return "MAX(0,MIN(1,(" + at + "-" + from + ")/(" + to + "-" + from + ")))";
+  }
+}

@@ -1,0 +1,158 @@
+package clearbed.calc.joint;
+
+import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Rounding;
+import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.Workings;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.model.Calculation;
+import clearbed.model.Dimension;
+import clearbed.model.Quantity;
+import clearbed.model.Unit;
+
+/**
+ * A joint sealed at a known temperature, where opening and closing are reckoned apart: what is
+ * sealed cold mostly closes, what is sealed hot mostly opens (the method is that of ASTM C1472).
+ * Sealed at the far end of the range, it comes to the width that the whole range needs.
+ *
+ * @param opening of the joint as the tile cools from the sealing temperature to the coldest
+ * @param closing of it as the tile heats to the hottest
+ * @param width that bears both, not rounded
+ * @param opens true when opening needs the larger width
+ */
+public record SealingTemperature(
+    Quantity opening, Quantity closing, Quantity width, boolean opens, Calculation calculation) {
+
+  /**
+   * What is known.
+   *
+   * @param coldest temperature of the tile surface
+   * @param hottest temperature of the tile surface
+   * @param sealed temperature of the tile while the joint is sealed, mostly a range
+   * @param sealant its opening and closing are reckoned apart
+   */
+  public record Inputs(
+      Measure measure,
+      Given expansion,
+      Given spacing,
+      Given coldest,
+      Given hottest,
+      Given sealed,
+      SealantClass sealant,
+      Given tolerance) {
+    public Inputs {
+      expansion.positive("the expansion", Dimension.EXPANSION);
+      spacing.positive("the joint spacing", Dimension.LENGTH);
+      tolerance.notNegative("the tolerance", Dimension.LENGTH);
+      for (Given temperature : new Given[] {coldest, hottest, sealed}) {
+        temperature.of("a temperature", Dimension.TEMPERATURE);
+      }
+      if (coldest.low().compareTo(hottest.high()) >= 0) {
+        throw new IllegalArgumentException(
+            "the coldest is " + coldest.amount() + ", not below the hottest, " + hottest.amount());
+      }
+      if (sealed.low().compareTo(coldest.low()) < 0
+          || sealed.high().compareTo(hottest.high()) > 0) {
+        throw new IllegalArgumentException(
+            "the sealing temperature is "
+                + sealed.amount()
+                + ", not between the coldest, "
+                + coldest.amount()
+                + ", and the hottest, "
+                + hottest.amount());
+      }
+    }
+  }
+
+  /** Reckons with the ends of ranges that give the most movement either way. */
+  public static SealingTemperature of(Subject subject, Inputs in) {
+    return new SealedJoint(in).result(subject);
+  }
+
+  /** One such joint under way. */
+  private static final class SealedJoint {
+    private final Inputs in;
+    private final Measure measure;
+    private final Unit small;
+    private final Unit degree;
+    private final Workings w = new Workings();
+
+    SealedJoint(Inputs in) {
+      this.in = in;
+      this.measure = in.measure();
+      this.small = measure.small();
+      this.degree = in.coldest().low().unit();
+    }
+
+    SealingTemperature result(Subject subject) {
+      Figure expansion = w.high("expansion", "Thermal expansion of the tile", in.expansion());
+      Figure spacing = w.high("spacing", "Joint spacing", in.spacing());
+      Figure coldest = w.low("coldest", "Coldest tile surface", in.coldest().in(degree));
+      Figure hottest = w.high("hottest", "Hottest tile surface", in.hottest().in(degree));
+      Given sealed = in.sealed().in(degree);
+      Figure warm = w.high("sealed_warm", "Warmest at which the joint is sealed", sealed);
+      Figure cold = w.low("sealed_cold", "Coldest at which the joint is sealed", sealed);
+      Figure extension = percent("extension", "Opening that the sealant bears", true);
+      Figure compression = percent("compression", "Closing that the sealant bears", false);
+      Figure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
+      Figure cooling = difference("cooling", "Cooling after sealing", warm, coldest);
+      Figure heating = difference("heating", "Heating after sealing", hottest, cold);
+      Figure opening = movement("opening", "Opening of the joint", expansion, spacing, cooling);
+      Figure closing = movement("closing", "Closing of the joint", expansion, spacing, heating);
+      Figure forOpening = width("for_opening", "opening", opening, extension, tolerance);
+      Figure forClosing = width("for_closing", "closing", closing, compression, tolerance);
+      Quantity larger = MovementGuideline.larger(forOpening.quantity(), forClosing.quantity());
+      w.step(
+          "required",
+          "Width by movement, sealed at that temperature",
+          "the larger of the two widths, " + Rounding.words(measure),
+          Rounding.expression(
+              "MAX(" + forOpening.in(small) + "," + forClosing.in(small) + ")", measure),
+          Rounding.up(larger, measure));
+      return new SealingTemperature(
+          opening.quantity(),
+          closing.quantity(),
+          larger,
+          forOpening.quantity().compareTo(forClosing.quantity()) >= 0,
+          w.done(subject, "Width of a joint sealed at a known temperature"));
+    }
+
+    private Figure percent(String name, String label, boolean opening) {
+      double number = opening ? in.sealant().extension() : in.sealant().compression();
+      Quantity percent = Quantity.of(number, Unit.PERCENT);
+      return w.high(name, label, Given.stated(percent, null, in.sealant().words()));
+    }
+
+    private Figure difference(String name, String label, Figure high, Figure low) {
+      return w.step(
+          name,
+          label,
+          high.name().equals("hottest") ? "hottest - coldest sealing" : "warmest sealing - coldest",
+          "{" + high.name() + "}-{" + low.name() + "}",
+          high.quantity().minus(low.quantity()));
+    }
+
+    private Figure movement(
+        String name, String label, Figure expansion, Figure spacing, Figure range) {
+      return w.step(
+          name,
+          label,
+          "expansion × spacing × temperature difference",
+          ThermalMovement.expression(expansion, spacing, range, measure),
+          ThermalMovement.free(
+              expansion.quantity(), spacing.quantity(), range.quantity(), measure));
+    }
+
+    private Figure width(
+        String name, String way, Figure movement, Figure capability, Figure tolerance) {
+      return w.step(
+          name,
+          "Width for " + way,
+          way + " ÷ what the sealant bears of it + tolerance",
+          movement.in(small) + "/" + capability.in(Unit.ONE) + "+" + tolerance.in(small),
+          JointWidth.required(movement.quantity(), capability.quantity(), tolerance.quantity()));
+    }
+  }
+}
