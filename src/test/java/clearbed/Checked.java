@@ -26,7 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the whole tool makes of a folder of documents, for tests to look at. */
-public record Checked(List<Document> documents, Project project, Checker.Outcome outcome) {
+public record Checked(List<Document> documents, Project project, Checker.CheckedProject outcome) {
 
   private static final Vocabulary VOCABULARY = load();
   private static final RuleSet RULES = rules(VOCABULARY);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,7 +39,7 @@ class NoFalseCalmTest {
     assertThat(checked.findings("no-entry")).hasSize(1);
     Finding finding = checked.findings("no-entry").get(0);
     assertThat(finding.level()).isEqualTo(Level.ERROR);
-    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD);
     assertThat(finding.message())
         .contains("legend.txt")
         .contains(line.replaceAll("\\s+", " ").substring(0, 8));

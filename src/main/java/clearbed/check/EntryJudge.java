@@ -9,7 +9,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.model.Account;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.recognise.vocabulary.Attribute;
@@ -57,7 +57,7 @@ final class EntryJudge {
       return judgement;
     if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
     List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
-    return words.isEmpty() ? judgement : new Judgement.Unread(words);
+    return words.isEmpty() ? judgement : new Judgement.NotRead(words);
   }
 
   /** Satisfied by a cell whose words mean nothing that is known: they were kept, not read. */
@@ -88,7 +88,7 @@ final class EntryJudge {
     if (rule.expectation() instanceof Expectation.Computed c)
       return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
     Judgement judgement = judge.judge(rule, entry);
-    if (judgement instanceof Judgement.Failed f && f.kind() == Kind.INCOMPATIBLE) {
+    if (judgement instanceof Judgement.Failed f && f.kind() == FindingKind.INCOMPATIBLE) {
       return withOtherSide(f, entry);
     }
     if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {

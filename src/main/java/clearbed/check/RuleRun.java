@@ -10,7 +10,7 @@ import clearbed.model.Calculation;
 import clearbed.model.Calculations;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Scope;
@@ -74,7 +74,7 @@ final class RuleRun {
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
       if (judgement instanceof Judgement.Missing) {
         missing.add(entry);
-      } else if (judgement instanceof Judgement.Unread u) {
+      } else if (judgement instanceof Judgement.NotRead u) {
         unanswered.add(rule, entry, u.words());
       } else if (judgement instanceof Judgement.Failed f) {
         String key =
@@ -130,7 +130,17 @@ final class RuleRun {
             ? vocabulary.label(rule.attribute()) + " is not stated for {tag}."
             : rule.wording().missing();
     return write(
-        entries, subject, Kind.MISSING, level, origin, List.of(), message, "", "", List.of(), "");
+        entries,
+        subject,
+        FindingKind.MISSING,
+        level,
+        origin,
+        List.of(),
+        message,
+        "",
+        "",
+        List.of(),
+        "");
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {
@@ -140,8 +150,8 @@ final class RuleRun {
             ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
             : own;
     // A verdict that waits for a figure is a question, not an accusation.
-    Level level = f.kind() == Kind.UNRESOLVED ? Level.NOTE : rule.level();
-    if (f.kind() == Kind.UNREAD) level = noMoreThanWarning(rule.missingLevel());
+    Level level = f.kind() == FindingKind.UNRESOLVED ? Level.NOTE : rule.level();
+    if (f.kind() == FindingKind.UNREAD) level = noMoreThanWarning(rule.missingLevel());
     return write(
         entries,
         subjects.of(f, entries),
@@ -163,7 +173,7 @@ final class RuleRun {
   private Finding write(
       List<Entry> entries,
       String subject,
-      Kind kind,
+      FindingKind kind,
       Level level,
       Origin origin,
       List<Origin> places,

@@ -8,7 +8,7 @@ import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.ReadingAccount;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -29,16 +29,16 @@ final class UnreadFindings {
   private static final int QUOTED = 3;
   private static final int LONGEST = 90;
 
-  private record Place(String document, String article) {}
+  private record ArticlePlace(String document, String article) {}
 
   /** What is asked of one table or article. */
-  private static final class Asked {
+  private static final class AskedThere {
     final Set<Account.Unread> words = new LinkedHashSet<>();
     final Set<String> labels = new LinkedHashSet<>();
     final Set<String> tags = new LinkedHashSet<>();
   }
 
-  private final Map<Place, Asked> places = new LinkedHashMap<>();
+  private final Map<ArticlePlace, AskedThere> places = new LinkedHashMap<>();
   private final Vocabulary vocabulary;
 
   UnreadFindings(Vocabulary vocabulary) {
@@ -47,9 +47,9 @@ final class UnreadFindings {
 
   void add(Rule rule, Entry entry, List<Account.Unread> words) {
     for (Account.Unread w : words) {
-      Asked asked =
+      AskedThere asked =
           places.computeIfAbsent(
-              new Place(w.origin().document(), w.article()), place -> new Asked());
+              new ArticlePlace(w.origin().document(), w.article()), place -> new AskedThere());
       asked.words.add(w);
       asked.labels.add(
           rule.attribute().isEmpty()
@@ -62,7 +62,7 @@ final class UnreadFindings {
   void addAll(UnreadFindings other) {
     other.places.forEach(
         (place, asked) -> {
-          Asked mine = places.computeIfAbsent(place, p -> new Asked());
+          AskedThere mine = places.computeIfAbsent(place, p -> new AskedThere());
           mine.words.addAll(asked.words);
           mine.labels.addAll(asked.labels);
           mine.tags.addAll(asked.tags);
@@ -74,8 +74,8 @@ final class UnreadFindings {
    */
   List<Finding> findings(Rule rule, FindingWriter writer, ReadingAccount reading) {
     List<Finding> out = new ArrayList<>();
-    Map<String, List<ReadingAccount.Undecided>> perhaps = new LinkedHashMap<>();
-    for (ReadingAccount.Undecided u : reading.undecided()) {
+    Map<String, List<ReadingAccount.UndecidedTile>> perhaps = new LinkedHashMap<>();
+    for (ReadingAccount.UndecidedTile u : reading.undecided()) {
       if (!u.speaksFor().isEmpty())
         perhaps.computeIfAbsent(u.origin().document(), d -> new ArrayList<>()).add(u);
     }
@@ -86,8 +86,8 @@ final class UnreadFindings {
 
   /** Tags of which nothing says what they are, below a title that speaks of glass tile. */
   private static Finding perhapsGlass(
-      Rule rule, FindingWriter writer, List<ReadingAccount.Undecided> undecided) {
-    List<String> tags = undecided.stream().map(ReadingAccount.Undecided::tag).toList();
+      Rule rule, FindingWriter writer, List<ReadingAccount.UndecidedTile> undecided) {
+    List<String> tags = undecided.stream().map(ReadingAccount.UndecidedTile::tag).toList();
     Origin first = undecided.get(0).origin();
     String title = undecided.get(0).speaksFor().get(0);
     return writer.write(
@@ -95,11 +95,11 @@ final class UnreadFindings {
         new FindingWriter.Case(
             Subjects.document(first) + " glass or not",
             "",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             rule.level(),
             tags,
             first,
-            undecided.stream().skip(1).map(ReadingAccount.Undecided::origin).toList(),
+            undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList(),
             "Nothing says whether {tag} is glass tile, in a document titled '"
                 + title
                 + "'. It was not checked.",
@@ -109,7 +109,8 @@ final class UnreadFindings {
             "Is {tag} glass tile?"));
   }
 
-  private static Finding finding(Rule rule, FindingWriter writer, Place place, Asked asked) {
+  private static Finding finding(
+      Rule rule, FindingWriter writer, ArticlePlace place, AskedThere asked) {
     List<Account.Unread> words = List.copyOf(asked.words);
     String found = quoted(words);
     String about = some(asked.labels);
@@ -119,7 +120,7 @@ final class UnreadFindings {
         new FindingWriter.Case(
             Subjects.document(places.get(0)) + " " + place.article(),
             "",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             rule.level(),
             List.copyOf(asked.tags),
             places.get(0),

@@ -19,8 +19,8 @@ final class VerdictTable extends ThinList<Verdict> {
 
   private static final BitSet NONE = new BitSet(0);
 
-  private static final Placed.Place<Verdict> PLACE =
-      new Placed.Place<>(
+  private static final Placed.Placing<Verdict> PLACE =
+      new Placed.Placing<>(
           Verdict::origin,
           (v, origin) -> new Verdict(v.check(), v.tag(), v.outcome(), v.found(), origin));
 

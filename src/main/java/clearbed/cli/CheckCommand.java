@@ -283,7 +283,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private boolean annotated(Report report, Sources sources) {
-    AnnotatedCopies.Result result =
+    AnnotatedCopies.WrittenCopies result =
         AnnotatedCopies.write(
             report, sources::of, annotate, overwriteOption.overwrite, limits.ofOne());
     result.failures().forEach(f -> err().println("clearbed: " + DisplayText.of(f)));

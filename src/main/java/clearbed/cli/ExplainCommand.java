@@ -78,7 +78,7 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private static void page(PrintWriter out, Vocabulary vocabulary, Rule r) {
-    Rule.Wording w = r.wording();
+    Rule.RuleWording w = r.wording();
     out.println(r.id() + ": " + r.title());
     line(
         out,

@@ -9,7 +9,7 @@ import clearbed.cli.terminal.UsageFailure;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterDocx;
 import clearbed.report.letter.LetterMarkdown;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.track.OpenQuestions;
 import clearbed.track.RefusedWorkbook;
 import clearbed.track.Replies;
@@ -183,7 +183,7 @@ public final class QuestionsCommand implements Callable<Integer> {
     List<String> unplaced = taken.unplaced();
     if (!unplaced.isEmpty()) {
       out.println(
-          Words.count(unplaced.size(), "text")
+          Phrasing.count(unplaced.size(), "text")
               + " could not be placed, and "
               + (unplaced.size() == 1 ? "is" : "are")
               + " on the sheet Set aside:");

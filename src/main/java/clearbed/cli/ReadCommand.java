@@ -23,7 +23,7 @@ import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.LeftOut;
 import clearbed.report.teach.TeachingLayer;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -135,7 +135,7 @@ final class ReadCommand implements Callable<Integer> {
             ? "Nothing to add to " + file + "."
             : file
                 + ": "
-                + Words.count(lines, "line")
+                + Phrasing.count(lines, "line")
                 + " added; put the guesses right, take the # from before those that hold, and give"
                 + " the file to check with --rules.");
   }

@@ -11,9 +11,9 @@ import java.util.function.Supplier;
 public final class Calculations extends ThinList<Calculation> {
 
   /** Those that one check makes of one entry. */
-  private record Source(String tag, int first, Supplier<List<Calculation>> making) {}
+  private record CalculationSource(String tag, int first, Supplier<List<Calculation>> making) {}
 
-  private final List<Source> sources = new ArrayList<>();
+  private final List<CalculationSource> sources = new ArrayList<>();
   private int size;
 
   /**
@@ -25,14 +25,14 @@ public final class Calculations extends ThinList<Calculation> {
    */
   public void add(String tag, int count, Supplier<List<Calculation>> making) {
     if (count == 0) return;
-    sources.add(new Source(tag, size, making));
+    sources.add(new CalculationSource(tag, size, making));
     size += count;
   }
 
   /** Notes all that another list has, behind its own. */
   public void addAll(Calculations others) {
-    for (Source source : others.sources) {
-      sources.add(new Source(source.tag, size + source.first, source.making));
+    for (CalculationSource source : others.sources) {
+      sources.add(new CalculationSource(source.tag, size + source.first, source.making));
     }
     size += others.size;
   }
@@ -46,7 +46,7 @@ public final class Calculations extends ThinList<Calculation> {
     Set<String> tags = new HashSet<>();
     List<Calculation> found = new ArrayList<>();
     if (calculations instanceof Calculations thin) {
-      for (Source source : thin.sources) {
+      for (CalculationSource source : thin.sources) {
         boolean asked = tags.size() < entries || tags.contains(source.tag);
         if (asked) take(source.making.get(), tags, entries, found);
       }
@@ -77,7 +77,7 @@ public final class Calculations extends ThinList<Calculation> {
       if (sources.get(middle).first <= index) low = middle;
       else high = middle - 1;
     }
-    Source source = sources.get(low);
+    CalculationSource source = sources.get(low);
     return source.making.get().get(index - source.first);
   }
 

@@ -25,7 +25,7 @@ import java.util.List;
 public record Finding(
     String id,
     String check,
-    Kind kind,
+    FindingKind kind,
     Level level,
     State state,
     List<String> tags,
@@ -41,21 +41,21 @@ public record Finding(
     String source,
     String why,
     String suppressed,
-    Wording wording) {
+    FindingWording wording) {
 
   /**
    * Message and question with {@code {tag}} where the entries stand; empty where they cannot be
    * said of others.
    */
-  public record Wording(String message, String question) {
+  public record FindingWording(String message, String question) {
     public static final String TAG = "{tag}";
-    public static final Wording NONE = new Wording("", "");
+    public static final FindingWording NONE = new FindingWording("", "");
   }
 
   public Finding {
     // Workbooks of earlier issues do not have them.
     why = why == null ? "" : why;
-    wording = wording == null ? Wording.NONE : wording;
+    wording = wording == null ? FindingWording.NONE : wording;
     tags = List.copyOf(tags);
     places = List.copyOf(places);
     steps = List.copyOf(steps);
@@ -67,8 +67,8 @@ public record Finding(
    * Empty when the question is of this finding alone.
    */
   public String cause() {
-    if (tags.isEmpty() || !wording.question().contains(Wording.TAG)) return "";
-    String place = kind == Kind.MISSING ? "" : origin.place() + "\n" + origin.text();
+    if (tags.isEmpty() || !wording.question().contains(FindingWording.TAG)) return "";
+    String place = kind == FindingKind.MISSING ? "" : origin.place() + "\n" + origin.text();
     return String.join("\n", check, attribute, kind.word(), wording.question(), place);
   }
 

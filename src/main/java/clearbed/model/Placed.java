@@ -24,13 +24,13 @@ public final class Placed<T> extends ThinList<T> {
 
   private static final int MOST_ROWS = 1 << 20;
 
-  private final Place<T> place;
+  private final Placing<T> place;
   private final Object[] said;
 
   /** Null where nothing stands in a cell. */
   private final int[] cells;
 
-  private Placed(Place<T> place, Object[] said, int[] cells) {
+  private Placed(Placing<T> place, Object[] said, int[] cells) {
     this.place = place;
     this.said = said;
     this.cells = cells;
@@ -41,11 +41,11 @@ public final class Placed<T> extends ThinList<T> {
    *
    * @param of may give null
    */
-  public record Place<T>(Function<T, Origin> of, BiFunction<T, Origin, T> at) {}
+  public record Placing<T>(Function<T, Origin> of, BiFunction<T, Origin, T> at) {}
 
   /** Packs lists that may share what they say; may be asked by several threads. */
   public static final class Packer<T> {
-    private final Place<T> place;
+    private final Placing<T> place;
     private final Map<T, T> known = new ConcurrentHashMap<>();
 
     /** What is given again as itself need not be looked for by what it says. */
@@ -56,7 +56,7 @@ public final class Placed<T> extends ThinList<T> {
     /**
      * @param many how many rows or entries there are; to share takes time, and is worth it for many
      */
-    public Packer(Place<T> place, int many) {
+    public Packer(Placing<T> place, int many) {
       this.place = place;
       this.sharing = many > FEW;
     }

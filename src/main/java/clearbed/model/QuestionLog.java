@@ -25,7 +25,7 @@ public record QuestionLog(
     String since,
     byte[] workbook,
     List<String> documents,
-    Map<String, Line> lines,
+    Map<String, LogLine> lines,
     List<String> remarks,
     ProjectNames names) {
 
@@ -50,7 +50,7 @@ public record QuestionLog(
       String since,
       byte[] workbook,
       List<String> documents,
-      Map<String, Line> lines,
+      Map<String, LogLine> lines,
       List<String> remarks) {
     this(from, since, workbook, documents, lines, remarks, ProjectNames.NONE);
   }
@@ -70,7 +70,7 @@ public record QuestionLog(
    * @param reply what people wrote of its question
    * @param answers of the issues so far, each {@code date: words}, a line or more; may be empty
    */
-  public record Line(
+  public record LogLine(
       Finding finding,
       int number,
       String firstSeen,
@@ -81,7 +81,7 @@ public record QuestionLog(
       Reply reply,
       String answers) {
 
-    public Line(
+    public LogLine(
         Finding finding,
         int number,
         String firstSeen,
@@ -132,24 +132,26 @@ public record QuestionLog(
     }
 
     /** The same with the state that its reply gives it. */
-    public Line settled() {
+    public LogLine settled() {
       return withFinding(finding.withState(state()));
     }
 
-    public Line withFinding(Finding now) {
-      return new Line(now, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, answers);
+    public LogLine withFinding(Finding now) {
+      return new LogLine(now, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, answers);
     }
 
-    public Line withRemark(String words, String gone) {
-      return new Line(finding, number, firstSeen, lastSeen, gone, words, refuted, reply, answers);
+    public LogLine withRemark(String words, String gone) {
+      return new LogLine(
+          finding, number, firstSeen, lastSeen, gone, words, refuted, reply, answers);
     }
 
-    public Line withReply(Reply now) {
-      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, now, answers);
+    public LogLine withReply(Reply now) {
+      return new LogLine(
+          finding, number, firstSeen, lastSeen, goneOn, remark, refuted, now, answers);
     }
 
-    public Line withAnswers(String now) {
-      return new Line(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, now);
+    public LogLine withAnswers(String now) {
+      return new LogLine(finding, number, firstSeen, lastSeen, goneOn, remark, refuted, reply, now);
     }
 
     /**
@@ -157,7 +159,7 @@ public record QuestionLog(
      *
      * @param issue date of the issue in whose workbook it was written; may be empty
      */
-    public Line answeredIn(String issue) {
+    public LogLine answeredIn(String issue) {
       String answer = reply.answer().strip();
       String said = issue.isEmpty() ? answer : issue + ": " + answer;
       boolean known = answer.isEmpty() || answers.equals(answer) || answers.endsWith(": " + answer);
@@ -202,34 +204,34 @@ public record QuestionLog(
 
   /** The log of a first issue: everything was first seen today, questions numbered in order. */
   public static QuestionLog first(Report report) {
-    Map<String, Line> lines = new LinkedHashMap<>();
+    Map<String, LogLine> lines = new LinkedHashMap<>();
     String today = report.run().date();
-    Numbers numbers = new Numbers(List.of());
+    QuestionNumbers numbers = new QuestionNumbers(List.of());
     for (Finding finding : report.findings()) {
       if (!finding.suppressed().isEmpty()) continue;
       int own = numbers.of(finding);
-      lines.put(finding.id(), new Line(finding, own, today, today, "", "", "", Reply.NONE));
+      lines.put(finding.id(), new LogLine(finding, own, today, today, "", "", "", Reply.NONE));
     }
     return new QuestionLog("", "", null, List.of(), lines, List.of());
   }
 
   /** Gives questions their numbers: one to all findings of one cause. */
-  public static final class Numbers {
+  public static final class QuestionNumbers {
     private final Map<String, Integer> ofCauses = new HashMap<>();
     private int last;
 
     /**
      * @param before lines of earlier issues, whose numbers are never given again
      */
-    public Numbers(Collection<Line> before) {
-      for (Line line : before) last = Math.max(last, line.number());
+    public QuestionNumbers(Collection<LogLine> before) {
+      for (LogLine line : before) last = Math.max(last, line.number());
     }
 
     /**
      * Lets new findings of the same cause share the number of a line that is open and that nobody
      * was asked about: who was asked or answered spoke of the entries it had then.
      */
-    public void share(Line line) {
+    public void share(LogLine line) {
       boolean free = line.isOpen() && line.reply().isUntouched() && line.answers().isEmpty();
       if (line.number() > 0 && free) put(line.finding(), line.number());
     }

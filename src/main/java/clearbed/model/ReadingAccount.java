@@ -15,9 +15,9 @@ public record ReadingAccount(
     Account.Tally sentences,
     Account.Tally cells,
     List<Account.TableAccount> tables,
-    List<NotUnderstood> notUnderstood,
+    List<WordsNotUnderstood> notUnderstood,
     List<Account.SetAside> setAside,
-    List<Undecided> undecided,
+    List<UndecidedTile> undecided,
     List<WholeSet> wholeSet,
     List<TaughtWord> taught,
     Map<String, String> labels) {
@@ -46,9 +46,9 @@ public record ReadingAccount(
       Account.Tally sentences,
       Account.Tally cells,
       List<Account.TableAccount> tables,
-      List<NotUnderstood> notUnderstood,
+      List<WordsNotUnderstood> notUnderstood,
       List<Account.SetAside> setAside,
-      List<Undecided> undecided,
+      List<UndecidedTile> undecided,
       List<WholeSet> wholeSet,
       List<TaughtWord> taught) {
     this(sentences, cells, tables, notUnderstood, setAside, undecided, wholeSet, taught, Map.of());
@@ -77,8 +77,9 @@ public record ReadingAccount(
    * @param couldAnswer ids of the checks that the words might answer
    * @param tags of the glass tiles they are about; empty for all
    */
-  public record NotUnderstood(Account.Unread words, List<String> couldAnswer, List<String> tags) {
-    public NotUnderstood {
+  public record WordsNotUnderstood(
+      Account.Unread words, List<String> couldAnswer, List<String> tags) {
+    public WordsNotUnderstood {
       couldAnswer = List.copyOf(couldAnswer);
       tags = List.copyOf(tags);
     }
@@ -88,7 +89,7 @@ public record ReadingAccount(
    * @param speaksFor words that speak for glass tile
    * @param speaksAgainst words that speak against it, or say nothing of it
    */
-  public record Undecided(
+  public record UndecidedTile(
       String tag, Origin origin, List<String> speaksFor, List<String> speaksAgainst) {}
 
   /**

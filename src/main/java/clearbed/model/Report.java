@@ -8,7 +8,7 @@ import java.util.List;
  * @param findings worst first, then by check, tag and place; suppressed ones included, marked
  */
 public record Report(
-    Run run,
+    RunDetails run,
     List<DocumentSummary> documents,
     List<Entry> entries,
     List<Finding> findings,
@@ -26,7 +26,7 @@ public record Report(
   }
 
   public Report(
-      Run run,
+      RunDetails run,
       List<DocumentSummary> documents,
       List<Entry> entries,
       List<Finding> findings,
@@ -47,7 +47,7 @@ public record Report(
    * @param idle suppressions that hit no finding, in words
    * @param waited for documents that met their limit of time
    */
-  public record Run(
+  public record RunDetails(
       String tool,
       String version,
       String ruleSet,
@@ -61,7 +61,7 @@ public record Report(
       List<String> changes,
       List<String> idle,
       Waited waited) {
-    public Run {
+    public RunDetails {
       layers = List.copyOf(layers);
       facts = List.copyOf(facts);
       changes = List.copyOf(changes);
@@ -73,8 +73,8 @@ public record Report(
       return chosen.isEmpty() ? ruleSet : ruleSet + " (" + chosen + ")";
     }
 
-    public Run withNames(ProjectNames now) {
-      return new Run(
+    public RunDetails withNames(ProjectNames now) {
+      return new RunDetails(
           tool,
           version,
           ruleSet,

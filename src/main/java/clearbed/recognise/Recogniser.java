@@ -391,7 +391,7 @@ public final class Recogniser {
         }
       }
     }
-    Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
+    Placed.Placing<Citation> place = new Placed.Placing<>(Citation::origin, Citation::at);
     return new Placed.Packer<>(place, out.size()).pack(out);
   }
 

@@ -10,7 +10,7 @@ import clearbed.model.Quantity;
 import clearbed.model.Report;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -70,7 +70,7 @@ public final class FindingsJson {
     fields.objects("calculations", report.calculations(), this::calculation);
   }
 
-  private void run(Report.Run run) throws IOException {
+  private void run(Report.RunDetails run) throws IOException {
     json.writeObjectFieldStart("run");
     fields.promised("tool", run.tool());
     fields.promised("version", run.version());
@@ -111,7 +111,7 @@ public final class FindingsJson {
   private void gap(Document.Gap gap) throws IOException {
     fields.origin("origin", gap.origin());
     fields.text("reason", gap.reason());
-    fields.text("fate", Words.of(gap.fate()));
+    fields.text("fate", Phrasing.of(gap.fate()));
   }
 
   private void findings(String name, Report report, Predicate<Finding> wanted) throws IOException {

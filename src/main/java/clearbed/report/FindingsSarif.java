@@ -4,7 +4,7 @@ import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.Report;
@@ -136,7 +136,7 @@ public final class FindingsSarif {
 
   /** An error, or what is settled or suppressed, stays a result: a notification cannot say so. */
   private static boolean isNotification(Finding finding) {
-    return finding.kind() == Kind.UNREAD
+    return finding.kind() == FindingKind.UNREAD
         && finding.level() != Level.ERROR
         && finding.state() != State.RESOLVED
         && finding.suppressed().isEmpty();

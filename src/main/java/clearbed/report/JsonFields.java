@@ -11,7 +11,7 @@ import java.util.List;
 record JsonFields(JsonGenerator json) {
 
   /** Writes the fields of one object. */
-  public interface Writing<T> {
+  public interface FieldWriting<T> {
     void of(T one) throws IOException;
   }
 
@@ -43,7 +43,7 @@ record JsonFields(JsonGenerator json) {
     json.writeEndArray();
   }
 
-  <T> void objects(String name, Iterable<T> all, Writing<T> fields) throws IOException {
+  <T> void objects(String name, Iterable<T> all, FieldWriting<T> fields) throws IOException {
     json.writeArrayFieldStart(name);
     for (T one : all) {
       json.writeStartObject();

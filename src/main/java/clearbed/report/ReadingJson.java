@@ -52,7 +52,7 @@ final class ReadingJson {
     fields.text("unit", column.unit());
   }
 
-  private void notUnderstood(ReadingAccount.NotUnderstood each) throws IOException {
+  private void notUnderstood(ReadingAccount.WordsNotUnderstood each) throws IOException {
     Account.Unread words = each.words();
     fields.origin("origin", words.origin());
     fields.text("heading", words.samples().isEmpty() ? "" : words.text());
@@ -75,7 +75,7 @@ final class ReadingJson {
     json.writeNumberField("count", aside.count());
   }
 
-  private void undecided(ReadingAccount.Undecided undecided) throws IOException {
+  private void undecided(ReadingAccount.UndecidedTile undecided) throws IOException {
     fields.promised("tag", undecided.tag());
     fields.origin("origin", undecided.origin());
     fields.promised("for", undecided.speaksFor());

@@ -79,7 +79,7 @@ public final class Resolver {
             said::value);
     Placed.Packer<Value> packer =
         new Placed.Packer<>(
-            new Placed.Place<>(Value::origin, Value::at),
+            new Placed.Placing<>(Value::origin, Value::at),
             facts.stream().mapToInt(f -> f.rows().size()).sum());
     sayings.values(packer::hold);
     List<Entry> entries = new ArrayList<>();
@@ -206,7 +206,7 @@ public final class Resolver {
   /** As amended, by attribute and by how closely they are meant. */
   private static void sort(Draft d, Amendments amendments) {
     Map<String, Map<Scope, List<Value>>> parts = new HashMap<>();
-    Amendments.Result amended = amendments.applied(d.key, d.values);
+    Amendments.Amended amended = amendments.applied(d.key, d.values);
     d.superseded = amended.superseded();
     for (Value v : amended.values()) {
       if (calls(v, amended.values())) continue;

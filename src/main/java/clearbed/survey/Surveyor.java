@@ -93,7 +93,7 @@ public final class Surveyor {
     if (facts.stream().allMatch(f -> f.document().status() == Document.Status.IGNORED))
       return Surveyed.without(
           name,
-          Surveyed.Status.NOTHING_TO_READ,
+          Surveyed.SurveyStatus.NOTHING_TO_READ,
           facts.isEmpty()
               ? "no file in it"
               : "no document among its files: " + facts.get(0).document().reason(),

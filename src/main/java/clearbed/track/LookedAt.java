@@ -43,7 +43,8 @@ final class LookedAt {
 
   private static Set<String> before(QuestionLog earlier) {
     Set<String> before = new TreeSet<>(earlier.documents());
-    for (QuestionLog.Line line : earlier.lines().values()) before.addAll(documents(line.finding()));
+    for (QuestionLog.LogLine line : earlier.lines().values())
+      before.addAll(documents(line.finding()));
     return before;
   }
 

@@ -38,7 +38,7 @@ public final class Replies {
     this.layout = layout;
     this.from = from;
     if (layout == null) return;
-    for (QuestionLog.Line line : log.lines().values()) {
+    for (QuestionLog.LogLine line : log.lines().values()) {
       Row row = layout.rows().get(line.finding().id());
       if (line.number() > 0 && row != null) rows.putIfAbsent(line.number(), row);
     }

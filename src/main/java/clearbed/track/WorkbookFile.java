@@ -122,11 +122,11 @@ final class WorkbookFile {
     }
   }
 
-  private interface Opening {
+  private interface HowToOpen {
     XSSFWorkbook of(byte[] bytes) throws IOException;
   }
 
-  private static XSSFWorkbook parse(Path file, byte[] bytes, Opening opening)
+  private static XSSFWorkbook parse(Path file, byte[] bytes, HowToOpen opening)
       throws RefusedWorkbook {
     try {
       return opening.of(bytes);

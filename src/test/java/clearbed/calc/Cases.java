@@ -1,13 +1,13 @@
 package clearbed.calc;
 
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
 import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.joint.MovementInputs;
-import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SealantClass;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
@@ -18,7 +18,7 @@ import java.io.UncheckedIOException;
 
 /** Shorthand for inputs. */
 public final class Cases {
-  public static final Subject SUBJECT = new Subject("movement-width", "GT-1");
+  public static final CalculationSubject SUBJECT = new CalculationSubject("movement-width", "GT-1");
   public static final MovementGuideline EJ171 = guideline();
 
   private Cases() {}
@@ -67,6 +67,6 @@ public final class Cases {
   public static MovementInputs outdoors() {
     return MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
         .with(Exposure.EXTERIOR)
-        .with(Part.CAPABILITY, sealant("25"));
+        .with(MovementFigure.CAPABILITY, sealant("25"));
   }
 }

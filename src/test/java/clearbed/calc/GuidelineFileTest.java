@@ -38,7 +38,7 @@ class GuidelineFileTest {
 
   @Test
   void readsAGuideline() throws IOException {
-    MovementGuideline.Rule rule = read(GOOD).rule(Exposure.EXTERIOR).orElseThrow();
+    MovementGuideline.ExposureRule rule = read(GOOD).rule(Exposure.EXTERIOR).orElseThrow();
 
     assertThat(rule.rows()).hasSize(2);
     assertThat(rule.least()).isEqualTo(Quantity.of(0.375, Unit.INCH));

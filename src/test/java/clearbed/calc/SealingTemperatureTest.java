@@ -105,7 +105,7 @@ class SealingTemperatureTest {
       Given field, Given coldest, Given hottest, Given sealed, String sealant, String tolerance) {
     return SealingTemperature.of(
         SUBJECT,
-        new SealingTemperature.Inputs(
+        new SealingTemperature.SealingInputs(
             Measure.INCH,
             expansion("5e-6/°F"),
             field,

@@ -15,7 +15,7 @@ import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.MovementInputs;
-import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SpacingLimit;
 import clearbed.model.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,7 +92,7 @@ class TwelveCasesTest {
   @ParameterizedTest
   @CsvSource({"EXTERIOR, 3.7 m, MEETS", "EXTERIOR, 3.75 m, FALLS_SHORT", "INTERIOR, 7.6 m, MEETS"})
   void theHandbooksOwnMetricFigurePasses(Exposure exposure, String spacing, Fit fit) {
-    MovementGuideline.Rule rule = EJ171.in(Measure.METRIC).rule(exposure).orElseThrow();
+    MovementGuideline.ExposureRule rule = EJ171.in(Measure.METRIC).rule(exposure).orElseThrow();
 
     assertThat(SpacingLimit.of(SUBJECT, Measure.METRIC, length(spacing), rule).fit())
         .isEqualTo(fit);
@@ -120,11 +120,11 @@ class TwelveCasesTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, measure, expansion(expansion))
             .with(exposure)
-            .with(Part.SPACING, length(spacing))
-            .with(Part.RANGE, range(range))
-            .with(Part.CAPABILITY, sealant(sealant))
-            .with(Part.OTHER, length(other))
-            .with(Part.TOLERANCE, length(tolerance));
+            .with(MovementFigure.SPACING, length(spacing))
+            .with(MovementFigure.RANGE, range(range))
+            .with(MovementFigure.CAPABILITY, sealant(sealant))
+            .with(MovementFigure.OTHER, length(other))
+            .with(MovementFigure.TOLERANCE, length(tolerance));
     return MovementDesign.of(inputs, EJ171.in(measure));
   }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import clearbed.Checked;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -300,7 +300,7 @@ class IsoEnTest {
             checked.findings(check).stream()
                 .filter(
                     f ->
-                        f.kind() != Kind.MISSING
+                        f.kind() != FindingKind.MISSING
                             || f.attribute().equals("mortar.deformability")
                             || f.attribute().equals("membrane.waterClass")))
         .hasSize(times);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -72,7 +72,7 @@ class StatementsOfOfficesTest {
 
   private static boolean isOf(Finding f, String check) {
     return f.check().equals(check)
-        && f.kind() != Kind.UNREAD
+        && f.kind() != FindingKind.UNREAD
         && f.level().compareTo(Level.WARNING) <= 0
         && f.suppressed().isEmpty();
   }

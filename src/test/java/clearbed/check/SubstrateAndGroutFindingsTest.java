@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import clearbed.Checked;
 import clearbed.model.Calculation;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Unit;
 import clearbed.model.Verdict;
 import java.nio.file.Path;
@@ -43,7 +43,7 @@ class SubstrateAndGroutFindingsTest {
   @Test
   void aRangeOfVariationThatDecidesIsUnresolved() {
     assertThat(only("grout-width", grout("1/8 in", "1/32 to 1/16 in")).kind())
-        .isEqualTo(Kind.UNRESOLVED);
+        .isEqualTo(FindingKind.UNRESOLVED);
   }
 
   private static String grout(String width, String variation) {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,7 +60,7 @@ class TradeFindingsTest {
   void whereFeetGoTheFigureIsAskedFor(String room, String surface, String exposure)
       throws IOException {
     assertThat(only("floor-slip", floor(room, surface, exposure, "")).kind())
-        .isEqualTo(Kind.MISSING);
+        .isEqualTo(FindingKind.MISSING);
   }
 
   @Test

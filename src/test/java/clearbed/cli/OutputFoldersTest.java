@@ -178,7 +178,7 @@ class OutputFoldersTest {
             List.of(),
             List.of(),
             List.of());
-    AnnotatedCopies.Result result =
+    AnnotatedCopies.WrittenCopies result =
         AnnotatedCopies.write(report, document -> project.resolve(document), copies);
     assertThat(result.failures()).singleElement().asString().contains("changed since");
     assertThat(list).hasContent("minutes of the meeting");

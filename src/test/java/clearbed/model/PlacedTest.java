@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlacedTest {
-  private static final Placed.Place<Value> PLACE = new Placed.Place<>(Value::origin, Value::at);
+  private static final Placed.Placing<Value> PLACE = new Placed.Placing<>(Value::origin, Value::at);
 
   @ParameterizedTest
   @ValueSource(ints = {1, 1_000_000})

@@ -3,7 +3,7 @@ package clearbed.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Report;
 import clearbed.model.State;
@@ -80,7 +80,7 @@ class FindingsSarifTest {
         new Finding(
             "unread/sheet",
             "unread",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             Level.WARNING,
             state,
             List.of("GT-1"),
@@ -96,7 +96,7 @@ class FindingsSarifTest {
             "",
             "",
             "",
-            Finding.Wording.NONE);
+            Finding.FindingWording.NONE);
     List<Finding> findings = new ArrayList<>(demo.findings());
     findings.add(unread);
     return new Report(

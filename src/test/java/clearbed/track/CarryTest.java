@@ -116,7 +116,7 @@ class CarryTest {
     Carry june = issue(DemoReport.report(JUNE, without(LATE)));
     assertThat(state(june, GONE)).isEqualTo(State.OPEN);
     assertThat(state(june, LATE)).isEqualTo(State.RESOLVED);
-    QuestionLog.Line line = june.log().lines().get(GONE);
+    QuestionLog.LogLine line = june.log().lines().get(GONE);
     assertThat(line.firstSeen()).isEqualTo(MARCH);
     assertThat(line.lastSeen()).isEqualTo(JUNE);
   }
@@ -427,7 +427,7 @@ class CarryTest {
     Carry may = issue(DemoReport.report(MAY, finding -> true));
     assertThat(may.log().lines().values())
         .filteredOn(line -> line.number() > 0)
-        .extracting(QuestionLog.Line::number)
+        .extracting(QuestionLog.LogLine::number)
         .doesNotHaveDuplicates();
     assertThat(may.log().lines().get(LATE).number()).isEqualTo(18);
   }

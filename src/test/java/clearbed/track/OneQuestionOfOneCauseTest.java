@@ -57,7 +57,7 @@ class OneQuestionOfOneCauseTest {
     return folder.resolve("findings-" + issue + ".xlsx");
   }
 
-  private QuestionLog.Line line(String id) throws Exception {
+  private QuestionLog.LogLine line(String id) throws Exception {
     return EarlierLog.read(file()).log().lines().get(id);
   }
 

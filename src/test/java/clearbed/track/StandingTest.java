@@ -236,7 +236,7 @@ class StandingTest {
       assertThat(inLetter).as(message).anyMatch(words -> words.startsWith(message));
     }
     try (XSSFWorkbook book = Desk.open(file)) {
-      for (QuestionLog.Line line : carry.log().lines().values()) {
+      for (QuestionLog.LogLine line : carry.log().lines().values()) {
         Finding finding = line.finding();
         String state = finding.suppressed().isEmpty() ? finding.state().word() : "suppressed";
         assertThat(Desk.text(book, Headers.FINDINGS, finding.id(), Headers.STATE)).isEqualTo(state);

@@ -67,7 +67,7 @@ public final class BothUnits {
   public static String conversion(String cell, Unit from, Unit to) {
     double offset = Quantity.of(0, from).in(to);
     double slope = Quantity.of(1, from).in(to) - offset;
-    if (Math.abs(offset) < 1e-9) return cell + Figure.factor(from, to);
+    if (Math.abs(offset) < 1e-9) return cell + WorkedFigure.factor(from, to);
     return cell + "*" + plain(slope) + (offset < 0 ? "-" : "+") + plain(Math.abs(offset));
   }
 

@@ -13,35 +13,36 @@ public final class Workings {
   private final List<Calculation.Step> steps = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
 
-  public Figure low(String name, String label, Given given) {
+  public WorkedFigure low(String name, String label, Given given) {
     return input(name, label, given, given.low(), "the lower end of ");
   }
 
-  public Figure high(String name, String label, Given given) {
+  public WorkedFigure high(String name, String label, Given given) {
     return input(name, label, given, given.high(), "the upper end of ");
   }
 
-  public Figure assumed(String name, String label, Quantity quantity, String basis) {
+  public WorkedFigure assumed(String name, String label, Quantity quantity, String basis) {
     return high(name, label, Given.assumed(quantity, basis));
   }
 
-  private Figure input(String name, String label, Given given, Quantity quantity, String end) {
+  private WorkedFigure input(
+      String name, String label, Given given, Quantity quantity, String end) {
     claim(name);
     String basis = given.basis();
     if (!given.amount().isExact()) basis = end + given.amount() + "; " + basis;
     inputs.add(
         new Calculation.Input(name, label, quantity, given.origin(), given.assumed(), basis));
-    return new Figure(name, quantity);
+    return new WorkedFigure(name, quantity);
   }
 
-  public Figure step(
+  public WorkedFigure step(
       String name, String label, String formula, String expression, Quantity result) {
     claim(name);
     steps.add(new Calculation.Step(name, label, formula, expression, result));
-    return new Figure(name, result);
+    return new WorkedFigure(name, result);
   }
 
-  public Calculation done(Subject subject, String title) {
+  public Calculation done(CalculationSubject subject, String title) {
     return new Calculation(
         subject.id(), subject.check(), subject.tag(), title, inputs, steps, "", subject.metric());
   }

@@ -20,7 +20,7 @@ import java.util.Optional;
  *
  * @param materials in the order of the file
  */
-public record Expansions(List<Material> materials) {
+public record Expansions(List<MaterialExpansion> materials) {
 
   public Expansions {
     materials = List.copyOf(materials);
@@ -30,8 +30,9 @@ public record Expansions(List<Material> materials) {
    * @param expansion coefficient, or the two ends that the source gives
    * @param source where it is published, with its mark
    */
-  public record Material(String name, List<String> also, Interval expansion, String source) {
-    public Material {
+  public record MaterialExpansion(
+      String name, List<String> also, Interval expansion, String source) {
+    public MaterialExpansion {
       also = List.copyOf(also);
     }
 
@@ -51,14 +52,14 @@ public record Expansions(List<Material> materials) {
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static Expansions read(String name, byte[] bytes) throws IOException {
-    return read(new StandardFiles.Source(name, bytes, true));
+    return read(new StandardFiles.FileSource(name, bytes, true));
   }
 
-  private static Expansions read(StandardFiles.Source source) throws IOException {
-    List<Material> materials = new ArrayList<>();
+  private static Expansions read(StandardFiles.FileSource source) throws IOException {
+    List<MaterialExpansion> materials = new ArrayList<>();
     for (ConfigNode line : ConfigFile.read(source, "expansion").root().get("materials").items()) {
       materials.add(
-          new Material(
+          new MaterialExpansion(
               line.get("material").text().strip(),
               line.get("also").texts(),
               expansion(line),
@@ -83,13 +84,13 @@ public record Expansions(List<Material> materials) {
   }
 
   /** The material of that name or by-name. */
-  public Optional<Material> material(String word) {
+  public Optional<MaterialExpansion> material(String word) {
     String wanted = word.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
     return materials.stream().filter(material -> material.isCalled(wanted)).findFirst();
   }
 
   /** All names, for a message. */
   public List<String> names() {
-    return materials.stream().map(Material::name).toList();
+    return materials.stream().map(MaterialExpansion::name).toList();
   }
 }

@@ -8,8 +8,8 @@ import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.guideline.MovementGuideline.Adjustment;
-import clearbed.calc.guideline.MovementGuideline.Row;
-import clearbed.calc.guideline.MovementGuideline.Rule;
+import clearbed.calc.guideline.MovementGuideline.ExposureRule;
+import clearbed.calc.guideline.MovementGuideline.SpacingWidth;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import java.io.IOException;
@@ -23,14 +23,14 @@ import java.util.Optional;
 final class GuidelineFile {
   private GuidelineFile() {}
 
-  static MovementGuideline read(StandardFiles.Source source) throws IOException {
+  static MovementGuideline read(StandardFiles.FileSource source) throws IOException {
     ConfigNode file = ConfigFile.read(source, "guideline").root();
     ConfigNode exposures = file.get("exposures");
     if (exposures.entries().isEmpty())
       throw exposures.fault("no exposures; give at least one under 'exposures'");
-    Map<Exposure, Rule> rules = new EnumMap<>(Exposure.class);
+    Map<Exposure, ExposureRule> rules = new EnumMap<>(Exposure.class);
     for (ConfigNode section : exposures.entries()) {
-      Rule rule = rule(section);
+      ExposureRule rule = rule(section);
       rules.put(rule.exposure(), rule);
     }
     for (ConfigNode section : exposures.entries()) checkReference(section, rules);
@@ -42,9 +42,9 @@ final class GuidelineFile {
         span(file.get("capabilityWhenUnknown"), Dimension.RATIO));
   }
 
-  private static Rule rule(ConfigNode section) throws ConfigException {
+  private static ExposureRule rule(ConfigNode section) throws ConfigException {
     ConfigNode width = section.get("width");
-    return new Rule(
+    return new ExposureRule(
         Exposure.of(section.key()).orElseThrow(),
         section.get("label").text().strip(),
         section.get("source").text().strip(),
@@ -72,11 +72,11 @@ final class GuidelineFile {
     return new Interval(from, to);
   }
 
-  private static List<Row> rows(ConfigNode list) throws ConfigException {
-    List<Row> rows = new ArrayList<>();
+  private static List<SpacingWidth> rows(ConfigNode list) throws ConfigException {
+    List<SpacingWidth> rows = new ArrayList<>();
     for (ConfigNode row : list.items()) {
-      Row next =
-          new Row(
+      SpacingWidth next =
+          new SpacingWidth(
               positive(row.get("spacing"), Dimension.LENGTH),
               positive(row.get("width"), Dimension.LENGTH));
       if (!rows.isEmpty() && !rises(rows.get(rows.size() - 1), next))
@@ -86,7 +86,7 @@ final class GuidelineFile {
     return rows;
   }
 
-  private static boolean rises(Row before, Row after) {
+  private static boolean rises(SpacingWidth before, SpacingWidth after) {
     return after.spacing().compareTo(before.spacing()) > 0
         && after.width().compareTo(before.width()) > 0;
   }
@@ -98,14 +98,14 @@ final class GuidelineFile {
         positive(extra.get("add"), Dimension.LENGTH));
   }
 
-  private static void checkReference(ConfigNode section, Map<Exposure, Rule> rules)
+  private static void checkReference(ConfigNode section, Map<Exposure, ExposureRule> rules)
       throws ConfigException {
     ConfigNode word = section.get("atLeastAs");
     Optional<Exposure> other = Exposure.of(word.text());
     if (!section.has("atLeastAs")) return;
     if (other.isEmpty() || other.get().word().equals(section.key()))
       throw word.fault("atLeastAs: '" + word.text() + "' is no other exposure");
-    Rule rule = rules.get(other.get());
+    ExposureRule rule = rules.get(other.get());
     // One step only: a chain could run in a circle.
     if (rule == null || rule.atLeastAs().isPresent())
       throw word.fault("atLeastAs must name an exposure of this file without one");

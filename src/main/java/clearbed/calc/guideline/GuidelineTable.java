@@ -2,8 +2,8 @@ package clearbed.calc.guideline;
 
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
-import clearbed.calc.guideline.MovementGuideline.Row;
-import clearbed.calc.guideline.MovementGuideline.Rule;
+import clearbed.calc.guideline.MovementGuideline.ExposureRule;
+import clearbed.calc.guideline.MovementGuideline.SpacingWidth;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.List;
@@ -16,14 +16,15 @@ public final class GuidelineTable {
 
   private GuidelineTable() {}
 
-  public static Quantity width(Rule rule, Quantity spacing, Quantity range, Measure measure) {
+  public static Quantity width(
+      ExposureRule rule, Quantity spacing, Quantity range, Measure measure) {
     Unit small = measure.small();
     double tabulated = tabulated(rule.rows(), spacing, measure) + addition(rule, range, measure);
     return Quantity.of(Math.max(rule.least().in(small), tabulated), small);
   }
 
   /** The row's width; below the first row the first, above the last the last. */
-  public static double tabulated(List<Row> rows, Quantity spacing, Measure measure) {
+  public static double tabulated(List<SpacingWidth> rows, Quantity spacing, Measure measure) {
     if (rows.isEmpty()) return 0;
     double width = rows.get(0).width().in(measure.small());
     for (int i = 1; i < rows.size(); i++) {
@@ -38,7 +39,7 @@ public final class GuidelineTable {
    * What the temperature range adds. A part of a step counts in full: the published wording gives
    * whole steps only, and a least width is never rounded down.
    */
-  public static double addition(Rule rule, Quantity range, Measure measure) {
+  public static double addition(ExposureRule rule, Quantity range, Measure measure) {
     if (rule.adjustment().isEmpty()) return 0;
     MovementGuideline.Adjustment by = rule.adjustment().get();
     Unit degree = measure.difference();
@@ -47,7 +48,7 @@ public final class GuidelineTable {
   }
 
   public static Quantity largestSpacing(
-      Rule rule, Quantity width, Quantity range, Measure measure) {
+      ExposureRule rule, Quantity width, Quantity range, Measure measure) {
     Unit small = measure.small();
     double left = width.in(small) - addition(rule, range, measure);
     if (tooNarrow(rule, width.in(small), left, small)) return Quantity.of(0, measure.large());
@@ -56,12 +57,13 @@ public final class GuidelineTable {
         Math.min(spacing, inverse(rule.rows(), left, spacing, measure)), measure.large());
   }
 
-  private static boolean tooNarrow(Rule rule, double width, double left, Unit small) {
+  private static boolean tooNarrow(ExposureRule rule, double width, double left, Unit small) {
     double first = rule.rows().isEmpty() ? 0 : rule.rows().get(0).width().in(small);
     return width < rule.least().in(small) - LEFT_OVER || left < first - LEFT_OVER;
   }
 
-  private static double inverse(List<Row> rows, double width, double most, Measure measure) {
+  private static double inverse(
+      List<SpacingWidth> rows, double width, double most, Measure measure) {
     if (rows.isEmpty()) return most;
     double spacing = rows.get(0).spacing().in(measure.large());
     for (int i = 1; i < rows.size(); i++) {
@@ -74,7 +76,7 @@ public final class GuidelineTable {
     return spacing;
   }
 
-  private static double rise(List<Row> rows, int i, Measure measure) {
+  private static double rise(List<SpacingWidth> rows, int i, Measure measure) {
     Unit small = measure.small();
     return rows.get(i).width().in(small) - rows.get(i - 1).width().in(small);
   }
@@ -84,8 +86,8 @@ public final class GuidelineTable {
   }
 
   /** True when the spacing lies between two rows, on neither. */
-  public static boolean interpolates(Rule rule, Quantity spacing) {
-    List<Row> rows = rule.rows();
+  public static boolean interpolates(ExposureRule rule, Quantity spacing) {
+    List<SpacingWidth> rows = rule.rows();
     if (rows.size() < 2) return false;
     boolean onRow = rows.stream().anyMatch(row -> row.spacing().compareTo(spacing) == 0);
     return !onRow

@@ -20,7 +20,7 @@ import java.util.function.UnaryOperator;
  * @param plausible what an unknown sealant is reckoned to bear, least and most
  */
 public record MovementGuideline(
-    String id, String title, String source, Map<Exposure, Rule> rules, Interval plausible) {
+    String id, String title, String source, Map<Exposure, ExposureRule> rules, Interval plausible) {
   public MovementGuideline {
     rules = Map.copyOf(rules);
   }
@@ -36,7 +36,7 @@ public record MovementGuideline(
    * @param atLeastAs an exposure whose rule holds too
    * @param plausibleRange temperature range reckoned with when none is known
    */
-  public record Rule(
+  public record ExposureRule(
       Exposure exposure,
       String label,
       String source,
@@ -44,24 +44,24 @@ public record MovementGuideline(
       Quantity least,
       Optional<Quantity> preferred,
       Optional<Quantity> onFloors,
-      List<Row> rows,
+      List<SpacingWidth> rows,
       Optional<Adjustment> adjustment,
       Optional<Exposure> atLeastAs,
       Interval plausibleRange) {
-    public Rule {
+    public ExposureRule {
       rows = List.copyOf(rows);
     }
 
-    private Rule with(Interval spacing, Quantity least, Optional<Quantity> preferred) {
+    private ExposureRule with(Interval spacing, Quantity least, Optional<Quantity> preferred) {
       return with(spacing, least, preferred, adjustment);
     }
 
-    private Rule with(
+    private ExposureRule with(
         Interval spacing,
         Quantity least,
         Optional<Quantity> preferred,
         Optional<Adjustment> adjustment) {
-      return new Rule(
+      return new ExposureRule(
           exposure,
           label,
           source,
@@ -75,15 +75,18 @@ public record MovementGuideline(
           plausibleRange);
     }
 
-    private Rule underFoot() {
+    private ExposureRule underFoot() {
       Quantity floors = onFloors.map(width -> larger(width, least)).orElse(least);
       return with(spacing, floors, preferred.filter(width -> width.compareTo(floors) > 0));
     }
 
-    private Rule inMetric() {
+    private ExposureRule inMetric() {
       Interval wide = new Interval(spacing.low(), larger(spacing.high(), tenths(spacing.high())));
       return with(
-          wide, whole(least), preferred.map(Rule::whole), adjustment.map(Adjustment::inMetric));
+          wide,
+          whole(least),
+          preferred.map(ExposureRule::whole),
+          adjustment.map(Adjustment::inMetric));
     }
 
     /** The same in tenths of a metre, as handbooks write 12 ft as 3.7 m. */
@@ -99,7 +102,7 @@ public record MovementGuideline(
   }
 
   /** The least width at a spacing. */
-  public record Row(Quantity spacing, Quantity width) {}
+  public record SpacingWidth(Quantity spacing, Quantity width) {}
 
   /**
    * What hot and cold add to the least width: {@code add} for each {@code each} of temperature
@@ -121,7 +124,7 @@ public record MovementGuideline(
    * @throws IOException with file, line and reason when it cannot be understood
    */
   public static MovementGuideline read(String name, byte[] yaml) throws IOException {
-    return read(new StandardFiles.Source(name, yaml, true));
+    return read(new StandardFiles.FileSource(name, yaml, true));
   }
 
   /**
@@ -129,7 +132,7 @@ public record MovementGuideline(
    *
    * @throws IOException with file, line and reason when it cannot be understood
    */
-  public static MovementGuideline read(StandardFiles.Source source) throws IOException {
+  public static MovementGuideline read(StandardFiles.FileSource source) throws IOException {
     return GuidelineFile.read(source);
   }
 
@@ -144,28 +147,28 @@ public record MovementGuideline(
 
   /** As it holds on floors for tile that is no mosaic. */
   public MovementGuideline onFloors() {
-    return each(Rule::underFoot);
+    return each(ExposureRule::underFoot);
   }
 
   /** As it reads in that system of units: a figure of the other one as handbooks write it. */
   public MovementGuideline in(Measure measure) {
-    return measure != Measure.INCH ? each(Rule::inMetric) : this;
+    return measure != Measure.INCH ? each(ExposureRule::inMetric) : this;
   }
 
-  private MovementGuideline each(UnaryOperator<Rule> change) {
-    Map<Exposure, Rule> changed = new EnumMap<>(Exposure.class);
+  private MovementGuideline each(UnaryOperator<ExposureRule> change) {
+    Map<Exposure, ExposureRule> changed = new EnumMap<>(Exposure.class);
     rules.forEach((exposure, rule) -> changed.put(exposure, change.apply(rule)));
     return new MovementGuideline(id, title, source, changed, plausible);
   }
 
   /** The rule of an exposure, or empty when the guideline does not speak of it. */
-  public Optional<Rule> rule(Exposure exposure) {
+  public Optional<ExposureRule> rule(Exposure exposure) {
     return Optional.ofNullable(rules.get(exposure));
   }
 
   /** The least width at a spacing and temperature range: the largest of all that holds there. */
   public Quantity width(Exposure exposure, Quantity spacing, Quantity range, Measure measure) {
-    Rule rule = rules.get(exposure);
+    ExposureRule rule = rules.get(exposure);
     Quantity own = GuidelineTable.width(rule, spacing, range, measure);
     return rule.atLeastAs()
         .map(other -> larger(own, width(other, spacing, range, measure)))
@@ -175,7 +178,7 @@ public record MovementGuideline(
   /** The largest spacing that the guideline allows a width; zero when it allows none. */
   public Quantity largestSpacing(
       Exposure exposure, Quantity width, Quantity range, Measure measure) {
-    Rule rule = rules.get(exposure);
+    ExposureRule rule = rules.get(exposure);
     Quantity own = GuidelineTable.largestSpacing(rule, width, range, measure);
     return rule.atLeastAs()
         .map(other -> smaller(own, largestSpacing(other, width, range, measure)))

@@ -1,10 +1,10 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
@@ -30,14 +30,14 @@ public record DifferentialMovement(
    * @param tileRange temperature difference that the tile goes through
    * @param substrateRange that the substrate goes through; the tile's own where they heat alike
    */
-  public record Inputs(
+  public record FieldInputs(
       Measure measure,
       Given tileExpansion,
       Given substrateExpansion,
       Given length,
       Given tileRange,
       Given substrateRange) {
-    public Inputs {
+    public FieldInputs {
       tileExpansion.positive("the expansion of the tile", Dimension.EXPANSION);
       substrateExpansion.positive("the expansion of the substrate", Dimension.EXPANSION);
       length.positive("the length", Dimension.LENGTH);
@@ -54,7 +54,7 @@ public record DifferentialMovement(
     }
   }
 
-  public static DifferentialMovement of(Subject subject, Inputs inputs) {
+  public static DifferentialMovement of(CalculationSubject subject, FieldInputs inputs) {
     List<Corner> corners = corners(inputs);
     Corner most =
         corners.stream().reduce((a, b) -> b.apart().compareTo(a.apart()) > 0 ? b : a).orElseThrow();
@@ -64,7 +64,7 @@ public record DifferentialMovement(
         calculation(subject, inputs, most));
   }
 
-  private static List<Corner> corners(Inputs in) {
+  private static List<Corner> corners(FieldInputs in) {
     List<Corner> out = new ArrayList<>();
     for (boolean longest : new boolean[] {true, false}) {
       for (boolean tileHigh : new boolean[] {true, false}) {
@@ -75,7 +75,7 @@ public record DifferentialMovement(
     return out;
   }
 
-  private static Corner corner(Inputs in, boolean longest, boolean tileHigh) {
+  private static Corner corner(FieldInputs in, boolean longest, boolean tileHigh) {
     Quantity length = end(in.length(), longest);
     boolean alike = in.tileRange().equals(in.substrateRange());
     Quantity tileRange = end(in.tileRange(), alike ? longest : tileHigh);
@@ -102,47 +102,47 @@ public record DifferentialMovement(
     return tileMore && tileLess ? new Interval(Quantity.of(0, small), all.high()) : all;
   }
 
-  private static Calculation calculation(Subject subject, Inputs in, Corner most) {
+  private static Calculation calculation(CalculationSubject subject, FieldInputs in, Corner most) {
     Workings w = new Workings();
     Measure measure = in.measure();
     boolean alike = in.tileRange().equals(in.substrateRange());
-    Figure tileExpansion =
+    WorkedFigure tileExpansion =
         input(
             w,
             "tile_expansion",
             "Thermal expansion of the tile",
             in.tileExpansion(),
             most.tileHigh());
-    Figure substrateExpansion =
+    WorkedFigure substrateExpansion =
         input(
             w,
             "substrate_expansion",
             "Thermal expansion of the substrate",
             in.substrateExpansion(),
             !most.tileHigh());
-    Figure length = input(w, "length", "Length of the field", in.length(), most.longest());
-    Figure tileRange =
+    WorkedFigure length = input(w, "length", "Length of the field", in.length(), most.longest());
+    WorkedFigure tileRange =
         input(
             w,
             "tile_range",
             "Temperature range of the tile",
             in.tileRange(),
             alike ? most.longest() : most.tileHigh());
-    Figure substrateRange =
+    WorkedFigure substrateRange =
         input(
             w,
             "substrate_range",
             "Temperature range of the substrate",
             in.substrateRange(),
             alike ? most.longest() : !most.tileHigh());
-    Figure tile =
+    WorkedFigure tile =
         w.step(
             "tile",
             "Movement of the tile; with only the tile heated, also past the substrate",
             "expansion of the tile × length × temperature range of the tile",
             ThermalMovement.expression(tileExpansion, length, tileRange, measure),
             most.tile());
-    Figure substrate =
+    WorkedFigure substrate =
         w.step(
             "substrate",
             "Movement of the substrate",
@@ -158,7 +158,8 @@ public record DifferentialMovement(
     return w.done(subject, "Movement of tile past its substrate");
   }
 
-  private static Figure input(Workings w, String name, String label, Given given, boolean high) {
+  private static WorkedFigure input(
+      Workings w, String name, String label, Given given, boolean high) {
     return high ? w.high(name, label, given) : w.low(name, label, given);
   }
 }

@@ -1,12 +1,12 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
@@ -49,7 +49,10 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
    * @param variation difference between the largest and the smallest tile; empty when not known
    */
   public static GroutWidth of(
-      Subject subject, Measure measure, Optional<Given> variation, Optional<Given> stated) {
+      CalculationSubject subject,
+      Measure measure,
+      Optional<Given> variation,
+      Optional<Given> stated) {
     variation.ifPresent(given -> given.notNegative("the variation in size", Dimension.LENGTH));
     stated.ifPresent(given -> given.positive("the grout width", Dimension.LENGTH));
     Quantity none = Quantity.of(0, measure.small());
@@ -65,16 +68,21 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject, Measure measure, Optional<Given> variation, Optional<Given> stated) {
+      CalculationSubject subject,
+      Measure measure,
+      Optional<Given> variation,
+      Optional<Given> stated) {
     Workings w = new Workings();
     Unit small = measure.small();
     String source = measure.alone() ? METRIC_SOURCE : SOURCE;
-    Figure times = w.assumed("times", "Times the variation", Quantity.of(TIMES, Unit.ONE), source);
-    Figure never = w.assumed("never_under", "Never under", neverUnder(measure), source);
-    Figure width = stated.map(given -> w.low("width", "Grout joint as stated", given)).orElse(null);
+    WorkedFigure times =
+        w.assumed("times", "Times the variation", Quantity.of(TIMES, Unit.ONE), source);
+    WorkedFigure never = w.assumed("never_under", "Never under", neverUnder(measure), source);
+    WorkedFigure width =
+        stated.map(given -> w.low("width", "Grout joint as stated", given)).orElse(null);
     if (width != null) carried(w, width, times, measure);
     if (variation.isPresent()) {
-      Figure size = w.high("variation", "Variation in tile size", variation.get());
+      WorkedFigure size = w.high("variation", "Variation in tile size", variation.get());
       String least = "MAX(" + times.in(Unit.ONE) + "*" + size.in(small) + "," + never.in(small);
       least(w, "three times the variation, not under the least", least + ")", size, width, measure);
     } else {
@@ -83,7 +91,7 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
     return w.done(subject, "Width of grout joints");
   }
 
-  private static void carried(Workings w, Figure width, Figure times, Measure measure) {
+  private static void carried(Workings w, WorkedFigure width, WorkedFigure times, Measure measure) {
     Unit small = measure.small();
     w.step(
         "variation_carried",
@@ -94,7 +102,12 @@ public record GroutWidth(Interval least, Fit fit, Calculation calculation) {
   }
 
   private static void least(
-      Workings w, String words, String expression, Figure size, Figure width, Measure measure) {
+      Workings w,
+      String words,
+      String expression,
+      WorkedFigure size,
+      WorkedFigure width,
+      Measure measure) {
     Unit small = measure.small();
     Quantity none = Quantity.of(0, small);
     Quantity least = least(size == null ? none : size.quantity(), measure);

@@ -1,12 +1,12 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
 import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.calc.guideline.GuidelineTable;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.guideline.MovementGuideline.Adjustment;
-import clearbed.calc.guideline.MovementGuideline.Rule;
+import clearbed.calc.guideline.MovementGuideline.ExposureRule;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.ArrayList;
@@ -16,25 +16,25 @@ import java.util.List;
 final class GuidelineWorkings {
 
   /** The figures of one exposure's rule, and what was found by them. */
-  private record Part(
-      Rule rule,
-      Figure least,
-      Figure widest,
-      List<Figure> spacings,
-      List<Figure> widths,
-      Figure addition,
-      Figure width) {}
+  private record RulePart(
+      ExposureRule rule,
+      WorkedFigure least,
+      WorkedFigure widest,
+      List<WorkedFigure> spacings,
+      List<WorkedFigure> widths,
+      WorkedFigure addition,
+      WorkedFigure width) {}
 
   private final Workings w;
   private final MovementCase worst;
   private final Measure measure;
   private final Unit small;
   private final Unit large;
-  private final Figure spacing;
-  private final Figure range;
-  private final List<Part> parts = new ArrayList<>();
+  private final WorkedFigure spacing;
+  private final WorkedFigure range;
+  private final List<RulePart> parts = new ArrayList<>();
 
-  GuidelineWorkings(Workings w, MovementCase worst, Figure spacing, Figure range) {
+  GuidelineWorkings(Workings w, MovementCase worst, WorkedFigure spacing, WorkedFigure range) {
     this.w = w;
     this.worst = worst;
     this.measure = worst.measure();
@@ -45,11 +45,11 @@ final class GuidelineWorkings {
   }
 
   /** The step that gives the guideline width. */
-  Figure width() {
-    Rule rule = worst.rule();
+  WorkedFigure width() {
+    ExposureRule rule = worst.rule();
     parts.add(part(rule, ""));
     if (rule.atLeastAs().isEmpty()) return parts.get(0).width();
-    Rule other = worst.guideline().rule(rule.atLeastAs().get()).orElseThrow();
+    ExposureRule other = worst.guideline().rule(rule.atLeastAs().get()).orElseThrow();
     parts.add(part(other, "_" + other.exposure().word().replace('-', '_')));
     return w.step(
         "guideline_both",
@@ -59,27 +59,29 @@ final class GuidelineWorkings {
         worst.guidelineWidth());
   }
 
-  private Part part(Rule rule, String suffix) {
-    Figure least =
+  private RulePart part(ExposureRule rule, String suffix) {
+    WorkedFigure least =
         w.assumed("least" + suffix, "Never under, " + rule.label(), rule.least(), rule.source());
-    Figure widest =
+    WorkedFigure widest =
         w.assumed(
             "widest" + suffix,
             "Widest spacing, " + rule.label(),
             rule.spacing().high(),
             rule.source());
-    List<Figure> spacings = new ArrayList<>();
-    List<Figure> widths = new ArrayList<>();
+    List<WorkedFigure> spacings = new ArrayList<>();
+    List<WorkedFigure> widths = new ArrayList<>();
     rows(rule, suffix, spacings, widths);
-    Figure addition = rule.adjustment().map(by -> addition(rule, by, suffix)).orElse(null);
-    Figure width = width(rule, suffix, least, tabulated(rule, suffix, spacings, widths), addition);
-    return new Part(rule, least, widest, spacings, widths, addition, width);
+    WorkedFigure addition = rule.adjustment().map(by -> addition(rule, by, suffix)).orElse(null);
+    WorkedFigure width =
+        width(rule, suffix, least, tabulated(rule, suffix, spacings, widths), addition);
+    return new RulePart(rule, least, widest, spacings, widths, addition, width);
   }
 
-  private void rows(Rule rule, String suffix, List<Figure> spacings, List<Figure> widths) {
+  private void rows(
+      ExposureRule rule, String suffix, List<WorkedFigure> spacings, List<WorkedFigure> widths) {
     for (int i = 0; i < rule.rows().size(); i++) {
       String row = "row" + (i + 1);
-      MovementGuideline.Row at = rule.rows().get(i);
+      MovementGuideline.SpacingWidth at = rule.rows().get(i);
       String label = "Table row " + (i + 1) + ", ";
       spacings.add(
           w.assumed(row + "_spacing" + suffix, label + "spacing", at.spacing(), rule.source()));
@@ -87,11 +89,12 @@ final class GuidelineWorkings {
     }
   }
 
-  private Figure addition(Rule rule, Adjustment by, String suffix) {
+  private WorkedFigure addition(ExposureRule rule, Adjustment by, String suffix) {
     Unit degree = measure.difference();
-    Figure above = w.assumed("above" + suffix, "Range without addition", by.above(), rule.source());
-    Figure each = w.assumed("each" + suffix, "Step of range", by.each(), rule.source());
-    Figure add = w.assumed("add" + suffix, "Addition for each step", by.add(), rule.source());
+    WorkedFigure above =
+        w.assumed("above" + suffix, "Range without addition", by.above(), rule.source());
+    WorkedFigure each = w.assumed("each" + suffix, "Step of range", by.each(), rule.source());
+    WorkedFigure add = w.assumed("add" + suffix, "Addition for each step", by.add(), rule.source());
     String steps =
         "(" + range.in(degree) + "-" + above.in(degree) + ")/" + each.in(degree) + "-0.000000001";
     return w.step(
@@ -102,7 +105,8 @@ final class GuidelineWorkings {
         Quantity.of(GuidelineTable.addition(rule, worst.range(), measure), small));
   }
 
-  private Figure tabulated(Rule rule, String suffix, List<Figure> spacings, List<Figure> widths) {
+  private WorkedFigure tabulated(
+      ExposureRule rule, String suffix, List<WorkedFigure> spacings, List<WorkedFigure> widths) {
     if (spacings.isEmpty()) return null;
     StringBuilder expression = new StringBuilder(widths.get(0).in(small));
     for (int i = 1; i < spacings.size(); i++) {
@@ -122,7 +126,12 @@ final class GuidelineWorkings {
         Quantity.of(GuidelineTable.tabulated(rule.rows(), worst.spacing(), measure), small));
   }
 
-  private Figure width(Rule rule, String suffix, Figure least, Figure tabulated, Figure addition) {
+  private WorkedFigure width(
+      ExposureRule rule,
+      String suffix,
+      WorkedFigure least,
+      WorkedFigure tabulated,
+      WorkedFigure addition) {
     String sum = tabulated == null ? "0" : tabulated.in(small);
     if (addition != null) sum += "+" + addition.in(small);
     return w.step(
@@ -134,10 +143,10 @@ final class GuidelineWorkings {
   }
 
   /** The step that gives the largest spacing the guideline allows a width. */
-  Figure largestSpacing(Figure width) {
-    Figure first = allowed(parts.get(0), "", width);
+  WorkedFigure largestSpacing(WorkedFigure width) {
+    WorkedFigure first = allowed(parts.get(0), "", width);
     if (parts.size() == 1) return first;
-    Figure second = allowed(parts.get(1), "_" + word(parts.get(1)), width);
+    WorkedFigure second = allowed(parts.get(1), "_" + word(parts.get(1)), width);
     return w.step(
         "allowed_both",
         "Largest spacing by the guideline, all that holds",
@@ -146,11 +155,11 @@ final class GuidelineWorkings {
         worst.spacingByGuideline().orElseThrow());
   }
 
-  private static String word(Part part) {
+  private static String word(RulePart part) {
     return part.rule().exposure().word().replace('-', '_');
   }
 
-  private Figure allowed(Part part, String suffix, Figure width) {
+  private WorkedFigure allowed(RulePart part, String suffix, WorkedFigure width) {
     String left = width.in(small);
     if (part.addition() != null) left += "-" + part.addition().in(small);
     String narrow = "IF(" + left + "<" + first(part) + "-0.000000001,0,";
@@ -165,16 +174,16 @@ final class GuidelineWorkings {
         GuidelineTable.largestSpacing(part.rule(), width.quantity(), worst.range(), measure));
   }
 
-  private String first(Part part) {
+  private String first(RulePart part) {
     return part.widths().isEmpty() ? "0" : part.widths().get(0).in(small);
   }
 
-  private String inverse(Part part, String left) {
+  private String inverse(RulePart part, String left) {
     if (part.widths().isEmpty()) return part.widest().in(large);
     StringBuilder expression = new StringBuilder(part.spacings().get(0).in(large));
     for (int i = 1; i < part.widths().size(); i++) {
-      Figure low = part.widths().get(i - 1);
-      Figure high = part.widths().get(i);
+      WorkedFigure low = part.widths().get(i - 1);
+      WorkedFigure high = part.widths().get(i);
       expression.append('+');
       expression.append(difference(part.spacings().get(i), part.spacings().get(i - 1), large));
       expression.append('*').append(share("(" + left + ")", low.in(small), high.in(small)));
@@ -182,7 +191,7 @@ final class GuidelineWorkings {
     return expression.toString();
   }
 
-  private static String difference(Figure high, Figure low, Unit unit) {
+  private static String difference(WorkedFigure high, WorkedFigure low, Unit unit) {
     return "(" + high.in(unit) + "-" + low.in(unit) + ")";
   }
 

@@ -1,9 +1,9 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
@@ -37,7 +37,8 @@ public record JointLayout(
    * @throws IllegalArgumentException when run or spacing is not above zero, or would need more than
    *     10 000 joints
    */
-  public static JointLayout of(Subject subject, Measure measure, Given run, Given spacing) {
+  public static JointLayout of(
+      CalculationSubject subject, Measure measure, Given run, Given spacing) {
     run.positive("the run", Dimension.LENGTH);
     spacing.positive("the joint spacing", Dimension.LENGTH);
     Unit large = measure.large();
@@ -59,11 +60,11 @@ public record JointLayout(
   }
 
   private static Calculation calculation(
-      Subject subject, Measure measure, Given run, Given spacing, int fields) {
+      CalculationSubject subject, Measure measure, Given run, Given spacing, int fields) {
     Workings w = new Workings();
     Unit large = measure.large();
-    Figure length = w.high("run", "Longest unbroken run", run);
-    Figure apart = w.low("spacing", "Joint spacing", spacing);
+    WorkedFigure length = w.high("run", "Longest unbroken run", run);
+    WorkedFigure apart = w.low("spacing", "Joint spacing", spacing);
     w.step(
         "fields",
         "Fields",

@@ -1,7 +1,7 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
 import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 
@@ -31,7 +31,8 @@ public final class JointWidth {
     return Quantity.of(movement.in(small) / left * 100, Unit.PERCENT);
   }
 
-  static String strainExpression(Figure movement, Figure width, Figure tolerance, Unit small) {
+  static String strainExpression(
+      WorkedFigure movement, WorkedFigure width, WorkedFigure tolerance, Unit small) {
     String left = width.in(small) + "-" + tolerance.in(small);
     return movement.in(small) + "/MAX(" + left + ",0.000001)*100";
   }

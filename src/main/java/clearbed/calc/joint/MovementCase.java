@@ -95,7 +95,7 @@ record MovementCase(
     return spacing.compareTo(rule().spacing().high()) <= 0;
   }
 
-  MovementGuideline.Rule rule() {
+  MovementGuideline.ExposureRule rule() {
     return guideline.rule(exposure).orElseThrow();
   }
 }

@@ -50,7 +50,7 @@ public record MovementDesign(
     Fit widthFit,
     Fit spacingFit,
     Fit strainFit,
-    List<Unknown> unknowns,
+    List<UnknownFigure> unknowns,
     List<String> notes,
     Calculation calculation) {
 
@@ -66,7 +66,7 @@ public record MovementDesign(
    * @param taken what was reckoned with instead, in words
    * @param changesVerdict true when the verdict on the stated width could turn on it
    */
-  public record Unknown(String name, String label, String taken, boolean changesVerdict) {}
+  public record UnknownFigure(String name, String label, String taken, boolean changesVerdict) {}
 
   /** The width that is enough in the worst case, to be built in either system of units. */
   public String wider(Measure first) {

@@ -1,8 +1,8 @@
 package clearbed.calc.joint;
 
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
 import clearbed.calc.guideline.Exposure;
 import clearbed.model.Dimension;
 import java.util.Collections;
@@ -16,14 +16,14 @@ import java.util.Optional;
  * @param expansion coefficient of the tile
  */
 public record MovementInputs(
-    Subject subject,
+    CalculationSubject subject,
     Measure measure,
     Given expansion,
     Optional<Exposure> exposure,
-    Map<Part, Given> known) {
+    Map<MovementFigure, Given> known) {
 
   /** A figure of the joint. */
-  public enum Part {
+  public enum MovementFigure {
     /** Length of the field that moves into one joint. */
     SPACING("the joint spacing", Dimension.LENGTH, true),
     /** Width of the joint as stated. */
@@ -43,7 +43,7 @@ public record MovementInputs(
     private final Dimension dimension;
     private final boolean positive;
 
-    Part(String words, Dimension dimension, boolean positive) {
+    MovementFigure(String words, Dimension dimension, boolean positive) {
       this.words = words;
       this.dimension = dimension;
       this.positive = positive;
@@ -57,14 +57,14 @@ public record MovementInputs(
 
   public MovementInputs {
     expansion.positive("the expansion", Dimension.EXPANSION);
-    known.forEach(Part::check);
-    Map<Part, Given> copy = new EnumMap<>(Part.class);
+    known.forEach(MovementFigure::check);
+    Map<MovementFigure, Given> copy = new EnumMap<>(MovementFigure.class);
     copy.putAll(known);
     known = Collections.unmodifiableMap(copy);
   }
 
   /** Nothing known yet but the tile. */
-  public static MovementInputs of(Subject subject, Measure measure, Given expansion) {
+  public static MovementInputs of(CalculationSubject subject, Measure measure, Given expansion) {
     return new MovementInputs(subject, measure, expansion, Optional.empty(), Map.of());
   }
 
@@ -72,47 +72,47 @@ public record MovementInputs(
     return new MovementInputs(subject, measure, expansion, Optional.of(exposed), known);
   }
 
-  public MovementInputs with(Part part, Given given) {
-    Map<Part, Given> more = new EnumMap<>(Part.class);
+  public MovementInputs with(MovementFigure part, Given given) {
+    Map<MovementFigure, Given> more = new EnumMap<>(MovementFigure.class);
     more.putAll(known);
     more.put(part, given);
     return new MovementInputs(subject, measure, expansion, exposure, more);
   }
 
   /** As before where it is not known. */
-  public MovementInputs with(Part part, Optional<Given> given) {
+  public MovementInputs with(MovementFigure part, Optional<Given> given) {
     return given.map(one -> with(part, one)).orElse(this);
   }
 
   public Optional<Given> spacing() {
-    return get(Part.SPACING);
+    return get(MovementFigure.SPACING);
   }
 
   public Optional<Given> width() {
-    return get(Part.WIDTH);
+    return get(MovementFigure.WIDTH);
   }
 
   public Optional<Given> range() {
-    return get(Part.RANGE);
+    return get(MovementFigure.RANGE);
   }
 
   public Optional<Given> capability() {
-    return get(Part.CAPABILITY);
+    return get(MovementFigure.CAPABILITY);
   }
 
   public Optional<Given> tolerance() {
-    return get(Part.TOLERANCE);
+    return get(MovementFigure.TOLERANCE);
   }
 
   public Optional<Given> other() {
-    return get(Part.OTHER);
+    return get(MovementFigure.OTHER);
   }
 
   public Optional<Given> least() {
-    return get(Part.LEAST);
+    return get(MovementFigure.LEAST);
   }
 
-  private Optional<Given> get(Part part) {
+  private Optional<Given> get(MovementFigure part) {
     return Optional.ofNullable(known.get(part));
   }
 }

@@ -4,7 +4,7 @@ import clearbed.calc.figure.BothUnits;
 import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.GuidelineTable;
 import clearbed.calc.guideline.MovementGuideline;
-import clearbed.calc.guideline.MovementGuideline.Rule;
+import clearbed.calc.guideline.MovementGuideline.ExposureRule;
 import clearbed.model.Quantity;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -58,7 +58,7 @@ final class MovementNotes {
               + ". Indoors nothing else in these figures covers that; ask for it.");
   }
 
-  private void table(Rule rule) {
+  private void table(ExposureRule rule) {
     if (GuidelineTable.interpolates(rule, worst.spacing())) {
       notes.add(
           "The guideline width at "
@@ -83,7 +83,7 @@ final class MovementNotes {
     }
   }
 
-  private boolean countsPartInFull(Rule rule) {
+  private boolean countsPartInFull(ExposureRule rule) {
     if (rule.adjustment().isEmpty()) return false;
     MovementGuideline.Adjustment by = rule.adjustment().get();
     double over = worst.range().minus(by.above()).in(by.each().unit()) / by.each().number();

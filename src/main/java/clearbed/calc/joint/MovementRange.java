@@ -18,10 +18,10 @@ import java.util.function.Predicate;
  * The best and the worst case of each exposure that may hold. Every result rises or falls with
  * every input all the way, so these cases bound all others.
  */
-record MovementRange(Filled inputs, List<MovementCase> cases) {
+record MovementRange(FilledInputs inputs, List<MovementCase> cases) {
 
   /** The inputs with something reckoned for each unknown. */
-  record Filled(
+  record FilledInputs(
       MovementInputs known,
       MovementGuideline guideline,
       Exposure exposure,
@@ -64,14 +64,14 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
   }
 
   static MovementRange of(MovementInputs inputs, MovementGuideline guideline) {
-    List<Filled> filled =
+    List<FilledInputs> filled =
         exposures(inputs, guideline).stream().map(e -> fill(inputs, guideline, e)).toList();
     List<MovementCase> cases = new ArrayList<>();
-    for (Filled one : filled) {
+    for (FilledInputs one : filled) {
       cases.add(one.best());
       cases.add(one.worst());
     }
-    Filled worst =
+    FilledInputs worst =
         filled.stream().max(Comparator.comparing(one -> one.worst().leastWidth())).orElseThrow();
     return new MovementRange(worst, List.copyOf(cases));
   }
@@ -86,11 +86,11 @@ record MovementRange(Filled inputs, List<MovementCase> cases) {
     return List.of(exposure);
   }
 
-  private static Filled fill(
+  private static FilledInputs fill(
       MovementInputs inputs, MovementGuideline guideline, Exposure exposure) {
-    MovementGuideline.Rule rule = guideline.rule(exposure).orElseThrow();
+    MovementGuideline.ExposureRule rule = guideline.rule(exposure).orElseThrow();
     Given none = Given.assumed(Quantity.of(0, inputs.measure().small()), "none stated");
-    return new Filled(
+    return new FilledInputs(
         inputs,
         guideline,
         exposure,

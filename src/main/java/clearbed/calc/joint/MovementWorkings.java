@@ -1,8 +1,8 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
@@ -10,7 +10,7 @@ import clearbed.model.Unit;
 
 /** Writes the worst case of a design out as inputs and steps. */
 final class MovementWorkings {
-  private final MovementRange.Filled in;
+  private final MovementRange.FilledInputs in;
   private final MovementCase worst;
   private final Measure measure;
   private final Unit small;
@@ -28,26 +28,29 @@ final class MovementWorkings {
   }
 
   private Calculation calculation() {
-    Figure expansion = w.high("expansion", "Thermal expansion of the tile", in.known().expansion());
-    Figure spacing = w.high("spacing", "Joint spacing", in.spacing());
-    Figure range = w.high("range", "Temperature range of the tile surface", in.range());
-    Figure other = w.high("other", "Movement other than by temperature", in.other());
-    Figure capability = w.low("capability", "Movement capability of the sealant", in.capability());
-    Figure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
-    Figure movement = movement(expansion, spacing, range, other);
-    Figure computed = computed(movement, capability, tolerance);
+    WorkedFigure expansion =
+        w.high("expansion", "Thermal expansion of the tile", in.known().expansion());
+    WorkedFigure spacing = w.high("spacing", "Joint spacing", in.spacing());
+    WorkedFigure range = w.high("range", "Temperature range of the tile surface", in.range());
+    WorkedFigure other = w.high("other", "Movement other than by temperature", in.other());
+    WorkedFigure capability =
+        w.low("capability", "Movement capability of the sealant", in.capability());
+    WorkedFigure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
+    WorkedFigure movement = movement(expansion, spacing, range, other);
+    WorkedFigure computed = computed(movement, capability, tolerance);
     GuidelineWorkings table = new GuidelineWorkings(w, worst, spacing, range);
-    Figure guideline = table.width();
-    Figure makers =
+    WorkedFigure guideline = table.width();
+    WorkedFigure makers =
         in.least()
             .map(least -> w.high("makers", "Least width for the sealant, by its maker", least))
             .orElse(null);
     String least = least(computed, guideline, makers);
     if (worst.width().isPresent()) {
-      Figure width = w.low("width", "Joint width as stated", in.known().width().orElseThrow());
+      WorkedFigure width =
+          w.low("width", "Joint width as stated", in.known().width().orElseThrow());
       strain(movement, width, tolerance);
-      Figure carried = carried(width, tolerance, capability, other, expansion, range);
-      Figure allowed = table.largestSpacing(width);
+      WorkedFigure carried = carried(width, tolerance, capability, other, expansion, range);
+      WorkedFigure allowed = table.largestSpacing(width);
       smaller(carried, allowed, width, makers);
       margin(width, least);
     }
@@ -60,18 +63,18 @@ final class MovementWorkings {
     return w.done(in.known().subject(), "Width of a movement joint");
   }
 
-  private String least(Figure computed, Figure guideline, Figure makers) {
+  private String least(WorkedFigure computed, WorkedFigure guideline, WorkedFigure makers) {
     String third = makers == null ? "" : "," + makers.in(small);
     return "MAX(" + computed.in(small) + "," + guideline.in(small) + third + ")";
   }
 
-  private static String largest(Figure makers) {
+  private static String largest(WorkedFigure makers) {
     return makers == null
         ? "the larger of computed and guideline width"
         : "the largest of computed, guideline and maker's width";
   }
 
-  private void margin(Figure width, String least) {
+  private void margin(WorkedFigure width, String least) {
     w.step(
         Calculation.MARGIN,
         "Stated width beyond what is needed",
@@ -80,7 +83,8 @@ final class MovementWorkings {
         worst.margin().orElseThrow());
   }
 
-  private Figure movement(Figure expansion, Figure spacing, Figure range, Figure other) {
+  private WorkedFigure movement(
+      WorkedFigure expansion, WorkedFigure spacing, WorkedFigure range, WorkedFigure other) {
     return w.step(
         "movement",
         "Movement into the joint",
@@ -89,7 +93,8 @@ final class MovementWorkings {
         worst.movement());
   }
 
-  private Figure computed(Figure movement, Figure capability, Figure tolerance) {
+  private WorkedFigure computed(
+      WorkedFigure movement, WorkedFigure capability, WorkedFigure tolerance) {
     return w.step(
         "computed",
         measure.alone() ? "Width by movement" : "Width by movement (relation of ASTM C1472)",
@@ -98,7 +103,7 @@ final class MovementWorkings {
         worst.computedWidth());
   }
 
-  private void strain(Figure movement, Figure width, Figure tolerance) {
+  private void strain(WorkedFigure movement, WorkedFigure width, WorkedFigure tolerance) {
     w.step(
         "strain",
         "Strain of the sealant at the stated width",
@@ -107,16 +112,16 @@ final class MovementWorkings {
         worst.strain().orElseThrow());
   }
 
-  private Figure carried(
-      Figure width,
-      Figure tolerance,
-      Figure capability,
-      Figure other,
-      Figure expansion,
-      Figure range) {
+  private WorkedFigure carried(
+      WorkedFigure width,
+      WorkedFigure tolerance,
+      WorkedFigure capability,
+      WorkedFigure other,
+      WorkedFigure expansion,
+      WorkedFigure range) {
     String left =
         "(" + width.in(small) + "-" + tolerance.in(small) + ")*" + capability.in(Unit.ONE);
-    Figure unit = new Figure("1", Quantity.of(1, measure.large()));
+    WorkedFigure unit = new WorkedFigure("1", Quantity.of(1, measure.large()));
     // Movement of one foot or metre of tile; the literal 1 is no name, so its braces go.
     String each = ThermalMovement.expression(expansion, unit, range, measure).replace("{1}", "1");
     return w.step(
@@ -128,7 +133,8 @@ final class MovementWorkings {
         worst.spacingByArithmetic().orElseThrow());
   }
 
-  private void smaller(Figure carried, Figure allowed, Figure width, Figure makers) {
+  private void smaller(
+      WorkedFigure carried, WorkedFigure allowed, WorkedFigure width, WorkedFigure makers) {
     String smaller = "MIN({" + carried.name() + "}," + allowed.in(measure.large()) + ")";
     String narrow = makers == null ? "" : width.in(small) + "<" + makers.in(small) + "-0.000000001";
     w.step(

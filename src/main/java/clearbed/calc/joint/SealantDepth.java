@@ -1,11 +1,11 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
@@ -80,7 +80,7 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
    * @param stated the depth as stated; its ends are judged by the widths at the same end
    */
   public static SealantDepth of(
-      Subject subject, Measure measure, Given width, Optional<Given> stated) {
+      CalculationSubject subject, Measure measure, Given width, Optional<Given> stated) {
     width.positive("the joint width", Dimension.LENGTH);
     stated.ifPresent(given -> given.positive("the sealant depth", Dimension.LENGTH));
     Interval depth = width.amount().map(w -> depth(w, measure));
@@ -118,20 +118,20 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject, Measure measure, Given width, Optional<Given> stated) {
+      CalculationSubject subject, Measure measure, Given width, Optional<Given> stated) {
     Workings w = new Workings();
     Unit small = measure.small();
-    Figure joint = w.high("width", "Joint width", width);
-    Figure least =
+    WorkedFigure joint = w.high("width", "Joint width", width);
+    WorkedFigure least =
         w.assumed("least", "Never under", least(measure), measure.alone() ? METRIC_SOURCE : SOURCE);
-    Figure depth =
+    WorkedFigure depth =
         w.step(
             "depth",
             "Depth of sealant",
             "half the width, not under the least",
             "MAX(" + joint.in(small) + "/2," + least.in(small) + ")",
             depth(joint.quantity(), measure));
-    Figure makers =
+    WorkedFigure makers =
         w.assumed(
             "makers",
             "Never under, by makers of sealants",
@@ -147,8 +147,8 @@ public record SealantDepth(Interval depth, Fit fit, Calculation calculation) {
     return w.done(subject, "Depth of sealant in a joint");
   }
 
-  private static void difference(Workings w, Figure depth, Given stated, Unit small) {
-    Figure own = w.high("stated", "Depth of sealant as stated", stated);
+  private static void difference(Workings w, WorkedFigure depth, Given stated, Unit small) {
+    WorkedFigure own = w.high("stated", "Depth of sealant as stated", stated);
     w.step(
         "difference",
         "Stated depth beyond that",

@@ -1,10 +1,10 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.model.Calculation;
@@ -33,7 +33,7 @@ public record SealingTemperature(
    * @param sealed temperature of the tile while the joint is sealed, mostly a range
    * @param sealant its opening and closing are reckoned apart
    */
-  public record Inputs(
+  public record SealingInputs(
       Measure measure,
       Given expansion,
       Given spacing,
@@ -42,7 +42,7 @@ public record SealingTemperature(
       Given sealed,
       SealantClass sealant,
       Given tolerance) {
-    public Inputs {
+    public SealingInputs {
       expansion.positive("the expansion", Dimension.EXPANSION);
       spacing.positive("the joint spacing", Dimension.LENGTH);
       tolerance.notNegative("the tolerance", Dimension.LENGTH);
@@ -67,42 +67,44 @@ public record SealingTemperature(
   }
 
   /** Reckons with the ends of ranges that give the most movement either way. */
-  public static SealingTemperature of(Subject subject, Inputs in) {
+  public static SealingTemperature of(CalculationSubject subject, SealingInputs in) {
     return new SealedJoint(in).result(subject);
   }
 
   /** One such joint under way. */
   private static final class SealedJoint {
-    private final Inputs in;
+    private final SealingInputs in;
     private final Measure measure;
     private final Unit small;
     private final Unit degree;
     private final Workings w = new Workings();
 
-    SealedJoint(Inputs in) {
+    SealedJoint(SealingInputs in) {
       this.in = in;
       this.measure = in.measure();
       this.small = measure.small();
       this.degree = in.coldest().low().unit();
     }
 
-    SealingTemperature result(Subject subject) {
-      Figure expansion = w.high("expansion", "Thermal expansion of the tile", in.expansion());
-      Figure spacing = w.high("spacing", "Joint spacing", in.spacing());
-      Figure coldest = w.low("coldest", "Coldest tile surface", in.coldest().in(degree));
-      Figure hottest = w.high("hottest", "Hottest tile surface", in.hottest().in(degree));
+    SealingTemperature result(CalculationSubject subject) {
+      WorkedFigure expansion = w.high("expansion", "Thermal expansion of the tile", in.expansion());
+      WorkedFigure spacing = w.high("spacing", "Joint spacing", in.spacing());
+      WorkedFigure coldest = w.low("coldest", "Coldest tile surface", in.coldest().in(degree));
+      WorkedFigure hottest = w.high("hottest", "Hottest tile surface", in.hottest().in(degree));
       Given sealed = in.sealed().in(degree);
-      Figure warm = w.high("sealed_warm", "Warmest at which the joint is sealed", sealed);
-      Figure cold = w.low("sealed_cold", "Coldest at which the joint is sealed", sealed);
-      Figure extension = percent("extension", "Opening that the sealant bears", true);
-      Figure compression = percent("compression", "Closing that the sealant bears", false);
-      Figure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
-      Figure cooling = difference("cooling", "Cooling after sealing", warm, coldest);
-      Figure heating = difference("heating", "Heating after sealing", hottest, cold);
-      Figure opening = movement("opening", "Opening of the joint", expansion, spacing, cooling);
-      Figure closing = movement("closing", "Closing of the joint", expansion, spacing, heating);
-      Figure forOpening = width("for_opening", "opening", opening, extension, tolerance);
-      Figure forClosing = width("for_closing", "closing", closing, compression, tolerance);
+      WorkedFigure warm = w.high("sealed_warm", "Warmest at which the joint is sealed", sealed);
+      WorkedFigure cold = w.low("sealed_cold", "Coldest at which the joint is sealed", sealed);
+      WorkedFigure extension = percent("extension", "Opening that the sealant bears", true);
+      WorkedFigure compression = percent("compression", "Closing that the sealant bears", false);
+      WorkedFigure tolerance = w.high("tolerance", "Construction tolerance", in.tolerance());
+      WorkedFigure cooling = difference("cooling", "Cooling after sealing", warm, coldest);
+      WorkedFigure heating = difference("heating", "Heating after sealing", hottest, cold);
+      WorkedFigure opening =
+          movement("opening", "Opening of the joint", expansion, spacing, cooling);
+      WorkedFigure closing =
+          movement("closing", "Closing of the joint", expansion, spacing, heating);
+      WorkedFigure forOpening = width("for_opening", "opening", opening, extension, tolerance);
+      WorkedFigure forClosing = width("for_closing", "closing", closing, compression, tolerance);
       Quantity larger = MovementGuideline.larger(forOpening.quantity(), forClosing.quantity());
       w.step(
           "required",
@@ -119,13 +121,14 @@ public record SealingTemperature(
           w.done(subject, "Width of a joint sealed at a known temperature"));
     }
 
-    private Figure percent(String name, String label, boolean opening) {
+    private WorkedFigure percent(String name, String label, boolean opening) {
       double number = opening ? in.sealant().extension() : in.sealant().compression();
       Quantity percent = Quantity.of(number, Unit.PERCENT);
       return w.high(name, label, Given.stated(percent, null, in.sealant().words()));
     }
 
-    private Figure difference(String name, String label, Figure high, Figure low) {
+    private WorkedFigure difference(
+        String name, String label, WorkedFigure high, WorkedFigure low) {
       return w.step(
           name,
           label,
@@ -134,8 +137,12 @@ public record SealingTemperature(
           high.quantity().minus(low.quantity()));
     }
 
-    private Figure movement(
-        String name, String label, Figure expansion, Figure spacing, Figure range) {
+    private WorkedFigure movement(
+        String name,
+        String label,
+        WorkedFigure expansion,
+        WorkedFigure spacing,
+        WorkedFigure range) {
       return w.step(
           name,
           label,
@@ -145,8 +152,12 @@ public record SealingTemperature(
               expansion.quantity(), spacing.quantity(), range.quantity(), measure));
     }
 
-    private Figure width(
-        String name, String way, Figure movement, Figure capability, Figure tolerance) {
+    private WorkedFigure width(
+        String name,
+        String way,
+        WorkedFigure movement,
+        WorkedFigure capability,
+        WorkedFigure tolerance) {
       return w.step(
           name,
           "Width for " + way,

@@ -1,10 +1,10 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.model.Calculation;
@@ -26,7 +26,10 @@ public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
   private static final double ROUNDED = 1.012;
 
   public static SpacingLimit of(
-      Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
+      CalculationSubject subject,
+      Measure measure,
+      Given stated,
+      MovementGuideline.ExposureRule rule) {
     stated.positive("the joint spacing", Dimension.LENGTH);
     Quantity widest = rule.spacing().high();
     return new SpacingLimit(
@@ -41,11 +44,14 @@ public record SpacingLimit(Quantity widest, Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject, Measure measure, Given stated, MovementGuideline.Rule rule) {
+      CalculationSubject subject,
+      Measure measure,
+      Given stated,
+      MovementGuideline.ExposureRule rule) {
     Workings w = new Workings();
     Unit large = measure.large();
-    Figure spacing = w.high("stated_spacing", "Joint spacing", stated);
-    Figure widest =
+    WorkedFigure spacing = w.high("stated_spacing", "Joint spacing", stated);
+    WorkedFigure widest =
         w.assumed(
             "widest",
             "Widest spacing, " + rule.label(),

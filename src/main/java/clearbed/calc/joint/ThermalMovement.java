@@ -1,7 +1,7 @@
 package clearbed.calc.joint;
 
-import clearbed.calc.figure.Figure;
 import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.model.Dimension;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -29,11 +29,12 @@ public final class ThermalMovement {
   }
 
   /** The formula text of {@link #free}. */
-  static String expression(Figure alpha, Figure length, Figure range, Measure measure) {
+  static String expression(
+      WorkedFigure alpha, WorkedFigure length, WorkedFigure range, Measure measure) {
     return "{" + alpha.name() + "}*" + length.in(measure.small()) + "*" + range.in(degree(alpha));
   }
 
-  private static Unit degree(Figure alpha) {
+  private static Unit degree(WorkedFigure alpha) {
     return alpha.quantity().unit() == Unit.PER_FAHRENHEIT
         ? Unit.FAHRENHEIT_DIFFERENCE
         : Unit.KELVIN_DIFFERENCE;

@@ -1,11 +1,11 @@
 package clearbed.calc.surface;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
@@ -33,7 +33,8 @@ public record Deflection(Interval most, Interval stated, Fit fit, Calculation ca
    * @param n the n of L/n as stated, a plain number
    * @param limit the n that is asked for: 360, 480
    */
-  public static Deflection of(Subject subject, Measure measure, Given span, Given n, Given limit) {
+  public static Deflection of(
+      CalculationSubject subject, Measure measure, Given span, Given n, Given limit) {
     span.positive("the span", Dimension.LENGTH);
     n.positive("the n of L/n", Dimension.RATIO);
     limit.positive("the n of the limit", Dimension.RATIO);
@@ -54,20 +55,20 @@ public record Deflection(Interval most, Interval stated, Fit fit, Calculation ca
   }
 
   private static Calculation calculation(
-      Subject subject, Measure measure, Given span, Given n, Given limit) {
+      CalculationSubject subject, Measure measure, Given span, Given n, Given limit) {
     Workings w = new Workings();
     Unit small = measure.small();
-    Figure length = w.high("span", "Span", span);
-    Figure ratio = w.low("n", "n of L/n as stated", n);
-    Figure asked = w.high("limit", "n of the limit", limit);
-    Figure stated =
+    WorkedFigure length = w.high("span", "Span", span);
+    WorkedFigure ratio = w.low("n", "n of L/n as stated", n);
+    WorkedFigure asked = w.high("limit", "n of the limit", limit);
+    WorkedFigure stated =
         w.step(
             "stated",
             "Deflection at the stated L/n",
             "span ÷ n",
             length.in(small) + "/" + ratio.in(Unit.ONE),
             of(length.quantity(), ratio.as(Unit.ONE), measure));
-    Figure most =
+    WorkedFigure most =
         w.step(
             "most",
             "Largest deflection allowed",

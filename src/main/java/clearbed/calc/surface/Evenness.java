@@ -1,9 +1,9 @@
 package clearbed.calc.surface;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
@@ -26,7 +26,7 @@ public record Evenness(Fit fit, Calculation calculation) {
   private record Point(double metres, double millimetres) {}
 
   /** What the evenness of a place is held against. */
-  public enum Standard {
+  public enum EvennessStandard {
     STRAIGHTEDGE(
         "3 mm under a straightedge of 2 m",
         "3 mm under 2 m: British practice for tile, 4 mm: Australian; from memory [M]",
@@ -49,7 +49,7 @@ public record Evenness(Fit fit, Calculation calculation) {
     private final List<Point> allowed;
     private final List<Point> lesser;
 
-    Standard(String words, String source, List<Point> allowed, List<Point> lesser) {
+    EvennessStandard(String words, String source, List<Point> allowed, List<Point> lesser) {
       this.words = words;
       this.source = source;
       this.allowed = allowed;
@@ -72,7 +72,10 @@ public record Evenness(Fit fit, Calculation calculation) {
    * @param stated at least one deviation
    */
   public static Evenness of(
-      Subject subject, Standard standard, boolean large, Content.Flatness stated) {
+      CalculationSubject subject,
+      EvennessStandard standard,
+      boolean large,
+      Content.Flatness stated) {
     List<Content.Deviation> all = stated.deviations();
     Optional<Content.Deviation> worst =
         Stream.of(closest(standard, all, true), closest(standard, all, false))
@@ -89,7 +92,7 @@ public record Evenness(Fit fit, Calculation calculation) {
   }
 
   private static Optional<Content.Deviation> closest(
-      Standard standard, List<Content.Deviation> all, boolean underLong) {
+      EvennessStandard standard, List<Content.Deviation> all, boolean underLong) {
     return all.stream()
         .filter(one -> one.over().in(Unit.METRE) > 1.2 == underLong)
         .min(Comparator.comparing(one -> excess(one, standard.allowed)));
@@ -115,25 +118,25 @@ public record Evenness(Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject, Standard standard, Content.Deviation stated) {
+      CalculationSubject subject, EvennessStandard standard, Content.Deviation stated) {
     Workings w = new Workings();
     int i = upper(standard.allowed, stated.over().in(Unit.METRE));
-    Figure departure =
+    WorkedFigure departure =
         w.high(
             "stated", "Deviation as stated", Given.stated(stated.deviation(), null, "as stated"));
-    Figure over =
+    WorkedFigure over =
         w.low(
             "stated_over",
             "Straightedge as stated",
             Given.stated(stated.over(), null, "as stated"));
-    Figure[] low = row(w, "lower", "Shorter straightedge of the table", standard, i - 1);
-    Figure[] high = row(w, "upper", "Longer straightedge of the table", standard, i);
+    WorkedFigure[] low = row(w, "lower", "Shorter straightedge of the table", standard, i - 1);
+    WorkedFigure[] high = row(w, "upper", "Longer straightedge of the table", standard, i);
     Unit m = Unit.METRE;
     Unit mm = Unit.MILLIMETRE;
     String share =
         "MAX(0,MIN(1,(%s-%s)/(%s-%s)))"
             .formatted(over.in(m), low[0].in(m), high[0].in(m), low[0].in(m));
-    Figure allowed =
+    WorkedFigure allowed =
         w.step(
             "allowed",
             "Deviation allowed under the stated straightedge",
@@ -150,9 +153,10 @@ public record Evenness(Fit fit, Calculation calculation) {
   }
 
   /** Length and departure of a row. */
-  private static Figure[] row(Workings w, String name, String label, Standard standard, int i) {
+  private static WorkedFigure[] row(
+      Workings w, String name, String label, EvennessStandard standard, int i) {
     Point point = standard.allowed.get(i);
-    return new Figure[] {
+    return new WorkedFigure[] {
       w.assumed(name, label, Quantity.of(point.metres, Unit.METRE), standard.source),
       w.assumed(
           name + "_allowed",

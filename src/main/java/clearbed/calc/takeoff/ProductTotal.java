@@ -1,8 +1,8 @@
 package clearbed.calc.takeoff;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
@@ -24,7 +24,7 @@ public record ProductTotal(int packages, Calculation calculation) {
    *
    * @param tag of the tile
    */
-  public record Part(String tag, Quantity amount) {}
+  public record TileAmount(String tag, Quantity amount) {}
 
   /**
    * Adds up.
@@ -35,13 +35,17 @@ public record ProductTotal(int packages, Calculation calculation) {
    * @param packaging "Bags" or "Cartridges"
    */
   public static ProductTotal of(
-      Subject subject, String product, List<Part> parts, Given each, String packaging) {
+      CalculationSubject subject,
+      String product,
+      List<TileAmount> parts,
+      Given each,
+      String packaging) {
     Unit unit = parts.get(0).amount().unit();
     double sum = parts.stream().mapToDouble(part -> part.amount().in(unit)).sum();
     Workings w = new Workings();
-    Figure all =
+    WorkedFigure all =
         parts.size() > LISTED ? oneFigure(w, parts, sum, unit) : added(w, parts, sum, unit);
-    Figure content = w.low("each", "Content of each", each);
+    WorkedFigure content = w.low("each", "Content of each", each);
     double content1 = content.as(unit);
     int packages = (int) Math.ceil(Math.max(0, sum / content1 - 1e-9));
     w.step(
@@ -53,11 +57,11 @@ public record ProductTotal(int packages, Calculation calculation) {
     return new ProductTotal(packages, w.done(subject, "Total"));
   }
 
-  private static Figure added(Workings w, List<Part> parts, double sum, Unit unit) {
+  private static WorkedFigure added(Workings w, List<TileAmount> parts, double sum, Unit unit) {
     StringBuilder expression = new StringBuilder();
     for (int i = 0; i < parts.size(); i++) {
-      Part part = parts.get(i);
-      Figure one =
+      TileAmount part = parts.get(i);
+      WorkedFigure one =
           w.high(
               "part" + (i + 1),
               part.tag(),
@@ -68,7 +72,7 @@ public record ProductTotal(int packages, Calculation calculation) {
         "all", "All together", "sum over the tiles", expression.toString(), Quantity.of(sum, unit));
   }
 
-  private static Figure oneFigure(Workings w, List<Part> parts, double sum, Unit unit) {
+  private static WorkedFigure oneFigure(Workings w, List<TileAmount> parts, double sum, Unit unit) {
     return w.high(
         "all",
         "All together",

@@ -1,6 +1,6 @@
 package clearbed.calc.takeoff;
 
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -31,7 +31,7 @@ public record Takeoff(
     Calculation calculation) {
 
   /** Quantities for an area of tile. */
-  public static Takeoff of(Subject subject, TakeoffInputs inputs) {
+  public static Takeoff of(CalculationSubject subject, TakeoffInputs inputs) {
     return new TakeoffWorkings(inputs).takeoff(subject);
   }
 

@@ -1,8 +1,8 @@
 package clearbed.calc.takeoff;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -12,17 +12,17 @@ final class TakeoffWorkings {
   private static final Unit M = Unit.METRE;
 
   private final Workings w = new Workings();
-  private final Figure area;
-  private final Figure length;
-  private final Figure width;
-  private final Figure joint;
-  private final Figure depth;
-  private final Figure bed;
-  private final Figure run;
-  private final Figure openJoint;
-  private final Figure bead;
-  private final Figure tileWaste;
-  private final Figure waste;
+  private final WorkedFigure area;
+  private final WorkedFigure length;
+  private final WorkedFigure width;
+  private final WorkedFigure joint;
+  private final WorkedFigure depth;
+  private final WorkedFigure bed;
+  private final WorkedFigure run;
+  private final WorkedFigure openJoint;
+  private final WorkedFigure bead;
+  private final WorkedFigure tileWaste;
+  private final WorkedFigure waste;
   private final TakeoffInputs.Yields yields;
 
   TakeoffWorkings(TakeoffInputs in) {
@@ -40,18 +40,18 @@ final class TakeoffWorkings {
     waste = w.high("waste", "Waste allowance, mortar, grout and sealant", yields.otherWaste());
   }
 
-  Takeoff takeoff(Subject subject) {
+  Takeoff takeoff(CalculationSubject subject) {
     int tiles = tiles();
-    Figure grout = grout();
-    Figure groutMass =
+    WorkedFigure grout = grout();
+    WorkedFigure groutMass =
         mass("grout", "Dry grout", grout, yields.groutDensity(), "Dry grout per litre of joint");
     int groutBags = bags("grout", "Bags of grout", groutMass, yields.groutBag());
-    Figure mortar = mortar();
-    Figure mortarMass =
+    WorkedFigure mortar = mortar();
+    WorkedFigure mortarMass =
         mass("mortar", "Dry mortar", mortar, yields.mortarDensity(), "Dry mortar per litre of bed");
     int mortarBags = bags("mortar", "Bags of mortar", mortarMass, yields.mortarBag());
-    Figure sealant = sealant();
-    Figure cartridge = w.low("cartridge", "Sealant in a cartridge", yields.cartridge());
+    WorkedFigure sealant = sealant();
+    WorkedFigure cartridge = w.low("cartridge", "Sealant in a cartridge", yields.cartridge());
     int cartridges = whole("cartridges", "Cartridges of sealant", sealant, cartridge, Unit.LITRE);
     return new Takeoff(
         tiles,
@@ -90,7 +90,7 @@ final class TakeoffWorkings {
     return "(" + side + "*(" + width.in(M) + "+" + joint.in(M) + "))";
   }
 
-  private Figure grout() {
+  private WorkedFigure grout() {
     double tile = length.as(M) * width.as(M);
     double module = (length.as(M) + joint.as(M)) * (width.as(M) + joint.as(M));
     double cubic = area.as(Unit.SQUARE_METRE) * (1 - tile / module) * depth.as(M);
@@ -109,7 +109,7 @@ final class TakeoffWorkings {
         Takeoff.litres(cubic * 1000 * withWaste(waste)));
   }
 
-  private Figure mortar() {
+  private WorkedFigure mortar() {
     double cubic = area.as(Unit.SQUARE_METRE) * bed.as(M);
     return w.step(
         "mortar",
@@ -119,7 +119,7 @@ final class TakeoffWorkings {
         Takeoff.litres(cubic * 1000 * withWaste(waste)));
   }
 
-  private Figure sealant() {
+  private WorkedFigure sealant() {
     double cubic = run.as(M) * openJoint.as(M) * bead.as(M);
     return w.step(
         "sealant",
@@ -129,8 +129,9 @@ final class TakeoffWorkings {
         Takeoff.litres(cubic * 1000 * withWaste(waste)));
   }
 
-  private Figure mass(String of, String label, Figure volume, Given density, String densityLabel) {
-    Figure each = w.high(of + "_density", densityLabel + ", kg", density);
+  private WorkedFigure mass(
+      String of, String label, WorkedFigure volume, Given density, String densityLabel) {
+    WorkedFigure each = w.high(of + "_density", densityLabel + ", kg", density);
     return w.step(
         of + "_mass",
         label,
@@ -139,12 +140,12 @@ final class TakeoffWorkings {
         Quantity.of(volume.as(Unit.LITRE) * each.as(Unit.ONE), Unit.KILOGRAM));
   }
 
-  private int bags(String of, String label, Figure mass, Given bag) {
-    Figure each = w.low(of + "_bag", "Content of a bag of " + of, bag);
+  private int bags(String of, String label, WorkedFigure mass, Given bag) {
+    WorkedFigure each = w.low(of + "_bag", "Content of a bag of " + of, bag);
     return whole(of + "_bags", label, mass, each, Unit.KILOGRAM);
   }
 
-  private int whole(String name, String label, Figure amount, Figure each, Unit unit) {
+  private int whole(String name, String label, WorkedFigure amount, WorkedFigure each, Unit unit) {
     int whole = (int) Math.ceil(Math.max(0, amount.as(unit) / each.as(unit) - 1e-9));
     w.step(
         name,
@@ -155,11 +156,11 @@ final class TakeoffWorkings {
     return whole;
   }
 
-  private static double withWaste(Figure waste) {
+  private static double withWaste(WorkedFigure waste) {
     return 1 + waste.as(Unit.ONE);
   }
 
-  private static String withWasteText(Figure waste) {
+  private static String withWasteText(WorkedFigure waste) {
     return "(1+" + waste.in(Unit.ONE) + ")";
   }
 }

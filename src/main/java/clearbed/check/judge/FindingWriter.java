@@ -3,7 +3,7 @@ package clearbed.check.judge;
 import clearbed.base.DisplayText;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.model.State;
@@ -28,7 +28,7 @@ public final class FindingWriter {
   public record Case(
       String subject,
       String attribute,
-      Kind kind,
+      FindingKind kind,
       Level level,
       List<String> tags,
       Origin origin,
@@ -41,7 +41,7 @@ public final class FindingWriter {
     public Case(
         String subject,
         String attribute,
-        Kind kind,
+        FindingKind kind,
         Level level,
         List<String> tags,
         Origin origin,
@@ -57,13 +57,13 @@ public final class FindingWriter {
   }
 
   public Finding write(Rule rule, Case c) {
-    Rule.Wording w = rule.wording();
+    Rule.RuleWording w = rule.wording();
     String expected =
         !c.expected().isEmpty()
             ? c.expected()
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
-    Finding.Wording wording =
-        new Finding.Wording(
+    Finding.FindingWording wording =
+        new Finding.FindingWording(
             once(filled(c.message(), c, expected)),
             once(filled(c.question().isEmpty() ? w.question() : c.question(), c, expected)));
     return new Finding(

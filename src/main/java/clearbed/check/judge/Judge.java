@@ -6,7 +6,7 @@ import clearbed.check.rules.Rule;
 import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Scope;
@@ -105,7 +105,11 @@ public final class Judge {
       if (!mistaken.isEmpty()) {
         Value v = mistaken.get(0);
         return new Judgement.Failed(
-            Kind.INADEQUATE, rule.mistaken().message(), v.asWritten(), v.origin(), List.of());
+            FindingKind.INADEQUATE,
+            rule.mistaken().message(),
+            v.asWritten(),
+            v.origin(),
+            List.of());
       }
     }
     return new Judgement.Missing();
@@ -201,7 +205,7 @@ public final class Judge {
                 v -> others.stream().anyMatch(o -> o.content().text().equals(v.content().text())));
     if (same) return satisfied(values);
     return new Judgement.Failed(
-        Kind.CONFLICTING,
+        FindingKind.CONFLICTING,
         "",
         found(values) + " against " + found(others),
         values.get(0).origin(),

@@ -9,7 +9,7 @@ public sealed interface Expectation {
   String words();
 
   /** Any statement will do. */
-  record Stated() implements Expectation {
+  record AnyStatement() implements Expectation {
     @Override
     public String words() {
       return "stated";

@@ -3,7 +3,7 @@ package clearbed.check.rules;
 import clearbed.model.Account;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.model.Verdict;
@@ -54,7 +54,7 @@ public sealed interface Judgement {
    *
    * @param words none of them alone has to be it
    */
-  record Unread(List<Account.Unread> words) implements Judgement {
+  record NotRead(List<Account.Unread> words) implements Judgement {
     @Override
     public Verdict verdict(String check, String tag) {
       Account.Unread first = words.get(0);
@@ -79,7 +79,7 @@ public sealed interface Judgement {
    * @param question in place of the rule's own; empty to use that
    */
   record Failed(
-      Kind kind,
+      FindingKind kind,
       String message,
       String found,
       String expected,
@@ -90,7 +90,7 @@ public sealed interface Judgement {
       String question)
       implements Judgement {
     public Failed(
-        Kind kind,
+        FindingKind kind,
         String message,
         String found,
         String expected,
@@ -108,7 +108,7 @@ public sealed interface Judgement {
           "Which figure is meant by '%s' for the %s of {tag}?"
               .formatted(figure.written(), label.toLowerCase(Locale.ROOT));
       return new Failed(
-          Kind.UNREAD,
+          FindingKind.UNREAD,
           label + " of {tag} is {found}.",
           figure.text(),
           "",
@@ -119,17 +119,18 @@ public sealed interface Judgement {
           question);
     }
 
-    public Failed(Kind kind, String message, String found, String expected, Origin origin) {
+    public Failed(FindingKind kind, String message, String found, String expected, Origin origin) {
       this(kind, message, found, expected, origin, List.of(), List.of(), List.of());
     }
 
-    public Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {
+    public Failed(
+        FindingKind kind, String message, String found, Origin origin, List<Origin> places) {
       this(kind, message, found, "", origin, places, List.of(), List.of());
     }
 
     @Override
     public Verdict verdict(String check, String tag) {
-      Outcome outcome = kind == Kind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
+      Outcome outcome = kind == FindingKind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
       return new Verdict(check, tag, outcome, found, origin);
     }
   }

@@ -1,7 +1,7 @@
 package clearbed.check.rules;
 
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.model.Finding;
@@ -75,8 +75,8 @@ public record RuleSet(
   }
 
   /** What a calculation of a rule for an entry is made for. */
-  public Subject subject(String check, String tag) {
-    return new Subject(check, tag, units.alone());
+  public CalculationSubject subject(String check, String tag) {
+    return new CalculationSubject(check, tag, units.alone());
   }
 
   public Optional<Rule> rule(String id) {

@@ -73,7 +73,7 @@ public final class RuleSets {
     return file(StandardFiles.find(set + ".yaml").orElseThrow(() -> refused.apply(none)));
   }
 
-  private static ConfigFile file(StandardFiles.Source source) throws IOException {
+  private static ConfigFile file(StandardFiles.FileSource source) throws IOException {
     ConfigFile file = ConfigFile.read(source, "ruleset");
     ConfigNode root = file.root();
     if (root.has("ruleSet") == root.has("layer"))

@@ -2,14 +2,14 @@ package clearbed.cli.joint;
 
 import static clearbed.cli.joint.JointFigures.refusal;
 
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
 import clearbed.calc.guideline.Expansions;
 import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.joint.MovementInputs;
-import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SealantClass;
 import clearbed.model.Quantity;
 import java.util.Arrays;
@@ -48,19 +48,20 @@ final class JointInputs {
   MovementInputs movement() {
     MovementInputs in =
         MovementInputs.of(subject("joint"), measure(), tile())
-            .with(Part.SPACING, spacing)
-            .with(Part.WIDTH, width)
-            .with(Part.RANGE, range())
+            .with(MovementFigure.SPACING, spacing)
+            .with(MovementFigure.WIDTH, width)
+            .with(MovementFigure.RANGE, range())
             .with(
-                Part.CAPABILITY, sealant().map(s -> Given.stated(s.capability(), null, s.words())));
+                MovementFigure.CAPABILITY,
+                sealant().map(s -> Given.stated(s.capability(), null, s.words())));
     Optional<Exposure> exposure = exposure();
     if (exposure.isPresent()) in = in.with(exposure.get());
     Optional<Given> tolerance = JointFigures.notNegative("--tolerance", typed.tolerance);
     Optional<Given> least = JointFigures.length("--least", typed.least);
     in =
-        in.with(Part.TOLERANCE, tolerance)
-            .with(Part.OTHER, JointFigures.notNegative("--other", typed.other))
-            .with(Part.LEAST, least);
+        in.with(MovementFigure.TOLERANCE, tolerance)
+            .with(MovementFigure.OTHER, JointFigures.notNegative("--other", typed.other))
+            .with(MovementFigure.LEAST, least);
     least.ifPresent(this::checkLeast);
     checkTolerance(tolerance);
     return in;
@@ -121,7 +122,7 @@ final class JointInputs {
   Given material(String option, String name) {
     return materials
         .material(name)
-        .map(Expansions.Material::given)
+        .map(Expansions.MaterialExpansion::given)
         .orElseThrow(
             () ->
                 refusal(
@@ -191,7 +192,7 @@ final class JointInputs {
     return exposure;
   }
 
-  static Subject subject(String of) {
-    return new Subject("joint", of);
+  static CalculationSubject subject(String of) {
+    return new CalculationSubject("joint", of);
   }
 }

@@ -99,8 +99,8 @@ final class JointRequest {
       throw refusal("--substrate", "needs --spacing and --range as well");
     }
     Given range = inputs.range().get();
-    DifferentialMovement.Inputs both =
-        new DifferentialMovement.Inputs(
+    DifferentialMovement.FieldInputs both =
+        new DifferentialMovement.FieldInputs(
             measure,
             inputs.expansion(),
             under,
@@ -122,7 +122,7 @@ final class JointRequest {
       return Optional.of(
           SealingTemperature.of(
               JointInputs.subject("sealed"),
-              new SealingTemperature.Inputs(
+              new SealingTemperature.SealingInputs(
                   measure,
                   inputs.expansion(),
                   inputs.spacing().get(),

@@ -11,7 +11,7 @@ import clearbed.calc.joint.SealingTemperature;
 import clearbed.model.Calculation;
 import clearbed.model.Quantity;
 import clearbed.report.wording.Deferral;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -170,11 +170,11 @@ final class JointText {
   private void layout(JointLayout layout) {
     line(
         "Layout",
-        Words.count(layout.fields(), "field")
+        Phrasing.count(layout.fields(), "field")
             + " of "
             + BothUnits.of(layout.field())
             + ", "
-            + Words.count(layout.joints(), "joint")
+            + Phrasing.count(layout.joints(), "joint")
             + " between them, one more at each end");
     if (layout.joints() > 0 && layout.joints() <= MOST_PLACES) {
       line("Joints at", places(layout.positions()));
@@ -186,7 +186,7 @@ final class JointText {
   }
 
   private void notes(MovementDesign design) {
-    for (MovementDesign.Unknown unknown : design.unknowns()) {
+    for (MovementDesign.UnknownFigure unknown : design.unknowns()) {
       if (unknown.name().equals("width")) continue;
       String turns =
           design.widthFit() == Fit.UNKNOWN

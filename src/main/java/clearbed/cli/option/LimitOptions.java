@@ -7,7 +7,7 @@ import clearbed.cli.terminal.UsageFailure;
 import clearbed.model.Report;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import java.io.PrintWriter;
 import java.time.Duration;
 import picocli.CommandLine.Option;
@@ -72,7 +72,7 @@ public final class LimitOptions {
               + " s in all for documents that met their limit of "
               + document
               + " s (--document-timeout), "
-              + Words.count(waits.times(), "time"));
+              + Phrasing.count(waits.times(), "time"));
     err.flush();
   }
 

@@ -25,10 +25,10 @@ import java.util.Map;
  */
 public final class Outputs {
   private final boolean overwrite;
-  private final List<Place> files = new ArrayList<>();
-  private final List<Place> folders = new ArrayList<>();
-  private final List<Place> layers = new ArrayList<>();
-  private final List<Place> read = new ArrayList<>();
+  private final List<NamedPath> files = new ArrayList<>();
+  private final List<NamedPath> folders = new ArrayList<>();
+  private final List<NamedPath> layers = new ArrayList<>();
+  private final List<NamedPath> read = new ArrayList<>();
   private final List<Path> documents = new ArrayList<>();
   private final Map<Path, FileState> before = new HashMap<>();
   private Path copies;
@@ -39,7 +39,7 @@ public final class Outputs {
    *
    * @param another what to name instead
    */
-  private record Place(String option, Path path, String another) {
+  private record NamedPath(String option, Path path, String another) {
     UsageFailure refused(String why) {
       return new UsageFailure(option + " " + DisplayText.path(path.toString()) + ": " + why);
     }
@@ -62,7 +62,7 @@ public final class Outputs {
 
   /** A file that an option names to be read; null for none. */
   public Outputs reads(String option, Path file) {
-    if (file != null) read.add(new Place(option, file, "file"));
+    if (file != null) read.add(new NamedPath(option, file, "file"));
     return this;
   }
 
@@ -74,19 +74,19 @@ public final class Outputs {
 
   /** A file to be written; null for none. */
   public Outputs writes(String option, Path file) {
-    if (file != null) files.add(new Place(option, file, "file"));
+    if (file != null) files.add(new NamedPath(option, file, "file"));
     return this;
   }
 
   /** A layer to which lines are added, and from which none is taken; null for none. */
   public Outputs addsTo(String option, Path file) {
-    if (file != null) layers.add(new Place(option, file, "file"));
+    if (file != null) layers.add(new NamedPath(option, file, "file"));
     return this;
   }
 
   /** A folder to be filled; null for none. */
   public Outputs fills(String option, Path folder) {
-    if (folder != null) folders.add(new Place(option, folder, "folder"));
+    if (folder != null) folders.add(new NamedPath(option, folder, "folder"));
     return this;
   }
 
@@ -104,11 +104,11 @@ public final class Outputs {
   public void requireFree() {
     inputs = new InputPaths(documents);
     requireDistinct();
-    for (Place file : files) requireFree(file);
-    for (Place folder : folders) requireOwn(folder);
-    for (Place layer : layers) requireLayer(layer);
-    for (Place file : files) before.put(file.path(), FileState.of(file.path()));
-    for (Place file : layers) before.put(file.path(), FileState.of(file.path()));
+    for (NamedPath file : files) requireFree(file);
+    for (NamedPath folder : folders) requireOwn(folder);
+    for (NamedPath layer : layers) requireLayer(layer);
+    for (NamedPath file : files) before.put(file.path(), FileState.of(file.path()));
+    for (NamedPath file : layers) before.put(file.path(), FileState.of(file.path()));
   }
 
   /** True when nobody touched the file since it was found to be free. */
@@ -143,20 +143,20 @@ public final class Outputs {
   }
 
   private void requireDistinct() {
-    List<Place> all = new ArrayList<>(files);
+    List<NamedPath> all = new ArrayList<>(files);
     all.addAll(folders);
     all.addAll(layers);
     for (int i = 0; i < all.size(); i++) {
-      for (Place other : all.subList(0, i)) {
+      for (NamedPath other : all.subList(0, i)) {
         if (RealPath.same(all.get(i).path(), other.path()))
           throw all.get(i).misplaced("is where " + other.option() + " writes too");
       }
     }
   }
 
-  private void requireFree(Place file) {
+  private void requireFree(NamedPath file) {
     if (isNew(file)) return;
-    for (Place input : read) {
+    for (NamedPath input : read) {
       if (RealPath.same(file.path(), input.path()))
         throw file.misplaced("is the file of " + input.option() + ", which is only read");
     }
@@ -164,7 +164,7 @@ public final class Outputs {
     requireReplaceable(file);
   }
 
-  private boolean isNew(Place file) {
+  private boolean isNew(NamedPath file) {
     Path path = file.path();
     if (Files.isDirectory(path)) throw file.refused("is a folder; name a file");
     requireNoDeadLink(file);
@@ -173,7 +173,7 @@ public final class Outputs {
     return false;
   }
 
-  private void requireLayer(Place file) {
+  private void requireLayer(NamedPath file) {
     if (isNew(file)) return;
     InputFile input = inputs.at(file.path());
     if (input != null) throw file.misplaced("is one of the documents");
@@ -186,7 +186,7 @@ public final class Outputs {
     }
   }
 
-  private void requireClosed(Place file) {
+  private void requireClosed(NamedPath file) {
     Path path = file.path();
     String lock = OpenElsewhere.lockFile(path);
     if (lock == null) lock = OpenElsewhere.lockFile(RealPath.of(path));
@@ -195,12 +195,12 @@ public final class Outputs {
     if (RealPath.isProtected(path)) throw file.misplaced("is write-protected");
   }
 
-  private void requireNoDeadLink(Place place) {
+  private void requireNoDeadLink(NamedPath place) {
     if (Files.isSymbolicLink(place.path()) && !Files.exists(place.path()))
       throw place.misplacedUnless("is a link that leads nowhere", "remove it");
   }
 
-  private void requireReplaceable(Place file) {
+  private void requireReplaceable(NamedPath file) {
     InputFile input = inputs.at(file.path());
     if (input != null && input.named()) throw file.misplaced("is one of the documents to check");
     OwnOutput own = own(file.path());
@@ -218,7 +218,7 @@ public final class Outputs {
             + " and name another file with -o; to give it up, add --overwrite");
   }
 
-  private void requireOwn(Place folder) {
+  private void requireOwn(NamedPath folder) {
     Path path = folder.path();
     requireNoDeadLink(folder);
     if (Files.exists(path) && !Files.isDirectory(path))
@@ -234,21 +234,21 @@ public final class Outputs {
     if (path.equals(copies)) requireFreeCopies(folder);
   }
 
-  private void requireFreeCopies(Place folder) {
+  private void requireFreeCopies(NamedPath folder) {
     Path real = RealPath.of(folder.path());
-    List<Place> within =
+    List<NamedPath> within =
         files.stream().filter(file -> RealPath.of(file.path()).startsWith(real)).toList();
     if (within.isEmpty() && !Files.isDirectory(folder.path())) return;
     for (InputFile input : inputs.all()) {
       for (String ending : List.of("", AnnotatedCopies.LIST_ENDING)) {
         Path target = folder.path().resolve(input.path() + ending);
-        requireFreeCopy(new Place(folder.option(), target, "folder"), within);
+        requireFreeCopy(new NamedPath(folder.option(), target, "folder"), within);
       }
     }
   }
 
-  private void requireFreeCopy(Place copy, List<Place> within) {
-    for (Place file : within) {
+  private void requireFreeCopy(NamedPath copy, List<NamedPath> within) {
+    for (NamedPath file : within) {
       if (RealPath.same(copy.path(), file.path()))
         throw copy.misplaced("is where " + file.option() + " writes too");
     }

@@ -1,7 +1,7 @@
 package clearbed.cli.output;
 
 import clearbed.base.DisplayText;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -67,7 +67,7 @@ public final class Stopped implements AutoCloseable {
           boolean folder = Files.isDirectory(output);
           int files = folder && !whole.contains(output) ? files(output) : 0;
           if (whole.contains(output)) written.add(name);
-          else if (files > 0) partly.add(name + " (" + Words.count(files, "file") + ")");
+          else if (files > 0) partly.add(name + " (" + Phrasing.count(files, "file") + ")");
           else if (!folder && isNew(output, seen)) written.add(name);
           else not.add(name);
         });

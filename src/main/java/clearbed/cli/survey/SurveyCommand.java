@@ -17,7 +17,7 @@ import clearbed.cli.terminal.Version;
 import clearbed.read.source.ReadOptions;
 import clearbed.report.survey.SurveyTables;
 import clearbed.report.survey.SurveyWorkbook;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.survey.Groups;
 import clearbed.survey.LocalArchive;
 import clearbed.survey.Overview;
@@ -120,7 +120,7 @@ public final class SurveyCommand implements Callable<Integer> {
     Set<Path> own = own();
     Surveyor surveyor = surveyor(own);
     LocalArchive places = new LocalArchive(archive, own);
-    ProjectFinder.Found found = ProjectFinder.find(places, depth == null ? 0 : depth);
+    ProjectFinder.FoundProjects found = ProjectFinder.find(places, depth == null ? 0 : depth);
     requireProject(found);
     try (Stopped stopped = new Stopped(err(), output, csv);
         ResultCache<Surveyed> cache = cache();
@@ -140,7 +140,7 @@ public final class SurveyCommand implements Callable<Integer> {
 
   /** Adds up and writes; true when nothing is missing. */
   private boolean finish(
-      ProjectFinder.Found found,
+      ProjectFinder.FoundProjects found,
       SurveyRun.Done done,
       Outputs outputs,
       Stopped stopped,
@@ -222,7 +222,7 @@ public final class SurveyCommand implements Callable<Integer> {
     }
   }
 
-  private void requireProject(ProjectFinder.Found found) {
+  private void requireProject(ProjectFinder.FoundProjects found) {
     if (!found.projects().isEmpty()) return;
     throw new UsageFailure(
         "no project in "
@@ -271,7 +271,7 @@ public final class SurveyCommand implements Callable<Integer> {
     out.print(SurveyText.summary(overview, found));
     if (done.known() > 0)
       out.println(
-          "\n" + Words.count(done.known(), "project") + " as in an earlier run, unchanged.");
+          "\n" + Phrasing.count(done.known(), "project") + " as in an earlier run, unchanged.");
     if (written) {
       out.println("\nSurvey workbook: " + DisplayText.path(output.toString()));
       if (csv != null) out.println("Tables: " + DisplayText.path(csv.toString()));

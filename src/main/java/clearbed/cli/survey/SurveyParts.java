@@ -42,7 +42,7 @@ public final class SurveyParts {
 
   private final Options options = new Options();
   private final Surveyor surveyor;
-  private ProjectFinder.Found found;
+  private ProjectFinder.FoundProjects found;
 
   /** What {@code survey} takes, but for the places. */
   @Command(name = "survey")
@@ -100,7 +100,7 @@ public final class SurveyParts {
    */
   public List<String> projects(Function<String, List<String>> names) throws IOException {
     found = ProjectFinder.find(names::apply, options.depth);
-    return found.projects().stream().map(ProjectFinder.Project::name).toList();
+    return found.projects().stream().map(ProjectFinder.FoundProject::name).toList();
   }
 
   /** Checks a project; what goes wrong with it is in the result. */

@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 public final class ScheduleFinder {
-  static final Placed.Place<Statement> PLACE =
-      new Placed.Place<>(Statement::origin, Statement::movedTo);
+  static final Placed.Placing<Statement> PLACE =
+      new Placed.Placing<>(Statement::origin, Statement::movedTo);
 
   /** Evidence by which one direction of a grid beats the other. */
   private static final double MUCH_MORE = 3;

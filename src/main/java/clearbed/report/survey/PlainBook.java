@@ -32,9 +32,9 @@ public final class PlainBook {
   private final XSSFWorkbook book;
   private final SXSSFWorkbook stream;
   private final Pen pen;
-  private final About about;
+  private final BookTitle about;
 
-  private PlainBook(XSSFWorkbook book, SXSSFWorkbook stream, Pen pen, About about) {
+  private PlainBook(XSSFWorkbook book, SXSSFWorkbook stream, Pen pen, BookTitle about) {
     this.book = book;
     this.stream = stream;
     this.pen = pen;
@@ -46,10 +46,10 @@ public final class PlainBook {
    * @param version of the program
    * @param metric true for paper of the A series
    */
-  public record About(String title, String version, OutputKind kind, boolean metric) {}
+  public record BookTitle(String title, String version, OutputKind kind, boolean metric) {}
 
   /** Fills the sheets. */
-  public interface Body {
+  public interface Pages {
     void fill(PlainBook book) throws IOException;
   }
 
@@ -58,7 +58,7 @@ public final class PlainBook {
    *
    * @param sheets names of all sheets, in order
    */
-  public static void write(About about, List<String> sheets, Body body, OutputStream out)
+  public static void write(BookTitle about, List<String> sheets, Pages body, OutputStream out)
       throws IOException {
     try (TemporaryFolder folder = new TemporaryFolder();
         XSSFWorkbook book = new XSSFWorkbook(KnownTexts.factory())) {
@@ -101,7 +101,7 @@ public final class PlainBook {
 
   private void paper(XSSFSheet sheet, boolean landscape) {
     PaperSize size = about.metric() ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
-    SheetSetup.paper(sheet, new SheetSetup.Paper(landscape, size, 1), about.title());
+    SheetSetup.paper(sheet, new SheetSetup.PaperSetup(landscape, size, 1), about.title());
   }
 
   /** Where rows of a sheet stand, for a link within the workbook; rows are counted from 1. */
@@ -109,7 +109,7 @@ public final class PlainBook {
     return "'" + sheet + "'!A" + first + (last > first ? ":C" + last : "");
   }
 
-  private static void properties(XSSFWorkbook book, About about) {
+  private static void properties(XSSFWorkbook book, BookTitle about) {
     POIXMLProperties properties = book.getProperties();
     POIXMLProperties.CoreProperties core = properties.getCoreProperties();
     // No clock: the same projects give the same bytes.

@@ -90,7 +90,7 @@ public final class PlainPage {
     int height = last - first + 8;
     Charts.bars(
         sheet,
-        new Charts.Rows(first, last),
+        new Charts.ChartRows(first, last),
         rows.next(),
         rows.next() + height,
         new Charts.Bars(title, PARTS, alt));

@@ -24,7 +24,7 @@ final class CheckTable {
 
   private final XSSFSheet sheet;
   private final Pen pen;
-  private Charts.Rows drawn;
+  private Charts.ChartRows drawn;
   private String alt;
 
   CheckTable(XSSFSheet sheet, Pen pen) {
@@ -60,7 +60,7 @@ final class CheckTable {
     for (Report.CheckInfo check : checks) titles.put(check.id(), check.title());
     for (CheckCounts line : lines) row(rows.add(), line, titles.getOrDefault(line.check(), ""));
     int charted = Math.min(lines.size(), MOST_CHARTED);
-    drawn = new Charts.Rows(first, first + charted - 1);
+    drawn = new Charts.ChartRows(first, first + charted - 1);
     alt = alt(lines);
     return heading;
   }

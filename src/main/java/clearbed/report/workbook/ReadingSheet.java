@@ -70,8 +70,8 @@ final class ReadingSheet {
     tally("Sentences", reading.sentences());
     tally("Cells of schedules", reading.cells());
     for (TaughtWord word : reading.taught()) taught(word);
-    for (ReadingAccount.NotUnderstood each : reading.notUnderstood()) notUnderstood(each);
-    for (ReadingAccount.Undecided each : reading.undecided()) undecided(each);
+    for (ReadingAccount.WordsNotUnderstood each : reading.notUnderstood()) notUnderstood(each);
+    for (ReadingAccount.UndecidedTile each : reading.undecided()) undecided(each);
     for (Account.TableAccount table : reading.tables()) table(table);
     for (Account.SetAside aside : reading.setAside()) setAside(aside);
     SheetSetup.header(sheet, 1, Math.max(at - 1, 1), HEADERS.size());
@@ -95,7 +95,7 @@ final class ReadingSheet {
     row(null, "taught " + word.kind(), word.words(), as, word.source(), "", "");
   }
 
-  private void notUnderstood(ReadingAccount.NotUnderstood each) {
+  private void notUnderstood(ReadingAccount.WordsNotUnderstood each) {
     row(
         each.words().origin(),
         Fate.NOT_UNDERSTOOD.words(),
@@ -112,7 +112,7 @@ final class ReadingSheet {
         : words.text() + ": \"" + String.join("\", \"", words.samples()) + "\"";
   }
 
-  private void undecided(ReadingAccount.Undecided each) {
+  private void undecided(ReadingAccount.UndecidedTile each) {
     String why =
         each.speaksFor().isEmpty()
             ? "nothing says what it is"

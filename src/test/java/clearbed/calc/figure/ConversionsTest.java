@@ -75,7 +75,7 @@ class ConversionsTest {
   @Property
   void theFactorThatAFormulaWritesOutConverts(
       @ForAll("factors") Pair pair, @ForAll @DoubleRange(min = -1e3, max = 1e3) double number) {
-    String factor = Figure.factor(pair.from, pair.to);
+    String factor = WorkedFigure.factor(pair.from, pair.to);
     Quantity quantity = Quantity.of(number, pair.from);
 
     double expected = quantity.in(pair.to);

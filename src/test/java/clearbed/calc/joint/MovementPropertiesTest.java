@@ -12,7 +12,7 @@ import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
 import clearbed.calc.guideline.Exposure;
-import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import java.util.Optional;
@@ -38,9 +38,9 @@ class MovementPropertiesTest {
       @ForAll("joints") MovementInputs inputs, @ForAll @DoubleRange(min = 1, max = 3) double more) {
     Quantity width = least(inputs);
 
-    assertThat(least(inputs.with(Part.SPACING, times(inputs.spacing(), more))))
+    assertThat(least(inputs.with(MovementFigure.SPACING, times(inputs.spacing(), more))))
         .isGreaterThanOrEqualTo(width);
-    assertThat(least(inputs.with(Part.RANGE, times(inputs.range(), more))))
+    assertThat(least(inputs.with(MovementFigure.RANGE, times(inputs.range(), more))))
         .isGreaterThanOrEqualTo(width);
     MovementInputs warmer =
         new MovementInputs(
@@ -102,7 +102,8 @@ class MovementPropertiesTest {
   void aJointOfTheRequiredWidthIsEnoughInEveryRespect(@ForAll("joints") MovementInputs inputs) {
     Quantity required = MovementDesign.of(inputs, EJ171).requiredWidth().high();
     MovementDesign built =
-        MovementDesign.of(inputs.with(Part.WIDTH, Given.stated(required, null, "built")), EJ171);
+        MovementDesign.of(
+            inputs.with(MovementFigure.WIDTH, Given.stated(required, null, "built")), EJ171);
 
     assertThat(built.widthFit()).isEqualTo(Fit.MEETS);
     assertThat(built.strainFit()).isEqualTo(Fit.MEETS);
@@ -115,7 +116,8 @@ class MovementPropertiesTest {
     MovementCase one = MovementRange.of(inputs, EJ171).worst();
     Quantity width = one.computedWidth().times(share);
     MovementCase stated =
-        MovementRange.of(inputs.with(Part.WIDTH, Given.stated(width, null, "")), EJ171).worst();
+        MovementRange.of(inputs.with(MovementFigure.WIDTH, Given.stated(width, null, "")), EJ171)
+            .worst();
 
     assertThat(stated.strainMeets()).isEqualTo(width.compareTo(one.computedWidth()) >= 0);
   }
@@ -172,7 +174,7 @@ class MovementPropertiesTest {
     DifferentialMovement movement =
         DifferentialMovement.of(
             SUBJECT,
-            new DifferentialMovement.Inputs(
+            new DifferentialMovement.FieldInputs(
                 inputs.measure(), expansion, expansion, length, range, range));
 
     assertThat(movement.bothHeated().high().number()).isZero();
@@ -192,7 +194,7 @@ class MovementPropertiesTest {
     DifferentialMovement movement =
         DifferentialMovement.of(
             SUBJECT,
-            new DifferentialMovement.Inputs(
+            new DifferentialMovement.FieldInputs(
                 Measure.METRIC,
                 Given.stated(Quantity.of(tile * 1e-6, Unit.PER_KELVIN), null, ""),
                 Given.stated(Quantity.of(substrate * 1e-6, Unit.PER_KELVIN), null, ""),
@@ -209,7 +211,7 @@ class MovementPropertiesTest {
     Given stated = Given.stated(Quantity.of(width, Unit.INCH), null, "");
 
     Sheet.agrees(MovementDesign.of(inputs, EJ171).calculation());
-    Sheet.agrees(MovementDesign.of(inputs.with(Part.WIDTH, stated), EJ171).calculation());
+    Sheet.agrees(MovementDesign.of(inputs.with(MovementFigure.WIDTH, stated), EJ171).calculation());
     Sheet.agrees(overConcrete(inputs).calculation());
     Given run = times(inputs.spacing(), 7.3);
     Sheet.agrees(
@@ -220,7 +222,7 @@ class MovementPropertiesTest {
   private static DifferentialMovement overConcrete(MovementInputs inputs) {
     return DifferentialMovement.of(
         SUBJECT,
-        new DifferentialMovement.Inputs(
+        new DifferentialMovement.FieldInputs(
             inputs.measure(),
             inputs.expansion(),
             Cases.expansion("10e-6/K"),
@@ -252,11 +254,11 @@ class MovementPropertiesTest {
             (alpha, field, degrees, capability, gap, moved, exposure, measure) ->
                 MovementInputs.of(SUBJECT, measure, alpha)
                     .with(exposure)
-                    .with(Part.SPACING, field)
-                    .with(Part.RANGE, degrees)
-                    .with(Part.CAPABILITY, capability)
-                    .with(Part.TOLERANCE, gap)
-                    .with(Part.OTHER, moved));
+                    .with(MovementFigure.SPACING, field)
+                    .with(MovementFigure.RANGE, degrees)
+                    .with(MovementFigure.CAPABILITY, capability)
+                    .with(MovementFigure.TOLERANCE, gap)
+                    .with(MovementFigure.OTHER, moved));
   }
 
   /** Figures between two SI values, written in one of the units. */

@@ -195,7 +195,7 @@ class PdfCopyTest {
     return new Origin("s.pdf", null, cell, 1, 2, null, text);
   }
 
-  private AnnotatedCopies.Result annotate(Finding... findings) {
+  private AnnotatedCopies.WrittenCopies annotate(Finding... findings) {
     return desk.annotate(Desk.report("s.pdf", "pdf", findings));
   }
 

@@ -125,7 +125,7 @@ class WordCopyTest {
         f.source(),
         "",
         f.suppressed(),
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   @Test

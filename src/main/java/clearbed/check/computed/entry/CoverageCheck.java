@@ -8,7 +8,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
@@ -54,7 +54,7 @@ public final class CoverageCheck implements Computation {
     String expected =
         seeThrough ? "100 % without voids, since it can be seen through" : "95 % or more";
     return new Judgement.Failed(
-        Kind.INADEQUATE, "", Judge.found(values), expected, values.get(0).origin());
+        FindingKind.INADEQUATE, "", Judge.found(values), expected, values.get(0).origin());
   }
 
   private static Content.Amount atLeast(double percent) {

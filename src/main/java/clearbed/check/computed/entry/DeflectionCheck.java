@@ -6,8 +6,8 @@ import clearbed.calc.figure.Interval;
 import clearbed.calc.surface.Deflection;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
 import clearbed.check.judge.Steps;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -15,7 +15,7 @@ import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
@@ -39,11 +39,11 @@ public final class DeflectionCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    if (Place.onGrade(entry))
+    if (TilePlace.onGrade(entry))
       return new Judgement.NotApplicable("a slab on the ground spans nothing");
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty())
-      return Place.isSolid(entry)
+      return TilePlace.isSolid(entry)
           ? new Judgement.NotApplicable("concrete and masonry have the limits of their structure")
           : new Judgement.Missing();
     Optional<Given> stated =
@@ -90,7 +90,7 @@ public final class DeflectionCheck implements Computation {
 
   private static Judgement failed(String found, Value first, Calculation calculation) {
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         "",
         found,
         "L/360 at the least, and stiffer where the tile maker asks for it",
@@ -102,7 +102,7 @@ public final class DeflectionCheck implements Computation {
 
   private static Judgement asked(String found, Origin origin, Calculation calculation) {
     return new Judgement.Failed(
-        Kind.UNRESOLVED,
+        FindingKind.UNRESOLVED,
         "The deflection limit of {tag}, {found}, is that of tile at large; glass tile makers may ask"
             + " for more.",
         found,

@@ -2,14 +2,14 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.recognise.text.Quantities;
@@ -72,8 +72,8 @@ public final class FillingCheck implements Computation {
     if (soonest == null || least >= USUAL_DAYS) return Judge.satisfied(values);
     return new Judgement.Failed(
         least < (isOfResin(entry) ? LEAST_DAYS : LEAST_DAYS_OF_CEMENT)
-            ? Kind.INADEQUATE
-            : Kind.UNRESOLVED,
+            ? FindingKind.INADEQUATE
+            : FindingKind.UNRESOLVED,
         "",
         days(least),
         days(USUAL_DAYS) + ", or what the makers of mortar and grout allow in writing",
@@ -82,8 +82,8 @@ public final class FillingCheck implements Computation {
 
   /** Resin hardens in days; cement behind glass, which lets no water out, does not. */
   private static boolean isOfResin(Entry entry) {
-    return RESINS.containsAll(Place.terms(entry, "mortar.chemistry"))
-        && RESINS.containsAll(Place.terms(entry, "grout.type"))
+    return RESINS.containsAll(TilePlace.terms(entry, "mortar.chemistry"))
+        && RESINS.containsAll(TilePlace.terms(entry, "grout.type"))
         && !entry.governing("mortar.chemistry").isEmpty();
   }
 

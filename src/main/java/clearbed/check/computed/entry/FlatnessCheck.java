@@ -4,18 +4,18 @@ import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.surface.Evenness;
-import clearbed.calc.surface.Flatness;
+import clearbed.calc.surface.SubstrateFlatness;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
 import clearbed.check.judge.Steps;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
@@ -58,8 +58,9 @@ public final class FlatnessCheck implements Computation {
     boolean unread = !entry.unread("tile.size").isEmpty();
     Given edge = unread ? unreadSize(entry) : longestEdge(entry).orElse(ANY_SIZE);
     values = forSize(values, edge);
-    Flatness flatness =
-        Flatness.of(rules.subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
+    SubstrateFlatness flatness =
+        SubstrateFlatness.of(
+            rules.subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
     Value first = values.get(0);
     if (flatness.fit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), first.origin());
@@ -69,7 +70,7 @@ public final class FlatnessCheck implements Computation {
           first.origin());
     boolean depends = flatness.fit() == Fit.DEPENDS;
     return new Judgement.Failed(
-        depends ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         "",
         Judge.found(values),
         expected(edge),
@@ -88,13 +89,13 @@ public final class FlatnessCheck implements Computation {
     Value first = values.get(0);
     if (stated.deviations().isEmpty())
       return new Judgement.Satisfied(Judge.found(values), first.origin());
-    Evenness.Standard standard = standard(entry, project);
+    Evenness.EvennessStandard standard = standard(entry, project);
     boolean large = edge.isPresent() && isLarge(edge.get());
     Evenness even = Evenness.of(rules.subject(rule.id(), entry.tag()), standard, large, stated);
     if (even.fit() == Fit.MEETS)
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     return new Judgement.Failed(
-        even.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        even.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         "",
         Judge.found(values),
         standard.words(),
@@ -104,11 +105,12 @@ public final class FlatnessCheck implements Computation {
         List.of(even.calculation()));
   }
 
-  private static Evenness.Standard standard(Entry entry, Project project) {
-    if (project.practice() != NationalPractice.GERMAN) return Evenness.Standard.STRAIGHTEDGE;
-    return Place.terms(entry, "location.surface").contains("floor")
-        ? Evenness.Standard.DIN_FLOOR
-        : Evenness.Standard.DIN_WALL;
+  private static Evenness.EvennessStandard standard(Entry entry, Project project) {
+    if (project.practice() != NationalPractice.GERMAN)
+      return Evenness.EvennessStandard.STRAIGHTEDGE;
+    return TilePlace.terms(entry, "location.surface").contains("floor")
+        ? Evenness.EvennessStandard.DIN_FLOOR
+        : Evenness.EvennessStandard.DIN_WALL;
   }
 
   private static Given unreadSize(Entry entry) {
@@ -117,7 +119,7 @@ public final class FlatnessCheck implements Computation {
   }
 
   private static boolean isLarge(Given edge) {
-    return edge.high().compareTo(Flatness.LONG_EDGE) >= 0;
+    return edge.high().compareTo(SubstrateFlatness.LONG_EDGE) >= 0;
   }
 
   /** What is said for tile over 15 in does not hold for tile under it, nor the other way round. */
@@ -145,7 +147,9 @@ public final class FlatnessCheck implements Computation {
   }
 
   private static String expected(Given edge) {
-    boolean large = Flatness.allowance(edge.high()).equals(Flatness.allowance(Flatness.LONG_EDGE));
+    boolean large =
+        SubstrateFlatness.allowance(edge.high())
+            .equals(SubstrateFlatness.allowance(SubstrateFlatness.LONG_EDGE));
     return large
         ? "1/8 in in 10 ft and 1/16 in in 24 in (3 mm in 3 m)"
         : "1/4 in in 10 ft and 1/16 in in 12 in (6 mm in 3 m)";

@@ -2,7 +2,7 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -22,7 +22,7 @@ public final class FrostUnsaidCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    if (NO_FROST.matcher(Place.words(entry)).find())
+    if (NO_FROST.matcher(TilePlace.words(entry)).find())
       return new Judgement.NotApplicable("it does not freeze there");
     List<Value> values = entry.governing(rule.attribute());
     return values.isEmpty()

@@ -6,7 +6,7 @@ import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -35,6 +35,6 @@ public final class SeeThroughMembraneCheck implements Computation {
         .distinct()
         .forEach(places::add);
     return new Judgement.Failed(
-        Kind.INCOMPATIBLE, "", Judge.found(layers), layers.get(0).origin(), places);
+        FindingKind.INCOMPATIBLE, "", Judge.found(layers), layers.get(0).origin(), places);
   }
 }

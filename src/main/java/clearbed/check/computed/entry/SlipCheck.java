@@ -9,7 +9,7 @@ import clearbed.check.rules.Stated;
 import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
@@ -85,18 +85,19 @@ public final class SlipCheck implements Computation {
     boolean still = !tests.isEmpty() && tests.stream().allMatch(v -> isStatic(v.content()));
     if (still)
       return failed(
-          Kind.INADEQUATE,
+          FindingKind.INADEQUATE,
           tests,
           floor.expected(),
           "For {tag} a static test is named, {found}; it says nothing of walking.",
           "");
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
-    if (!all(values, floor)) return failed(Kind.INADEQUATE, values, floor.expected(), "", "");
+    if (!all(values, floor))
+      return failed(FindingKind.INADEQUATE, values, floor.expected(), "", "");
     boolean either = foot.shower() && !foot.atHome();
     if (floor == Floor.INTERIOR_WET && either && !all(values, Floor.WET_PLUS))
       return failed(
-          Kind.INADEQUATE,
+          FindingKind.INADEQUATE,
           values,
           "0.50 or more where the shower is public",
           "The wet DCOF of {tag} is {found}, which is too little unless its shower is private.",
@@ -109,7 +110,7 @@ public final class SlipCheck implements Computation {
   }
 
   private static Judgement failed(
-      Kind kind, List<Value> values, String expected, String message, String question) {
+      FindingKind kind, List<Value> values, String expected, String message, String question) {
     return new Judgement.Failed(
         kind,
         message,

@@ -9,7 +9,7 @@ import clearbed.check.rules.Stated;
 import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
@@ -152,7 +152,7 @@ public final class SlipClassCheck implements Computation {
 
   private static Judgement pendulumAsked(List<Value> shod) {
     return new Judgement.Failed(
-        Kind.UNRESOLVED,
+        FindingKind.UNRESOLVED,
         "The slip resistance of {tag} is stated by a ramp test with oil ({found}); of water that says"
             + " little.",
         Judge.found(shod),
@@ -171,7 +171,11 @@ public final class SlipClassCheck implements Computation {
   private static Judgement failed(
       List<Value> values, String message, String named, String expected) {
     return new Judgement.Failed(
-        Kind.INADEQUATE, message, named + Judge.found(values), expected, values.get(0).origin());
+        FindingKind.INADEQUATE,
+        message,
+        named + Judge.found(values),
+        expected,
+        values.get(0).origin());
   }
 
   private static boolean all(List<Value> values, Predicate<Value> good) {

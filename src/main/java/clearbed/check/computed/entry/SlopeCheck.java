@@ -8,7 +8,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.model.Value;
@@ -55,7 +55,7 @@ public final class SlopeCheck implements Computation {
       OptionalDouble slope = slope(value.asWritten());
       if (slope.isEmpty() || slope.getAsDouble() >= least * ROUNDING) continue;
       return new Judgement.Failed(
-          Kind.INADEQUATE,
+          FindingKind.INADEQUATE,
           "",
           percent(slope.getAsDouble()),
           percent(least) + " or more",

@@ -2,13 +2,13 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -38,7 +38,7 @@ public final class SubstratePlaceCheck implements Computation {
             .toList();
     values = values.stream().filter(uncovered(values)).toList();
     if (values.isEmpty()) return new Judgement.NotApplicable("the substrate is not understood");
-    boolean wet = Place.terms(entry, "location.exposure").stream().anyMatch(WET::contains);
+    boolean wet = TilePlace.terms(entry, "location.exposure").stream().anyMatch(WET::contains);
     List<Value> unfit = values.stream().filter(v -> unfit(v, wet)).toList();
     // "Cement board over plywood" is set on the board; of two rooms each may have its own.
     if (unfit.isEmpty() || unfit.size() < values.size()) return Judge.satisfied(values);
@@ -87,7 +87,7 @@ public final class SubstratePlaceCheck implements Computation {
                 .collect(Collectors.joining("; "));
     return new Judgement.Failed(
         // Paper-faced gypsum is refused in wet areas, whatever lies over it (IBC 2509.2).
-        covered && !board ? Kind.UNRESOLVED : Kind.INCOMPATIBLE,
+        covered && !board ? FindingKind.UNRESOLVED : FindingKind.INCOMPATIBLE,
         covered ? "{tag} is set over {found}, with a membrane that may lie between." : "",
         found,
         expected,

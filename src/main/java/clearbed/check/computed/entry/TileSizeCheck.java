@@ -7,7 +7,7 @@ import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Content;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
@@ -27,7 +27,7 @@ public final class TileSizeCheck implements Computation {
     Value first = values.get(0);
     if (first.content() instanceof Content.Words)
       return new Judgement.Failed(
-          Kind.INADEQUATE, "", first.asWritten(), first.origin(), List.of());
+          FindingKind.INADEQUATE, "", first.asWritten(), first.origin(), List.of());
     return Judge.satisfied(values);
   }
 }

@@ -1,9 +1,9 @@
 package clearbed.check.computed.entry;
 
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -41,10 +41,10 @@ record Underfoot(
       words("fountain|reflecting|basin|water ?feature|weir|channel|surge|balance");
 
   static Underfoot of(Entry entry) {
-    Set<String> surfaces = Place.terms(entry, "location.surface");
-    Set<String> exposures = Place.terms(entry, "location.exposure");
-    Set<String> feet = Place.terms(entry, "location.footwear");
-    String place = Place.words(entry);
+    Set<String> surfaces = TilePlace.terms(entry, "location.surface");
+    Set<String> exposures = TilePlace.terms(entry, "location.exposure");
+    Set<String> feet = TilePlace.terms(entry, "location.footwear");
+    String place = TilePlace.words(entry);
     boolean sloped = surfaces.contains("stair") || surfaces.contains("ramp");
     boolean tank = surfaces.contains("pool") && !sloped && !WALKED.matcher(place).find();
     boolean wet = exposures.contains("wet") || exposures.contains("submerged");
@@ -73,7 +73,7 @@ record Underfoot(
     if (onFloor instanceof Judgement.Undecided) return onFloor;
     String found = onFloor instanceof Judgement.Failed f ? f.found() : "not stated";
     return new Judgement.Failed(
-        Kind.UNRESOLVED,
+        FindingKind.UNRESOLVED,
         "{tag} is on the floor of a pool; its " + measure + " is {found}.",
         found,
         expected,

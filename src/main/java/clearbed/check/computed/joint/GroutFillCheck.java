@@ -9,7 +9,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Unit;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -44,7 +44,7 @@ public final class GroutFillCheck implements Computation {
     Value first =
         values.stream().filter(v -> v.content().text().endsWith("sanded")).findFirst().get();
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         "",
         (sanded ? "sanded" : "unsanded") + " in joints of " + width.get().amount(),
         (sanded ? "unsanded grout under " : "sanded grout over ")

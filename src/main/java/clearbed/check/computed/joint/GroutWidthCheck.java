@@ -15,7 +15,7 @@ import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -50,7 +50,7 @@ public final class GroutWidthCheck implements Computation {
       return new Judgement.Satisfied(Judge.found(values), width.get().origin(), calculations);
     List<Origin> places = variation.map(Given::origin).stream().toList();
     return new Judgement.Failed(
-        grout.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        grout.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         "",
         width.get().amount().toString(),
         "at least " + Rounding.width(grout.least().high(), measure),

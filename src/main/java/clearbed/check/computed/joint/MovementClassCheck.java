@@ -11,7 +11,7 @@ import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.List;
@@ -48,7 +48,7 @@ public final class MovementClassCheck implements Computation {
     String expected =
         tooWeak ? "Class 25 or better in tile work" : "a class that carries the movement" + wider;
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         "",
         sealant.words(),
         expected,

@@ -6,9 +6,9 @@ import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.MovementInputs;
-import clearbed.calc.joint.MovementInputs.Part;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SealantClass;
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Assumptions;
 import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
@@ -62,7 +62,7 @@ public final class MovementJoint {
   private Exposure onSlab(Exposure e) {
     if (!INSIDE.contains(e) || !floorAlone()) return e;
     boolean tells = guideline.rule(Exposure.INTERIOR_ABOVE_GROUND).isPresent();
-    if (e == Exposure.INTERIOR && tells && Place.aboveGround(entry))
+    if (e == Exposure.INTERIOR && tells && TilePlace.aboveGround(entry))
       return Exposure.INTERIOR_ABOVE_GROUND;
     return guideline.rule(Exposure.INTERIOR_FLOOR).isPresent() ? Exposure.INTERIOR_FLOOR : e;
   }
@@ -74,7 +74,7 @@ public final class MovementJoint {
 
   /** The guideline's figures for this tile, in the units that the joint is stated in. */
   MovementGuideline figures() {
-    boolean large = floorAlone() && !Place.mosaic(entry);
+    boolean large = floorAlone() && !TilePlace.mosaic(entry);
     return (large ? guideline.onFloors() : guideline).in(measure());
   }
 
@@ -82,7 +82,7 @@ public final class MovementJoint {
   boolean poolAnywhere() {
     return terms("location.exposure").contains("submerged")
         && surroundings().map(INSIDE::contains).orElse(false)
-        && !Place.indoors(entry);
+        && !TilePlace.indoors(entry);
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -92,7 +92,7 @@ public final class MovementJoint {
     boolean floor = terms("location.surface").contains("floor");
     if (said.contains("exterior-freeze") && floor) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
     boolean outside = said.contains("exterior") || said.contains("exterior-freeze");
-    if (outside || said.contains("submerged") && Place.outdoors(entry))
+    if (outside || said.contains("submerged") && TilePlace.outdoors(entry))
       return Optional.of(Exposure.EXTERIOR);
     boolean sunOrMoisture =
         said.stream().anyMatch(Set.of("wet", "steam", "submerged", "sun-heat")::contains);
@@ -147,10 +147,12 @@ public final class MovementJoint {
     if (exposure.isPresent()) inputs = inputs.with(exposure.get());
     return MovementDesign.of(
         inputs
-            .with(Part.SPACING, sure("movement.spacing", spacing()))
-            .with(Part.WIDTH, width())
-            .with(Part.RANGE, figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
-            .with(Part.CAPABILITY, capability),
+            .with(MovementFigure.SPACING, sure("movement.spacing", spacing()))
+            .with(MovementFigure.WIDTH, width())
+            .with(
+                MovementFigure.RANGE,
+                figure("location.temperatureRange", Dimension.TEMPERATURE_DIFFERENCE))
+            .with(MovementFigure.CAPABILITY, capability),
         figures());
   }
 
@@ -176,6 +178,6 @@ public final class MovementJoint {
   }
 
   private Set<String> terms(String attribute) {
-    return Place.terms(entry, attribute);
+    return TilePlace.terms(entry, attribute);
   }
 }

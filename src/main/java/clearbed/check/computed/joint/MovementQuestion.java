@@ -1,7 +1,7 @@
 package clearbed.check.computed.joint;
 
 import clearbed.calc.joint.MovementDesign;
-import clearbed.calc.joint.MovementDesign.Unknown;
+import clearbed.calc.joint.MovementDesign.UnknownFigure;
 import clearbed.check.rules.Stated;
 import clearbed.model.Content;
 import clearbed.model.Entry;
@@ -19,13 +19,13 @@ final class MovementQuestion {
     this.design = design;
   }
 
-  private List<Unknown> turning() {
-    return design.unknowns().stream().filter(Unknown::changesVerdict).toList();
+  private List<UnknownFigure> turning() {
+    return design.unknowns().stream().filter(UnknownFigure::changesVerdict).toList();
   }
 
   /** What the verdict depends on, in words; the stated ranges when nothing is unknown. */
   String dependsOn() {
-    List<Unknown> unknown = turning();
+    List<UnknownFigure> unknown = turning();
     if (unknown.isEmpty()) return "where in the stated ranges it falls";
     boolean unread = unknown.stream().anyMatch(one -> !unread(one).isEmpty());
     return (unread ? "what is not stated or not understood: " : "what is not stated: ")
@@ -35,7 +35,7 @@ final class MovementQuestion {
   }
 
   /** The figure that stands there and was not understood; empty when there is none. */
-  private String unread(Unknown unknown) {
+  private String unread(UnknownFigure unknown) {
     String attribute =
         switch (unknown.name()) {
           case "spacing" -> "movement.spacing";
@@ -48,7 +48,7 @@ final class MovementQuestion {
 
   /** One question for each, then what the answer decides. */
   String text() {
-    List<Unknown> unknown = turning();
+    List<UnknownFigure> unknown = turning();
     String asked =
         unknown.isEmpty()
             ? "Which figure of the stated ranges is to be built for {tag}?"
@@ -56,7 +56,7 @@ final class MovementQuestion {
     return asked + " The joint is stated as {found}; it needs {expected}.";
   }
 
-  private String ask(Unknown unknown) {
+  private String ask(UnknownFigure unknown) {
     String place = place();
     return switch (unknown.name()) {
       case "range" ->

@@ -17,7 +17,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -32,7 +32,7 @@ public final class MovementSpacingCheck implements Computation {
     MovementJoint joint = new MovementJoint(entry, project, rules);
     if (joint.spacing().isEmpty()) return new Stated(entry).openOrMissing(rule.attribute());
     Optional<Exposure> exposure = joint.exposure();
-    Optional<MovementGuideline.Rule> limits = exposure.flatMap(joint.figures()::rule);
+    Optional<MovementGuideline.ExposureRule> limits = exposure.flatMap(joint.figures()::rule);
     if (limits.isEmpty())
       return new Judgement.Undecided("depends on the exposure, which is not stated", null);
     Given spacing = joint.spacing().get();
@@ -50,7 +50,7 @@ public final class MovementSpacingCheck implements Computation {
     List<Calculation> calculations = new ArrayList<>(List.of(limit.calculation()));
     layout.map(JointLayout::calculation).ifPresent(calculations::add);
     return new Judgement.Failed(
-        depends ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         depends
             ? "The movement joints of {tag} may be built {found} apart; wanted: {expected}."
             : "",

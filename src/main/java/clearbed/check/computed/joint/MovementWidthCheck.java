@@ -16,7 +16,7 @@ import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -42,7 +42,7 @@ public final class MovementWidthCheck implements Computation {
   /** Wide enough inside, too narrow in the sun: the documents have to say which. */
   private static Judgement dependsOnThePool(Judgement.Failed f) {
     return new Judgement.Failed(
-        Kind.UNRESOLVED,
+        FindingKind.UNRESOLVED,
         "Whether a joint of {found} is wide enough for {tag} depends on whether the pool is out of"
             + " doors.",
         f.found(),
@@ -71,7 +71,7 @@ public final class MovementWidthCheck implements Computation {
                 + "."
             : "The movement joint of {tag} is {found}; it needs {expected}.";
     return new Judgement.Failed(
-        depends ? Kind.UNRESOLVED : Kind.INADEQUATE,
+        depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         message,
         Judge.found(values),
         expected(design, joint.measure()),

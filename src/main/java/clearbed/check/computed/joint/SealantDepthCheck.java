@@ -16,7 +16,7 @@ import clearbed.check.rules.Stated;
 import clearbed.model.Calculation;
 import clearbed.model.Dimension;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
@@ -51,7 +51,7 @@ public final class SealantDepthCheck implements Computation {
   /** "Depth: twice the width" tears the sealant off, whatever the width is. */
   private static Judgement tooDeep(Value stated) {
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         "",
         "more than the width",
         "half of the width, and never more than the width",
@@ -60,7 +60,7 @@ public final class SealantDepthCheck implements Computation {
 
   private static Judgement byItself(Given depth, Measure measure) {
     return SealantDepth.tooThin(depth.low())
-        ? failed(Kind.INADEQUATE, depth, "not under " + least(measure), null)
+        ? failed(FindingKind.INADEQUATE, depth, "not under " + least(measure), null)
         : new Judgement.Satisfied(depth.amount().toString(), depth.origin());
   }
 
@@ -80,7 +80,8 @@ public final class SealantDepthCheck implements Computation {
             + least(joint.measure())
             + ", to "
             + BothUnits.of(deepest, joint.measure());
-    Kind kind = design.fit() == Fit.DEPENDS ? Kind.UNRESOLVED : Kind.INADEQUATE;
+    FindingKind kind =
+        design.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE;
     return failed(kind, depth, expected, design.calculation());
   }
 
@@ -89,7 +90,7 @@ public final class SealantDepthCheck implements Computation {
   }
 
   private static Judgement failed(
-      Kind kind, Given depth, String expected, Calculation calculation) {
+      FindingKind kind, Given depth, String expected, Calculation calculation) {
     return new Judgement.Failed(
         kind,
         "",

@@ -2,12 +2,12 @@ package clearbed.check.computed.joint;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.judge.Place;
+import clearbed.check.judge.TilePlace;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.model.Entry;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Value;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
@@ -31,8 +31,8 @@ public final class SealantUseCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    Set<String> surfaces = Place.terms(entry, "location.surface");
-    boolean water = Place.terms(entry, "location.exposure").contains("submerged");
+    Set<String> surfaces = TilePlace.terms(entry, "location.surface");
+    boolean water = TilePlace.terms(entry, "location.exposure").contains("submerged");
     List<String> wanted = new ArrayList<>();
     if (surfaces.contains("floor") && !water) wanted.add("T");
     if (water) wanted.add("I");
@@ -44,7 +44,7 @@ public final class SealantUseCheck implements Computation {
     if (lacking.isEmpty()) return Judge.satisfied(values);
     String expected = words(wanted, " and ", rules);
     return new Judgement.Failed(
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         "",
         words(uses.stream().sorted().toList(), ", ", rules),
         expected,

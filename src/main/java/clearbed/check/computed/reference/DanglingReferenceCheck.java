@@ -6,7 +6,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Origin;
 import clearbed.recognise.section.Clause;
@@ -188,7 +188,7 @@ public final class DanglingReferenceCheck implements SetComputation {
               new FindingWriter.Case(
                   subject + " " + what,
                   "",
-                  Kind.MISSING,
+                  FindingKind.MISSING,
                   level,
                   List.of(),
                   origin,

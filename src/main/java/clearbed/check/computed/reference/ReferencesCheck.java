@@ -5,7 +5,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.model.Scope;
 import clearbed.model.Value;
@@ -167,7 +167,7 @@ public final class ReferencesCheck implements SetComputation {
             new FindingWriter.Case(
                 section.name() + " " + designation,
                 "",
-                unused ? Kind.UNRESOLVED : Kind.MISSING,
+                unused ? FindingKind.UNRESOLVED : FindingKind.MISSING,
                 !lost && (unused || bears(scene, c)) ? rule.level() : Level.NOTE,
                 List.of(),
                 c.origin(),

@@ -5,7 +5,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Level;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.vocabulary.StandardInfo;
@@ -68,7 +68,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
             new FindingWriter.Case(
                 c.standard().designation() + " " + Subjects.document(c.origin()),
                 "",
-                Kind.INADEQUATE,
+                FindingKind.INADEQUATE,
                 level,
                 List.of(),
                 c.origin(),

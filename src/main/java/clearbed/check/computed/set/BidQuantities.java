@@ -1,9 +1,9 @@
 package clearbed.check.computed.set;
 
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
-import clearbed.calc.figure.Subject;
 import clearbed.calc.joint.SealantDepth;
 import clearbed.calc.takeoff.Takeoff;
 import clearbed.calc.takeoff.TakeoffInputs;
@@ -72,7 +72,7 @@ public final class BidQuantities {
   }
 
   private Optional<Calculation> lacking(boolean wanted) {
-    Subject subject = subject();
+    CalculationSubject subject = subject();
     String lacks = lacks();
     if (lacks.isEmpty() && wanted) lacks = notStated();
     return lacks.isEmpty()
@@ -81,7 +81,7 @@ public final class BidQuantities {
             Calculation.lacking(subject.id(), subject.check(), subject.tag(), "Quantities", lacks));
   }
 
-  private Subject subject() {
+  private CalculationSubject subject() {
     return rules.subject("quantities", entry.tag());
   }
 

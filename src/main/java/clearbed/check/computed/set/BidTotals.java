@@ -2,7 +2,7 @@ package clearbed.check.computed.set;
 
 import clearbed.calc.figure.Given;
 import clearbed.calc.takeoff.ProductTotal;
-import clearbed.calc.takeoff.ProductTotal.Part;
+import clearbed.calc.takeoff.ProductTotal.TileAmount;
 import clearbed.calc.takeoff.Takeoff;
 import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.check.rules.RuleSet;
@@ -46,9 +46,9 @@ public final class BidTotals {
 
   /** One for each product, by first appearance; none where only one tile is taken off. */
   public List<Calculation> calculations() {
-    Map<String, List<Part>> mortar = new LinkedHashMap<>();
-    Map<String, List<Part>> grout = new LinkedHashMap<>();
-    Map<String, List<Part>> sealant = new LinkedHashMap<>();
+    Map<String, List<TileAmount>> mortar = new LinkedHashMap<>();
+    Map<String, List<TileAmount>> grout = new LinkedHashMap<>();
+    Map<String, List<TileAmount>> sealant = new LinkedHashMap<>();
     int tiles = 0;
     for (Entry entry : project.glass()) {
       Optional<Takeoff> takeoff = new BidQuantities(entry, project, rules).takeoff();
@@ -68,17 +68,17 @@ public final class BidTotals {
     return out;
   }
 
-  private Calculation total(String product, List<Part> parts, Given each, String packaging) {
+  private Calculation total(String product, List<TileAmount> parts, Given each, String packaging) {
     return ProductTotal.of(
             rules.subject("quantities", "all tiles: " + product), product, parts, each, packaging)
         .calculation();
   }
 
   private static void add(
-      Map<String, List<Part>> totals, String product, Entry entry, Quantity amount) {
+      Map<String, List<TileAmount>> totals, String product, Entry entry, Quantity amount) {
     totals
         .computeIfAbsent(name(product, entry), name -> new ArrayList<>())
-        .add(new Part(entry.tag(), amount));
+        .add(new TileAmount(entry.tag(), amount));
   }
 
   /** "mortar, ANSI A118.15, white"; what nobody states is left out. */

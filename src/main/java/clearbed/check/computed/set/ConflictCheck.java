@@ -9,7 +9,7 @@ import clearbed.model.Bound;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Quantity;
 import clearbed.model.Scope;
@@ -34,11 +34,11 @@ public final class ConflictCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     // One cause may hold for many entries: the same two places, the same words.
     Map<String, List<Entry>> tags = new LinkedHashMap<>();
-    Map<String, Pair> pairs = new LinkedHashMap<>();
+    Map<String, ValuePair> pairs = new LinkedHashMap<>();
     for (Entry entry : scene.project().glass()) {
       for (Attribute attribute : scene.vocabulary().attributes()) {
         if (!attribute.single()) continue;
-        Pair pair = pair(entry, attribute, scene.vocabulary());
+        ValuePair pair = pair(entry, attribute, scene.vocabulary());
         if (pair == null) continue;
         String key = attribute.id() + pair.a().get(0).origin() + pair.b().get(0).origin();
         pairs.putIfAbsent(key, pair);
@@ -51,14 +51,14 @@ public final class ConflictCheck implements SetComputation {
   }
 
   /** One of the two places is the entry's own. */
-  private static boolean ofEntry(Pair pair) {
+  private static boolean ofEntry(ValuePair pair) {
     return Stream.concat(pair.a().stream(), pair.b().stream())
         .anyMatch(value -> value.scope() == Scope.ENTRY);
   }
 
-  private record Pair(Attribute attribute, List<Value> a, List<Value> b) {}
+  private record ValuePair(Attribute attribute, List<Value> a, List<Value> b) {}
 
-  private static Pair pair(Entry entry, Attribute attribute, Vocabulary vocabulary) {
+  private static ValuePair pair(Entry entry, Attribute attribute, Vocabulary vocabulary) {
     Map<String, List<Value>> places = new LinkedHashMap<>();
     for (Value v : entry.values(attribute.id())) {
       boolean compares =
@@ -80,7 +80,7 @@ public final class ConflictCheck implements SetComputation {
     for (int i = 0; i < groups.size(); i++) {
       for (int j = i + 1; j < groups.size(); j++) {
         if (disagree(groups.get(i), groups.get(j), attribute, vocabulary))
-          return new Pair(attribute, groups.get(i), groups.get(j));
+          return new ValuePair(attribute, groups.get(i), groups.get(j));
       }
     }
     return null;
@@ -163,7 +163,7 @@ public final class ConflictCheck implements SetComputation {
     return Math.abs(a.number() - y) <= tolerance * Math.max(Math.abs(a.number()), Math.abs(y));
   }
 
-  private static Finding finding(Rule rule, Scene scene, Pair pair, List<Entry> entries) {
+  private static Finding finding(Rule rule, Scene scene, ValuePair pair, List<Entry> entries) {
     Value a = pair.a().get(0);
     Value b = pair.b().get(0);
     List<String> tags = entries.stream().map(Entry::tag).toList();
@@ -201,7 +201,7 @@ public final class ConflictCheck implements SetComputation {
             new FindingWriter.Case(
                 subject,
                 pair.attribute().id(),
-                Kind.CONFLICTING,
+                FindingKind.CONFLICTING,
                 rule.level(),
                 tags,
                 a.origin(),

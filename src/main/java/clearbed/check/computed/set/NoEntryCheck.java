@@ -4,7 +4,7 @@ import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.recognise.Facts;
 import java.util.ArrayList;
@@ -32,7 +32,7 @@ public final class NoEntryCheck implements SetComputation {
                 new FindingWriter.Case(
                     "set",
                     "",
-                    Kind.UNREAD,
+                    FindingKind.UNREAD,
                     rule.level(),
                     List.of(),
                     places.get(0),

@@ -5,7 +5,7 @@ import clearbed.check.judge.SetComputation.Scene;
 import clearbed.check.rules.Rule;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
@@ -35,7 +35,7 @@ final class TagsInUse {
             new FindingWriter.Case(
                 Tags.key(tag),
                 "",
-                Kind.MISSING,
+                FindingKind.MISSING,
                 rule.level(),
                 List.of(tag),
                 origin,

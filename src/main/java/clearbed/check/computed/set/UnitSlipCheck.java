@@ -9,7 +9,7 @@ import clearbed.check.rules.Rule;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Quantity;
 import clearbed.model.Unit;
 import clearbed.recognise.text.DecimalMark;
@@ -159,7 +159,7 @@ public final class UnitSlipCheck implements SetComputation {
   }
 
   private static Finding finding(
-      Rule rule, Scene scene, SetText.Piece piece, Content a, Content b) {
+      Rule rule, Scene scene, SetText.TextPiece piece, Content a, Content b) {
     String found = a.text() + " against " + b.text();
     String message = "Two units of one figure disagree: " + a.text() + " is not " + b.text() + ".";
     return scene
@@ -169,7 +169,7 @@ public final class UnitSlipCheck implements SetComputation {
             new FindingWriter.Case(
                 piece.subject() + " " + found,
                 "",
-                Kind.CONFLICTING,
+                FindingKind.CONFLICTING,
                 rule.level(),
                 piece.tags(),
                 piece.origin(),
@@ -183,7 +183,7 @@ public final class UnitSlipCheck implements SetComputation {
   /** Either figure in both units: one of them is meant. */
   private static String expected(Content a, Content b) {
     List<String> ways = new ArrayList<>();
-    for (Pair pair : pairs(a, b)) {
+    for (TwoFigures pair : pairs(a, b)) {
       ways.add(
           BothUnits.inUnitOf(pair.one(), pair.other())
               + " or "
@@ -194,7 +194,7 @@ public final class UnitSlipCheck implements SetComputation {
 
   private static List<String> steps(Content a, Content b) {
     List<String> steps = new ArrayList<>();
-    for (Pair pair : pairs(a, b)) {
+    for (TwoFigures pair : pairs(a, b)) {
       Quantity converted = pair.one().to(pair.other().unit());
       double off = Math.abs(converted.number() - pair.other().number());
       double percent = off / Math.abs(converted.number()) * 100;
@@ -209,17 +209,17 @@ public final class UnitSlipCheck implements SetComputation {
   }
 
   /** The figures of the two that disagree. */
-  private record Pair(Quantity one, Quantity other) {}
+  private record TwoFigures(Quantity one, Quantity other) {}
 
-  private static List<Pair> pairs(Content a, Content b) {
-    List<Pair> all = new ArrayList<>();
+  private static List<TwoFigures> pairs(Content a, Content b) {
+    List<TwoFigures> all = new ArrayList<>();
     if (a instanceof Content.Amount x && b instanceof Content.Amount y) {
-      all.add(new Pair(x.low(), y.low()));
-      if (!x.low().equals(x.high())) all.add(new Pair(x.high(), y.high()));
+      all.add(new TwoFigures(x.low(), y.low()));
+      if (!x.low().equals(x.high())) all.add(new TwoFigures(x.high(), y.high()));
     }
     if (a instanceof Content.Size x && b instanceof Content.Size y) {
       for (int i = 0; i < Math.min(x.sides().size(), y.sides().size()); i++)
-        all.add(new Pair(x.sides().get(i), y.sides().get(i)));
+        all.add(new TwoFigures(x.sides().get(i), y.sides().get(i)));
     }
     return all.stream().filter(pair -> slips(pair.one(), pair.other())).toList();
   }

@@ -8,7 +8,7 @@ import clearbed.check.rules.Rule;
 import clearbed.model.Content;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.model.Origin;
 import clearbed.model.Value;
 import clearbed.recognise.section.Clause;
@@ -39,16 +39,16 @@ public final class UnresolvedCheck implements SetComputation {
    * @param article title that it stands under, or empty
    * @param tags of the entries whose value it is
    */
-  private record Open(
+  private record OpenPlace(
       String attribute, String words, Origin origin, String article, Set<String> tags) {}
 
   @Override
   public List<Finding> find(Rule rule, Scene scene) {
     if (scene.project().glass().isEmpty()) return List.of();
-    Map<String, Open> ofEntries = ofEntries(scene);
+    Map<String, OpenPlace> ofEntries = ofEntries(scene);
     List<Finding> findings = new ArrayList<>();
     for (Section section : scene.project().sections()) {
-      List<Open> open = inSection(scene, section, ofEntries);
+      List<OpenPlace> open = inSection(scene, section, ofEntries);
       if (open.size() > GUIDE) findings.add(guide(rule, scene, section, open));
       else byArticle(open).values().forEach(group -> findings.add(finding(rule, scene, group)));
     }
@@ -57,15 +57,15 @@ public final class UnresolvedCheck implements SetComputation {
   }
 
   /** What values of glass entries leave open, by place. */
-  private static Map<String, Open> ofEntries(Scene scene) {
-    Map<String, Open> open = new LinkedHashMap<>();
+  private static Map<String, OpenPlace> ofEntries(Scene scene) {
+    Map<String, OpenPlace> open = new LinkedHashMap<>();
     for (Entry entry : scene.project().glass()) {
       for (Value v : entry.values()) {
         if (!v.open() || required(entry, v, scene)) continue;
         open.computeIfAbsent(
                 key(v.origin(), v.content().text()),
                 key ->
-                    new Open(
+                    new OpenPlace(
                         v.attribute(), v.content().text(), v.origin(), "", new LinkedHashSet<>()))
             .tags()
             .add(entry.tag());
@@ -88,9 +88,10 @@ public final class UnresolvedCheck implements SetComputation {
    * Open places of a section that governs glass tile, with the entries whose values they are; these
    * are taken from the others.
    */
-  private static List<Open> inSection(Scene scene, Section section, Map<String, Open> ofEntries) {
+  private static List<OpenPlace> inSection(
+      Scene scene, Section section, Map<String, OpenPlace> ofEntries) {
     Set<String> glass = scene.project().glassKeys();
-    List<Open> open = new ArrayList<>();
+    List<OpenPlace> open = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
     for (Clause clause : section.clauses()) {
       for (Statement s : clause.statements()) {
@@ -100,11 +101,11 @@ public final class UnresolvedCheck implements SetComputation {
         boolean tile = section.article() || s.limits().glass();
         boolean bears = !named.isEmpty() || tile && !s.limits().otherTileOnly();
         String key = key(s.origin(), s.content().text());
-        Open known = ofEntries.remove(key);
+        OpenPlace known = ofEntries.remove(key);
         if (known == null && (!bears || !foundBare(s))) continue;
         if (!seen.add(key)) continue;
         open.add(
-            new Open(
+            new OpenPlace(
                 known == null ? "" : known.attribute(),
                 s.content().text(),
                 s.origin(),
@@ -129,7 +130,7 @@ public final class UnresolvedCheck implements SetComputation {
         + words;
   }
 
-  private static Map<String, List<Open>> byArticle(List<Open> open) {
+  private static Map<String, List<OpenPlace>> byArticle(List<OpenPlace> open) {
     return open.stream()
         .collect(
             Collectors.groupingBy(
@@ -138,15 +139,15 @@ public final class UnresolvedCheck implements SetComputation {
                 Collectors.toList()));
   }
 
-  private static Map<String, List<Open>> byEntry(Iterable<Open> open) {
-    Map<String, List<Open>> groups = new LinkedHashMap<>();
-    for (Open o : open)
+  private static Map<String, List<OpenPlace>> byEntry(Iterable<OpenPlace> open) {
+    Map<String, List<OpenPlace>> groups = new LinkedHashMap<>();
+    for (OpenPlace o : open)
       groups.computeIfAbsent(Subjects.tags(o.tags()), tags -> new ArrayList<>()).add(o);
     return groups;
   }
 
-  private static Finding finding(Rule rule, Scene scene, List<Open> group) {
-    Open first = group.get(0);
+  private static Finding finding(Rule rule, Scene scene, List<OpenPlace> group) {
+    OpenPlace first = group.get(0);
     Set<String> tags = new LinkedHashSet<>();
     group.forEach(o -> tags.addAll(o.tags()));
     String whom = tags.isEmpty() ? "" : " of {tag}";
@@ -168,8 +169,8 @@ public final class UnresolvedCheck implements SetComputation {
   }
 
   /** "86 choices of section 09 30 10 are left open; ..." */
-  private static Finding guide(Rule rule, Scene scene, Section section, List<Open> open) {
-    List<Open> deciding =
+  private static Finding guide(Rule rule, Scene scene, Section section, List<OpenPlace> open) {
+    List<OpenPlace> deciding =
         open.stream().filter(o -> o.words().toLowerCase(Locale.ROOT).contains("glass")).toList();
     Set<String> tags = new LinkedHashSet<>();
     open.forEach(o -> tags.addAll(o.tags()));
@@ -182,11 +183,11 @@ public final class UnresolvedCheck implements SetComputation {
               + " about glass: "
               + listed(scene, deciding);
     String subject = Subjects.document(section.origin()) + " " + section.name();
-    List<Open> places = deciding.isEmpty() ? open : deciding;
+    List<OpenPlace> places = deciding.isEmpty() ? open : deciding;
     return write(rule, scene, subject, "", tags, places, message + ".", open.get(0).words());
   }
 
-  private static String listed(Scene scene, List<Open> group) {
+  private static String listed(Scene scene, List<OpenPlace> group) {
     String quoted =
         group.stream()
             .limit(QUOTED)
@@ -197,12 +198,12 @@ public final class UnresolvedCheck implements SetComputation {
     return more > 0 ? quoted + " and " + more + " more" : quoted;
   }
 
-  private static String label(Scene scene, Open o, String otherwise) {
+  private static String label(Scene scene, OpenPlace o, String otherwise) {
     boolean any = o.attribute().isEmpty() || o.attribute().equals("text");
     return any ? otherwise : scene.vocabulary().label(o.attribute());
   }
 
-  private static String brief(Open o) {
+  private static String brief(OpenPlace o) {
     return DisplayText.shortened(o.words(), LONGEST);
   }
 
@@ -212,10 +213,10 @@ public final class UnresolvedCheck implements SetComputation {
       String subject,
       String attribute,
       Set<String> tags,
-      List<Open> group,
+      List<OpenPlace> group,
       String message,
       String found) {
-    List<Origin> others = group.stream().skip(1).map(Open::origin).toList();
+    List<Origin> others = group.stream().skip(1).map(OpenPlace::origin).toList();
     return scene
         .writer()
         .write(
@@ -223,7 +224,7 @@ public final class UnresolvedCheck implements SetComputation {
             new FindingWriter.Case(
                 subject,
                 attribute,
-                Kind.UNRESOLVED,
+                FindingKind.UNRESOLVED,
                 rule.level(),
                 List.copyOf(tags),
                 group.get(0).origin(),

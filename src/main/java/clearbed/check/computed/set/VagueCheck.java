@@ -6,7 +6,7 @@ import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
-import clearbed.model.Kind;
+import clearbed.model.FindingKind;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
@@ -148,7 +148,7 @@ public final class VagueCheck implements SetComputation {
         || vocabulary.list("vague.exact").in(text);
   }
 
-  private static Finding finding(Rule rule, Scene scene, SetText.Piece piece, String words) {
+  private static Finding finding(Rule rule, Scene scene, SetText.TextPiece piece, String words) {
     return scene
         .writer()
         .write(
@@ -156,7 +156,7 @@ public final class VagueCheck implements SetComputation {
             new FindingWriter.Case(
                 piece.tag().isEmpty() ? piece.text() : piece.tag() + " " + piece.text(),
                 "",
-                Kind.INADEQUATE,
+                FindingKind.INADEQUATE,
                 rule.level(),
                 piece.tags(),
                 piece.origin(),

@@ -20,11 +20,11 @@ import java.util.function.Consumer;
 public record Job(
     String document,
     Path source,
-    List<Note> notes,
+    List<FindingNote> notes,
     Instant date,
     NearbyWords surroundings,
     Consumer<Shortfall> shortfalls,
-    List<Note> listed) {
+    List<FindingNote> listed) {
 
   public Job {
     notes = List.copyOf(notes);
@@ -32,17 +32,17 @@ public record Job(
   }
 
   /** The note is in the copy, but not quite where it belongs. */
-  public void near(Note note, String reason) {
+  public void near(FindingNote note, String reason) {
     shortfalls.accept(shortfall(note, true, reason));
   }
 
   /** The copy cannot hold the note: it goes to the list beside it. */
-  public void list(Note note, String reason) {
+  public void list(FindingNote note, String reason) {
     listed.add(note);
     shortfalls.accept(shortfall(note, false, reason));
   }
 
-  public static Shortfall shortfall(Note note, boolean marked, String reason) {
+  public static Shortfall shortfall(FindingNote note, boolean marked, String reason) {
     return new Shortfall(note.finding().id(), note.place(), marked, reason);
   }
 }

@@ -24,7 +24,7 @@ public final class NearbyWords {
       entry.places().forEach(all::add);
       for (Value value : entry.values()) all.add(value.origin());
     }
-    for (Finding finding : report.findings()) Note.places(finding).forEach(all::add);
+    for (Finding finding : report.findings()) FindingNote.places(finding).forEach(all::add);
     return all;
   }
 

@@ -1,7 +1,7 @@
 package clearbed.report.annotate.office;
 
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.annotate.note.Job;
-import clearbed.report.annotate.note.Note;
 import clearbed.report.wording.SafeText;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -33,13 +33,13 @@ final class CellComments {
     this.sheet = sheet;
   }
 
-  void add(Cell cell, List<Note> notes, Job job) {
-    String text = notes.stream().map(Note::text).collect(Collectors.joining("\n\n"));
+  void add(Cell cell, List<FindingNote> notes, Job job) {
+    String text = notes.stream().map(FindingNote::text).collect(Collectors.joining("\n\n"));
     Comment there = sheet.getCellComment(cell.getAddress());
     if (there == null) {
       create(cell, text);
     } else if (String.valueOf(there.getAuthor()).startsWith(CONVERSATION)) {
-      for (Note note : notes) {
+      for (FindingNote note : notes) {
         job.list(
             note, "the cell holds a conversation, which takes no words of others; framed only");
       }
@@ -51,7 +51,7 @@ final class CellComments {
   private void create(Cell cell, String text) {
     CreationHelper helper = sheet.getWorkbook().getCreationHelper();
     Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor(helper, cell, text));
-    comment.setAuthor(Note.AUTHOR);
+    comment.setAuthor(FindingNote.AUTHOR);
     comment.setString(helper.createRichTextString(SafeText.of(text)));
     comment.setAddress(cell.getAddress());
     comment.setVisible(false);
@@ -60,7 +60,7 @@ final class CellComments {
   /** Keeps the fonts of what stands there. */
   private static void append(Comment comment, String text) {
     RichTextString old = comment.getString();
-    String added = "\n\n" + Note.AUTHOR + ":\n" + text;
+    String added = "\n\n" + FindingNote.AUTHOR + ":\n" + text;
     if (old instanceof XSSFRichTextString rich) {
       rich.append(SafeText.of(added));
       comment.setString(rich);

@@ -27,7 +27,7 @@ final class CellMarks {
   private static final short FILL = IndexedColors.LEMON_CHIFFON.getIndex();
 
   private final Workbook workbook;
-  private final Map<Key, CellStyle> styles = new HashMap<>();
+  private final Map<MarkedStyle, CellStyle> styles = new HashMap<>();
   private final Map<String, List<CellRangeAddress>> merged = new HashMap<>();
 
   CellMarks(Workbook workbook) {
@@ -36,7 +36,7 @@ final class CellMarks {
 
   private record Sides(boolean top, boolean right, boolean bottom, boolean left) {}
 
-  private record Key(int style, Sides sides, Level level, boolean filled) {}
+  private record MarkedStyle(int style, Sides sides, Level level, boolean filled) {}
 
   void mark(Cell cell, Level level) {
     Sheet sheet = cell.getSheet();
@@ -70,11 +70,11 @@ final class CellMarks {
     CellStyle old = cell.getCellStyle();
     // A fill that is there may carry white letters, and has a meaning of its own.
     boolean filled = old.getFillPattern() == FillPatternType.NO_FILL && !isInTable(cell);
-    Key key = new Key(old.getIndex(), sides, level, filled);
+    MarkedStyle key = new MarkedStyle(old.getIndex(), sides, level, filled);
     cell.setCellStyle(styles.computeIfAbsent(key, k -> framed(old, k)));
   }
 
-  private CellStyle framed(CellStyle old, Key key) {
+  private CellStyle framed(CellStyle old, MarkedStyle key) {
     CellStyle style = workbook.createCellStyle();
     style.cloneStyleFrom(old);
     BorderStyle line = line(key.level());

@@ -4,8 +4,8 @@ import clearbed.base.io.FixedZip;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.annotate.note.Job;
-import clearbed.report.annotate.note.Note;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -38,7 +38,7 @@ final class OfficeFile {
             .iterator()
             .hasNext();
     if (!signed) return;
-    for (Note note : job.notes()) {
+    for (FindingNote note : job.notes()) {
       job.near(note, "the document is signed; the signature does not hold for the marked copy");
     }
   }

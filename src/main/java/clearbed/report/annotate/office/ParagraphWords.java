@@ -26,10 +26,10 @@ final class ParagraphWords {
    * @param first that holds the beginning of the words
    * @param last that holds their end
    */
-  record Span(Node first, Node last) {}
+  record NodeSpan(Node first, Node last) {}
 
   /** The words as part of the paragraph; null when they are not there, or are all of it. */
-  Span find(String words) {
+  NodeSpan find(String words) {
     String wanted = words.strip();
     if (wanted.isEmpty()) return null;
     int start = all.indexOf(wanted);
@@ -39,7 +39,7 @@ final class ParagraphWords {
     Node last = cut(end, false);
     Node first = cut(start, true);
     // A cut in one and the same run leaves the end in the later half.
-    return new Span(first, following(first, last) ? last : first);
+    return new NodeSpan(first, following(first, last) ? last : first);
   }
 
   private static String lower(String text) {

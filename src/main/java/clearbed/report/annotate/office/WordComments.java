@@ -1,6 +1,6 @@
 package clearbed.report.annotate.office;
 
-import clearbed.report.annotate.note.Note;
+import clearbed.report.annotate.note.FindingNote;
 import java.math.BigInteger;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -34,9 +34,9 @@ final class WordComments {
   }
 
   /** Puts a comment over the words of the note, or over the paragraph that they make up. */
-  void add(XWPFParagraph paragraph, Note note) {
+  void add(XWPFParagraph paragraph, FindingNote note) {
     XWPFComment comment = comments.createComment(next);
-    comment.setAuthor(Note.AUTHOR);
+    comment.setAuthor(FindingNote.AUTHOR);
     comment.setInitials(INITIALS);
     comment.setDate(date);
     line(comment, note.heading(), true);
@@ -59,8 +59,8 @@ final class WordComments {
    * The range lies over the words where they are a part of the paragraph, else over all of it.
    * Nothing is moved.
    */
-  private static void anchor(Element paragraph, String id, Note note) {
-    ParagraphWords.Span span = span(paragraph, note);
+  private static void anchor(Element paragraph, String id, FindingNote note) {
+    ParagraphWords.NodeSpan span = span(paragraph, note);
     Node first = span == null ? firstContent(paragraph) : span.first();
     Node after = span == null ? null : span.last().getNextSibling();
     paragraph.insertBefore(made(paragraph, "commentRangeStart", id), first);
@@ -70,9 +70,9 @@ final class WordComments {
     paragraph.insertBefore(run, after);
   }
 
-  private static ParagraphWords.Span span(Element paragraph, Note note) {
+  private static ParagraphWords.NodeSpan span(Element paragraph, FindingNote note) {
     for (String words : note.words()) {
-      ParagraphWords.Span span = new ParagraphWords(paragraph).find(words);
+      ParagraphWords.NodeSpan span = new ParagraphWords(paragraph).find(words);
       if (span != null) return span;
     }
     return null;

@@ -1,9 +1,9 @@
 package clearbed.report.annotate.office;
 
 import clearbed.read.word.WordParagraphs;
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.annotate.note.Job;
 import clearbed.report.annotate.note.MarkedCopy;
-import clearbed.report.annotate.note.Note;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -22,12 +22,13 @@ public final class WordCopy implements MarkedCopy {
         XWPFDocument word = new XWPFDocument(in)) {
       OfficeFile.warnIfSigned(word, job);
       WordComments comments = new WordComments(word, job.date());
-      for (Note note : job.notes()) comments.add(paragraph(word, note, job), note);
+      for (FindingNote note : job.notes()) comments.add(paragraph(word, note, job), note);
       OfficeFile.write(word, out);
     }
   }
 
-  private static XWPFParagraph paragraph(XWPFDocument word, Note note, Job job) throws CannotMark {
+  private static XWPFParagraph paragraph(XWPFDocument word, FindingNote note, Job job)
+      throws CannotMark {
     Optional<XWPFParagraph> found = WordParagraphs.at(word, note.place());
     if (found.isEmpty()) {
       job.near(

@@ -1,8 +1,8 @@
 package clearbed.report.annotate.office;
 
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.annotate.note.Job;
 import clearbed.report.annotate.note.MarkedCopy;
-import clearbed.report.annotate.note.Note;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,12 +26,12 @@ final class WorkbookMarks {
     this.marks = new CellMarks(workbook);
   }
 
-  private record Place(String sheet, CellAddress cell) {}
+  private record CellPlace(String sheet, CellAddress cell) {}
 
   /** Marks every cell that has a note, and returns the sheets that they are on. */
   Set<Sheet> mark(Job job) throws MarkedCopy.CannotMark {
-    Map<Place, List<Note>> byPlace = new LinkedHashMap<>();
-    for (Note note : job.notes()) {
+    Map<CellPlace, List<FindingNote>> byPlace = new LinkedHashMap<>();
+    for (FindingNote note : job.notes()) {
       byPlace.computeIfAbsent(place(note, job), k -> new ArrayList<>()).add(note);
     }
     Set<Sheet> sheets = new LinkedHashSet<>();
@@ -39,14 +39,15 @@ final class WorkbookMarks {
         (place, notes) -> {
           Sheet sheet = workbook.getSheet(place.sheet());
           Cell cell = cell(sheet, place.cell());
-          marks.mark(cell, notes.stream().map(Note::level).min(Enum::compareTo).orElseThrow());
+          marks.mark(
+              cell, notes.stream().map(FindingNote::level).min(Enum::compareTo).orElseThrow());
           new CellComments(sheet).add(cell, notes, job);
           sheets.add(sheet);
         });
     return sheets;
   }
 
-  private Place place(Note note, Job job) throws MarkedCopy.CannotMark {
+  private CellPlace place(FindingNote note, Job job) throws MarkedCopy.CannotMark {
     String name = note.place().sheet();
     Sheet sheet = name == null ? null : workbook.getSheet(name);
     if (sheet == null) {
@@ -59,10 +60,10 @@ final class WorkbookMarks {
       job.near(note, "it names no cell; noted at the first cell of the sheet");
     }
     CellAddress address = name == null || address(note) == null ? CellAddress.A1 : address(note);
-    return new Place(sheet.getSheetName(), address);
+    return new CellPlace(sheet.getSheetName(), address);
   }
 
-  private CellAddress address(Note note) {
+  private CellAddress address(FindingNote note) {
     String cell = note.place().cell();
     if (cell == null || !cell.matches("[A-Z]{1,3}[1-9][0-9]{0,6}")) return null;
     CellAddress address = new CellAddress(cell);

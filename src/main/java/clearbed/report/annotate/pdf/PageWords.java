@@ -36,26 +36,26 @@ final class PageWords {
    * @param letters none when they are not on the page
    * @param guessed true when the words stand more than once and nothing tells which are meant
    */
-  record Found(List<PageLetter> letters, boolean guessed) {}
+  record FoundWords(List<PageLetter> letters, boolean guessed) {}
 
   /**
    * @param near words that stand in the same paragraph or row
    */
-  Found find(String words, Set<String> near) {
+  FoundWords find(String words, Set<String> near) {
     String plain = LetterString.plain(words);
     List<List<PageLetter>> all = occurrences(words);
-    if (all.isEmpty()) return new Found(plain.isEmpty() ? List.of() : pieces(plain), false);
-    if (all.size() == 1) return new Found(all.get(0), false);
+    if (all.isEmpty()) return new FoundWords(plain.isEmpty() ? List.of() : pieces(plain), false);
+    if (all.size() == 1) return new FoundWords(all.get(0), false);
     List<List<List<PageLetter>>> marks = new ArrayList<>();
     for (String other : near) {
       boolean same = LetterString.plain(other).equals(plain);
       List<List<PageLetter>> found = same ? List.of() : occurrences(other);
       if (!found.isEmpty()) marks.add(found);
     }
-    if (marks.isEmpty()) return new Found(all.get(0), true);
+    if (marks.isEmpty()) return new FoundWords(all.get(0), true);
     List<PageLetter> best =
         all.stream().min(Comparator.comparingDouble(one -> distance(one, marks))).orElseThrow();
-    return new Found(best, false);
+    return new FoundWords(best, false);
   }
 
   /** A figure under a heading that names its unit carries the unit in our words alone. */

@@ -2,9 +2,9 @@ package clearbed.report.annotate.pdf;
 
 import clearbed.mark.ClosingLine;
 import clearbed.mark.OutputKind;
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.annotate.note.Job;
 import clearbed.report.annotate.note.MarkedCopy;
-import clearbed.report.annotate.note.Note;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -37,7 +37,7 @@ public final class PdfCopy implements MarkedCopy {
         ClosingLine.writePdf(pdf::saveIncremental, OutputKind.COPY, out);
         String reason =
             "the PDF is signed; the signature speaks for the original, not for the marks";
-        for (Note note : job.notes()) job.near(note, reason);
+        for (FindingNote note : job.notes()) job.near(note, reason);
       } else {
         ClosingLine.writePdf(pdf::save, OutputKind.COPY, out);
       }
@@ -46,9 +46,9 @@ public final class PdfCopy implements MarkedCopy {
     }
   }
 
-  private static Map<Integer, List<Note>> pages(PDDocument pdf, Job job) {
-    Map<Integer, List<Note>> pages = new TreeMap<>();
-    for (Note note : job.notes()) {
+  private static Map<Integer, List<FindingNote>> pages(PDDocument pdf, Job job) {
+    Map<Integer, List<FindingNote>> pages = new TreeMap<>();
+    for (FindingNote note : job.notes()) {
       Integer page = note.place().page();
       boolean there = page != null && page >= 1 && page <= pdf.getNumberOfPages();
       if (!there) job.near(note, "it names no page that is there; noted on the first");
@@ -57,12 +57,12 @@ public final class PdfCopy implements MarkedCopy {
     return pages;
   }
 
-  private static void mark(PDDocument pdf, int number, List<Note> notes, Job job) {
+  private static void mark(PDDocument pdf, int number, List<FindingNote> notes, Job job) {
     try {
       PageWords words = new PageWords(PageLetters.of(pdf, number));
       PdfNotes marks = new PdfNotes(pdf, pdf.getPage(number - 1), job.date());
-      Map<List<PageLetter>, List<Note>> byWords = new LinkedHashMap<>();
-      for (Note note : notes) {
+      Map<List<PageLetter>, List<FindingNote>> byWords = new LinkedHashMap<>();
+      for (FindingNote note : notes) {
         byWords.computeIfAbsent(letters(words, note, job), k -> new ArrayList<>()).add(note);
       }
       byWords.forEach(marks::add);
@@ -72,13 +72,13 @@ public final class PdfCopy implements MarkedCopy {
     }
   }
 
-  private static List<PageLetter> letters(PageWords words, Note note, Job job) {
+  private static List<PageLetter> letters(PageWords words, FindingNote note, Job job) {
     String text = note.place().text();
     if (text == null || text.isBlank()) {
       if (note.place().page() != null) job.near(note, "it names no words; noted in the corner");
       return List.of();
     }
-    PageWords.Found found = words.find(text, job.surroundings().of(note.place()));
+    PageWords.FoundWords found = words.find(text, job.surroundings().of(note.place()));
     if (found.letters().isEmpty()) {
       job.near(note, "its words were not found on the page; noted in the corner");
     } else if (found.guessed()) {

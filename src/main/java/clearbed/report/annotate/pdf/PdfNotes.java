@@ -1,6 +1,6 @@
 package clearbed.report.annotate.pdf;
 
-import clearbed.report.annotate.note.Note;
+import clearbed.report.annotate.note.FindingNote;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -50,13 +50,13 @@ final class PdfNotes {
   }
 
   /** One highlight for the words, and a note for each of the findings, or one for very many. */
-  void add(List<PageLetter> words, List<Note> notes) {
+  void add(List<PageLetter> words, List<FindingNote> notes) {
     if (!words.isEmpty()) highlight(WordBox.of(words), notes);
     if (notes.size() > MOST_IN_A_ROW) {
-      String all = notes.stream().map(Note::text).collect(Collectors.joining("\n\n"));
+      String all = notes.stream().map(FindingNote::text).collect(Collectors.joining("\n\n"));
       note(words, notes.size() + " findings", all);
     } else {
-      for (Note note : notes) note(words, note.heading(), note.text());
+      for (FindingNote note : notes) note(words, note.heading(), note.text());
     }
   }
 
@@ -69,20 +69,20 @@ final class PdfNotes {
     text.constructAppearances(pdf);
   }
 
-  private void highlight(List<WordBox> boxes, List<Note> notes) {
+  private void highlight(List<WordBox> boxes, List<FindingNote> notes) {
     PDAnnotationHighlight highlight = new PDAnnotationHighlight();
     float[] quads = new float[8 * boxes.size()];
     for (int i = 0; i < boxes.size(); i++) boxes.get(i).fill(quads, 8 * i);
     highlight.setQuadPoints(quads);
     highlight.setRectangle(WordBox.around(quads));
-    String headings = notes.stream().map(Note::heading).collect(Collectors.joining("\n"));
+    String headings = notes.stream().map(FindingNote::heading).collect(Collectors.joining("\n"));
     finish(highlight, notes.get(0).heading(), headings);
     highlight.constructAppearances(pdf);
   }
 
   private void finish(PDAnnotationMarkup mark, String subject, String contents) {
     mark.setColor(YELLOW);
-    mark.setTitlePopup(Note.AUTHOR);
+    mark.setTitlePopup(FindingNote.AUTHOR);
     mark.setSubject(subject);
     mark.setContents(contents);
     mark.setCreationDate(date);

@@ -42,7 +42,7 @@ final class CalculationBlock {
    * @param end the row behind the block
    * @param cells the cell of each input and step, by its name
    */
-  public record Rows(
+  public record BlockRows(
       int title,
       int steps,
       int result,
@@ -85,7 +85,7 @@ final class CalculationBlock {
   }
 
   /** Writes the block from that row on. */
-  Rows write(int from) {
+  BlockRows write(int from) {
     next = from;
     title();
     header(
@@ -99,9 +99,9 @@ final class CalculationBlock {
     int last = calculation.steps().size() - 1;
     for (int i = 0; i <= last; i++) step(calculation.steps().get(i), i == last);
     int result = next - 1;
-    Verdict verdict = verdict();
+    VerdictRow verdict = verdict();
     int chart = new SpacingCurve(calculation, cells).find().map(this::curve).orElse(0);
-    return new Rows(
+    return new BlockRows(
         from,
         steps,
         result,
@@ -191,7 +191,7 @@ final class CalculationBlock {
     pen.text(row, 0, step.label(), last ? Styles.Look.RESULT_LABEL : Styles.Look.STRONG);
     Cell cell = number(row, step.result(), last ? Styles.Look.RESULT : Styles.Look.NUMBER);
     format(cell, format(step));
-    boolean live = formulas.set(cell, Expression.resolve(step.expression(), cells));
+    boolean live = formulas.set(cell, CellExpression.resolve(step.expression(), cells));
     cell.setCellValue(step.result().number());
     other(row, step.result());
     String remark = live ? "" : " (the number stands as computed; it does not follow the inputs)";
@@ -213,12 +213,12 @@ final class CalculationBlock {
     cell.setCellValue(quantity.in(other));
   }
 
-  private record Verdict(int row, String words) {}
+  private record VerdictRow(int row, String words) {}
 
   /** Whether what is stated is enough, live; no row when the calculation does not judge. */
-  private Verdict verdict() {
+  private VerdictRow verdict() {
     String margin = cells.get(Calculation.MARGIN);
-    if (margin == null) return new Verdict(0, "");
+    if (margin == null) return new VerdictRow(0, "");
     Calculation.Step step =
         calculation.steps().stream()
             .filter(one -> one.name().equals(Calculation.MARGIN))
@@ -231,7 +231,7 @@ final class CalculationBlock {
     formulas.set(
         cell, "IF(" + margin + ">=-0.000000001,\"" + ENOUGH + "\",\"" + NOT_ENOUGH + "\")");
     cell.setCellValue(words);
-    return new Verdict(row.getRowNum(), words);
+    return new VerdictRow(row.getRowNum(), words);
   }
 
   private int curve(SpacingCurve.Curve curve) {
@@ -259,7 +259,7 @@ final class CalculationBlock {
     formulas.set(blank(point, 1), curve.formula(reference(point, 0)));
     formulas.set(blank(point, 2), curve.pointUp());
     formulas.evaluate(first, point.getRowNum(), 2);
-    Charts.Rows line = new Charts.Rows(first, point.getRowNum() - 1);
+    Charts.ChartRows line = new Charts.ChartRows(first, point.getRowNum() - 1);
     Charts.Labels labels = typed.isEmpty() ? curve.labels() : curve.labels().ofTyped();
     Charts.curve(sheet, rows, labels, line, top);
     next = top + Charts.CURVE_ROWS + 1;

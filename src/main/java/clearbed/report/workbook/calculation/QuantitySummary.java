@@ -42,7 +42,7 @@ final class QuantitySummary {
   private int headingAt = -1;
 
   /** A tile's part of the sums: its calculation, and where that stands. */
-  private record Part(Calculation calculation, CalculationBlock.Rows block) {
+  private record TilePart(Calculation calculation, CalculationBlock.BlockRows block) {
     String cell(String name) {
       return block.cells().get(name);
     }
@@ -68,25 +68,26 @@ final class QuantitySummary {
    * @param of name of the input or step that is summed
    * @param withWaste true where the waste of the workings is still to be added
    */
-  private record Product(String label, String of, Unit unit, boolean withWaste, String remark) {}
+  private record SummedProduct(
+      String label, String of, Unit unit, boolean withWaste, String remark) {}
 
-  private static final List<Product> PRODUCTS =
+  private static final List<SummedProduct> PRODUCTS =
       List.of(
-          new Product(
+          new SummedProduct(
               "Mortar, bags", "mortar_bags", Unit.ONE, false, "whole bags for each tile, added up"),
-          new Product(
+          new SummedProduct(
               "Grout, bags", "grout_bags", Unit.ONE, false, "whole bags for each tile, added up"),
-          new Product(
+          new SummedProduct(
               "Sealant, cartridges",
               "cartridges",
               Unit.ONE,
               false,
               "whole cartridges for each tile, added up"),
-          new Product(
+          new SummedProduct(
               "Movement joints, length", RUN, Unit.FOOT, false, "as stated or assumed below"),
-          new Product(
+          new SummedProduct(
               "Backer rod, length", RUN, Unit.FOOT, true, "length of movement joints with waste"),
-          new Product(
+          new SummedProduct(
               "Membrane, area",
               AREA,
               Unit.SQUARE_FOOT,
@@ -143,7 +144,7 @@ final class QuantitySummary {
   /**
    * @param blocks of the calculations with steps, in the order in which they are shown
    */
-  void write(int top, List<CalculationBlock.Rows> blocks, LiveFormulas formulas) {
+  void write(int top, List<CalculationBlock.BlockRows> blocks, LiveFormulas formulas) {
     if (taken.isEmpty()) return;
     headingAt = top;
     Row header = rows.createRow(top);
@@ -152,12 +153,12 @@ final class QuantitySummary {
     for (int column = 0; column < words.size(); column++) {
       pen.text(header, column, words.get(column), Styles.Look.HEADER);
     }
-    List<Part> parts = parts(blocks);
+    List<TilePart> parts = parts(blocks);
     int next = top + 1;
-    for (Part part : parts) {
-      List<Part> one = List.of(part);
-      Product tile =
-          new Product(
+    for (TilePart part : parts) {
+      List<TilePart> one = List.of(part);
+      SummedProduct tile =
+          new SummedProduct(
               "Tile " + part.calculation().tag() + ", pieces",
               "tiles",
               Unit.ONE,
@@ -165,9 +166,10 @@ final class QuantitySummary {
               "with waste; inputs from this row on, each may be changed");
       line(rows.createRow(next++), tile, one, formulas);
     }
-    Product all = new Product("Tile in all, pieces", "tiles", Unit.ONE, false, "sum of the above");
+    SummedProduct all =
+        new SummedProduct("Tile in all, pieces", "tiles", Unit.ONE, false, "sum of the above");
     line(rows.createRow(next++), all, parts, formulas);
-    for (Product product : PRODUCTS) line(rows.createRow(next++), product, parts, formulas);
+    for (SummedProduct product : PRODUCTS) line(rows.createRow(next++), product, parts, formulas);
     if (missing.isEmpty()) return;
     Row row = rows.createRow(next);
     pen.text(row, 0, "Not in these sums", Styles.Look.STRONG);
@@ -178,24 +180,24 @@ final class QuantitySummary {
     Heights.fit(row, rows);
   }
 
-  private List<Part> parts(List<CalculationBlock.Rows> blocks) {
-    List<Part> parts = new ArrayList<>();
+  private List<TilePart> parts(List<CalculationBlock.BlockRows> blocks) {
+    List<TilePart> parts = new ArrayList<>();
     int block = 0;
     for (Calculation each : shown) {
       if (each.steps().isEmpty()) continue;
-      CalculationBlock.Rows at = blocks.get(block++);
-      if (isOfATile(each)) parts.add(new Part(each, at));
+      CalculationBlock.BlockRows at = blocks.get(block++);
+      if (isOfATile(each)) parts.add(new TilePart(each, at));
     }
     return parts;
   }
 
-  private void line(Row row, Product product, List<Part> parts, LiveFormulas formulas) {
+  private void line(Row row, SummedProduct product, List<TilePart> parts, LiveFormulas formulas) {
     boolean metric = taken.stream().allMatch(Calculation::metric);
     Optional<Unit> twin = BothUnits.counterpart(product.unit());
     Unit unit = metric ? twin.orElse(product.unit()) : product.unit();
     List<String> terms = new ArrayList<>();
     double sum = 0;
-    for (Part part : parts) {
+    for (TilePart part : parts) {
       Quantity value = part.value(product.of());
       if (value == null) continue;
       String term = part.cell(product.of());

@@ -38,7 +38,7 @@ final class SpacingCurve {
     if (last.result().unit().dimension() != Dimension.LENGTH) return Optional.empty();
     return input(SPACING)
         .filter(spacing -> spacing.quantity().number() > 0)
-        .filter(spacing -> Expression.uses(last.expression(), spacing.name(), this::expression))
+        .filter(spacing -> CellExpression.uses(last.expression(), spacing.name(), this::expression))
         .map(spacing -> new Curve(spacing, last))
         .filter(curve -> curve.formula("$A$1") != null);
   }
@@ -93,7 +93,7 @@ final class SpacingCurve {
       names.put(spacing.name(), spacingCell);
       String formula = null;
       for (Calculation.Step step : calculation.steps()) {
-        formula = Expression.resolve(step.expression(), names);
+        formula = CellExpression.resolve(step.expression(), names);
         if (formula == null) formula = cells.get(step.name());
         names.put(step.name(), "(" + formula + ")");
       }

@@ -39,7 +39,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** Charts over cells of the workbook, each with its content in words beside it. */
 public final class Charts {
   /** Rows of a sheet, from 0, both included. */
-  public record Rows(int first, int last) {}
+  public record ChartRows(int first, int last) {}
 
   /** The words on and behind a chart. */
   public record Labels(String title, String horizontal, String vertical, String point, String alt) {
@@ -63,7 +63,7 @@ public final class Charts {
   private Charts() {}
 
   /** Stacked bars: names in column A, errors, warnings and notes in C, D and E. */
-  public static void bars(XSSFSheet sheet, Rows rows, int fromRow, int toRow, String alt) {
+  public static void bars(XSSFSheet sheet, ChartRows rows, int fromRow, int toRow, String alt) {
     bars(sheet, rows, fromRow, toRow, new Bars("Findings by check", SheetSetup.LEVELS, alt));
   }
 
@@ -71,7 +71,7 @@ public final class Charts {
   public record Bars(String title, List<SheetSetup.Tint> parts, String alt) {}
 
   /** Stacked bars: names in column A, three numbers in C, D and E, and all of them in F. */
-  public static void bars(XSSFSheet sheet, Rows rows, int fromRow, int toRow, Bars bars) {
+  public static void bars(XSSFSheet sheet, ChartRows rows, int fromRow, int toRow, Bars bars) {
     String words = bars.title();
     XSSFChart chart = chart(sheet, 0, fromRow, BAR_COLUMNS, toRow, words, bars.alt());
     title(chart, words);
@@ -105,7 +105,8 @@ public final class Charts {
    *
    * @param cells where the rows are: the sheet's streaming twin
    */
-  public static void curve(XSSFSheet sheet, Sheet cells, Labels labels, Rows rows, int fromRow) {
+  public static void curve(
+      XSSFSheet sheet, Sheet cells, Labels labels, ChartRows rows, int fromRow) {
     XSSFChart chart =
         chart(sheet, 4, fromRow, 6, fromRow + CURVE_ROWS, labels.title(), labels.alt());
     title(chart, labels.title());
@@ -122,7 +123,7 @@ public final class Charts {
     data.setVaryColors(false);
     series(data, cells, rows, 1, "required").setMarkerStyle(MarkerStyle.NONE);
     data.getSeries(0).setShapeProperties(line(solid("26415A"), 2));
-    Rows withPoint = new Rows(rows.first(), rows.last() + 1);
+    ChartRows withPoint = new ChartRows(rows.first(), rows.last() + 1);
     XDDFScatterChartData.Series point = series(data, cells, withPoint, 2, labels.point());
     point.setMarkerStyle(MarkerStyle.DIAMOND);
     point.setMarkerSize((short) 12);
@@ -134,7 +135,7 @@ public final class Charts {
   }
 
   private static XDDFScatterChartData.Series series(
-      XDDFScatterChartData data, Sheet sheet, Rows rows, int column, String name) {
+      XDDFScatterChartData data, Sheet sheet, ChartRows rows, int column, String name) {
     var series =
         (XDDFScatterChartData.Series)
             data.addSeries(numbers(sheet, rows, 0), numbers(sheet, rows, column));
@@ -161,7 +162,7 @@ public final class Charts {
     return chart;
   }
 
-  private static double unit(XSSFSheet sheet, Rows rows) {
+  private static double unit(XSSFSheet sheet, ChartRows rows) {
     double most = 0;
     for (int row = rows.first(); row <= rows.last(); row++) {
       most = Math.max(most, sheet.getRow(row).getCell(5).getNumericCellValue());
@@ -170,7 +171,7 @@ public final class Charts {
   }
 
   /** The numbers as they stand in the cells; to have them computed takes as long as all else. */
-  private static XDDFNumericalDataSource<Double> numbers(Sheet sheet, Rows rows, int column) {
+  private static XDDFNumericalDataSource<Double> numbers(Sheet sheet, ChartRows rows, int column) {
     Double[] numbers = new Double[rows.last() - rows.first() + 1];
     for (int i = 0; i < numbers.length; i++) {
       Cell cell = sheet.getRow(rows.first() + i).getCell(column);
@@ -180,7 +181,7 @@ public final class Charts {
     return XDDFDataSourcesFactory.fromArray(numbers, reference, column);
   }
 
-  private static CellRangeAddress range(Rows rows, int column) {
+  private static CellRangeAddress range(ChartRows rows, int column) {
     return new CellRangeAddress(rows.first(), rows.last(), column, column);
   }
 

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.cell;
 
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import java.util.function.IntUnaryOperator;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -44,7 +44,7 @@ public final class Heights {
     for (Cell cell : row) {
       if (cell.getCellType() != CellType.STRING) continue;
       int characters = width.applyAsInt(cell.getColumnIndex());
-      lines = Math.max(lines, Words.lines(cell.getStringCellValue(), characters));
+      lines = Math.max(lines, Phrasing.lines(cell.getStringCellValue(), characters));
     }
     set(row, lines);
   }

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.cell;
 
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -67,6 +67,6 @@ public final class PageRows {
   public void fit(Row row, int from, String words) {
     int characters = 0;
     for (int column = from; column < widths.length; column++) characters += widths[column];
-    Heights.set(row, Words.lines(words, characters));
+    Heights.set(row, Phrasing.lines(words, characters));
   }
 }

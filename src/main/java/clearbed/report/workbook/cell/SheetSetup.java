@@ -157,9 +157,9 @@ public final class SheetSetup {
    * @param pagesWide 0 for a sheet that sets its own page breaks, which a sheet fitted to its pages
    *     would not keep
    */
-  public record Paper(boolean landscape, PaperSize size, int pagesWide) {}
+  public record PaperSetup(boolean landscape, PaperSize size, int pagesWide) {}
 
-  public static void paper(XSSFSheet sheet, Paper paper, String title) {
+  public static void paper(XSSFSheet sheet, PaperSetup paper, String title) {
     boolean fit = paper.pagesWide() > 0;
     sheet.setFitToPage(fit);
     sheet.setAutobreaks(fit);

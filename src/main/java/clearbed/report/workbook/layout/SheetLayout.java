@@ -69,10 +69,10 @@ public final class SheetLayout {
    * @param lines findings that a row may be of
    */
   public static SheetLayout ofLines(
-      Sheet sheet, List<String> headers, Collection<QuestionLog.Line> lines) {
+      Sheet sheet, List<String> headers, Collection<QuestionLog.LogLine> lines) {
     Map<String, String> byNumber = new HashMap<>();
     Set<String> known = new HashSet<>();
-    for (QuestionLog.Line line : lines) {
+    for (QuestionLog.LogLine line : lines) {
       known.add(line.finding().id());
       if (line.number() > 0) {
         byNumber.putIfAbsent(Integer.toString(line.number()), line.finding().id());

@@ -64,15 +64,15 @@ public final class SheetSnapshot {
    * @param packed as {@link #packed} gave it
    * @throws IOException when it is no longer whole
    */
-  public static Rows rows(String packed) throws IOException {
-    return new Rows(JSON.createParser(PackedText.unpacking(packed)));
+  public static SnapshotRows rows(String packed) throws IOException {
+    return new SnapshotRows(JSON.createParser(PackedText.unpacking(packed)));
   }
 
   /** The rows, one by one. */
-  public static final class Rows implements SheetRowSource {
+  public static final class SnapshotRows implements SheetRowSource {
     private final JsonParser json;
 
-    private Rows(JsonParser json) {
+    private SnapshotRows(JsonParser json) {
       this.json = json;
     }
 

@@ -21,17 +21,17 @@ import java.util.stream.Collectors;
 
 /** Findings that share the number of their question as one line: what the question says of all. */
 public final class AskedTogether {
-  private final QuestionLog.Line first;
-  private final List<QuestionLog.Line> all;
+  private final QuestionLog.LogLine first;
+  private final List<QuestionLog.LogLine> all;
 
   /** Those that the question speaks of now: the open ones, else those still found, else all. */
-  private final List<QuestionLog.Line> spokenOf;
+  private final List<QuestionLog.LogLine> spokenOf;
 
-  private AskedTogether(List<QuestionLog.Line> all) {
+  private AskedTogether(List<QuestionLog.LogLine> all) {
     this.all = all;
     this.first = all.get(0);
-    List<QuestionLog.Line> open = all.stream().filter(line -> line.finding().isOpen()).toList();
-    List<QuestionLog.Line> found = all.stream().filter(AskedTogether::isFound).toList();
+    List<QuestionLog.LogLine> open = all.stream().filter(line -> line.finding().isOpen()).toList();
+    List<QuestionLog.LogLine> found = all.stream().filter(AskedTogether::isFound).toList();
     this.spokenOf = !open.isEmpty() ? open : !found.isEmpty() ? found : all;
   }
 
@@ -42,14 +42,14 @@ public final class AskedTogether {
    * @param lines with the states that replies give them, in the order of the log
    * @return by the id of their row, in the order of the log
    */
-  public static Map<String, QuestionLog.Line> of(Collection<QuestionLog.Line> lines) {
-    Map<Integer, List<QuestionLog.Line>> byNumber = new LinkedHashMap<>();
-    for (QuestionLog.Line line : lines) {
+  public static Map<String, QuestionLog.LogLine> of(Collection<QuestionLog.LogLine> lines) {
+    Map<Integer, List<QuestionLog.LogLine>> byNumber = new LinkedHashMap<>();
+    for (QuestionLog.LogLine line : lines) {
       if (line.number() > 0)
         byNumber.computeIfAbsent(line.number(), number -> new ArrayList<>(1)).add(line);
     }
-    Map<String, QuestionLog.Line> rows = new LinkedHashMap<>();
-    for (List<QuestionLog.Line> same : byNumber.values()) {
+    Map<String, QuestionLog.LogLine> rows = new LinkedHashMap<>();
+    for (List<QuestionLog.LogLine> same : byNumber.values()) {
       rows.put(same.get(0).finding().id(), new AskedTogether(same).line());
     }
     return rows;
@@ -75,19 +75,21 @@ public final class AskedTogether {
     return same && whole.startsWith(document) ? whole.substring(document.length()) : whole;
   }
 
-  private static boolean isFound(QuestionLog.Line line) {
+  private static boolean isFound(QuestionLog.LogLine line) {
     return line.finding().suppressed().isEmpty() && line.finding().state() != State.RESOLVED;
   }
 
-  private QuestionLog.Line line() {
-    QuestionLog.Line now = spokenOf.get(0);
+  private QuestionLog.LogLine line() {
+    QuestionLog.LogLine now = spokenOf.get(0);
     boolean gone = now.finding().state() == State.RESOLVED;
-    return new QuestionLog.Line(
+    return new QuestionLog.LogLine(
         finding(),
         first.number(),
-        day(QuestionLog.Line::firstSeen, BinaryOperator.minBy(Comparator.naturalOrder())),
-        day(QuestionLog.Line::lastSeen, BinaryOperator.maxBy(Comparator.naturalOrder())),
-        gone ? day(QuestionLog.Line::goneOn, BinaryOperator.maxBy(Comparator.naturalOrder())) : "",
+        day(QuestionLog.LogLine::firstSeen, BinaryOperator.minBy(Comparator.naturalOrder())),
+        day(QuestionLog.LogLine::lastSeen, BinaryOperator.maxBy(Comparator.naturalOrder())),
+        gone
+            ? day(QuestionLog.LogLine::goneOn, BinaryOperator.maxBy(Comparator.naturalOrder()))
+            : "",
         now.remark(),
         now.refuted(),
         first.reply(),
@@ -96,7 +98,7 @@ public final class AskedTogether {
 
   private Finding finding() {
     Finding now = spokenOf.get(0).finding();
-    List<Finding> findings = spokenOf.stream().map(QuestionLog.Line::finding).toList();
+    List<Finding> findings = spokenOf.stream().map(QuestionLog.LogLine::finding).toList();
     Set<String> tags = new LinkedHashSet<>();
     Set<Origin> places = new LinkedHashSet<>();
     for (Finding finding : findings) {
@@ -114,11 +116,11 @@ public final class AskedTogether {
         now.attribute(),
         now.origin(),
         List.copyOf(places),
-        said(findings, Finding::message, Finding.Wording::message),
+        said(findings, Finding::message, Finding.FindingWording::message),
         same(findings, Finding::found),
         same(findings, Finding::expected),
         List.of(),
-        said(findings, Finding::question, Finding.Wording::question),
+        said(findings, Finding::question, Finding.FindingWording::question),
         distinct(findings, Finding::clause),
         now.source(),
         now.why(),
@@ -136,12 +138,12 @@ public final class AskedTogether {
   private static String said(
       List<Finding> findings,
       Function<Finding, String> own,
-      Function<Finding.Wording, String> ofAny) {
+      Function<Finding.FindingWording, String> ofAny) {
     if (findings.size() == 1) return own.apply(findings.get(0));
     Map<String, List<String>> tags = new LinkedHashMap<>();
     for (Finding finding : findings) {
       String sentence = ofAny.apply(finding.wording());
-      String key = sentence.contains(Finding.Wording.TAG) ? sentence : own.apply(finding);
+      String key = sentence.contains(Finding.FindingWording.TAG) ? sentence : own.apply(finding);
       tags.computeIfAbsent(key, words -> new ArrayList<>()).addAll(finding.tags());
     }
     return tags.entrySet().stream()
@@ -158,7 +160,7 @@ public final class AskedTogether {
     return findings.stream().map(of).distinct().collect(Collectors.joining(" "));
   }
 
-  private String day(Function<QuestionLog.Line, String> of, BinaryOperator<String> which) {
+  private String day(Function<QuestionLog.LogLine, String> of, BinaryOperator<String> which) {
     return all.stream().map(of).filter(day -> !day.isEmpty()).reduce(which).orElse("");
   }
 }

@@ -6,7 +6,7 @@ import clearbed.report.workbook.cell.Datum;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Styles.Look;
 import clearbed.report.workbook.layout.Headers;
-import clearbed.report.workbook.log.Column.Owner;
+import clearbed.report.workbook.log.LogColumn.Owner;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
@@ -24,11 +24,11 @@ public final class LogColumns {
   }
 
   /** The columns of {@link Headers#FINDINGS} or {@link Headers#QUESTIONS}. */
-  public List<Column> of(String sheet) {
+  public List<LogColumn> of(String sheet) {
     return sheet.equals(Headers.QUESTIONS) ? ofQuestions() : ofFindings();
   }
 
-  private List<Column> ofFindings() {
+  private List<LogColumn> ofFindings() {
     return List.of(
         fact(Headers.ID, 24, Finding::id),
         state(Headers.LEVEL, 9, Look.STRONG, line -> words(line.finding().level().word())),
@@ -43,7 +43,7 @@ public final class LogColumns {
         wording(Headers.QUESTION, 42, Finding::question),
         fact(Headers.WHY, 42, Finding::why),
         unprinted(Headers.WORDS, 60, finding -> nonNull(finding.origin().text())),
-        new Column(
+        new LogColumn(
             Headers.CLAUSE,
             70,
             Owner.WORDING,
@@ -58,11 +58,11 @@ public final class LogColumns {
         history(Headers.LAST_SEEN, Look.DATE, line -> new Datum.Day(line.lastSeen())),
         history(Headers.AGE, Look.COUNT, this::age),
         history(Headers.GONE_ON, Look.DATE, line -> new Datum.Day(line.goneOn())),
-        new Column(
+        new LogColumn(
             Headers.REMARK, 34, Owner.SHARED, Look.TEXT, false, line -> words(line.remark())));
   }
 
-  private List<Column> ofQuestions() {
+  private List<LogColumn> ofQuestions() {
     return List.of(
         state(Headers.NUMBER, 6, Look.COUNT, line -> new Datum.Count(line.number())),
         fact(Headers.TAGS, 13, finding -> String.join(", ", finding.tags())),
@@ -79,7 +79,7 @@ public final class LogColumns {
         people(Headers.NOTE, 22, Look.TO_FILL),
         fact(Headers.WHY, 36, Finding::why),
         wording(Headers.WORDING, 44, Finding::clause),
-        new Column(
+        new LogColumn(
             Headers.EARLIER, 30, Owner.SHARED, Look.TEXT, false, line -> words(line.answers())),
         unprintedState(Headers.LEVEL, 9, Look.STRONG, line -> line.finding().level().word()),
         unprinted(Headers.ID, 20, Finding::id));
@@ -89,11 +89,11 @@ public final class LogColumns {
     return finding.suppressed().isEmpty() ? finding.state().word() : Headers.SUPPRESSED;
   }
 
-  private static Datum number(QuestionLog.Line line) {
+  private static Datum number(QuestionLog.LogLine line) {
     return line.number() == 0 ? new Datum.Blank() : new Datum.Count(line.number());
   }
 
-  private Datum age(QuestionLog.Line line) {
+  private Datum age(QuestionLog.LogLine line) {
     try {
       LocalDate from = LocalDate.parse(line.firstSeen());
       LocalDate to = LocalDate.parse(line.goneOn().isEmpty() ? today : line.goneOn());
@@ -103,41 +103,42 @@ public final class LogColumns {
     }
   }
 
-  private Column link() {
+  private LogColumn link() {
     return state(Headers.OPEN, 6, Look.LINK, line -> links.link(line.finding().origin()));
   }
 
-  private static Column state(
-      String header, int width, Look look, Function<QuestionLog.Line, Datum> datum) {
-    return new Column(header, width, Owner.STATE, look, true, datum);
+  private static LogColumn state(
+      String header, int width, Look look, Function<QuestionLog.LogLine, Datum> datum) {
+    return new LogColumn(header, width, Owner.STATE, look, true, datum);
   }
 
-  private static Column unprintedState(
-      String header, int width, Look look, Function<QuestionLog.Line, String> text) {
-    return new Column(header, width, Owner.STATE, look, false, line -> words(text.apply(line)));
+  private static LogColumn unprintedState(
+      String header, int width, Look look, Function<QuestionLog.LogLine, String> text) {
+    return new LogColumn(header, width, Owner.STATE, look, false, line -> words(text.apply(line)));
   }
 
-  private static Column history(String header, Look look, Function<QuestionLog.Line, Datum> datum) {
-    return new Column(header, 11, Owner.STATE, look, false, datum);
+  private static LogColumn history(
+      String header, Look look, Function<QuestionLog.LogLine, Datum> datum) {
+    return new LogColumn(header, 11, Owner.STATE, look, false, datum);
   }
 
-  private static Column fact(String header, int width, Function<Finding, String> text) {
-    return new Column(header, width, Owner.FACT, Look.TEXT, true, line -> of(text, line));
+  private static LogColumn fact(String header, int width, Function<Finding, String> text) {
+    return new LogColumn(header, width, Owner.FACT, Look.TEXT, true, line -> of(text, line));
   }
 
-  private static Column unprinted(String header, int width, Function<Finding, String> text) {
-    return new Column(header, width, Owner.FACT, Look.TEXT, false, line -> of(text, line));
+  private static LogColumn unprinted(String header, int width, Function<Finding, String> text) {
+    return new LogColumn(header, width, Owner.FACT, Look.TEXT, false, line -> of(text, line));
   }
 
-  private static Column wording(String header, int width, Function<Finding, String> text) {
-    return new Column(header, width, Owner.WORDING, Look.TEXT, true, line -> of(text, line));
+  private static LogColumn wording(String header, int width, Function<Finding, String> text) {
+    return new LogColumn(header, width, Owner.WORDING, Look.TEXT, true, line -> of(text, line));
   }
 
-  private static Column people(String header, int width, Look look) {
-    return new Column(header, width, Owner.PEOPLE, look, true, line -> new Datum.Blank());
+  private static LogColumn people(String header, int width, Look look) {
+    return new LogColumn(header, width, Owner.PEOPLE, look, true, line -> new Datum.Blank());
   }
 
-  private static Datum of(Function<Finding, String> text, QuestionLog.Line line) {
+  private static Datum of(Function<Finding, String> text, QuestionLog.LogLine line) {
     return words(text.apply(line.finding()));
   }
 

@@ -11,7 +11,7 @@ import clearbed.report.workbook.cell.Styles;
 import clearbed.report.workbook.layout.CellContent;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;
-import clearbed.report.workbook.log.Column.Owner;
+import clearbed.report.workbook.log.LogColumn.Owner;
 import clearbed.report.workbook.typed.SetAsideSheet;
 import java.util.List;
 import java.util.Map;
@@ -29,10 +29,10 @@ public final class LogSheet {
   private static final int ASKED = 3;
 
   private final XSSFSheet sheet;
-  private final List<Column> columns;
+  private final List<LogColumn> columns;
   private final Pen pen;
 
-  public LogSheet(XSSFSheet sheet, List<Column> columns, Pen pen) {
+  public LogSheet(XSSFSheet sheet, List<LogColumn> columns, Pen pen) {
     this.sheet = sheet;
     this.columns = columns;
     this.pen = pen;
@@ -42,7 +42,7 @@ public final class LogSheet {
     return sheet.getSheetName();
   }
 
-  public List<Column> columns() {
+  public List<LogColumn> columns() {
     return columns;
   }
 
@@ -52,14 +52,14 @@ public final class LogSheet {
    *
    * @param rows where rows are made: the sheet itself, or its streaming twin
    */
-  public void fill(Sheet rows, List<QuestionLog.Line> lines) {
+  public void fill(Sheet rows, List<QuestionLog.LogLine> lines) {
     pen.turnTo(sheet);
     Row header = rows.createRow(0);
     Heights.points(header, 30);
     for (int column = 0; column < columns.size(); column++) writeHeader(header, column, column);
-    int[] widths = columns.stream().mapToInt(Column::width).toArray();
+    int[] widths = columns.stream().mapToInt(LogColumn::width).toArray();
     int at = 1;
-    for (QuestionLog.Line line : lines) {
+    for (QuestionLog.LogLine line : lines) {
       if (at == SheetSetup.LAST_ROW) {
         pen.text(rows.createRow(at), 0, SheetSetup.FULL, Styles.Look.STRONG);
         break;
@@ -84,13 +84,13 @@ public final class LogSheet {
    * @param kept where text goes that would be lost
    */
   public void update(
-      QuestionLog log, Before before, SetAsideSheet kept, List<QuestionLog.Line> lines) {
+      QuestionLog log, Before before, SetAsideSheet kept, List<QuestionLog.LogLine> lines) {
     pen.turnTo(sheet);
     SheetLayout layout = SheetLayout.ofLines(sheet, headers(), log.lines().values());
     kept.takeStrays(sheet, layout);
     addMissing(layout);
     int next = lastRow(layout) + 1;
-    for (QuestionLog.Line line : lines) {
+    for (QuestionLog.LogLine line : lines) {
       Row row = layout.rows().get(line.finding().id());
       boolean added = row == null;
       if (added) row = sheet.createRow(next++);
@@ -103,15 +103,15 @@ public final class LogSheet {
     sheet.setAutoFilter(new CellRangeAddress(top, Math.max(next - 1, top + 1), 0, width));
   }
 
-  private void add(Row row, SheetLayout layout, QuestionLog.Line line) {
-    for (Column column : columns) {
+  private void add(Row row, SheetLayout layout, QuestionLog.LogLine line) {
+    for (LogColumn column : columns) {
       pen.put(row, layout.column(column.header()), column.datum().apply(line), column.look());
     }
   }
 
   private void write(
-      Row row, SheetLayout layout, QuestionLog.Line line, Before before, SetAsideSheet kept) {
-    for (Column column : columns) {
+      Row row, SheetLayout layout, QuestionLog.LogLine line, Before before, SetAsideSheet kept) {
+    for (LogColumn column : columns) {
       if (column.owner() == Owner.PEOPLE) continue;
       int at = layout.column(column.header());
       Cell cell = row.getCell(at);
@@ -135,14 +135,14 @@ public final class LogSheet {
    * @param columns as they were then
    * @param lines as they were then, by finding id; empty when that is not known
    */
-  public record Before(List<Column> columns, Map<String, QuestionLog.Line> lines) {
+  public record Before(List<LogColumn> columns, Map<String, QuestionLog.LogLine> lines) {
     boolean isKnown(String id) {
       return lines.containsKey(id);
     }
 
     /** As people saw it; empty when it is not known. */
-    String shown(Column column, String id) {
-      QuestionLog.Line line = lines.get(id);
+    String shown(LogColumn column, String id) {
+      QuestionLog.LogLine line = lines.get(id);
       if (line == null) return "";
       return columns.stream()
           .filter(then -> then.header().equals(column.header()))
@@ -152,7 +152,7 @@ public final class LogSheet {
     }
 
     /** True when somebody typed over what stood there, or may have. */
-    boolean isTypedOver(Cell cell, Column column, Datum now, String id) {
+    boolean isTypedOver(Cell cell, LogColumn column, Datum now, String id) {
       if (SheetLayout.isBlank(cell)) return false;
       if (cell.getCellType() == CellType.FORMULA) return true;
       String text = SheetLayout.text(cell).strip();
@@ -172,7 +172,7 @@ public final class LogSheet {
     }
 
     /** Our words behind those that people added to the ones we wrote before. */
-    Datum withTheirs(Cell cell, Column column, Datum now, String id) {
+    Datum withTheirs(Cell cell, LogColumn column, Datum now, String id) {
       String text = SheetLayout.isBlank(cell) ? "" : CellContent.of(cell).shown();
       String old = shown(column, id);
       int at = old.isEmpty() ? -1 : text.indexOf(old);
@@ -185,7 +185,7 @@ public final class LogSheet {
   }
 
   private void addMissing(SheetLayout layout) {
-    for (Column column : columns) {
+    for (LogColumn column : columns) {
       if (layout.column(column.header()) >= 0) continue;
       int at = layout.append(column.header());
       writeHeader(layout.header(), at, columns.indexOf(column));
@@ -193,7 +193,7 @@ public final class LogSheet {
   }
 
   private void writeHeader(Row header, int at, int index) {
-    Column column = columns.get(index);
+    LogColumn column = columns.get(index);
     Styles.Look look = column.toFill() ? Styles.Look.HEADER_TO_FILL : Styles.Look.HEADER;
     pen.text(header, at, column.header(), look);
     sheet.setColumnWidth(at, column.width() * 256);
@@ -207,11 +207,11 @@ public final class LogSheet {
   }
 
   private List<String> headers() {
-    return columns.stream().map(Column::header).toList();
+    return columns.stream().map(LogColumn::header).toList();
   }
 
   private void printArea(int lastRow) {
-    int printed = (int) columns.stream().takeWhile(Column::printed).count();
+    int printed = (int) columns.stream().takeWhile(LogColumn::printed).count();
     int index = sheet.getWorkbook().getSheetIndex(sheet);
     sheet.getWorkbook().setPrintArea(index, 0, printed - 1, 0, lastRow);
   }

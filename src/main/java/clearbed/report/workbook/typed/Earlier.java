@@ -11,7 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param lines as that issue wrote them, by finding id; empty when that is not known
  * @param typed what people typed on the sheets that are written anew
  */
-public record Earlier(Map<String, QuestionLog.Line> lines, TypedCells typed) {
+public record Earlier(Map<String, QuestionLog.LogLine> lines, TypedCells typed) {
 
   public static Earlier of(QuestionLog log) throws IOException {
     if (!log.carries()) return new Earlier(Map.of(), TypedCells.none());

@@ -66,13 +66,13 @@ public final class Ledger {
    *
    * @return by finding id; empty when the sheet is not there; rows that cannot be read are left out
    */
-  public static Map<String, QuestionLog.Line> read(Workbook book) {
-    Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
+  public static Map<String, QuestionLog.LogLine> read(Workbook book) {
+    Map<String, QuestionLog.LogLine> lines = new LinkedHashMap<>();
     Sheet sheet = book.getSheet(SHEET);
     if (sheet == null) return lines;
     for (Row row : sheet) {
       if (row.getRowNum() < FIRST_ROW) continue;
-      QuestionLog.Line line = line(row);
+      QuestionLog.LogLine line = line(row);
       if (line != null) lines.putIfAbsent(line.finding().id(), line);
     }
     Map<?, ?> answers = noted(book, ANSWERS, Map.class, Map.of());
@@ -183,7 +183,7 @@ public final class Ledger {
     note.createCell(1).setCellValue(date);
     note.createCell(FORMAT).setCellValue(SheetLayout.FORMAT);
     int at = FIRST_ROW;
-    for (QuestionLog.Line line : log.lines().values()) {
+    for (QuestionLog.LogLine line : log.lines().values()) {
       if (at > LAST_LINE) break;
       fill(sheet.createRow(at++), line);
     }
@@ -198,7 +198,7 @@ public final class Ledger {
   public static void writeNames(Sheet sheet, ProjectNames names, QuestionLog log) {
     if (!names.isEmpty()) note(sheet, NAMES, names);
     Map<String, String> answers = new LinkedHashMap<>();
-    for (QuestionLog.Line line : log.lines().values()) {
+    for (QuestionLog.LogLine line : log.lines().values()) {
       if (!line.answers().isEmpty()) answers.put(line.finding().id(), line.answers());
     }
     if (!answers.isEmpty()) note(sheet, ANSWERS, answers);
@@ -226,7 +226,7 @@ public final class Ledger {
     PackedText.write(row, PACKED, packed);
   }
 
-  private static void fill(Row row, QuestionLog.Line line) {
+  private static void fill(Row row, QuestionLog.LogLine line) {
     row.createCell(0).setCellValue(SafeText.of(line.finding().id()));
     row.createCell(1).setCellValue(line.number());
     row.createCell(2).setCellValue(line.firstSeen());
@@ -237,12 +237,12 @@ public final class Ledger {
     PackedText.write(row, JSON, json(line.finding()));
   }
 
-  private static QuestionLog.Line line(Row row) {
+  private static QuestionLog.LogLine line(Row row) {
     if (row.getCell(JSON) == null) return null;
     try {
       Finding finding = MAPPER.readValue(PackedText.read(row, JSON), Finding.class);
       Cell number = row.getCell(1);
-      return new QuestionLog.Line(
+      return new QuestionLog.LogLine(
           finding,
           number == null ? 0 : (int) number.getNumericCellValue(),
           SheetLayout.text(row.getCell(2)),

@@ -71,8 +71,8 @@ public final class SetAsideSheet {
   }
 
   /** Keeps what was typed on sheets that are written anew. */
-  public void take(List<TypedSheet.Aside> asides) {
-    for (TypedSheet.Aside aside : asides) {
+  public void take(List<TypedSheet.AsideCell> asides) {
+    for (TypedSheet.AsideCell aside : asides) {
       TypedCell cell = aside.cell();
       String key = cell.key() == null ? "" : cell.key();
       String text = cell.content().shown();

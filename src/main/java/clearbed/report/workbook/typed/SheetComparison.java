@@ -32,7 +32,7 @@ final class SheetComparison {
   private List<Keyed> changed = new ArrayList<>();
 
   private final List<Keyed> unmet = new ArrayList<>();
-  private final List<Pair> pairs = new ArrayList<>();
+  private final List<RowPair> pairs = new ArrayList<>();
   private final List<TypedCell> typed = new ArrayList<>();
   private int width;
 
@@ -42,7 +42,7 @@ final class SheetComparison {
    * @param ours null for a row that people added
    * @param key null when other rows have it, too
    */
-  private record Pair(SheetRow now, SheetRow ours, String key) {}
+  private record RowPair(SheetRow now, SheetRow ours, String key) {}
 
   /** More was typed than is carried on; the message says where. */
   static final class TooMuchTyped extends IOException {
@@ -76,8 +76,8 @@ final class SheetComparison {
     }
     pair();
     boolean moved = pairs.stream().anyMatch(pair -> pair.ours().at() != pair.now().at());
-    for (Pair pair : pairs) compare(pair, moved);
-    for (Keyed added : changed) compare(new Pair(added.row(), null, null), moved);
+    for (RowPair pair : pairs) compare(pair, moved);
+    for (Keyed added : changed) compare(new RowPair(added.row(), null, null), moved);
     if (typed.size() > MOST_TYPED)
       throw new TooMuchTyped(
           "more than %,d cells were typed on its sheet %s; take out what is not of the log"
@@ -145,7 +145,8 @@ final class SheetComparison {
       Keyed own = search.apply(other);
       if (own == null) left.add(other);
       else
-        pairs.add(new Pair(other.row(), own.row(), twice.contains(own.key()) ? null : own.key()));
+        pairs.add(
+            new RowPair(other.row(), own.row(), twice.contains(own.key()) ? null : own.key()));
     }
     changed = left;
   }
@@ -153,7 +154,7 @@ final class SheetComparison {
   /**
    * @param moved true when rows stand elsewhere than they did, and formulas name other cells
    */
-  private void compare(Pair pair, boolean moved) {
+  private void compare(RowPair pair, boolean moved) {
     List<CellContent> left = new ArrayList<>(pair.now().cells());
     List<CellContent> gone = pair.ours() == null ? List.of() : gone(pair.ours(), left, moved);
     for (CellContent cell : left) {

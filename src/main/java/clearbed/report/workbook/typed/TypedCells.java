@@ -1,6 +1,6 @@
 package clearbed.report.workbook.typed;
 
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.report.workbook.layout.SheetRowSource;
 import clearbed.report.workbook.layout.SheetSnapshot;
 import clearbed.report.workbook.layout.SheetStream;
@@ -94,8 +94,8 @@ public final class TypedCells {
   }
 
   /** What has no place in the new workbook. */
-  public List<TypedSheet.Aside> asides() {
-    List<TypedSheet.Aside> all = new ArrayList<>();
+  public List<TypedSheet.AsideCell> asides() {
+    List<TypedSheet.AsideCell> all = new ArrayList<>();
     sheets.values().forEach(sheet -> all.addAll(sheet.asides()));
     return all;
   }
@@ -112,7 +112,7 @@ public final class TypedCells {
           if (sheet.count() == 0) return;
           remarks.add(
               "Sheet %s: what was typed there (%s) is kept, at its row or, with its old address, on the sheet %s."
-                  .formatted(name, Words.count(sheet.count(), "cell"), SetAsideSheet.SHEET));
+                  .formatted(name, Phrasing.count(sheet.count(), "cell"), SetAsideSheet.SHEET));
         });
     whole.forEach(
         (name, kept) ->

@@ -12,10 +12,10 @@ public final class TypedSheet {
   private final int width;
   private final Map<String, List<TypedCell>> byKey = new HashMap<>();
   private final List<TypedCell> rest = new ArrayList<>();
-  private final List<Aside> aside = new ArrayList<>();
+  private final List<AsideCell> aside = new ArrayList<>();
 
   /** What goes to the sheet of things set aside, and why. */
-  public record Aside(TypedCell cell, String reason) {}
+  public record AsideCell(TypedCell cell, String reason) {}
 
   /**
    * @param width columns that the earlier issue wrote in
@@ -60,11 +60,11 @@ public final class TypedSheet {
   }
 
   void setAside(TypedCell cell, String reason) {
-    aside.add(new Aside(cell, reason));
+    aside.add(new AsideCell(cell, reason));
   }
 
   /** All that found no place, in the order of the sheet. */
-  List<Aside> asides() {
+  List<AsideCell> asides() {
     for (TypedCell cell : rest) setAside(cell, cell.reason());
     rest.clear();
     for (List<TypedCell> cells : byKey.values()) {
@@ -72,7 +72,7 @@ public final class TypedSheet {
     }
     byKey.clear();
     aside.sort(
-        java.util.Comparator.comparingInt((Aside one) -> one.cell().row())
+        java.util.Comparator.comparingInt((AsideCell one) -> one.cell().row())
             .thenComparingInt(one -> one.cell().content().column()));
     return aside;
   }

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Where an entry is, by terms and in the words of its documents. */
-public final class Place {
+public final class TilePlace {
   private static final Pattern ABOVE_GROUND =
       words(
           "suspended|elevated|above[- ]?(?:grade|ground)|supported slab|metal deck|composite (?:deck|slab)"
@@ -39,7 +39,7 @@ public final class Place {
       words("in ?doors?|indoor|inside|internal|interior|natatorium|pool hall|pool house|basement");
   private static final Quantity MOSAIC = Quantity.of(3, Unit.INCH);
 
-  private Place() {}
+  private TilePlace() {}
 
   /** True for a slab that stands free of the ground, by its words or by the level of its room. */
   public static boolean aboveGround(Entry entry) {

@@ -5,8 +5,8 @@ import clearbed.model.Document;
 import java.util.Locale;
 
 /** Small turns of phrase. */
-public final class Words {
-  private Words() {}
+public final class Phrasing {
+  private Phrasing() {}
 
   public static String of(Document.Status status) {
     return status.name().toLowerCase(Locale.ROOT);

@@ -6,10 +6,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A spreadsheet expression over names in braces. */
-final class Expression {
+final class CellExpression {
   private static final Pattern NAME = Pattern.compile("\\{([^{}]+)\\}");
 
-  private Expression() {}
+  private CellExpression() {}
 
   /**
    * The expression with every name replaced.

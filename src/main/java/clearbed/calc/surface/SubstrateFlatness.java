@@ -1,9 +1,9 @@
 package clearbed.calc.surface;
 
-import clearbed.calc.figure.Figure;
+import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Fit;
 import clearbed.calc.figure.Given;
-import clearbed.calc.figure.Subject;
+import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.model.Calculation;
 import clearbed.model.Content;
@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param fit of the stated flatness under both straightedges, judged by slope; unknown when none is
  *     stated over 4 ft or more
  */
-public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
+public record SubstrateFlatness(Allowance allowance, Fit fit, Calculation calculation) {
 
   /**
    * @param overall under a long straightedge
@@ -60,13 +60,14 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
    *
    * @param stated empty when not stated
    */
-  public static Flatness of(Subject subject, Given longestEdge, Optional<Content.Flatness> stated) {
+  public static SubstrateFlatness of(
+      CalculationSubject subject, Given longestEdge, Optional<Content.Flatness> stated) {
     longestEdge.positive("the longest edge", Dimension.LENGTH);
     List<Content.Deviation> all = stated.map(Content.Flatness::deviations).orElse(List.of());
     Optional<Content.Deviation> overall = flattest(all, true);
     Optional<Content.Deviation> local = flattest(all, false);
     Fit fit = overall.map(one -> fit(longestEdge, one, local)).orElse(Fit.UNKNOWN);
-    return new Flatness(
+    return new SubstrateFlatness(
         allowance(longestEdge.high()), fit, calculation(subject, longestEdge, overall, local));
   }
 
@@ -74,7 +75,7 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
   private static Optional<Content.Deviation> flattest(List<Content.Deviation> all, boolean under) {
     return all.stream()
         .filter(one -> one.over().compareTo(LONG_STRAIGHTEDGE) >= 0 == under)
-        .min(Comparator.comparing(Flatness::slope));
+        .min(Comparator.comparing(SubstrateFlatness::slope));
   }
 
   private static Fit fit(Given edge, Content.Deviation overall, Optional<Content.Deviation> local) {
@@ -97,16 +98,16 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
   }
 
   private static Calculation calculation(
-      Subject subject,
+      CalculationSubject subject,
       Given longestEdge,
       Optional<Content.Deviation> stated,
       Optional<Content.Deviation> statedLocal) {
     Workings w = new Workings();
-    Figure edge = w.high("edge", "Longest edge of the tile", longestEdge);
-    Figure from = w.assumed("long_edge", "Closer allowance from", LONG_EDGE, SOURCE);
+    WorkedFigure edge = w.high("edge", "Longest edge of the tile", longestEdge);
+    WorkedFigure from = w.assumed("long_edge", "Closer allowance from", LONG_EDGE, SOURCE);
     Allowance allowance = allowance(edge.quantity());
     String test = "IF(" + edge.in(Unit.INCH) + "<{long_edge}-0.000000001,";
-    Figure overall =
+    WorkedFigure overall =
         w.step(
             "overall",
             "Deviation allowed in 10 ft",
@@ -114,14 +115,14 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
             test + "0.25,0.125)",
             allowance.overall().deviation());
     stated.ifPresent(one -> margin(w, overall, one));
-    Figure shortEdge =
+    WorkedFigure shortEdge =
         w.step(
             "local_over",
             "Length of the short straightedge",
             "12 in for shorter edges, else 24 in",
             "IF(" + edge.in(from.quantity().unit()) + "<{long_edge}-0.000000001,12,24)",
             allowance.local().over());
-    Figure local =
+    WorkedFigure local =
         w.step(
             "local",
             "Deviation allowed under the short straightedge",
@@ -133,19 +134,19 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
   }
 
   private static void shortMargin(
-      Workings w, Figure local, Figure shortEdge, Content.Deviation stated) {
-    Figure departure =
+      Workings w, WorkedFigure local, WorkedFigure shortEdge, Content.Deviation stated) {
+    WorkedFigure departure =
         w.high(
             "stated_local",
             "Deviation as stated, short straightedge",
             Given.stated(stated.deviation(), null, "as stated"));
-    Figure over =
+    WorkedFigure over =
         w.low(
             "stated_local_over",
             "Short straightedge as stated",
             Given.stated(stated.over(), null, "as stated"));
     double carried = slope(stated) * shortEdge.as(Unit.INCH);
-    Figure there =
+    WorkedFigure there =
         w.step(
             "local_carried",
             "Deviation as stated, carried to the short straightedge",
@@ -160,21 +161,21 @@ public record Flatness(Allowance allowance, Fit fit, Calculation calculation) {
         Quantity.of(local.as(Unit.INCH) * ROUNDED - carried, Unit.INCH));
   }
 
-  private static void margin(Workings w, Figure overall, Content.Deviation stated) {
+  private static void margin(Workings w, WorkedFigure overall, Content.Deviation stated) {
     Given words = Given.stated(stated.deviation(), null, "as stated");
-    Figure departure = w.high("stated", "Deviation as stated", words);
-    Figure over =
+    WorkedFigure departure = w.high("stated", "Deviation as stated", words);
+    WorkedFigure over =
         w.low(
             "stated_over",
             "Straightedge as stated",
             Given.stated(stated.over(), null, "as stated"));
-    Figure rounded =
+    WorkedFigure rounded =
         w.assumed(
             "rounded",
             "Room for rounded figures",
             Quantity.of(ROUNDED, Unit.ONE),
             "metric figures for the same flatness are rounded: 3.2 mm in 3 m is 1/8 in in 10 ft");
-    Figure carried =
+    WorkedFigure carried =
         w.step(
             "carried",
             "Deviation as stated, carried to 10 ft",

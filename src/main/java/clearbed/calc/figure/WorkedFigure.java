@@ -10,7 +10,7 @@ import java.math.MathContext;
  *
  * @param name as it stands in braces
  */
-public record Figure(String name, Quantity quantity) {
+public record WorkedFigure(String name, Quantity quantity) {
 
   /** The number in another unit. */
   public double as(Unit unit) {

@@ -3,7 +3,7 @@ package clearbed.model;
 import java.util.Locale;
 
 /** What is wrong. */
-public enum Kind {
+public enum FindingKind {
   MISSING,
   INADEQUATE,
   INCOMPATIBLE,

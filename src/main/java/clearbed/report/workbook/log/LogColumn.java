@@ -11,13 +11,13 @@ import java.util.function.Function;
  * @param width in characters
  * @param printed false for columns that stay out of the print area
  */
-public record Column(
+public record LogColumn(
     String header,
     int width,
     Owner owner,
     Styles.Look look,
     boolean printed,
-    Function<QuestionLog.Line, Datum> datum) {
+    Function<QuestionLog.LogLine, Datum> datum) {
 
   /** Who may write in a column. */
   enum Owner {

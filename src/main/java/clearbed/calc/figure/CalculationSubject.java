@@ -7,10 +7,10 @@ package clearbed.calc.figure;
  * @param tag the entry, or a name for the case
  * @param metric true where nothing is to be shown in inches
  */
-public record Subject(String check, String tag, boolean metric) {
+public record CalculationSubject(String check, String tag, boolean metric) {
 
   /** One that is shown in both systems of units. */
-  public Subject(String check, String tag) {
+  public CalculationSubject(String check, String tag) {
     this(check, tag, false);
   }
 

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param place one of the places of the finding
  * @param first true for the first note of its document, which says who decides
  */
-public record Note(Finding finding, Origin place, boolean first) {
+public record FindingNote(Finding finding, Origin place, boolean first) {
   /** Who the comments are by. */
   public static final String AUTHOR = OwnNotes.AUTHOR;
 
