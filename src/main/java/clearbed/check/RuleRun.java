@@ -134,13 +134,8 @@ final class RuleRun {
         subject,
         FindingKind.MISSING,
         level,
-        origin,
-        List.of(),
-        message,
-        "",
-        "",
-        List.of(),
-        "");
+        FindingWriter.Where.at(origin),
+        FindingWriter.What.of(message, "", ""));
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {
@@ -157,13 +152,8 @@ final class RuleRun {
         subjects.of(f, entries),
         f.kind(),
         level,
-        f.origin(),
-        f.places(),
-        message,
-        f.found(),
-        f.expected(),
-        f.steps(),
-        f.question());
+        new FindingWriter.Where(f.origin(), f.places()),
+        new FindingWriter.What(message, f.found(), f.expected(), f.steps(), f.question()));
   }
 
   private static Level noMoreThanWarning(Level level) {
@@ -175,29 +165,11 @@ final class RuleRun {
       String subject,
       FindingKind kind,
       Level level,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question) {
+      FindingWriter.Where where,
+      FindingWriter.What what) {
     List<String> tags = entries.stream().map(Entry::tag).toList();
     return writer.write(
-        rule,
-        new FindingWriter.Case(
-            subject,
-            rule.attribute(),
-            kind,
-            level,
-            tags,
-            origin,
-            places,
-            message,
-            found,
-            expected,
-            steps,
-            question));
+        rule, new FindingWriter.Case(subject, rule.attribute(), kind, level, tags, where, what));
   }
 
   /** The place in the section where the missing words would stand, else its beginning. */

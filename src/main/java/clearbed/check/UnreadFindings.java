@@ -98,15 +98,17 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             tags,
-            first,
-            undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList(),
-            "Nothing says whether {tag} is glass tile, in a document titled '"
-                + title
-                + "'. It was not checked.",
-            TagWords.of(tags),
-            "a material for each tag",
-            List.of(),
-            "Is {tag} glass tile?"));
+            new FindingWriter.Where(
+                first,
+                undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList()),
+            new FindingWriter.What(
+                "Nothing says whether {tag} is glass tile, in a document titled '"
+                    + title
+                    + "'. It was not checked.",
+                TagWords.of(tags),
+                "a material for each tag",
+                List.of(),
+                "Is {tag} glass tile?")));
   }
 
   private static Finding finding(
@@ -123,13 +125,13 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             List.copyOf(asked.tags),
-            places.get(0),
-            places.subList(1, places.size()),
-            rule.wording().missing().replace("{found}", found),
-            found,
-            about,
-            List.of(),
-            rule.wording().question()));
+            new FindingWriter.Where(places.get(0), places.subList(1, places.size())),
+            new FindingWriter.What(
+                rule.wording().missing().replace("{found}", found),
+                found,
+                about,
+                List.of(),
+                rule.wording().question())));
   }
 
   private static String quoted(List<Account.Unread> words) {

@@ -23,7 +23,6 @@ public final class FindingWriter {
    * What a finding says beyond its rule.
    *
    * @param subject second part of the id: tag, section or clause words
-   * @param question in place of the rule's own; empty to use that
    */
   public record Case(
       String subject,
@@ -31,41 +30,49 @@ public final class FindingWriter {
       FindingKind kind,
       Level level,
       List<String> tags,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question) {
-    public Case(
-        String subject,
-        String attribute,
-        FindingKind kind,
-        Level level,
-        List<String> tags,
-        Origin origin,
-        List<Origin> places,
-        String message,
-        String found,
-        String expected,
-        List<String> steps) {
-      this(
-          subject, attribute, kind, level, tags, origin, places, message, found, expected, steps,
-          "");
+      Where where,
+      What what) {}
+
+  /**
+   * Where a finding is.
+   *
+   * @param places besides the first
+   */
+  public record Where(Origin origin, List<Origin> places) {
+    public static Where at(Origin origin) {
+      return new Where(origin, List.of());
     }
   }
 
+  /**
+   * What is said of it.
+   *
+   * @param steps of a calculation
+   * @param question in place of the rule's own; empty to use that
+   */
+  public record What(
+      String message, String found, String expected, List<String> steps, String question) {
+    /** What takes no calculation, and asks as the rule does. */
+    public static What of(String message, String found, String expected) {
+      return new What(message, found, expected, List.of(), "");
+    }
+  }
+
+  /** The finding of a rule in one case, in the words of both. */
   public Finding write(Rule rule, Case c) {
     Rule.RuleWording w = rule.wording();
     String expected =
-        !c.expected().isEmpty()
-            ? c.expected()
+        !c.what().expected().isEmpty()
+            ? c.what().expected()
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
     Finding.FindingWording wording =
         new Finding.FindingWording(
-            once(filled(c.message(), c, expected)),
-            once(filled(c.question().isEmpty() ? w.question() : c.question(), c, expected)));
+            once(filled(c.what().message(), c, expected)),
+            once(
+                filled(
+                    c.what().question().isEmpty() ? w.question() : c.what().question(),
+                    c,
+                    expected)));
     return new Finding(
         id(rule, c),
         rule.reportedAs(),
@@ -74,12 +81,12 @@ public final class FindingWriter {
         State.NEW,
         c.tags(),
         c.attribute(),
-        c.origin(),
-        c.places(),
+        c.where().origin(),
+        c.where().places(),
         TagWords.of(wording.message(), c.tags()),
-        once(Inches.written(c.found())),
+        once(Inches.written(c.what().found())),
         once(Inches.written(expected)),
-        c.steps().stream().map(this::once).toList(),
+        c.what().steps().stream().map(this::once).toList(),
         TagWords.of(wording.question(), c.tags()),
         w.clause(),
         once(rule.sourceWithMark()),
@@ -105,7 +112,7 @@ public final class FindingWriter {
   private static String filled(String template, Case c, String expected) {
     return Inches.written(
         template
-            .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
+            .replace("{found}", DisplayText.shortened(c.what().found(), LONGEST_FOUND))
             .replace("{expected}", expected));
   }
 

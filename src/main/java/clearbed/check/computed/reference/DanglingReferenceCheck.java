@@ -191,12 +191,8 @@ public final class DanglingReferenceCheck implements SetComputation {
                   FindingKind.MISSING,
                   level,
                   List.of(),
-                  origin,
-                  List.of(),
-                  message,
-                  what,
-                  "in the set",
-                  List.of()));
+                  FindingWriter.Where.at(origin),
+                  FindingWriter.What.of(message, what, "in the set")));
     }
   }
 

@@ -170,11 +170,7 @@ public final class ReferencesCheck implements SetComputation {
                 unused ? FindingKind.UNRESOLVED : FindingKind.MISSING,
                 !lost && (unused || bears(scene, c)) ? rule.level() : Level.NOTE,
                 List.of(),
-                c.origin(),
-                List.of(),
-                message,
-                c.asWritten(),
-                "",
-                List.of()));
+                FindingWriter.Where.at(c.origin()),
+                FindingWriter.What.of(message, c.asWritten(), "")));
   }
 }

@@ -71,11 +71,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 level,
                 List.of(),
-                c.origin(),
-                List.of(),
-                message,
-                c.asWritten(),
-                expected,
-                List.of()));
+                FindingWriter.Where.at(c.origin()),
+                FindingWriter.What.of(message, c.asWritten(), expected)));
   }
 }

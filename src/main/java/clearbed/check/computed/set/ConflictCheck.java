@@ -204,11 +204,7 @@ public final class ConflictCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 tags,
-                a.origin(),
-                List.of(b.origin()),
-                message,
-                found,
-                "one value",
-                List.of()));
+                new FindingWriter.Where(a.origin(), List.of(b.origin())),
+                FindingWriter.What.of(message, found, "one value")));
   }
 }

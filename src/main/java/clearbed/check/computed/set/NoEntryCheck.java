@@ -35,12 +35,9 @@ public final class NoEntryCheck implements SetComputation {
                     FindingKind.UNREAD,
                     rule.level(),
                     List.of(),
-                    places.get(0),
-                    places.subList(1, places.size()),
-                    rule.wording().missing().replace("{found}", found),
-                    found,
-                    "",
-                    List.of())));
+                    new FindingWriter.Where(places.get(0), places.subList(1, places.size())),
+                    FindingWriter.What.of(
+                        rule.wording().missing().replace("{found}", found), found, ""))));
   }
 
   /** One place of each document first, then the rest, as long as there is room. */

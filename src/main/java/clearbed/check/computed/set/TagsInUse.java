@@ -38,12 +38,8 @@ final class TagsInUse {
                 FindingKind.MISSING,
                 rule.level(),
                 List.of(tag),
-                origin,
-                also,
-                said,
-                tag,
-                expected,
-                List.of()));
+                new FindingWriter.Where(origin, also),
+                FindingWriter.What.of(said, tag, expected)));
   }
 
   static void stranger(

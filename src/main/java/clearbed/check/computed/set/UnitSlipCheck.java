@@ -172,12 +172,8 @@ public final class UnitSlipCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 piece.tags(),
-                piece.origin(),
-                List.of(),
-                message,
-                found,
-                expected(a, b),
-                steps(a, b)));
+                FindingWriter.Where.at(piece.origin()),
+                new FindingWriter.What(message, found, expected(a, b), steps(a, b), "")));
   }
 
   /** Either figure in both units: one of them is meant. */

@@ -227,12 +227,8 @@ public final class UnresolvedCheck implements SetComputation {
                 FindingKind.UNRESOLVED,
                 rule.level(),
                 List.copyOf(tags),
-                group.get(0).origin(),
-                others,
-                message,
-                found,
-                "a decision",
-                List.of()));
+                new FindingWriter.Where(group.get(0).origin(), others),
+                FindingWriter.What.of(message, found, "a decision")));
   }
 
   /** The clause in its own words: numbers change when a clause is put in before it. */

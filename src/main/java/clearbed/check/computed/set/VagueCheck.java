@@ -159,11 +159,10 @@ public final class VagueCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 rule.level(),
                 piece.tags(),
-                piece.origin(),
-                List.of(),
-                "\"" + words + "\" stands where a requirement belongs.",
-                words,
-                "a standard, a figure or a product",
-                List.of()));
+                FindingWriter.Where.at(piece.origin()),
+                FindingWriter.What.of(
+                    "\"" + words + "\" stands where a requirement belongs.",
+                    words,
+                    "a standard, a figure or a product")));
   }
 }
