@@ -3,6 +3,7 @@ package clearbed.check;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Applicability;
 import clearbed.check.rules.Expectation;
+import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -103,23 +104,19 @@ final class EntryJudge {
 
   /** What does not go together stands in two places: the value, and what makes the rule apply. */
   private Judgement withOtherSide(Judgement.Failed f, Entry entry) {
-    Set<Origin> places = new LinkedHashSet<>(f.places());
+    Set<Origin> places = new LinkedHashSet<>(f.at().others());
     for (Map<String, List<String>> way : rule.when()) {
       for (String attribute : way.keySet()) {
         entry.governing(attribute).stream()
             .map(v -> v.origin())
-            .filter(o -> !o.equals(f.origin()))
+            .filter(o -> !o.equals(f.at().origin()))
             .forEach(places::add);
       }
     }
     return new Judgement.Failed(
         f.kind(),
-        f.message(),
-        f.found(),
-        f.expected(),
-        f.origin(),
-        new ArrayList<>(places),
-        f.steps(),
+        f.words(),
+        new FindingPlaces(f.at().origin(), new ArrayList<>(places)),
         f.calculations());
   }
 }

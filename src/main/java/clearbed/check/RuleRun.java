@@ -3,6 +3,8 @@ package clearbed.check;
 import clearbed.base.Parallel;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -78,8 +80,12 @@ final class RuleRun {
         unanswered.add(rule, entry, u.words());
       } else if (judgement instanceof Judgement.Failed f) {
         String key =
-            f.steps().isEmpty()
-                ? f.kind() + f.origin().place() + f.origin().text() + f.found() + f.message()
+            f.words().steps().isEmpty()
+                ? f.kind()
+                    + f.at().origin().place()
+                    + f.at().origin().text()
+                    + f.words().found()
+                    + f.words().message()
                 : entry.tag();
         failures.putIfAbsent(key, f);
         failed.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
@@ -134,12 +140,12 @@ final class RuleRun {
         subject,
         FindingKind.MISSING,
         level,
-        FindingWriter.Where.at(origin),
-        FindingWriter.What.of(message, "", ""));
+        FindingPlaces.at(origin),
+        FindingWords.of(message, "", ""));
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {
-    String own = f.message().isEmpty() ? rule.wording().inadequate() : f.message();
+    String own = f.words().message().isEmpty() ? rule.wording().inadequate() : f.words().message();
     String message =
         own.isEmpty()
             ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
@@ -152,8 +158,13 @@ final class RuleRun {
         subjects.of(f, entries),
         f.kind(),
         level,
-        new FindingWriter.Where(f.origin(), f.places()),
-        new FindingWriter.What(message, f.found(), f.expected(), f.steps(), f.question()));
+        f.at(),
+        new FindingWords(
+            message,
+            f.words().found(),
+            f.words().expected(),
+            f.words().steps(),
+            f.words().question()));
   }
 
   private static Level noMoreThanWarning(Level level) {
@@ -165,11 +176,11 @@ final class RuleRun {
       String subject,
       FindingKind kind,
       Level level,
-      FindingWriter.Where where,
-      FindingWriter.What what) {
+      FindingPlaces at,
+      FindingWords words) {
     List<String> tags = entries.stream().map(Entry::tag).toList();
     return writer.write(
-        rule, new FindingWriter.Case(subject, rule.attribute(), kind, level, tags, where, what));
+        rule, new FindingWriter.Case(subject, rule.attribute(), kind, level, tags, at, words));
   }
 
   /** The place in the section where the missing words would stand, else its beginning. */

@@ -4,6 +4,8 @@ import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
 import clearbed.check.judge.TagWords;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Account;
 import clearbed.model.Entry;
@@ -98,10 +100,10 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             tags,
-            new FindingWriter.Where(
+            new FindingPlaces(
                 first,
                 undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList()),
-            new FindingWriter.What(
+            new FindingWords(
                 "Nothing says whether {tag} is glass tile, in a document titled '"
                     + title
                     + "'. It was not checked.",
@@ -125,8 +127,8 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             List.copyOf(asked.tags),
-            new FindingWriter.Where(places.get(0), places.subList(1, places.size())),
-            new FindingWriter.What(
+            new FindingPlaces(places.get(0), places.subList(1, places.size())),
+            new FindingWords(
                 rule.wording().missing().replace("{found}", found),
                 found,
                 about,

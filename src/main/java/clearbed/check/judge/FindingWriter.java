@@ -1,11 +1,12 @@
 package clearbed.check.judge;
 
 import clearbed.base.DisplayText;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.FindingKind;
 import clearbed.model.Level;
-import clearbed.model.Origin;
 import clearbed.model.State;
 import java.util.List;
 import java.util.Locale;
@@ -30,47 +31,22 @@ public final class FindingWriter {
       FindingKind kind,
       Level level,
       List<String> tags,
-      Where where,
-      What what) {}
-
-  /**
-   * Where a finding is.
-   *
-   * @param places besides the first
-   */
-  public record Where(Origin origin, List<Origin> places) {
-    public static Where at(Origin origin) {
-      return new Where(origin, List.of());
-    }
-  }
-
-  /**
-   * What is said of it.
-   *
-   * @param steps of a calculation
-   * @param question in place of the rule's own; empty to use that
-   */
-  public record What(
-      String message, String found, String expected, List<String> steps, String question) {
-    /** What takes no calculation, and asks as the rule does. */
-    public static What of(String message, String found, String expected) {
-      return new What(message, found, expected, List.of(), "");
-    }
-  }
+      FindingPlaces at,
+      FindingWords words) {}
 
   /** The finding of a rule in one case, in the words of both. */
   public Finding write(Rule rule, Case c) {
     Rule.RuleWording w = rule.wording();
     String expected =
-        !c.what().expected().isEmpty()
-            ? c.what().expected()
+        !c.words().expected().isEmpty()
+            ? c.words().expected()
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
     Finding.FindingWording wording =
         new Finding.FindingWording(
-            once(filled(c.what().message(), c, expected)),
+            once(filled(c.words().message(), c, expected)),
             once(
                 filled(
-                    c.what().question().isEmpty() ? w.question() : c.what().question(),
+                    c.words().question().isEmpty() ? w.question() : c.words().question(),
                     c,
                     expected)));
     return new Finding(
@@ -81,12 +57,12 @@ public final class FindingWriter {
         State.NEW,
         c.tags(),
         c.attribute(),
-        c.where().origin(),
-        c.where().places(),
+        c.at().origin(),
+        c.at().others(),
         TagWords.of(wording.message(), c.tags()),
-        once(Inches.written(c.what().found())),
+        once(Inches.written(c.words().found())),
         once(Inches.written(expected)),
-        c.what().steps().stream().map(this::once).toList(),
+        c.words().steps().stream().map(this::once).toList(),
         TagWords.of(wording.question(), c.tags()),
         w.clause(),
         once(rule.sourceWithMark()),
@@ -112,7 +88,7 @@ public final class FindingWriter {
   private static String filled(String template, Case c, String expected) {
     return Inches.written(
         template
-            .replace("{found}", DisplayText.shortened(c.what().found(), LONGEST_FOUND))
+            .replace("{found}", DisplayText.shortened(c.words().found(), LONGEST_FOUND))
             .replace("{expected}", expected));
   }
 

@@ -1,6 +1,8 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Expectation;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.model.Bound;
@@ -96,7 +98,9 @@ public final class Judge {
     if (!excluded.isEmpty() && required) {
       Value v = excluded.get(0);
       return new Judgement.Failed(
-          rule.kind(), "", "not required: " + v.asWritten(), v.origin(), List.of());
+          rule.kind(),
+          FindingWords.of("", "not required: " + v.asWritten(), ""),
+          FindingPlaces.at(v.origin()));
     }
     if (!excluded.isEmpty() && rule.expectation() instanceof Expectation.NoneOf)
       return satisfied(excluded);
@@ -106,10 +110,8 @@ public final class Judge {
         Value v = mistaken.get(0);
         return new Judgement.Failed(
             FindingKind.INADEQUATE,
-            rule.mistaken().message(),
-            v.asWritten(),
-            v.origin(),
-            List.of());
+            FindingWords.of(rule.mistaken().message(), v.asWritten(), ""),
+            FindingPlaces.at(v.origin()));
       }
     }
     return new Judgement.Missing();
@@ -153,7 +155,10 @@ public final class Judge {
     Value first = wrong.get(0);
     List<Origin> others = new ArrayList<>();
     wrong.stream().skip(1).map(Value::origin).distinct().forEach(others::add);
-    return new Judgement.Failed(rule.kind(), "", found(wrong), first.origin(), others);
+    return new Judgement.Failed(
+        rule.kind(),
+        FindingWords.of("", found(wrong), ""),
+        new FindingPlaces(first.origin(), others));
   }
 
   /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
@@ -191,10 +196,8 @@ public final class Judge {
     if (missing.isEmpty()) return satisfied(values);
     return new Judgement.Failed(
         rule.kind(),
-        "",
-        found(values) + "; not named: " + String.join(", ", missing),
-        values.get(0).origin(),
-        List.of());
+        FindingWords.of("", found(values) + "; not named: " + String.join(", ", missing), ""),
+        FindingPlaces.at(values.get(0).origin()));
   }
 
   private Judgement agrees(Rule rule, List<Value> values, List<Value> others) {
@@ -206,10 +209,8 @@ public final class Judge {
     if (same) return satisfied(values);
     return new Judgement.Failed(
         FindingKind.CONFLICTING,
-        "",
-        found(values) + " against " + found(others),
-        values.get(0).origin(),
-        List.of(others.get(0).origin()));
+        FindingWords.of("", found(values) + " against " + found(others), ""),
+        new FindingPlaces(values.get(0).origin(), List.of(others.get(0).origin())));
   }
 
   /** True when whatever meets the stated figure also meets the wanted one. */

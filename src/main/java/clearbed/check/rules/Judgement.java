@@ -71,34 +71,12 @@ public sealed interface Judgement {
     }
   }
 
-  /**
-   * What is said will not do.
-   *
-   * @param message in place of the rule's own; empty to use that
-   * @param expected in place of the rule's own; empty to use that
-   * @param question in place of the rule's own; empty to use that
-   */
+  /** What is said will not do. */
   record Failed(
-      FindingKind kind,
-      String message,
-      String found,
-      String expected,
-      Origin origin,
-      List<Origin> places,
-      List<String> steps,
-      List<Calculation> calculations,
-      String question)
+      FindingKind kind, FindingWords words, FindingPlaces at, List<Calculation> calculations)
       implements Judgement {
-    public Failed(
-        FindingKind kind,
-        String message,
-        String found,
-        String expected,
-        Origin origin,
-        List<Origin> places,
-        List<String> steps,
-        List<Calculation> calculations) {
-      this(kind, message, found, expected, origin, places, steps, calculations, "");
+    public Failed(FindingKind kind, FindingWords words, FindingPlaces at) {
+      this(kind, words, at, List.of());
     }
 
     /** A figure is stated, and nobody can say which: neither missing nor enough. */
@@ -109,29 +87,14 @@ public sealed interface Judgement {
               .formatted(figure.written(), label.toLowerCase(Locale.ROOT));
       return new Failed(
           FindingKind.UNREAD,
-          label + " of {tag} is {found}.",
-          figure.text(),
-          "",
-          value.origin(),
-          List.of(),
-          List.of(),
-          List.of(),
-          question);
-    }
-
-    public Failed(FindingKind kind, String message, String found, String expected, Origin origin) {
-      this(kind, message, found, expected, origin, List.of(), List.of(), List.of());
-    }
-
-    public Failed(
-        FindingKind kind, String message, String found, Origin origin, List<Origin> places) {
-      this(kind, message, found, "", origin, places, List.of(), List.of());
+          new FindingWords(label + " of {tag} is {found}.", figure.text(), "", List.of(), question),
+          FindingPlaces.at(value.origin()));
     }
 
     @Override
     public Verdict verdict(String check, String tag) {
       Outcome outcome = kind == FindingKind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
-      return new Verdict(check, tag, outcome, found, origin);
+      return new Verdict(check, tag, outcome, words.found(), at.origin());
     }
   }
 }

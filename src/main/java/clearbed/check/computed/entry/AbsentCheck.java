@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -19,7 +21,10 @@ public final class AbsentCheck implements Computation {
     List<Value> asked = all.stream().filter(v -> !v.excluded() && !v.open()).toList();
     if (asked.isEmpty()) return notAsked(rule, entry);
     List<Origin> others = asked.stream().skip(1).map(Value::origin).distinct().toList();
-    return new Judgement.Failed(rule.kind(), "", Judge.found(asked), asked.get(0).origin(), others);
+    return new Judgement.Failed(
+        rule.kind(),
+        FindingWords.of("", Judge.found(asked), ""),
+        new FindingPlaces(asked.get(0).origin(), others));
   }
 
   private static Judgement notAsked(Rule rule, Entry entry) {

@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -54,7 +56,9 @@ public final class CoverageCheck implements Computation {
     String expected =
         seeThrough ? "100 % without voids, since it can be seen through" : "95 % or more";
     return new Judgement.Failed(
-        FindingKind.INADEQUATE, "", Judge.found(values), expected, values.get(0).origin());
+        FindingKind.INADEQUATE,
+        FindingWords.of("", Judge.found(values), expected),
+        FindingPlaces.at(values.get(0).origin()));
   }
 
   private static Content.Amount atLeast(double percent) {

@@ -8,6 +8,8 @@ import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
 import clearbed.check.judge.TilePlace;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -91,26 +93,27 @@ public final class DeflectionCheck implements Computation {
   private static Judgement failed(String found, Value first, Calculation calculation) {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
-        "",
-        found,
-        "L/360 at the least, and stiffer where the tile maker asks for it",
-        first.origin(),
-        List.of(),
-        calculation == null ? List.of() : Steps.of(calculation),
+        new FindingWords(
+            "",
+            found,
+            "L/360 at the least, and stiffer where the tile maker asks for it",
+            calculation == null ? List.of() : Steps.of(calculation),
+            ""),
+        FindingPlaces.at(first.origin()),
         calculation == null ? List.of() : List.of(calculation));
   }
 
   private static Judgement asked(String found, Origin origin, Calculation calculation) {
     return new Judgement.Failed(
         FindingKind.UNRESOLVED,
-        "The deflection limit of {tag}, {found}, is that of tile at large; glass tile makers may ask"
-            + " for more.",
-        found,
-        "the tile maker's own limit, where there is one",
-        origin,
-        List.of(),
-        List.of(),
-        List.of(calculation),
-        "Which deflection limit does the maker of {tag} ask for? Some ask for L/480 or L/600.");
+        new FindingWords(
+            "The deflection limit of {tag}, {found}, is that of tile at large; glass tile makers may ask"
+                + " for more.",
+            found,
+            "the tile maker's own limit, where there is one",
+            List.of(),
+            "Which deflection limit does the maker of {tag} ask for? Some ask for L/480 or L/600."),
+        FindingPlaces.at(origin),
+        List.of(calculation));
   }
 }

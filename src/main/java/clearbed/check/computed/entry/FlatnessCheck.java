@@ -9,6 +9,8 @@ import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
 import clearbed.check.judge.TilePlace;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -71,12 +73,9 @@ public final class FlatnessCheck implements Computation {
     boolean depends = flatness.fit() == Fit.DEPENDS;
     return new Judgement.Failed(
         depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
-        "",
-        Judge.found(values),
-        expected(edge),
-        first.origin(),
-        List.of(),
-        Steps.of(flatness.calculation()),
+        new FindingWords(
+            "", Judge.found(values), expected(edge), Steps.of(flatness.calculation()), ""),
+        FindingPlaces.at(first.origin()),
         List.of(flatness.calculation()));
   }
 
@@ -96,12 +95,9 @@ public final class FlatnessCheck implements Computation {
       return new Judgement.Satisfied(Judge.found(values), first.origin());
     return new Judgement.Failed(
         even.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
-        "",
-        Judge.found(values),
-        standard.words(),
-        first.origin(),
-        List.of(),
-        Steps.of(even.calculation()),
+        new FindingWords(
+            "", Judge.found(values), standard.words(), Steps.of(even.calculation()), ""),
+        FindingPlaces.at(first.origin()),
         List.of(even.calculation()));
   }
 

@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -35,6 +37,8 @@ public final class SeeThroughMembraneCheck implements Computation {
         .distinct()
         .forEach(places::add);
     return new Judgement.Failed(
-        FindingKind.INCOMPATIBLE, "", Judge.found(layers), layers.get(0).origin(), places);
+        FindingKind.INCOMPATIBLE,
+        FindingWords.of("", Judge.found(layers), ""),
+        new FindingPlaces(layers.get(0).origin(), places));
   }
 }

@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -113,13 +115,7 @@ public final class SlipCheck implements Computation {
       FindingKind kind, List<Value> values, String expected, String message, String question) {
     return new Judgement.Failed(
         kind,
-        message,
-        Judge.found(values),
-        expected,
-        values.get(0).origin(),
-        List.of(),
-        List.of(),
-        List.of(),
-        question);
+        new FindingWords(message, Judge.found(values), expected, List.of(), question),
+        FindingPlaces.at(values.get(0).origin()));
   }
 }

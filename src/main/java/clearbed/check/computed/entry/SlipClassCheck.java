@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -153,15 +155,14 @@ public final class SlipClassCheck implements Computation {
   private static Judgement pendulumAsked(List<Value> shod) {
     return new Judgement.Failed(
         FindingKind.UNRESOLVED,
-        "The slip resistance of {tag} is stated by a ramp test with oil ({found}); of water that says"
-            + " little.",
-        Judge.found(shod),
-        "a wet pendulum test value of 36 or more with slider 96",
-        shod.get(0).origin(),
-        List.of(),
-        List.of(),
-        List.of(),
-        "What is the wet pendulum test value of {tag}, with slider 96?");
+        new FindingWords(
+            "The slip resistance of {tag} is stated by a ramp test with oil ({found}); of water that says"
+                + " little.",
+            Judge.found(shod),
+            "a wet pendulum test value of 36 or more with slider 96",
+            List.of(),
+            "What is the wet pendulum test value of {tag}, with slider 96?"),
+        FindingPlaces.at(shod.get(0).origin()));
   }
 
   private static Judgement failed(List<Value> values, String named, String expected) {
@@ -172,10 +173,8 @@ public final class SlipClassCheck implements Computation {
       List<Value> values, String message, String named, String expected) {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
-        message,
-        named + Judge.found(values),
-        expected,
-        values.get(0).origin());
+        FindingWords.of(message, named + Judge.found(values), expected),
+        FindingPlaces.at(values.get(0).origin()));
   }
 
   private static boolean all(List<Value> values, Predicate<Value> good) {

@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -56,10 +58,8 @@ public final class SlopeCheck implements Computation {
       if (slope.isEmpty() || slope.getAsDouble() >= least * ROUNDING) continue;
       return new Judgement.Failed(
           FindingKind.INADEQUATE,
-          "",
-          percent(slope.getAsDouble()),
-          percent(least) + " or more",
-          value.origin());
+          FindingWords.of("", percent(slope.getAsDouble()), percent(least) + " or more"),
+          FindingPlaces.at(value.origin()));
     }
     return Judge.satisfied(values);
   }

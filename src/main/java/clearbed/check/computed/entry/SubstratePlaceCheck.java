@@ -3,6 +3,8 @@ package clearbed.check.computed.entry;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.TilePlace;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -85,20 +87,19 @@ public final class SubstratePlaceCheck implements Computation {
                 .map(v -> instead(v.content().text()))
                 .distinct()
                 .collect(Collectors.joining("; "));
-    return new Judgement.Failed(
-        // Paper-faced gypsum is refused in wet areas, whatever lies over it (IBC 2509.2).
-        covered && !board ? FindingKind.UNRESOLVED : FindingKind.INCOMPATIBLE,
-        covered ? "{tag} is set over {found}, with a membrane that may lie between." : "",
-        found,
-        expected,
-        first.origin(),
-        others,
-        List.of(),
-        List.of(),
+    // Paper-faced gypsum is refused in wet areas, whatever lies over it (IBC 2509.2).
+    FindingKind kind = covered && !board ? FindingKind.UNRESOLVED : FindingKind.INCOMPATIBLE;
+    String message =
+        covered ? "{tag} is set over {found}, with a membrane that may lie between." : "";
+    String question =
         covered
             ? "Is the membrane of {tag} made to be laid on {found} and to carry tile there, by its"
                 + " maker's word and the building code?"
-            : "");
+            : "";
+    return new Judgement.Failed(
+        kind,
+        new FindingWords(message, found, expected, List.of(), question),
+        new FindingPlaces(first.origin(), others));
   }
 
   private static String instead(String what) {

@@ -2,6 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -27,7 +29,9 @@ public final class TileSizeCheck implements Computation {
     Value first = values.get(0);
     if (first.content() instanceof Content.Words)
       return new Judgement.Failed(
-          FindingKind.INADEQUATE, "", first.asWritten(), first.origin(), List.of());
+          FindingKind.INADEQUATE,
+          FindingWords.of("", first.asWritten(), ""),
+          FindingPlaces.at(first.origin()));
     return Judge.satisfied(values);
   }
 }

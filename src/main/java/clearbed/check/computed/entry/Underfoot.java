@@ -1,6 +1,8 @@
 package clearbed.check.computed.entry;
 
 import clearbed.check.judge.TilePlace;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.model.Entry;
 import clearbed.model.FindingKind;
@@ -71,18 +73,17 @@ record Underfoot(
   static Judgement ofTheTank(
       Entry entry, Judgement onFloor, String measure, String expected, String asked) {
     if (onFloor instanceof Judgement.Undecided) return onFloor;
-    String found = onFloor instanceof Judgement.Failed f ? f.found() : "not stated";
+    String found = onFloor instanceof Judgement.Failed f ? f.words().found() : "not stated";
     return new Judgement.Failed(
         FindingKind.UNRESOLVED,
-        "{tag} is on the floor of a pool; its " + measure + " is {found}.",
-        found,
-        expected,
-        entry.origin(),
-        List.of(),
-        List.of(),
-        List.of(),
-        "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and "
-            + asked);
+        new FindingWords(
+            "{tag} is on the floor of a pool; its " + measure + " is {found}.",
+            found,
+            expected,
+            List.of(),
+            "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and "
+                + asked),
+        FindingPlaces.at(entry.origin()));
   }
 
   private static Pattern words(String any) {

@@ -3,6 +3,8 @@ package clearbed.check.computed.joint;
 import clearbed.calc.figure.Given;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -45,13 +47,11 @@ public final class GroutFillCheck implements Computation {
         values.stream().filter(v -> v.content().text().endsWith("sanded")).findFirst().get();
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
-        "",
-        (sanded ? "sanded" : "unsanded") + " in joints of " + width.get().amount(),
-        (sanded ? "unsanded grout under " : "sanded grout over ")
-            + (rules.units().alone() ? "3 mm" : "1/8 in"),
-        first.origin(),
-        List.of(width.get().origin()),
-        List.of(),
-        List.of());
+        FindingWords.of(
+            "",
+            (sanded ? "sanded" : "unsanded") + " in joints of " + width.get().amount(),
+            (sanded ? "unsanded grout under " : "sanded grout over ")
+                + (rules.units().alone() ? "3 mm" : "1/8 in")),
+        new FindingPlaces(first.origin(), List.of(width.get().origin())));
   }
 }

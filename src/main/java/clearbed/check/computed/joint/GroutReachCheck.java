@@ -2,6 +2,8 @@ package clearbed.check.computed.joint;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -38,7 +40,10 @@ public final class GroutReachCheck implements Computation {
                   Collectors.toMap(Value::asWritten, v -> within(v, most), Boolean::logicalOr));
       if (!within.containsValue(false)) return Judge.satisfied(values);
       Value first = values.get(0);
-      return new Judgement.Failed(rule.kind(), "", Judge.found(values), first.origin(), List.of());
+      return new Judgement.Failed(
+          rule.kind(),
+          FindingWords.of("", Judge.found(values), ""),
+          FindingPlaces.at(first.origin()));
     }
     List<Value> types = entry.governing("grout.type");
     boolean quick =

@@ -8,6 +8,8 @@ import clearbed.calc.joint.GroutWidth;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -51,12 +53,13 @@ public final class GroutWidthCheck implements Computation {
     List<Origin> places = variation.map(Given::origin).stream().toList();
     return new Judgement.Failed(
         grout.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
-        "",
-        width.get().amount().toString(),
-        "at least " + Rounding.width(grout.least().high(), measure),
-        width.get().origin(),
-        places,
-        Steps.of(grout.calculation()),
+        new FindingWords(
+            "",
+            width.get().amount().toString(),
+            "at least " + Rounding.width(grout.least().high(), measure),
+            Steps.of(grout.calculation()),
+            ""),
+        new FindingPlaces(width.get().origin(), places),
         calculations);
   }
 }

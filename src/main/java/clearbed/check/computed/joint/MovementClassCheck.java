@@ -6,6 +6,8 @@ import clearbed.calc.joint.SealantClass;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -49,12 +51,13 @@ public final class MovementClassCheck implements Computation {
         tooWeak ? "Class 25 or better in tile work" : "a class that carries the movement" + wider;
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
-        "",
-        sealant.words(),
-        expected,
-        stated.value().origin(),
-        List.of(),
-        design == null ? List.of() : Steps.of(design.calculation()),
+        new FindingWords(
+            "",
+            sealant.words(),
+            expected,
+            design == null ? List.of() : Steps.of(design.calculation()),
+            ""),
+        FindingPlaces.at(stated.value().origin()),
         design == null ? List.of() : List.of(design.calculation()));
   }
 }

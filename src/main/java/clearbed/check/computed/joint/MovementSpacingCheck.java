@@ -11,6 +11,8 @@ import clearbed.calc.joint.SpacingLimit;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -51,19 +53,19 @@ public final class MovementSpacingCheck implements Computation {
     layout.map(JointLayout::calculation).ifPresent(calculations::add);
     return new Judgement.Failed(
         depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
-        depends
-            ? "The movement joints of {tag} may be built {found} apart; wanted: {expected}."
-            : "",
-        Judge.found(values),
-        expected(limit, exposure.get(), joint.measure(), layout),
-        spacing.origin(),
-        List.of(),
-        calculations.stream().flatMap(c -> Steps.of(c).stream()).toList(),
-        calculations,
-        depends
-            ? "At which spacing of {found} are the movement joints of {tag} built? No wider than"
-                + " {expected} goes."
-            : "");
+        new FindingWords(
+            depends
+                ? "The movement joints of {tag} may be built {found} apart; wanted: {expected}."
+                : "",
+            Judge.found(values),
+            expected(limit, exposure.get(), joint.measure(), layout),
+            calculations.stream().flatMap(c -> Steps.of(c).stream()).toList(),
+            depends
+                ? "At which spacing of {found} are the movement joints of {tag} built? No wider than"
+                    + " {expected} goes."
+                : ""),
+        FindingPlaces.at(spacing.origin()),
+        calculations);
   }
 
   private static String expected(

@@ -10,6 +10,8 @@ import clearbed.calc.joint.SealantClass;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -43,15 +45,15 @@ public final class MovementWidthCheck implements Computation {
   private static Judgement dependsOnThePool(Judgement.Failed f) {
     return new Judgement.Failed(
         FindingKind.UNRESOLVED,
-        "Whether a joint of {found} is wide enough for {tag} depends on whether the pool is out of"
-            + " doors.",
-        f.found(),
-        f.expected(),
-        f.origin(),
-        f.places(),
-        f.steps(),
-        f.calculations(),
-        "Is the pool of {tag} out of doors? Then its movement joints need {expected}.");
+        new FindingWords(
+            "Whether a joint of {found} is wide enough for {tag} depends on whether the pool is out of"
+                + " doors.",
+            f.words().found(),
+            f.words().expected(),
+            f.words().steps(),
+            "Is the pool of {tag} out of doors? Then its movement joints need {expected}."),
+        f.at(),
+        f.calculations());
   }
 
   private Judgement judge(
@@ -72,14 +74,14 @@ public final class MovementWidthCheck implements Computation {
             : "The movement joint of {tag} is {found}; it needs {expected}.";
     return new Judgement.Failed(
         depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
-        message,
-        Judge.found(values),
-        expected(design, joint.measure()),
-        origin,
-        List.of(),
-        Steps.of(design.calculation()),
-        calculations,
-        depends ? question.text() : "");
+        new FindingWords(
+            message,
+            Judge.found(values),
+            expected(design, joint.measure()),
+            Steps.of(design.calculation()),
+            depends ? question.text() : ""),
+        FindingPlaces.at(origin),
+        calculations);
   }
 
   /** A sealant too weak for tile work at all is its own fault (movement-class), not the joint's. */

@@ -9,6 +9,8 @@ import clearbed.calc.joint.SealantDepth;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -52,10 +54,9 @@ public final class SealantDepthCheck implements Computation {
   private static Judgement tooDeep(Value stated) {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
-        "",
-        "more than the width",
-        "half of the width, and never more than the width",
-        stated.origin());
+        FindingWords.of(
+            "", "more than the width", "half of the width, and never more than the width"),
+        FindingPlaces.at(stated.origin()));
   }
 
   private static Judgement byItself(Given depth, Measure measure) {
@@ -93,12 +94,13 @@ public final class SealantDepthCheck implements Computation {
       FindingKind kind, Given depth, String expected, Calculation calculation) {
     return new Judgement.Failed(
         kind,
-        "",
-        depth.amount().toString(),
-        expected,
-        depth.origin(),
-        List.of(),
-        calculation == null ? List.of() : Steps.of(calculation),
+        new FindingWords(
+            "",
+            depth.amount().toString(),
+            expected,
+            calculation == null ? List.of() : Steps.of(calculation),
+            ""),
+        FindingPlaces.at(depth.origin()),
         calculation == null ? List.of() : List.of(calculation));
   }
 }

@@ -4,6 +4,8 @@ import clearbed.base.Memo;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.FindingKind;
@@ -191,8 +193,8 @@ public final class DanglingReferenceCheck implements SetComputation {
                   FindingKind.MISSING,
                   level,
                   List.of(),
-                  FindingWriter.Where.at(origin),
-                  FindingWriter.What.of(message, what, "in the set")));
+                  FindingPlaces.at(origin),
+                  FindingWords.of(message, what, "in the set")));
     }
   }
 

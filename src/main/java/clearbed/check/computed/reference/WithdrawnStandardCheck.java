@@ -3,6 +3,8 @@ package clearbed.check.computed.reference;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.FindingKind;
@@ -71,7 +73,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 level,
                 List.of(),
-                FindingWriter.Where.at(c.origin()),
-                FindingWriter.What.of(message, c.asWritten(), expected)));
+                FindingPlaces.at(c.origin()),
+                FindingWords.of(message, c.asWritten(), expected)));
   }
 }

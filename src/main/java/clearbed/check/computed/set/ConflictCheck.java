@@ -4,6 +4,8 @@ import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Bound;
 import clearbed.model.Content;
@@ -204,7 +206,7 @@ public final class ConflictCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 tags,
-                new FindingWriter.Where(a.origin(), List.of(b.origin())),
-                FindingWriter.What.of(message, found, "one value")));
+                new FindingPlaces(a.origin(), List.of(b.origin())),
+                FindingWords.of(message, found, "one value")));
   }
 }

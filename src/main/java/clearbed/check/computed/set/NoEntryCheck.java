@@ -2,6 +2,8 @@ package clearbed.check.computed.set;
 
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.FindingKind;
@@ -35,8 +37,8 @@ public final class NoEntryCheck implements SetComputation {
                     FindingKind.UNREAD,
                     rule.level(),
                     List.of(),
-                    new FindingWriter.Where(places.get(0), places.subList(1, places.size())),
-                    FindingWriter.What.of(
+                    new FindingPlaces(places.get(0), places.subList(1, places.size())),
+                    FindingWords.of(
                         rule.wording().missing().replace("{found}", found), found, ""))));
   }
 

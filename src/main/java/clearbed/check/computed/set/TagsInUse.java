@@ -2,6 +2,8 @@ package clearbed.check.computed.set;
 
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation.Scene;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Entry;
 import clearbed.model.Finding;
@@ -38,8 +40,8 @@ final class TagsInUse {
                 FindingKind.MISSING,
                 rule.level(),
                 List.of(tag),
-                new FindingWriter.Where(origin, also),
-                FindingWriter.What.of(said, tag, expected)));
+                new FindingPlaces(origin, also),
+                FindingWords.of(said, tag, expected)));
   }
 
   static void stranger(

@@ -5,6 +5,8 @@ import clearbed.calc.figure.BothUnits;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Content;
 import clearbed.model.Dimension;
@@ -172,8 +174,8 @@ public final class UnitSlipCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 piece.tags(),
-                FindingWriter.Where.at(piece.origin()),
-                new FindingWriter.What(message, found, expected(a, b), steps(a, b), "")));
+                FindingPlaces.at(piece.origin()),
+                new FindingWords(message, found, expected(a, b), steps(a, b), "")));
   }
 
   /** Either figure in both units: one of them is meant. */

@@ -4,6 +4,8 @@ import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Content;
 import clearbed.model.Entry;
@@ -227,8 +229,8 @@ public final class UnresolvedCheck implements SetComputation {
                 FindingKind.UNRESOLVED,
                 rule.level(),
                 List.copyOf(tags),
-                new FindingWriter.Where(group.get(0).origin(), others),
-                FindingWriter.What.of(message, found, "a decision")));
+                new FindingPlaces(group.get(0).origin(), others),
+                FindingWords.of(message, found, "a decision")));
   }
 
   /** The clause in its own words: numbers change when a clause is put in before it. */

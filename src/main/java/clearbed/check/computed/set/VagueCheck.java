@@ -4,6 +4,8 @@ import clearbed.base.Memo;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
+import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Rule;
 import clearbed.model.Finding;
 import clearbed.model.FindingKind;
@@ -159,8 +161,8 @@ public final class VagueCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 rule.level(),
                 piece.tags(),
-                FindingWriter.Where.at(piece.origin()),
-                FindingWriter.What.of(
+                FindingPlaces.at(piece.origin()),
+                FindingWords.of(
                     "\"" + words + "\" stands where a requirement belongs.",
                     words,
                     "a standard, a figure or a product")));

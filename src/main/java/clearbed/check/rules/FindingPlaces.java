@@ -1,0 +1,17 @@
+package clearbed.check.rules;
+
+import clearbed.model.Origin;
+import java.util.List;
+
+/**
+ * Where a finding is.
+ *
+ * @param others besides the first
+ */
+public record FindingPlaces(Origin origin, List<Origin> others) {
+
+  /** One place alone. */
+  public static FindingPlaces at(Origin origin) {
+    return new FindingPlaces(origin, List.of());
+  }
+}
