@@ -59,13 +59,7 @@ public record Checked(List<Document> documents, Project project, Checker.Checked
     Lessons lessons =
         LearnedMarks.in(documents.stream().map(first::recognise).toList(), vocabulary());
     Vocabulary vocabulary = vocabulary(lessons, layers);
-    Recogniser recogniser = new Recogniser(vocabulary);
-    RuleSet rules = rules(vocabulary);
-    Project project =
-        new Resolver(vocabulary)
-            .resolve(documents.stream().map(recogniser::recognise).toList(), rules.facts());
-    return new Checked(
-        documents, project, new Checker(vocabulary, rules).check(project, documents));
+    return of(documents, vocabulary, rules(vocabulary));
   }
 
   private static Vocabulary vocabulary(Lessons lessons, Path... layers) {
@@ -77,8 +71,10 @@ public record Checked(List<Document> documents, Project project, Checker.Checked
   }
 
   private static Checked by(RuleSet rules, Path folder) {
-    Vocabulary vocabulary = vocabulary();
-    List<Document> documents = ReadAll.of(folder);
+    return of(ReadAll.of(folder), vocabulary(), rules);
+  }
+
+  private static Checked of(List<Document> documents, Vocabulary vocabulary, RuleSet rules) {
     Recogniser recogniser = new Recogniser(vocabulary);
     Project project =
         new Resolver(vocabulary)

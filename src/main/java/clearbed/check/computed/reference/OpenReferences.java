@@ -148,7 +148,8 @@ public final class OpenReferences {
     return new ArrayList<>(out.values());
   }
 
-  private static Account.Unread unread(Section section, Clause clause, String words) {
+  /** Words of a clause that name something, of which nobody can say whether it is there. */
+  static Account.Unread unread(Section section, Clause clause, String words) {
     return new Account.Unread(
         clause.origin(),
         section.name(),

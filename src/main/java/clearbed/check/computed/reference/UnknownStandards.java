@@ -37,7 +37,7 @@ public final class UnknownStandards {
         String text = clause.text();
         for (String words : read.get(text, () -> unknown(text, vocabulary))) {
           if (!project.tags().contains(Tags.key(words)))
-            out.putIfAbsent(section.name() + words, unread(section, clause, words));
+            out.putIfAbsent(section.name() + words, OpenReferences.unread(section, clause, words));
         }
       }
     }
@@ -56,16 +56,5 @@ public final class UnknownStandards {
       if (!known && LETTERS.matcher(m.group(1)).find()) out.add(m.group(1).trim());
     }
     return out;
-  }
-
-  private static Account.Unread unread(Section section, Clause clause, String words) {
-    return new Account.Unread(
-        clause.origin(),
-        section.name(),
-        words,
-        List.of(),
-        List.of(),
-        List.copyOf(clause.limits().tags()),
-        List.of());
   }
 }

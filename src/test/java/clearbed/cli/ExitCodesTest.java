@@ -1,8 +1,7 @@
-package clearbed.cli.terminal;
+package clearbed.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.cli.Main;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
