@@ -110,7 +110,8 @@ class TaughtWordsTest {
     assertThat(Shell.run("read", documents, "--rules", layer).out())
         .contains("column \"Vint\": mortar.bond in psi  [" + source + "7; 1 column]")
         .contains("Exposure: dry  [entry; schedule.csv, cell C3; taught: " + source + "11]");
-    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(folder.resolve("shown/out.xlsx")))) {
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(Files.newInputStream(folder.resolve("shown/out.xlsx")))) {
       StringBuilder sheet = new StringBuilder();
       for (Row row : book.getSheet("Reading")) row.forEach(cell -> sheet.append(cell).append('|'));
       assertThat(sheet)
