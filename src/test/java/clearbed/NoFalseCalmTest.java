@@ -2,10 +2,10 @@ package clearbed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.value.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

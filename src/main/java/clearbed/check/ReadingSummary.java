@@ -1,9 +1,9 @@
 package clearbed.check;
 
 import clearbed.check.rules.Rule;
-import clearbed.model.Account;
-import clearbed.model.Entry;
-import clearbed.model.ReadingAccount;
+import clearbed.model.report.Account;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Section;

@@ -1,9 +1,9 @@
 package clearbed.check;
 
-import clearbed.model.Entry;
-import clearbed.model.Placed;
-import clearbed.model.ThinList;
-import clearbed.model.Verdict;
+import clearbed.model.document.Placed;
+import clearbed.model.document.ThinList;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;

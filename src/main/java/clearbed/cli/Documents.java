@@ -7,7 +7,7 @@ import clearbed.cache.FactStore;
 import clearbed.cli.option.ComingRulebook;
 import clearbed.cli.terminal.Progress;
 import clearbed.cli.terminal.UsageFailure;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.project.Rulebook;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;

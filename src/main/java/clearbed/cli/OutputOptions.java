@@ -2,8 +2,8 @@ package clearbed.cli;
 
 import clearbed.cli.output.Outputs;
 import clearbed.cli.terminal.UsageFailure;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;
 import clearbed.report.workbook.FindingsWorkbook;

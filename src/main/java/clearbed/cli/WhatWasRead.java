@@ -1,11 +1,11 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Report;
-import clearbed.model.TaughtWord;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.report.Report;
+import clearbed.model.report.TaughtWord;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;

@@ -2,9 +2,9 @@ package clearbed.project;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Finding;
-import clearbed.model.ProjectNames;
-import clearbed.model.Report;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.Report;
 import clearbed.recognise.Facts;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;

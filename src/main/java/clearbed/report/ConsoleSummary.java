@@ -1,12 +1,12 @@
 package clearbed.report;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.Comparator;

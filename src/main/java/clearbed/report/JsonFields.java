@@ -1,6 +1,6 @@
 package clearbed.report;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;

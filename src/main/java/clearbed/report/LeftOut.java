@@ -2,9 +2,9 @@ package clearbed.report;
 
 import clearbed.base.DisplayText;
 import clearbed.mark.OwnOutput;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Status;
-import clearbed.model.Report.DocumentSummary;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Status;
+import clearbed.model.report.Report.DocumentSummary;
 import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.List;

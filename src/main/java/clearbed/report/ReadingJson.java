@@ -1,8 +1,8 @@
 package clearbed.report;
 
-import clearbed.model.Account;
-import clearbed.model.ReadingAccount;
-import clearbed.model.TaughtWord;
+import clearbed.model.report.Account;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.TaughtWord;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Locale;

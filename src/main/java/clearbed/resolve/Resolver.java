@@ -1,13 +1,13 @@
 package clearbed.resolve;
 
 import clearbed.base.Parallel;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Placed;
-import clearbed.model.Scope;
-import clearbed.model.ThinList;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Placed;
+import clearbed.model.document.ThinList;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Limits;

@@ -1,8 +1,8 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.RowReader;

@@ -1,7 +1,7 @@
 package clearbed.survey;
 
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import clearbed.survey.Overview.GroupLine;
 import clearbed.survey.Overview.Member;
 import clearbed.survey.Overview.ProjectLine;

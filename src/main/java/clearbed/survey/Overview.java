@@ -1,8 +1,8 @@
 package clearbed.survey;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
 import clearbed.survey.Surveyed.CheckResult;
 import java.io.IOException;
 import java.util.ArrayList;

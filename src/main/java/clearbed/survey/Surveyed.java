@@ -1,12 +1,12 @@
 package clearbed.survey;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Value;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Value;
 import java.util.List;
 
 /**

@@ -1,11 +1,11 @@
 package clearbed.survey;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.Verdict;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Report;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.section.Section;
 import clearbed.survey.Surveyed.CheckResult;

@@ -1,9 +1,9 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,8 +1,8 @@
 package clearbed.track;
 
-import clearbed.model.ProjectNames;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;
 import clearbed.report.workbook.log.AskedTogether;

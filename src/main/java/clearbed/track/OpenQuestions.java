@@ -1,9 +1,9 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.letter.Letter;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;

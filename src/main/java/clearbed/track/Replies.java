@@ -1,6 +1,6 @@
 package clearbed.track;
 
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.letter.Letter;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;

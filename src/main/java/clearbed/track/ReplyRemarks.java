@@ -1,7 +1,7 @@
 package clearbed.track;
 
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

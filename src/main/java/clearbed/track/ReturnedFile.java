@@ -1,10 +1,10 @@
 package clearbed.track;
 
 import clearbed.mark.LetterWords;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.Reasons;

@@ -1,11 +1,11 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;
 import java.util.HashSet;

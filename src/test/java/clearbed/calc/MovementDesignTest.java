@@ -21,9 +21,9 @@ import clearbed.calc.joint.Governs;
 import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.MovementInputs;
 import clearbed.calc.joint.MovementInputs.MovementFigure;
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.api.Test;
 
 class MovementDesignTest {

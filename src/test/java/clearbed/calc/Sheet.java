@@ -2,7 +2,7 @@ package clearbed.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;

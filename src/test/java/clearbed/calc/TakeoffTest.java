@@ -10,8 +10,8 @@ import static org.assertj.core.api.Assertions.within;
 import clearbed.calc.figure.Given;
 import clearbed.calc.takeoff.Takeoff;
 import clearbed.calc.takeoff.TakeoffInputs;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.api.Test;
 
 class TakeoffTest {

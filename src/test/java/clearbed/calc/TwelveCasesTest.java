@@ -17,7 +17,7 @@ import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.MovementInputs;
 import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SpacingLimit;
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

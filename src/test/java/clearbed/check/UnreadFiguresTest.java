@@ -3,12 +3,12 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
-import clearbed.model.Verdict;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Content;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

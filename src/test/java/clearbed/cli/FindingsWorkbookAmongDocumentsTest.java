@@ -5,8 +5,8 @@ import static clearbed.cli.SampleOutputs.save;
 import static clearbed.cli.SampleOutputs.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

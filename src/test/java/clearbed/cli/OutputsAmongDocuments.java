@@ -1,6 +1,6 @@
 package clearbed.cli;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;

@@ -6,8 +6,8 @@ import static clearbed.cli.SampleOutputs.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.report.workbook.OfficeProgram;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

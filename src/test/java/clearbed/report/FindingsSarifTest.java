@@ -2,11 +2,11 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;

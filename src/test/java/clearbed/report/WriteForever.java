@@ -1,9 +1,9 @@
 package clearbed.report;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.Report;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
 import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.report.workbook.FindingsWorkbook;
 import java.io.IOException;

@@ -3,8 +3,8 @@ package clearbed.track;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.cli.Main;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.letter.Letter;
 import clearbed.report.workbook.OfficeProgram;
 import clearbed.report.workbook.layout.Headers;

@@ -2,11 +2,11 @@ package clearbed.track;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.DemoReport;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterMarkdown;

@@ -1,8 +1,8 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.EnumSet;

@@ -2,9 +2,9 @@ package clearbed.calc.figure;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
 import clearbed.recognise.text.Quantities;
 import java.util.Locale;
 import java.util.Optional;

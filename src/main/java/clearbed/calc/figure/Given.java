@@ -1,9 +1,9 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Dimension;
-import clearbed.model.Origin;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.Locale;
 
 /**

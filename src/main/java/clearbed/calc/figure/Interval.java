@@ -1,8 +1,8 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.function.UnaryOperator;
 
 /**

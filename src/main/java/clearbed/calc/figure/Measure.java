@@ -1,6 +1,6 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 
 /** The system of units that results are stated in. */
 public enum Measure {

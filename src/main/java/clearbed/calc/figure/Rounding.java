@@ -1,7 +1,7 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /** Rounds to what can be built: a required width never down, a largest spacing never up. */
 public final class Rounding {

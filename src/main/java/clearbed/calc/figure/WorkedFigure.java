@@ -1,7 +1,7 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 

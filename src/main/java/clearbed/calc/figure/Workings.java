@@ -1,7 +1,7 @@
 package clearbed.calc.figure;
 
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

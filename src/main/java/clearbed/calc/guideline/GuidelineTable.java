@@ -4,8 +4,8 @@ import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
 import clearbed.calc.guideline.MovementGuideline.ExposureRule;
 import clearbed.calc.guideline.MovementGuideline.SpacingWidth;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.List;
 
 /** Looks a width or spacing up in one rule; between two rows it lies on the line through them. */

@@ -6,10 +6,10 @@ import clearbed.calc.figure.Interval;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
-import clearbed.model.Calculation;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
 

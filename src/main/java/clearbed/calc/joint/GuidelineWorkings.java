@@ -7,8 +7,8 @@ import clearbed.calc.guideline.GuidelineTable;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.guideline.MovementGuideline.Adjustment;
 import clearbed.calc.guideline.MovementGuideline.ExposureRule;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,8 +2,8 @@ package clearbed.calc.joint;
 
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.WorkedFigure;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /**
  * Width, movement and capability of a sealant joint; the relation is that of ASTM C1472: movement

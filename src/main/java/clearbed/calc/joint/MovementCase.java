@@ -4,7 +4,7 @@ import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
 import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.MovementGuideline;
-import clearbed.model.Quantity;
+import clearbed.model.value.Quantity;
 import java.util.Optional;
 
 /** One joint with every figure fixed; a design with ranges is judged at its best and worst case. */

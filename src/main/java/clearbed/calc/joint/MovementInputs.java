@@ -4,7 +4,7 @@ import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.guideline.Exposure;
-import clearbed.model.Dimension;
+import clearbed.model.value.Dimension;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;

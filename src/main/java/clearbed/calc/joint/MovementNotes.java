@@ -5,7 +5,7 @@ import clearbed.calc.guideline.Exposure;
 import clearbed.calc.guideline.GuidelineTable;
 import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.guideline.MovementGuideline.ExposureRule;
-import clearbed.model.Quantity;
+import clearbed.model.value.Quantity;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

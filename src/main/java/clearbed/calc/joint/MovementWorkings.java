@@ -4,9 +4,9 @@ import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.Rounding;
 import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /** Writes the worst case of a design out as inputs and steps. */
 final class MovementWorkings {

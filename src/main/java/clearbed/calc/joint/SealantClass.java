@@ -1,7 +1,7 @@
 package clearbed.calc.joint;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -7,10 +7,10 @@ import clearbed.calc.figure.Rounding;
 import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
 import clearbed.calc.guideline.MovementGuideline;
-import clearbed.model.Calculation;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /**
  * A joint sealed at a known temperature, where opening and closing are reckoned apart: what is

@@ -2,9 +2,9 @@ package clearbed.calc.joint;
 
 import clearbed.calc.figure.Measure;
 import clearbed.calc.figure.WorkedFigure;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /** Change of length by change of temperature, unrestrained. */
 public final class ThermalMovement {

@@ -4,9 +4,9 @@ import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.List;
 
 /**

@@ -1,9 +1,9 @@
 package clearbed.calc.takeoff;
 
 import clearbed.calc.figure.CalculationSubject;
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /**
  * What a bidder prices: pieces and quantities with waste.

@@ -2,9 +2,9 @@ package clearbed.calc.takeoff;
 
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /**
  * What quantities are taken off from.

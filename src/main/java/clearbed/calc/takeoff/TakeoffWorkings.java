@@ -4,8 +4,8 @@ import clearbed.calc.figure.CalculationSubject;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.WorkedFigure;
 import clearbed.calc.figure.Workings;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /** Takes the quantities off, step by step. */
 final class TakeoffWorkings {

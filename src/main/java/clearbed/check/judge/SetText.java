@@ -1,8 +1,8 @@
 package clearbed.check.judge;
 
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Limits;

@@ -1,7 +1,7 @@
 package clearbed.check.judge;
 
 import clearbed.calc.figure.BothUnits;
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,9 +1,9 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Judgement;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Tags;

@@ -1,6 +1,6 @@
 package clearbed.check.judge;
 
-import clearbed.model.Finding;
+import clearbed.model.report.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,10 +1,10 @@
 package clearbed.check.judge;
 
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
+import clearbed.model.value.Value;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;

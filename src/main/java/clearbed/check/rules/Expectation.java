@@ -1,6 +1,6 @@
 package clearbed.check.rules;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import java.util.List;
 
 /** What a rule accepts. */

@@ -1,6 +1,6 @@
 package clearbed.check.rules;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.List;
 
 /**

@@ -1,13 +1,13 @@
 package clearbed.check.rules;
 
-import clearbed.model.Account;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.FindingKind;
-import clearbed.model.Origin;
-import clearbed.model.Value;
-import clearbed.model.Verdict;
-import clearbed.model.Verdict.Outcome;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Verdict;
+import clearbed.model.report.Verdict.Outcome;
+import clearbed.model.value.Content;
+import clearbed.model.value.Value;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,7 +1,7 @@
 package clearbed.check.rules;
 
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import java.util.List;
 import java.util.Map;
 

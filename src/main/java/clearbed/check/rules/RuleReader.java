@@ -2,11 +2,11 @@ package clearbed.check.rules;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -6,7 +6,7 @@ import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.guideline.MovementGuideline;
-import clearbed.model.ProjectNames;
+import clearbed.model.report.ProjectNames;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;

@@ -6,8 +6,8 @@ import clearbed.base.config.ConfigNode;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Measure;
 import clearbed.calc.takeoff.TakeoffInputs;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.Quantities;
 import java.util.List;
 

@@ -6,7 +6,7 @@ import clearbed.calc.joint.JointLayout;
 import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.SealantDepth;
 import clearbed.calc.joint.SealingTemperature;
-import clearbed.model.Quantity;
+import clearbed.model.value.Quantity;
 import java.util.Optional;
 
 /**

@@ -3,10 +3,10 @@ package clearbed.cli.joint;
 import clearbed.calc.figure.Given;
 import clearbed.calc.figure.Interval;
 import clearbed.cli.terminal.UsageFailure;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.Quantities;
 import java.util.Optional;
 

@@ -11,7 +11,7 @@ import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.joint.MovementInputs;
 import clearbed.calc.joint.MovementInputs.MovementFigure;
 import clearbed.calc.joint.SealantClass;
-import clearbed.model.Quantity;
+import clearbed.model.value.Quantity;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;

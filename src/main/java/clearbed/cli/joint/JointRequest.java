@@ -14,7 +14,7 @@ import clearbed.calc.joint.MovementInputs;
 import clearbed.calc.joint.SealantClass;
 import clearbed.calc.joint.SealantDepth;
 import clearbed.calc.joint.SealingTemperature;
-import clearbed.model.Quantity;
+import clearbed.model.value.Quantity;
 import java.util.Optional;
 
 /** Works out the joint that the options ask for. */

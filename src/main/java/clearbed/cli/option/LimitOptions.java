@@ -4,7 +4,7 @@ import clearbed.base.Deadline;
 import clearbed.base.Waits;
 import clearbed.cli.terminal.ExitCode;
 import clearbed.cli.terminal.UsageFailure;
-import clearbed.model.Report;
+import clearbed.model.report.Report;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
 import clearbed.report.wording.Phrasing;

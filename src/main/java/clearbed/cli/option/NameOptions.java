@@ -1,6 +1,6 @@
 package clearbed.cli.option;
 
-import clearbed.model.ProjectNames;
+import clearbed.model.report.ProjectNames;
 import picocli.CommandLine.Option;
 
 /** Whose documents these are, and who writes to whom about them. */

@@ -1,12 +1,12 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Paragraph;
-import clearbed.model.Placed;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Placed;
+import clearbed.model.document.Table;
+import clearbed.model.report.Fate;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.Statement;

@@ -1,11 +1,11 @@
 package clearbed.report.annotate;
 
 import clearbed.base.io.AtomicFile;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.read.guard.OwnThread;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;

@@ -4,7 +4,7 @@ import clearbed.base.DisplayText;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
-import clearbed.model.Report;
+import clearbed.model.report.Report;
 import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.wording.SafeText;
 import java.io.IOException;

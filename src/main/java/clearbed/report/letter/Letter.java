@@ -1,7 +1,7 @@
 package clearbed.report.letter;
 
 import clearbed.mark.LetterWords;
-import clearbed.model.ProjectNames;
+import clearbed.model.report.ProjectNames;
 import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

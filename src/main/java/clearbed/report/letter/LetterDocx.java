@@ -6,7 +6,7 @@ import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.LetterWords;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
-import clearbed.model.ProjectNames;
+import clearbed.model.report.ProjectNames;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.cell.Styles;

@@ -1,9 +1,9 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ReadingAccount;
 import clearbed.report.survey.PlainTable.Head;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.ProjectLine;

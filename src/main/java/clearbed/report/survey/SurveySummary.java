@@ -129,7 +129,7 @@ final class SurveySummary {
 
   private static String failing(ProjectLine line) {
     return line.checks().entrySet().stream()
-        .filter(e -> e.getValue().level() == clearbed.model.Level.ERROR)
+        .filter(e -> e.getValue().level() == clearbed.model.report.Level.ERROR)
         .map(Map.Entry::getKey)
         .collect(Collectors.joining(", "));
   }

@@ -1,10 +1,10 @@
 package clearbed.report.survey;
 
-import clearbed.model.Account;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Value;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Surveyed;

@@ -1,6 +1,6 @@
 package clearbed.report.view;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package clearbed.report.view;
 
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;

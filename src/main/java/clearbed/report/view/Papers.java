@@ -1,9 +1,9 @@
 package clearbed.report.view;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clearbed.report.view;
 
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;

@@ -1,7 +1,7 @@
 package clearbed.report.wording;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
 import java.util.Locale;
 
 /** Small turns of phrase. */

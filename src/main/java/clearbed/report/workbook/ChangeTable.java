@@ -1,8 +1,8 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;

@@ -1,9 +1,9 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.workbook.cell.Charts;
 import clearbed.report.workbook.cell.Heights;
 import clearbed.report.workbook.cell.PageRows;

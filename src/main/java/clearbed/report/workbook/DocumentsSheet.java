@@ -1,8 +1,8 @@
 package clearbed.report.workbook;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Document;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.report.Report;
 import clearbed.report.wording.Phrasing;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Heights;

@@ -1,12 +1,12 @@
 package clearbed.report.workbook;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.TaughtWord;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.TaughtWord;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Heights;
 import clearbed.report.workbook.cell.Pen;

@@ -1,9 +1,9 @@
 package clearbed.resolve.entry;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;

@@ -1,6 +1,6 @@
 package clearbed.resolve.entry;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.vocabulary.Vocabulary;

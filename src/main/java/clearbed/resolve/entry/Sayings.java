@@ -1,6 +1,6 @@
 package clearbed.resolve.entry;
 
-import clearbed.model.Value;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;

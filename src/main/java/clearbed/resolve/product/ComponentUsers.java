@@ -1,6 +1,6 @@
 package clearbed.resolve.product;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RowReader;
 import clearbed.recognise.schedule.ScheduleRow;

@@ -1,10 +1,10 @@
 package clearbed.resolve.product;
 
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;

@@ -3,8 +3,8 @@ package clearbed.calc.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.Map;
 import javax.measure.UnitConverter;
 import net.jqwik.api.Arbitraries;
@@ -102,6 +102,7 @@ class ConversionsTest {
 
   @Provide
   Arbitrary<Pair> factors() {
-    return pairs().filter(pair -> pair.from.dimension() != clearbed.model.Dimension.TEMPERATURE);
+    return pairs()
+        .filter(pair -> pair.from.dimension() != clearbed.model.value.Dimension.TEMPERATURE);
   }
 }

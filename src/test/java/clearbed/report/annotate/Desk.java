@@ -1,13 +1,13 @@
 package clearbed.report.annotate;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.FindingKind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.ProjectNames;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

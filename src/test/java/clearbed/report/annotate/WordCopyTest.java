@@ -2,9 +2,9 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
 import clearbed.report.annotate.note.Shortfall;
 import clearbed.report.wording.Deferral;
 import java.io.IOException;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
 import clearbed.report.workbook.calculation.CalculationsSheet;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Pen;

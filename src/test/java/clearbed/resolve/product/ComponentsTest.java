@@ -3,8 +3,8 @@ package clearbed.resolve.product;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
-import clearbed.model.Value;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,9 +7,9 @@ import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.resolve.Project;
 import java.util.List;
 

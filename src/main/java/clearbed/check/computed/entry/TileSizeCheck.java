@@ -7,10 +7,10 @@ import clearbed.check.rules.FindingWords;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.FindingKind;
-import clearbed.model.Value;
+import clearbed.model.report.FindingKind;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.resolve.Project;
 import java.util.List;
 

@@ -3,9 +3,9 @@ package clearbed.check.computed.joint;
 import clearbed.calc.joint.MovementDesign;
 import clearbed.calc.joint.MovementDesign.UnknownFigure;
 import clearbed.check.rules.Stated;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import java.util.List;
 import java.util.stream.Collectors;
 

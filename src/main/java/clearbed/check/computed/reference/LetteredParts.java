@@ -1,6 +1,6 @@
 package clearbed.check.computed.reference;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.resolve.Project;

@@ -1,8 +1,8 @@
 package clearbed.check.computed.reference;
 
 import clearbed.base.Memo;
-import clearbed.model.Account;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Tags;

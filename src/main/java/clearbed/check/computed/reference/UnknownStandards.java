@@ -1,7 +1,7 @@
 package clearbed.check.computed.reference;
 
 import clearbed.base.Memo;
-import clearbed.model.Account;
+import clearbed.model.report.Account;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citations;

@@ -2,9 +2,9 @@ package clearbed.check.computed.set;
 
 import clearbed.check.judge.SetComputation;
 import clearbed.check.rules.Rule;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;

@@ -1,10 +1,10 @@
 package clearbed.report.annotate.note;
 
 import clearbed.mark.OwnNotes;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.State;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.State;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
 import java.util.ArrayList;

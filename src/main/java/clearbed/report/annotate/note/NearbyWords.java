@@ -1,10 +1,10 @@
 package clearbed.report.annotate.note;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Report;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;

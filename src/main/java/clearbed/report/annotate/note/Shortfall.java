@@ -1,6 +1,6 @@
 package clearbed.report.annotate.note;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 
 /**
  * A note that is not where it should be.

@@ -1,6 +1,6 @@
 package clearbed.report.annotate.office;
 
-import clearbed.model.Level;
+import clearbed.model.report.Level;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package clearbed.report.annotate.pdf;
 
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

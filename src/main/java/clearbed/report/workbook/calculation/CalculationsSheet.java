@@ -1,9 +1,9 @@
 package clearbed.report.workbook.calculation;
 
 import clearbed.mark.FindingsSheets;
-import clearbed.model.Calculation;
-import clearbed.model.Calculations;
-import clearbed.model.Entry;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Calculations;
+import clearbed.model.value.Entry;
 import clearbed.report.wording.Deferral;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Heights;

@@ -1,7 +1,7 @@
 package clearbed.report.workbook.calculation;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 
 /** How many places a figure in a unit is worth showing; the cell holds them all. */
 final class Figures {

@@ -1,10 +1,10 @@
 package clearbed.report.workbook.calculation;
 
 import clearbed.calc.figure.BothUnits;
-import clearbed.model.Calculation;
-import clearbed.model.Entry;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.report.workbook.cell.Datum;
 import clearbed.report.workbook.cell.Heights;
 import clearbed.report.workbook.cell.Pen;

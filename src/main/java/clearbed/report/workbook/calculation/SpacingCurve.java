@@ -1,8 +1,8 @@
 package clearbed.report.workbook.calculation;
 
-import clearbed.model.Calculation;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
 import clearbed.report.workbook.cell.Charts;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.cell;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URLEncoder;

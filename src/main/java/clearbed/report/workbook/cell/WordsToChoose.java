@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Words offered in the columns that people fill in. */
 public final class WordsToChoose {
-  public static final List<String> STATUS = clearbed.model.QuestionLog.Reply.STATUS;
+  public static final List<String> STATUS = clearbed.model.report.QuestionLog.Reply.STATUS;
 
   public static final List<String> ASKED_OF =
       List.of(

@@ -1,7 +1,7 @@
 package clearbed.report.workbook.layout;
 
-import clearbed.model.Quantity;
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.value.Quantity;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;

@@ -1,11 +1,11 @@
 package clearbed.report.workbook.log;
 
 import clearbed.check.judge.TagWords;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.log;
 
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.workbook.cell.Datum;
 import clearbed.report.workbook.cell.Styles;
 import java.util.function.Function;

@@ -1,7 +1,7 @@
 package clearbed.report.workbook.log;
 
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.workbook.cell.Datum;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Styles.Look;

@@ -1,8 +1,8 @@
 package clearbed.report.workbook.log;
 
-import clearbed.model.Level;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.workbook.cell.Datum;
 import clearbed.report.workbook.cell.Heights;
 import clearbed.report.workbook.cell.Pen;

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.typed;
 
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.workbook.layout.Headers;
 import clearbed.report.workbook.layout.SheetLayout;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package clearbed.report.workbook.typed;
 
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
 import java.io.IOException;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;

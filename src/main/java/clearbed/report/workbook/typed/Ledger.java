@@ -1,9 +1,9 @@
 package clearbed.report.workbook.typed;
 
 import clearbed.mark.FindingsSheets;
-import clearbed.model.Finding;
-import clearbed.model.ProjectNames;
-import clearbed.model.QuestionLog;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.cell.SheetSetup;
 import clearbed.report.workbook.layout.CellContent;
