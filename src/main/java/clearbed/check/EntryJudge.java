@@ -3,7 +3,7 @@ package clearbed.check;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Applicability;
 import clearbed.check.rules.Expectation;
-import clearbed.check.rules.FindingPlaces;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -116,7 +116,7 @@ final class EntryJudge {
     return new Judgement.Failed(
         f.kind(),
         f.words(),
-        new FindingPlaces(f.at().origin(), new ArrayList<>(places)),
+        new FoundAt(f.at().origin(), new ArrayList<>(places)),
         f.calculations());
   }
 }

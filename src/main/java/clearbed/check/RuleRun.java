@@ -3,8 +3,8 @@ package clearbed.check;
 import clearbed.base.Parallel;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -140,7 +140,7 @@ final class RuleRun {
         subject,
         FindingKind.MISSING,
         level,
-        FindingPlaces.at(origin),
+        FoundAt.at(origin),
         FindingWords.of(message, "", ""));
   }
 
@@ -176,7 +176,7 @@ final class RuleRun {
       String subject,
       FindingKind kind,
       Level level,
-      FindingPlaces at,
+      FoundAt at,
       FindingWords words) {
     List<String> tags = entries.stream().map(Entry::tag).toList();
     return writer.write(

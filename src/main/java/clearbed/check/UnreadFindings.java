@@ -4,8 +4,8 @@ import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
 import clearbed.check.judge.TagWords;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Account;
@@ -100,7 +100,7 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             tags,
-            new FindingPlaces(
+            new FoundAt(
                 first,
                 undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList()),
             new FindingWords(
@@ -127,7 +127,7 @@ final class UnreadFindings {
             FindingKind.UNREAD,
             rule.level(),
             List.copyOf(asked.tags),
-            new FindingPlaces(places.get(0), places.subList(1, places.size())),
+            new FoundAt(places.get(0), places.subList(1, places.size())),
             new FindingWords(
                 rule.wording().missing().replace("{found}", found),
                 found,

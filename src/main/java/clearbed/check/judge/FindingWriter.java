@@ -1,8 +1,8 @@
 package clearbed.check.judge;
 
 import clearbed.base.DisplayText;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
@@ -31,7 +31,7 @@ public final class FindingWriter {
       FindingKind kind,
       Level level,
       List<String> tags,
-      FindingPlaces at,
+      FoundAt at,
       FindingWords words) {}
 
   /** The finding of a rule in one case, in the words of both. */

@@ -1,8 +1,8 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Expectation;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
@@ -100,7 +100,7 @@ public final class Judge {
       return new Judgement.Failed(
           rule.kind(),
           FindingWords.of("", "not required: " + v.asWritten(), ""),
-          FindingPlaces.at(v.origin()));
+          FoundAt.at(v.origin()));
     }
     if (!excluded.isEmpty() && rule.expectation() instanceof Expectation.NoneOf)
       return satisfied(excluded);
@@ -111,7 +111,7 @@ public final class Judge {
         return new Judgement.Failed(
             FindingKind.INADEQUATE,
             FindingWords.of(rule.mistaken().message(), v.asWritten(), ""),
-            FindingPlaces.at(v.origin()));
+            FoundAt.at(v.origin()));
       }
     }
     return new Judgement.Missing();
@@ -156,9 +156,7 @@ public final class Judge {
     List<Origin> others = new ArrayList<>();
     wrong.stream().skip(1).map(Value::origin).distinct().forEach(others::add);
     return new Judgement.Failed(
-        rule.kind(),
-        FindingWords.of("", found(wrong), ""),
-        new FindingPlaces(first.origin(), others));
+        rule.kind(), FindingWords.of("", found(wrong), ""), new FoundAt(first.origin(), others));
   }
 
   /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
@@ -197,7 +195,7 @@ public final class Judge {
     return new Judgement.Failed(
         rule.kind(),
         FindingWords.of("", found(values) + "; not named: " + String.join(", ", missing), ""),
-        FindingPlaces.at(values.get(0).origin()));
+        FoundAt.at(values.get(0).origin()));
   }
 
   private Judgement agrees(Rule rule, List<Value> values, List<Value> others) {
@@ -210,7 +208,7 @@ public final class Judge {
     return new Judgement.Failed(
         FindingKind.CONFLICTING,
         FindingWords.of("", found(values) + " against " + found(others), ""),
-        new FindingPlaces(values.get(0).origin(), List.of(others.get(0).origin())));
+        new FoundAt(values.get(0).origin(), List.of(others.get(0).origin())));
   }
 
   /** True when whatever meets the stated figure also meets the wanted one. */

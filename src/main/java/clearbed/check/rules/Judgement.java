@@ -72,10 +72,9 @@ public sealed interface Judgement {
   }
 
   /** What is said will not do. */
-  record Failed(
-      FindingKind kind, FindingWords words, FindingPlaces at, List<Calculation> calculations)
+  record Failed(FindingKind kind, FindingWords words, FoundAt at, List<Calculation> calculations)
       implements Judgement {
-    public Failed(FindingKind kind, FindingWords words, FindingPlaces at) {
+    public Failed(FindingKind kind, FindingWords words, FoundAt at) {
       this(kind, words, at, List.of());
     }
 
@@ -88,7 +87,7 @@ public sealed interface Judgement {
       return new Failed(
           FindingKind.UNREAD,
           new FindingWords(label + " of {tag} is {found}.", figure.text(), "", List.of(), question),
-          FindingPlaces.at(value.origin()));
+          FoundAt.at(value.origin()));
     }
 
     @Override

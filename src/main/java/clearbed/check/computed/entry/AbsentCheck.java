@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -24,7 +24,7 @@ public final class AbsentCheck implements Computation {
     return new Judgement.Failed(
         rule.kind(),
         FindingWords.of("", Judge.found(asked), ""),
-        new FindingPlaces(asked.get(0).origin(), others));
+        new FoundAt(asked.get(0).origin(), others));
   }
 
   private static Judgement notAsked(Rule rule, Entry entry) {

@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -58,7 +58,7 @@ public final class CoverageCheck implements Computation {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
         FindingWords.of("", Judge.found(values), expected),
-        FindingPlaces.at(values.get(0).origin()));
+        FoundAt.at(values.get(0).origin()));
   }
 
   private static Content.Amount atLeast(double percent) {

@@ -8,8 +8,8 @@ import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -99,7 +99,7 @@ public final class DeflectionCheck implements Computation {
             "L/360 at the least, and stiffer where the tile maker asks for it",
             calculation == null ? List.of() : Steps.of(calculation),
             ""),
-        FindingPlaces.at(first.origin()),
+        FoundAt.at(first.origin()),
         calculation == null ? List.of() : List.of(calculation));
   }
 
@@ -113,7 +113,7 @@ public final class DeflectionCheck implements Computation {
             "the tile maker's own limit, where there is one",
             List.of(),
             "Which deflection limit does the maker of {tag} ask for? Some ask for L/480 or L/600."),
-        FindingPlaces.at(origin),
+        FoundAt.at(origin),
         List.of(calculation));
   }
 }

@@ -3,8 +3,8 @@ package clearbed.check.computed.entry;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -80,7 +80,7 @@ public final class FillingCheck implements Computation {
             "",
             days(least),
             days(USUAL_DAYS) + ", or what the makers of mortar and grout allow in writing"),
-        FindingPlaces.at(soonest.origin()));
+        FoundAt.at(soonest.origin()));
   }
 
   /** Resin hardens in days; cement behind glass, which lets no water out, does not. */

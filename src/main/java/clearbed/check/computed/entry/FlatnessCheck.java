@@ -9,8 +9,8 @@ import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -75,7 +75,7 @@ public final class FlatnessCheck implements Computation {
         depends ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         new FindingWords(
             "", Judge.found(values), expected(edge), Steps.of(flatness.calculation()), ""),
-        FindingPlaces.at(first.origin()),
+        FoundAt.at(first.origin()),
         List.of(flatness.calculation()));
   }
 
@@ -97,7 +97,7 @@ public final class FlatnessCheck implements Computation {
         even.fit() == Fit.DEPENDS ? FindingKind.UNRESOLVED : FindingKind.INADEQUATE,
         new FindingWords(
             "", Judge.found(values), standard.words(), Steps.of(even.calculation()), ""),
-        FindingPlaces.at(first.origin()),
+        FoundAt.at(first.origin()),
         List.of(even.calculation()));
   }
 

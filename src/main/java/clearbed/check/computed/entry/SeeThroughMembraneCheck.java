@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -39,6 +39,6 @@ public final class SeeThroughMembraneCheck implements Computation {
     return new Judgement.Failed(
         FindingKind.INCOMPATIBLE,
         FindingWords.of("", Judge.found(layers), ""),
-        new FindingPlaces(layers.get(0).origin(), places));
+        new FoundAt(layers.get(0).origin(), places));
   }
 }

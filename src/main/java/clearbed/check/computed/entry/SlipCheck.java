@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -116,6 +116,6 @@ public final class SlipCheck implements Computation {
     return new Judgement.Failed(
         kind,
         new FindingWords(message, Judge.found(values), expected, List.of(), question),
-        FindingPlaces.at(values.get(0).origin()));
+        FoundAt.at(values.get(0).origin()));
   }
 }

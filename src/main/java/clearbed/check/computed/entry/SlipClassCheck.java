@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -162,7 +162,7 @@ public final class SlipClassCheck implements Computation {
             "a wet pendulum test value of 36 or more with slider 96",
             List.of(),
             "What is the wet pendulum test value of {tag}, with slider 96?"),
-        FindingPlaces.at(shod.get(0).origin()));
+        FoundAt.at(shod.get(0).origin()));
   }
 
   private static Judgement failed(List<Value> values, String named, String expected) {
@@ -174,7 +174,7 @@ public final class SlipClassCheck implements Computation {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
         FindingWords.of(message, named + Judge.found(values), expected),
-        FindingPlaces.at(values.get(0).origin()));
+        FoundAt.at(values.get(0).origin()));
   }
 
   private static boolean all(List<Value> values, Predicate<Value> good) {

@@ -3,8 +3,8 @@ package clearbed.check.computed.entry;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -99,7 +99,7 @@ public final class SubstratePlaceCheck implements Computation {
     return new Judgement.Failed(
         kind,
         new FindingWords(message, found, expected, List.of(), question),
-        new FindingPlaces(first.origin(), others));
+        new FoundAt(first.origin(), others));
   }
 
   private static String instead(String what) {

@@ -2,8 +2,8 @@ package clearbed.check.computed.entry;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -31,7 +31,7 @@ public final class TileSizeCheck implements Computation {
       return new Judgement.Failed(
           FindingKind.INADEQUATE,
           FindingWords.of("", first.asWritten(), ""),
-          FindingPlaces.at(first.origin()));
+          FoundAt.at(first.origin()));
     return Judge.satisfied(values);
   }
 }

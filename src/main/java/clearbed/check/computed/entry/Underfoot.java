@@ -1,8 +1,8 @@
 package clearbed.check.computed.entry;
 
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.model.report.FindingKind;
 import clearbed.model.value.Entry;
@@ -83,7 +83,7 @@ record Underfoot(
             List.of(),
             "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and "
                 + asked),
-        FindingPlaces.at(entry.origin()));
+        FoundAt.at(entry.origin()));
   }
 
   private static Pattern words(String any) {

@@ -3,8 +3,8 @@ package clearbed.check.computed.joint;
 import clearbed.calc.figure.Given;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -52,6 +52,6 @@ public final class GroutFillCheck implements Computation {
             (sanded ? "sanded" : "unsanded") + " in joints of " + width.get().amount(),
             (sanded ? "unsanded grout under " : "sanded grout over ")
                 + (rules.units().alone() ? "3 mm" : "1/8 in")),
-        new FindingPlaces(first.origin(), List.of(width.get().origin())));
+        new FoundAt(first.origin(), List.of(width.get().origin())));
   }
 }

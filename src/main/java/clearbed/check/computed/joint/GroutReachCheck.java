@@ -2,8 +2,8 @@ package clearbed.check.computed.joint;
 
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -41,9 +41,7 @@ public final class GroutReachCheck implements Computation {
       if (!within.containsValue(false)) return Judge.satisfied(values);
       Value first = values.get(0);
       return new Judgement.Failed(
-          rule.kind(),
-          FindingWords.of("", Judge.found(values), ""),
-          FindingPlaces.at(first.origin()));
+          rule.kind(), FindingWords.of("", Judge.found(values), ""), FoundAt.at(first.origin()));
     }
     List<Value> types = entry.governing("grout.type");
     boolean quick =

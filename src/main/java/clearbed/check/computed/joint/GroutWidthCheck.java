@@ -8,8 +8,8 @@ import clearbed.calc.joint.GroutWidth;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -59,7 +59,7 @@ public final class GroutWidthCheck implements Computation {
             "at least " + Rounding.width(grout.least().high(), measure),
             Steps.of(grout.calculation()),
             ""),
-        new FindingPlaces(width.get().origin(), places),
+        new FoundAt(width.get().origin(), places),
         calculations);
   }
 }

@@ -6,8 +6,8 @@ import clearbed.calc.joint.SealantClass;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -57,7 +57,7 @@ public final class MovementClassCheck implements Computation {
             expected,
             design == null ? List.of() : Steps.of(design.calculation()),
             ""),
-        FindingPlaces.at(stated.value().origin()),
+        FoundAt.at(stated.value().origin()),
         design == null ? List.of() : List.of(design.calculation()));
   }
 }

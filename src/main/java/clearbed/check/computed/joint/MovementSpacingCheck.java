@@ -11,8 +11,8 @@ import clearbed.calc.joint.SpacingLimit;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -64,7 +64,7 @@ public final class MovementSpacingCheck implements Computation {
                 ? "At which spacing of {found} are the movement joints of {tag} built? No wider than"
                     + " {expected} goes."
                 : ""),
-        FindingPlaces.at(spacing.origin()),
+        FoundAt.at(spacing.origin()),
         calculations);
   }
 

@@ -10,8 +10,8 @@ import clearbed.calc.joint.SealantClass;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -80,7 +80,7 @@ public final class MovementWidthCheck implements Computation {
             expected(design, joint.measure()),
             Steps.of(design.calculation()),
             depends ? question.text() : ""),
-        FindingPlaces.at(origin),
+        FoundAt.at(origin),
         calculations);
   }
 

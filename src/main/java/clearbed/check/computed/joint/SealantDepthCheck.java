@@ -9,8 +9,8 @@ import clearbed.calc.joint.SealantDepth;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.Steps;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -56,7 +56,7 @@ public final class SealantDepthCheck implements Computation {
         FindingKind.INADEQUATE,
         FindingWords.of(
             "", "more than the width", "half of the width, and never more than the width"),
-        FindingPlaces.at(stated.origin()));
+        FoundAt.at(stated.origin()));
   }
 
   private static Judgement byItself(Given depth, Measure measure) {
@@ -100,7 +100,7 @@ public final class SealantDepthCheck implements Computation {
             expected,
             calculation == null ? List.of() : Steps.of(calculation),
             ""),
-        FindingPlaces.at(depth.origin()),
+        FoundAt.at(depth.origin()),
         calculation == null ? List.of() : List.of(calculation));
   }
 }

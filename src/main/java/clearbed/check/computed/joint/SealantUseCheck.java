@@ -3,8 +3,8 @@ package clearbed.check.computed.joint;
 import clearbed.check.judge.Computation;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.TilePlace;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
@@ -48,7 +48,7 @@ public final class SealantUseCheck implements Computation {
     return new Judgement.Failed(
         FindingKind.INADEQUATE,
         FindingWords.of("", words(uses.stream().sorted().toList(), ", ", rules), expected),
-        FindingPlaces.at(values.get(0).origin()));
+        FoundAt.at(values.get(0).origin()));
   }
 
   /** The letters are those of one country; elsewhere a sealant is declared for what it bears. */

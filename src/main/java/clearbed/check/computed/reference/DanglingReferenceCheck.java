@@ -4,8 +4,8 @@ import clearbed.base.Memo;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
@@ -193,7 +193,7 @@ public final class DanglingReferenceCheck implements SetComputation {
                   FindingKind.MISSING,
                   level,
                   List.of(),
-                  FindingPlaces.at(origin),
+                  FoundAt.at(origin),
                   FindingWords.of(message, what, "in the set")));
     }
   }

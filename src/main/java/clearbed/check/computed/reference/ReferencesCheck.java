@@ -2,8 +2,8 @@ package clearbed.check.computed.reference;
 
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
@@ -172,7 +172,7 @@ public final class ReferencesCheck implements SetComputation {
                 unused ? FindingKind.UNRESOLVED : FindingKind.MISSING,
                 !lost && (unused || bears(scene, c)) ? rule.level() : Level.NOTE,
                 List.of(),
-                FindingPlaces.at(c.origin()),
+                FoundAt.at(c.origin()),
                 FindingWords.of(message, c.asWritten(), "")));
   }
 }

@@ -3,8 +3,8 @@ package clearbed.check.computed.reference;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
@@ -73,7 +73,7 @@ public final class WithdrawnStandardCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 level,
                 List.of(),
-                FindingPlaces.at(c.origin()),
+                FoundAt.at(c.origin()),
                 FindingWords.of(message, c.asWritten(), expected)));
   }
 }

@@ -4,8 +4,8 @@ import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Judge;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
@@ -206,7 +206,7 @@ public final class ConflictCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 tags,
-                new FindingPlaces(a.origin(), List.of(b.origin())),
+                new FoundAt(a.origin(), List.of(b.origin())),
                 FindingWords.of(message, found, "one value")));
   }
 }

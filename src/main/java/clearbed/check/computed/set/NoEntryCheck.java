@@ -2,8 +2,8 @@ package clearbed.check.computed.set;
 
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
@@ -37,7 +37,7 @@ public final class NoEntryCheck implements SetComputation {
                     FindingKind.UNREAD,
                     rule.level(),
                     List.of(),
-                    new FindingPlaces(places.get(0), places.subList(1, places.size())),
+                    new FoundAt(places.get(0), places.subList(1, places.size())),
                     FindingWords.of(
                         rule.wording().missing().replace("{found}", found), found, ""))));
   }

@@ -2,8 +2,8 @@ package clearbed.check.computed.set;
 
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation.Scene;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
@@ -40,7 +40,7 @@ final class TagsInUse {
                 FindingKind.MISSING,
                 rule.level(),
                 List.of(tag),
-                new FindingPlaces(origin, also),
+                new FoundAt(origin, also),
                 FindingWords.of(said, tag, expected)));
   }
 

@@ -5,8 +5,8 @@ import clearbed.calc.figure.BothUnits;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
@@ -174,7 +174,7 @@ public final class UnitSlipCheck implements SetComputation {
                 FindingKind.CONFLICTING,
                 rule.level(),
                 piece.tags(),
-                FindingPlaces.at(piece.origin()),
+                FoundAt.at(piece.origin()),
                 new FindingWords(message, found, expected(a, b), steps(a, b), "")));
   }
 

@@ -4,8 +4,8 @@ import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.Subjects;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
@@ -229,7 +229,7 @@ public final class UnresolvedCheck implements SetComputation {
                 FindingKind.UNRESOLVED,
                 rule.level(),
                 List.copyOf(tags),
-                new FindingPlaces(group.get(0).origin(), others),
+                new FoundAt(group.get(0).origin(), others),
                 FindingWords.of(message, found, "a decision")));
   }
 

@@ -4,8 +4,8 @@ import clearbed.base.Memo;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
-import clearbed.check.rules.FindingPlaces;
 import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
@@ -161,7 +161,7 @@ public final class VagueCheck implements SetComputation {
                 FindingKind.INADEQUATE,
                 rule.level(),
                 piece.tags(),
-                FindingPlaces.at(piece.origin()),
+                FoundAt.at(piece.origin()),
                 FindingWords.of(
                     "\"" + words + "\" stands where a requirement belongs.",
                     words,

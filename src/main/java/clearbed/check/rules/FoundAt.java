@@ -8,10 +8,10 @@ import java.util.List;
  *
  * @param others besides the first
  */
-public record FindingPlaces(Origin origin, List<Origin> others) {
+public record FoundAt(Origin origin, List<Origin> others) {
 
   /** One place alone. */
-  public static FindingPlaces at(Origin origin) {
-    return new FindingPlaces(origin, List.of());
+  public static FoundAt at(Origin origin) {
+    return new FoundAt(origin, List.of());
   }
 }
