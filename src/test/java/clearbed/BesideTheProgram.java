@@ -1,8 +1,8 @@
 package clearbed;
 
 import clearbed.base.config.StandardFiles;
-import clearbed.calc.Expansions;
-import clearbed.calc.MovementGuideline;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.MovementGuideline;
 import clearbed.check.Checker;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;

@@ -3,9 +3,9 @@ package clearbed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.check.rules.Rule;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Verdict;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Verdict;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

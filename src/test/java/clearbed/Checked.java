@@ -3,13 +3,13 @@ package clearbed;
 import clearbed.check.Checker;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Verdict;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
 import clearbed.recognise.LearnedMarks;
@@ -26,7 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the whole tool makes of a folder of documents, for tests to look at. */
-public record Checked(List<Document> documents, Project project, Checker.Outcome outcome) {
+public record Checked(List<Document> documents, Project project, Checker.CheckedProject outcome) {
 
   private static final Vocabulary VOCABULARY = load();
   private static final RuleSet RULES = rules(VOCABULARY);
@@ -59,13 +59,7 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
     Lessons lessons =
         LearnedMarks.in(documents.stream().map(first::recognise).toList(), vocabulary());
     Vocabulary vocabulary = vocabulary(lessons, layers);
-    Recogniser recogniser = new Recogniser(vocabulary);
-    RuleSet rules = rules(vocabulary);
-    Project project =
-        new Resolver(vocabulary)
-            .resolve(documents.stream().map(recogniser::recognise).toList(), rules.facts());
-    return new Checked(
-        documents, project, new Checker(vocabulary, rules).check(project, documents));
+    return of(documents, vocabulary, rules(vocabulary));
   }
 
   private static Vocabulary vocabulary(Lessons lessons, Path... layers) {
@@ -77,8 +71,10 @@ public record Checked(List<Document> documents, Project project, Checker.Outcome
   }
 
   private static Checked by(RuleSet rules, Path folder) {
-    Vocabulary vocabulary = vocabulary();
-    List<Document> documents = ReadAll.of(folder);
+    return of(ReadAll.of(folder), vocabulary(), rules);
+  }
+
+  private static Checked of(List<Document> documents, Vocabulary vocabulary, RuleSet rules) {
     Recogniser recogniser = new Recogniser(vocabulary);
     Project project =
         new Resolver(vocabulary)

@@ -2,10 +2,10 @@ package clearbed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.value.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,7 +39,7 @@ class NoFalseCalmTest {
     assertThat(checked.findings("no-entry")).hasSize(1);
     Finding finding = checked.findings("no-entry").get(0);
     assertThat(finding.level()).isEqualTo(Level.ERROR);
-    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD);
     assertThat(finding.message())
         .contains("legend.txt")
         .contains(line.replaceAll("\\s+", " ").substring(0, 8));

@@ -6,8 +6,8 @@ import static clearbed.read.WordParts.run;
 import static clearbed.read.WordParts.struck;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
+import clearbed.model.report.Finding;
+import clearbed.model.value.Entry;
 import clearbed.read.WordParts;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -1,6 +1,6 @@
 package clearbed.bench;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;

@@ -1,7 +1,7 @@
 package clearbed.batch;
 
 import clearbed.cache.FactStore;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.DocumentReader;
 import clearbed.read.guard.OwnThread;
 import clearbed.read.source.Reasons;

@@ -1,8 +1,8 @@
 package clearbed.check;
 
 import clearbed.base.Parallel;
-import clearbed.check.computed.BidQuantities;
-import clearbed.check.computed.BidTotals;
+import clearbed.check.computed.set.BidQuantities;
+import clearbed.check.computed.set.BidTotals;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.SetComputation;
 import clearbed.check.judge.SetText;
@@ -11,16 +11,16 @@ import clearbed.check.rules.Expectation;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
 import clearbed.check.rules.RuleSets;
-import clearbed.model.Account;
-import clearbed.model.Calculation;
-import clearbed.model.Calculations;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Verdict;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Calculations;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ import java.util.stream.Collectors;
 public final class Checker {
 
   /** All that came of it. */
-  public record Outcome(
+  public record CheckedProject(
       List<Finding> findings,
       List<Verdict> verdicts,
       List<Calculation> calculations,
@@ -62,7 +62,7 @@ public final class Checker {
     return new RuleSets(vocabulary, Computations.names());
   }
 
-  public Outcome check(Project project, List<Document> documents) {
+  public CheckedProject check(Project project, List<Document> documents) {
     List<Finding> findings = new ArrayList<>();
     VerdictTable verdicts = new VerdictTable(project.glass());
     Calculations calculations = new Calculations();
@@ -112,7 +112,7 @@ public final class Checker {
         calculations.add(total.tag(), 1, () -> List.of(total));
     }
     verdicts.show(shown(all, project.glass()));
-    return new Outcome(all, verdicts, calculations, reading);
+    return new CheckedProject(all, verdicts, calculations, reading);
   }
 
   /** What came of one rule. */
@@ -194,7 +194,7 @@ public final class Checker {
   private static String print(Finding f) {
     // Where a section should have said something stands whatever stands there today.
     String place = f.origin().text() == null ? "" : f.origin().text();
-    String words = f.kind() == Kind.MISSING && f.found().isEmpty() ? f.expected() : place;
+    String words = f.kind() == FindingKind.MISSING && f.found().isEmpty() ? f.expected() : place;
     String all = f.found() + "|" + words + "|" + Subjects.document(f.origin());
     String plain = all.replaceAll("[^\\p{L}\\p{N}]+", " ").strip().toLowerCase(Locale.ROOT);
     return Integer.toHexString(plain.hashCode());

@@ -3,15 +3,16 @@ package clearbed.check;
 import clearbed.check.judge.Judge;
 import clearbed.check.rules.Applicability;
 import clearbed.check.rules.Expectation;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Account;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.FindingKind;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
@@ -57,7 +58,7 @@ final class EntryJudge {
       return judgement;
     if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
     List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
-    return words.isEmpty() ? judgement : new Judgement.Unread(words);
+    return words.isEmpty() ? judgement : new Judgement.NotRead(words);
   }
 
   /** Satisfied by a cell whose words mean nothing that is known: they were kept, not read. */
@@ -88,7 +89,7 @@ final class EntryJudge {
     if (rule.expectation() instanceof Expectation.Computed c)
       return Computations.ofAnEntry(c.name()).judge(rule, entry, project, rules);
     Judgement judgement = judge.judge(rule, entry);
-    if (judgement instanceof Judgement.Failed f && f.kind() == Kind.INCOMPATIBLE) {
+    if (judgement instanceof Judgement.Failed f && f.kind() == FindingKind.INCOMPATIBLE) {
       return withOtherSide(f, entry);
     }
     if (judgement instanceof Judgement.Missing && rule.silentWhenMissing()) {
@@ -103,23 +104,19 @@ final class EntryJudge {
 
   /** What does not go together stands in two places: the value, and what makes the rule apply. */
   private Judgement withOtherSide(Judgement.Failed f, Entry entry) {
-    Set<Origin> places = new LinkedHashSet<>(f.places());
+    Set<Origin> places = new LinkedHashSet<>(f.at().others());
     for (Map<String, List<String>> way : rule.when()) {
       for (String attribute : way.keySet()) {
         entry.governing(attribute).stream()
             .map(v -> v.origin())
-            .filter(o -> !o.equals(f.origin()))
+            .filter(o -> !o.equals(f.at().origin()))
             .forEach(places::add);
       }
     }
     return new Judgement.Failed(
         f.kind(),
-        f.message(),
-        f.found(),
-        f.expected(),
-        f.origin(),
-        new ArrayList<>(places),
-        f.steps(),
+        f.words(),
+        new FoundAt(f.at().origin(), new ArrayList<>(places)),
         f.calculations());
   }
 }

@@ -1,9 +1,9 @@
 package clearbed.check;
 
 import clearbed.check.rules.Rule;
-import clearbed.model.Entry;
-import clearbed.model.Level;
-import clearbed.model.Scope;
+import clearbed.model.report.Level;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
 import java.util.List;
 
 /**

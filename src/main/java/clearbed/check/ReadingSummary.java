@@ -1,9 +1,9 @@
 package clearbed.check;
 
 import clearbed.check.rules.Rule;
-import clearbed.model.Account;
-import clearbed.model.Entry;
-import clearbed.model.ReadingAccount;
+import clearbed.model.report.Account;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Section;
@@ -55,13 +55,13 @@ final class ReadingSummary {
       tables.addAll(account.tables());
       setAside.addAll(account.setAside());
     }
-    List<ReadingAccount.NotUnderstood> words = new ArrayList<>();
+    List<ReadingAccount.WordsNotUnderstood> words = new ArrayList<>();
     for (Account.Unread w : unread.all()) {
       words.add(
-          new ReadingAccount.NotUnderstood(
+          new ReadingAccount.WordsNotUnderstood(
               w, unread.couldAnswer(w, rules), List.copyOf(unread.tags(w))));
     }
-    List<ReadingAccount.Undecided> undecided = undecided();
+    List<ReadingAccount.UndecidedTile> undecided = undecided();
     words.addAll(ofTheSet());
     words.addAll(perhapsGlass(undecided));
     return new ReadingAccount(
@@ -76,7 +76,7 @@ final class ReadingSummary {
   }
 
   /** References and designations that a check of the whole set could make nothing of. */
-  private List<ReadingAccount.NotUnderstood> ofTheSet() {
+  private List<ReadingAccount.WordsNotUnderstood> ofTheSet() {
     Map<Account.Unread, List<String>> checks = new LinkedHashMap<>();
     Map<String, List<Account.Unread>> byPlace =
         unread.all().stream().collect(Collectors.groupingBy(u -> u.origin().place()));
@@ -86,9 +86,10 @@ final class ReadingSummary {
           checks.computeIfAbsent(w, any -> new ArrayList<>()).add(rule.reportedAs());
       }
     }
-    List<ReadingAccount.NotUnderstood> out = new ArrayList<>();
+    List<ReadingAccount.WordsNotUnderstood> out = new ArrayList<>();
     checks.forEach(
-        (w, ids) -> out.add(new ReadingAccount.NotUnderstood(w, ids, List.copyOf(unread.tags(w)))));
+        (w, ids) ->
+            out.add(new ReadingAccount.WordsNotUnderstood(w, ids, List.copyOf(unread.tags(w)))));
     return out;
   }
 
@@ -100,7 +101,7 @@ final class ReadingSummary {
   }
 
   /** Tags of schedules of which no document says what they are. */
-  private List<ReadingAccount.Undecided> undecided() {
+  private List<ReadingAccount.UndecidedTile> undecided() {
     Map<String, List<String>> open = new LinkedHashMap<>();
     for (Facts facts : project.facts()) {
       List<String> beside = titlesOnGlass(facts);
@@ -109,12 +110,12 @@ final class ReadingSummary {
           open.computeIfAbsent(Tags.key(row.tag()), key -> new ArrayList<>()).addAll(beside);
       }
     }
-    List<ReadingAccount.Undecided> out = new ArrayList<>();
+    List<ReadingAccount.UndecidedTile> out = new ArrayList<>();
     for (Entry entry : project.entries()) {
       List<String> beside = open.get(Tags.key(entry.tag()));
       if (entry.glass() || beside == null || out.size() >= MOST_UNDECIDED) continue;
       out.add(
-          new ReadingAccount.Undecided(
+          new ReadingAccount.UndecidedTile(
               entry.tag(),
               entry.origin(),
               beside.stream().distinct().toList(),
@@ -133,14 +134,14 @@ final class ReadingSummary {
   }
 
   /** Of a tile that may be glass nobody knows what is missing: it might answer anything. */
-  private List<ReadingAccount.NotUnderstood> perhapsGlass(
-      List<ReadingAccount.Undecided> undecided) {
+  private List<ReadingAccount.WordsNotUnderstood> perhapsGlass(
+      List<ReadingAccount.UndecidedTile> undecided) {
     List<String> checks = rules.stream().map(Rule::reportedAs).distinct().toList();
     return undecided.stream()
         .filter(u -> !u.speaksFor().isEmpty())
         .map(
             u ->
-                new ReadingAccount.NotUnderstood(
+                new ReadingAccount.WordsNotUnderstood(
                     new Account.Unread(
                         u.origin(),
                         u.origin().document(),

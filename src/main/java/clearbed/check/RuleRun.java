@@ -3,18 +3,20 @@ package clearbed.check;
 import clearbed.base.Parallel;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
+import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Calculation;
-import clearbed.model.Calculations;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
-import clearbed.model.Verdict;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Calculations;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.vocabulary.Attribute;
@@ -74,12 +76,16 @@ final class RuleRun {
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
       if (judgement instanceof Judgement.Missing) {
         missing.add(entry);
-      } else if (judgement instanceof Judgement.Unread u) {
+      } else if (judgement instanceof Judgement.NotRead u) {
         unanswered.add(rule, entry, u.words());
       } else if (judgement instanceof Judgement.Failed f) {
         String key =
-            f.steps().isEmpty()
-                ? f.kind() + f.origin().place() + f.origin().text() + f.found() + f.message()
+            f.words().steps().isEmpty()
+                ? f.kind()
+                    + f.at().origin().place()
+                    + f.at().origin().text()
+                    + f.words().found()
+                    + f.words().message()
                 : entry.tag();
         failures.putIfAbsent(key, f);
         failed.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
@@ -130,30 +136,35 @@ final class RuleRun {
             ? vocabulary.label(rule.attribute()) + " is not stated for {tag}."
             : rule.wording().missing();
     return write(
-        entries, subject, Kind.MISSING, level, origin, List.of(), message, "", "", List.of(), "");
+        entries,
+        subject,
+        FindingKind.MISSING,
+        level,
+        FoundAt.at(origin),
+        FindingWords.of(message, "", ""));
   }
 
   private Finding failed(Judgement.Failed f, List<Entry> entries) {
-    String own = f.message().isEmpty() ? rule.wording().inadequate() : f.message();
+    String own = f.words().message().isEmpty() ? rule.wording().inadequate() : f.words().message();
     String message =
         own.isEmpty()
             ? vocabulary.label(rule.attribute()) + " of {tag}: {found}; wanted: {expected}."
             : own;
     // A verdict that waits for a figure is a question, not an accusation.
-    Level level = f.kind() == Kind.UNRESOLVED ? Level.NOTE : rule.level();
-    if (f.kind() == Kind.UNREAD) level = noMoreThanWarning(rule.missingLevel());
+    Level level = f.kind() == FindingKind.UNRESOLVED ? Level.NOTE : rule.level();
+    if (f.kind() == FindingKind.UNREAD) level = noMoreThanWarning(rule.missingLevel());
     return write(
         entries,
         subjects.of(f, entries),
         f.kind(),
         level,
-        f.origin(),
-        f.places(),
-        message,
-        f.found(),
-        f.expected(),
-        f.steps(),
-        f.question());
+        f.at(),
+        new FindingWords(
+            message,
+            f.words().found(),
+            f.words().expected(),
+            f.words().steps(),
+            f.words().question()));
   }
 
   private static Level noMoreThanWarning(Level level) {
@@ -163,31 +174,13 @@ final class RuleRun {
   private Finding write(
       List<Entry> entries,
       String subject,
-      Kind kind,
+      FindingKind kind,
       Level level,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question) {
+      FoundAt at,
+      FindingWords words) {
     List<String> tags = entries.stream().map(Entry::tag).toList();
     return writer.write(
-        rule,
-        new FindingWriter.Case(
-            subject,
-            rule.attribute(),
-            kind,
-            level,
-            tags,
-            origin,
-            places,
-            message,
-            found,
-            expected,
-            steps,
-            question));
+        rule, new FindingWriter.Case(subject, rule.attribute(), kind, level, tags, at, words));
   }
 
   /** The place in the section where the missing words would stand, else its beginning. */

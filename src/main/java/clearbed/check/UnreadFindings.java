@@ -4,13 +4,15 @@ import clearbed.base.DisplayText;
 import clearbed.check.judge.FindingWriter;
 import clearbed.check.judge.Subjects;
 import clearbed.check.judge.TagWords;
+import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
-import clearbed.model.Account;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Entry;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -29,16 +31,16 @@ final class UnreadFindings {
   private static final int QUOTED = 3;
   private static final int LONGEST = 90;
 
-  private record Place(String document, String article) {}
+  private record ArticlePlace(String document, String article) {}
 
   /** What is asked of one table or article. */
-  private static final class Asked {
+  private static final class AskedThere {
     final Set<Account.Unread> words = new LinkedHashSet<>();
     final Set<String> labels = new LinkedHashSet<>();
     final Set<String> tags = new LinkedHashSet<>();
   }
 
-  private final Map<Place, Asked> places = new LinkedHashMap<>();
+  private final Map<ArticlePlace, AskedThere> places = new LinkedHashMap<>();
   private final Vocabulary vocabulary;
 
   UnreadFindings(Vocabulary vocabulary) {
@@ -47,9 +49,9 @@ final class UnreadFindings {
 
   void add(Rule rule, Entry entry, List<Account.Unread> words) {
     for (Account.Unread w : words) {
-      Asked asked =
+      AskedThere asked =
           places.computeIfAbsent(
-              new Place(w.origin().document(), w.article()), place -> new Asked());
+              new ArticlePlace(w.origin().document(), w.article()), place -> new AskedThere());
       asked.words.add(w);
       asked.labels.add(
           rule.attribute().isEmpty()
@@ -62,7 +64,7 @@ final class UnreadFindings {
   void addAll(UnreadFindings other) {
     other.places.forEach(
         (place, asked) -> {
-          Asked mine = places.computeIfAbsent(place, p -> new Asked());
+          AskedThere mine = places.computeIfAbsent(place, p -> new AskedThere());
           mine.words.addAll(asked.words);
           mine.labels.addAll(asked.labels);
           mine.tags.addAll(asked.tags);
@@ -74,8 +76,8 @@ final class UnreadFindings {
    */
   List<Finding> findings(Rule rule, FindingWriter writer, ReadingAccount reading) {
     List<Finding> out = new ArrayList<>();
-    Map<String, List<ReadingAccount.Undecided>> perhaps = new LinkedHashMap<>();
-    for (ReadingAccount.Undecided u : reading.undecided()) {
+    Map<String, List<ReadingAccount.UndecidedTile>> perhaps = new LinkedHashMap<>();
+    for (ReadingAccount.UndecidedTile u : reading.undecided()) {
       if (!u.speaksFor().isEmpty())
         perhaps.computeIfAbsent(u.origin().document(), d -> new ArrayList<>()).add(u);
     }
@@ -86,8 +88,8 @@ final class UnreadFindings {
 
   /** Tags of which nothing says what they are, below a title that speaks of glass tile. */
   private static Finding perhapsGlass(
-      Rule rule, FindingWriter writer, List<ReadingAccount.Undecided> undecided) {
-    List<String> tags = undecided.stream().map(ReadingAccount.Undecided::tag).toList();
+      Rule rule, FindingWriter writer, List<ReadingAccount.UndecidedTile> undecided) {
+    List<String> tags = undecided.stream().map(ReadingAccount.UndecidedTile::tag).toList();
     Origin first = undecided.get(0).origin();
     String title = undecided.get(0).speaksFor().get(0);
     return writer.write(
@@ -95,21 +97,24 @@ final class UnreadFindings {
         new FindingWriter.Case(
             Subjects.document(first) + " glass or not",
             "",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             rule.level(),
             tags,
-            first,
-            undecided.stream().skip(1).map(ReadingAccount.Undecided::origin).toList(),
-            "Nothing says whether {tag} is glass tile, in a document titled '"
-                + title
-                + "'. It was not checked.",
-            TagWords.of(tags),
-            "a material for each tag",
-            List.of(),
-            "Is {tag} glass tile?"));
+            new FoundAt(
+                first,
+                undecided.stream().skip(1).map(ReadingAccount.UndecidedTile::origin).toList()),
+            new FindingWords(
+                "Nothing says whether {tag} is glass tile, in a document titled '"
+                    + title
+                    + "'. It was not checked.",
+                TagWords.of(tags),
+                "a material for each tag",
+                List.of(),
+                "Is {tag} glass tile?")));
   }
 
-  private static Finding finding(Rule rule, FindingWriter writer, Place place, Asked asked) {
+  private static Finding finding(
+      Rule rule, FindingWriter writer, ArticlePlace place, AskedThere asked) {
     List<Account.Unread> words = List.copyOf(asked.words);
     String found = quoted(words);
     String about = some(asked.labels);
@@ -119,16 +124,16 @@ final class UnreadFindings {
         new FindingWriter.Case(
             Subjects.document(places.get(0)) + " " + place.article(),
             "",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             rule.level(),
             List.copyOf(asked.tags),
-            places.get(0),
-            places.subList(1, places.size()),
-            rule.wording().missing().replace("{found}", found),
-            found,
-            about,
-            List.of(),
-            rule.wording().question()));
+            new FoundAt(places.get(0), places.subList(1, places.size())),
+            new FindingWords(
+                rule.wording().missing().replace("{found}", found),
+                found,
+                about,
+                List.of(),
+                rule.wording().question())));
   }
 
   private static String quoted(List<Account.Unread> words) {

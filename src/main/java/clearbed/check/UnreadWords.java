@@ -1,11 +1,11 @@
 package clearbed.check;
 
-import clearbed.check.computed.OpenReferences;
-import clearbed.check.computed.UnknownStandards;
+import clearbed.check.computed.reference.OpenReferences;
+import clearbed.check.computed.reference.UnknownStandards;
 import clearbed.check.rules.Rule;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Entry;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;

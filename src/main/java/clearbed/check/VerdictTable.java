@@ -1,9 +1,9 @@
 package clearbed.check;
 
-import clearbed.model.Entry;
-import clearbed.model.Placed;
-import clearbed.model.ThinList;
-import clearbed.model.Verdict;
+import clearbed.model.document.Placed;
+import clearbed.model.document.ThinList;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -19,8 +19,8 @@ final class VerdictTable extends ThinList<Verdict> {
 
   private static final BitSet NONE = new BitSet(0);
 
-  private static final Placed.Place<Verdict> PLACE =
-      new Placed.Place<>(
+  private static final Placed.Placing<Verdict> PLACE =
+      new Placed.Placing<>(
           Verdict::origin,
           (v, origin) -> new Verdict(v.check(), v.tag(), v.outcome(), v.found(), origin));
 

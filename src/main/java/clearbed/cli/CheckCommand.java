@@ -2,19 +2,29 @@ package clearbed.cli;
 
 import clearbed.base.DisplayText;
 import clearbed.cache.Cache;
-import clearbed.model.Document;
-import clearbed.model.Level;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.cli.option.CacheOption;
+import clearbed.cli.option.ComingRulebook;
+import clearbed.cli.option.LimitOptions;
+import clearbed.cli.option.NameOptions;
+import clearbed.cli.option.OverwriteOption;
+import clearbed.cli.option.RuleOptions;
+import clearbed.cli.output.Outputs;
+import clearbed.cli.output.Stopped;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.Progress;
+import clearbed.cli.terminal.Terminal;
+import clearbed.cli.terminal.UsageFailure;
+import clearbed.cli.terminal.Version;
+import clearbed.model.document.Document;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
 import clearbed.project.ProjectReport;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.ConsoleSummary;
-import clearbed.report.FindingsJson;
-import clearbed.report.FindingsSarif;
 import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.report.view.View;
-import clearbed.report.workbook.FindingsWorkbook;
 import clearbed.resolve.Project;
 import clearbed.track.Carry;
 import clearbed.track.EarlierLog;
@@ -27,11 +37,9 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -64,32 +72,6 @@ final class CheckCommand implements Callable<Integer> {
 
   @Parameters(arity = "1..*", paramLabel = "PATH", description = "Documents, folders or zip files.")
   List<Path> paths;
-
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE.xlsx",
-      defaultValue = "clearbed-findings.xlsx",
-      description = "Findings workbook (default: ${DEFAULT-VALUE} here).")
-  Path output;
-
-  @Option(names = "--json", paramLabel = "FILE", description = "The same findings for programs.")
-  Path json;
-
-  @Option(names = "--sarif", paramLabel = "FILE", description = "The same findings as SARIF 2.1.0.")
-  Path sarif;
-
-  @Option(
-      names = "--view",
-      paramLabel = "FILE.html",
-      description =
-          "One page: the documents, what was read of them, the findings beside the words.")
-  Path view;
-
-  @Option(
-      names = "--annotate",
-      paramLabel = "DIR",
-      description = "Copies of the documents with the findings written at their places.")
-  Path annotate;
 
   @Option(
       names = "--carry",
@@ -127,6 +109,8 @@ final class CheckCommand implements Callable<Integer> {
       description = "auto (default), always or never.")
   String color;
 
+  @Mixin OutputOptions files;
+
   @Mixin OverwriteOption overwriteOption;
 
   @Mixin RuleOptions ruleOptions;
@@ -143,7 +127,7 @@ final class CheckCommand implements Callable<Integer> {
     Outputs outputs = outputs();
     outputs.requireFree();
     Thread watch = limits.watch();
-    try (Stopped stopped = new Stopped(err(), written());
+    try (Stopped stopped = new Stopped(err(), files.written());
         Progress progress = Progress.on(!quiet)) {
       return run(outputs, stopped, progress);
     } finally {
@@ -173,9 +157,13 @@ final class CheckCommand implements Callable<Integer> {
     QuestionLog log = carried == null ? QuestionLog.first(report) : carried.log();
     progress.now("writing");
     boolean written = write(report, log, outputs, stopped);
-    if (view != null)
+    if (files.view != null)
       written &=
-          attempt(outputs, stopped, view, () -> view(report, options, rulebook.get().vocabulary()));
+          attempt(
+              outputs,
+              stopped,
+              files.view,
+              () -> view(report, options, rulebook.get().vocabulary()));
     progress.close();
     cacheOption.close(cache, err());
     if (!quiet) summary(report, written);
@@ -196,29 +184,16 @@ final class CheckCommand implements Callable<Integer> {
     limits.requireSense();
     if (!List.of("auto", "always", "never").contains(color))
       throw new UsageFailure("--color " + color + ": give auto, always or never");
-    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx"))
-      throw new UsageFailure(
-          "--output " + output + ": the findings workbook is an .xlsx file; name it so");
+    files.requireSense();
   }
 
   private Outputs outputs() {
     Outputs outputs =
-        new Outputs(overwriteOption.overwrite)
-            .documents(paths)
-            .reads("--carry", carry)
-            .writes("--output", output)
-            .writes("--json", json)
-            .writes("--sarif", sarif)
-            .writes("--view", view)
-            .fillsWithCopies("--annotate", annotate)
-            .fills("--cache", cacheOption.folder);
+        new Outputs(overwriteOption.overwrite).documents(paths).reads("--carry", carry);
+    files.nameTo(outputs);
+    outputs.fills("--cache", cacheOption.folder);
     ruleOptions.layers.forEach(layer -> outputs.reads("--rules", layer));
     return outputs;
-  }
-
-  /** All that this run writes; null for what nobody asked for. */
-  private Path[] written() {
-    return new Path[] {output, json, sarif, annotate, view};
   }
 
   private EarlierLog earlier() {
@@ -241,23 +216,22 @@ final class CheckCommand implements Callable<Integer> {
 
   private boolean write(Report report, QuestionLog log, Outputs outputs, Stopped stopped) {
     Sources sources = new Sources(paths);
-    UnaryOperator<String> links = document -> sources.from(output, document);
     boolean all =
-        attempt(outputs, stopped, output, () -> FindingsWorkbook.write(report, log, links, output));
-    if (json != null)
-      all &= attempt(outputs, stopped, json, () -> FindingsJson.write(report, json));
-    if (sarif != null)
-      all &= attempt(outputs, stopped, sarif, () -> FindingsSarif.write(report, sarif));
-    if (annotate == null) return all;
+        files.write(
+            report,
+            log,
+            document -> sources.from(files.output, document),
+            (file, writing) -> attempt(outputs, stopped, file, writing));
+    if (files.annotate == null) return all;
     all &= annotated(report, sources);
-    stopped.written(annotate);
+    stopped.written(files.annotate);
     return all;
   }
 
   private void view(Report report, ReadOptions given, Vocabulary vocabulary) throws IOException {
     Set<Path> own = new HashSet<>(cacheOption.written());
     // What this run has written is none of its documents, wherever it lies.
-    for (Path file : written()) if (file != null) own.add(file.toAbsolutePath().normalize());
+    for (Path file : files.written()) if (file != null) own.add(file.toAbsolutePath().normalize());
     ReadOptions options = given.withOwnOutputs(own);
     Map<String, String> unreadable = new HashMap<>();
     for (Report.DocumentSummary d : report.documents())
@@ -266,13 +240,13 @@ final class CheckCommand implements Callable<Integer> {
         report,
         new ViewedDocuments(paths, options, vocabulary, unreadable),
         vocabulary::label,
-        view);
+        files.view);
   }
 
   private boolean annotated(Report report, Sources sources) {
-    AnnotatedCopies.Result result =
+    AnnotatedCopies.WrittenCopies result =
         AnnotatedCopies.write(
-            report, sources::of, annotate, overwriteOption.overwrite, limits.ofOne());
+            report, sources::of, files.annotate, overwriteOption.overwrite, limits.ofOne());
     result.failures().forEach(f -> err().println("clearbed: " + DisplayText.of(f)));
     return result.failures().isEmpty();
   }
@@ -294,7 +268,7 @@ final class CheckCommand implements Callable<Integer> {
     String next =
         written
             ? "Findings workbook: "
-                + output
+                + files.output
                 + "; send its Questions sheet, and give the file to --carry with the next issue."
             : "";
     out.print(

@@ -4,6 +4,10 @@ import clearbed.base.DisplayText;
 import clearbed.base.config.Spelling;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
+import clearbed.cli.option.RuleOptions;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.UsageFailure;
+import clearbed.cli.terminal.Version;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.PrintWriter;
 import java.util.List;
@@ -74,7 +78,7 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private static void page(PrintWriter out, Vocabulary vocabulary, Rule r) {
-    Rule.Wording w = r.wording();
+    Rule.RuleWording w = r.wording();
     out.println(r.id() + ": " + r.title());
     line(
         out,

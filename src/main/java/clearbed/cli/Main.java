@@ -1,6 +1,13 @@
 package clearbed.cli;
 
 import clearbed.base.io.RunFolder;
+import clearbed.cli.joint.JointCommand;
+import clearbed.cli.option.OptionFaults;
+import clearbed.cli.survey.SurveyCommand;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.Failures;
+import clearbed.cli.terminal.UsageFailure;
+import clearbed.cli.terminal.Version;
 import java.util.Arrays;
 import java.util.List;
 import java.util.logging.LogManager;
@@ -48,11 +55,6 @@ public final class Main {
     temporary.close();
     // Parser threads given up after the time limit must not keep the program alive.
     Runtime.getRuntime().halt(code);
-  }
-
-  /** Ends the program from another thread, as when somebody stops it. */
-  static void end(int code) {
-    System.exit(code);
   }
 
   /** Exit code 1 speaks of findings; Java's own way to end on an error would give it, too. */

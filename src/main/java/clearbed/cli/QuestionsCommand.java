@@ -1,10 +1,15 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
+import clearbed.cli.option.NameOptions;
+import clearbed.cli.option.OverwriteOption;
+import clearbed.cli.output.Outputs;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.UsageFailure;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterDocx;
 import clearbed.report.letter.LetterMarkdown;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.track.OpenQuestions;
 import clearbed.track.RefusedWorkbook;
 import clearbed.track.Replies;
@@ -178,7 +183,7 @@ public final class QuestionsCommand implements Callable<Integer> {
     List<String> unplaced = taken.unplaced();
     if (!unplaced.isEmpty()) {
       out.println(
-          Words.count(unplaced.size(), "text")
+          Phrasing.count(unplaced.size(), "text")
               + " could not be placed, and "
               + (unplaced.size() == 1 ? "is" : "are")
               + " on the sheet Set aside:");

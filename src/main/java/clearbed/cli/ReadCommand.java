@@ -3,17 +3,27 @@ package clearbed.cli;
 import clearbed.base.DisplayText;
 import clearbed.base.config.Spelling;
 import clearbed.cache.Cache;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.Value;
+import clearbed.cli.option.CacheOption;
+import clearbed.cli.option.ComingRulebook;
+import clearbed.cli.option.LimitOptions;
+import clearbed.cli.option.RuleOptions;
+import clearbed.cli.output.Outputs;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.Progress;
+import clearbed.cli.terminal.Terminal;
+import clearbed.cli.terminal.UsageFailure;
+import clearbed.cli.terminal.Version;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Report;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.project.Summaries;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.report.LeftOut;
 import clearbed.report.teach.TeachingLayer;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -125,7 +135,7 @@ final class ReadCommand implements Callable<Integer> {
             ? "Nothing to add to " + file + "."
             : file
                 + ": "
-                + Words.count(lines, "line")
+                + Phrasing.count(lines, "line")
                 + " added; put the guesses right, take the # from before those that hold, and give"
                 + " the file to check with --rules.");
   }

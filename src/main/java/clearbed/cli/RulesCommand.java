@@ -2,6 +2,10 @@ package clearbed.cli;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
+import clearbed.cli.option.RuleOptions;
+import clearbed.cli.terminal.ExitCode;
+import clearbed.cli.terminal.Failures;
+import clearbed.cli.terminal.Version;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package clearbed.cli;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
 import clearbed.read.DocumentReader;
 import clearbed.read.guard.OwnThread;
 import clearbed.read.source.ReadOptions;

@@ -1,15 +1,15 @@
 package clearbed.cli;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Report;
-import clearbed.model.TaughtWord;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.report.Report;
+import clearbed.model.report.TaughtWord;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;
 import java.util.HashSet;
@@ -46,11 +46,11 @@ final class WhatWasRead {
     line(out, "documents", documents());
     line(out, "tables", tables + ", " + schedules + " taken for schedules");
     line(out, "entries", entries());
-    line(out, "sentences", Words.of(sentences));
+    line(out, "sentences", Phrasing.of(sentences));
     line(
         out,
         "cells",
-        Words.of(cells) + (columns == 0 ? "" : " in " + Words.count(columns, "column")));
+        Phrasing.of(cells) + (columns == 0 ? "" : " in " + Phrasing.count(columns, "column")));
   }
 
   /** Each word that the office teaches, and the columns that were read by it. */
@@ -81,7 +81,7 @@ final class WhatWasRead {
             .flatMap(t -> t.columns().stream())
             .filter(c -> c.evidence().startsWith("taught: " + word.source()))
             .count();
-    return columns == 0 ? "; no such column here" : "; " + Words.count((int) columns, "column");
+    return columns == 0 ? "; no such column here" : "; " + Phrasing.count((int) columns, "column");
   }
 
   /** Each sentence and column that was not understood, with its place. */

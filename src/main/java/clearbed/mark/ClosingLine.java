@@ -42,12 +42,13 @@ public final class ClosingLine {
 
   /** Writes a PDF file. */
   @FunctionalInterface
-  public interface Body {
+  public interface PdfWriting {
     void writeTo(OutputStream out) throws IOException;
   }
 
   /** Writes a PDF with its mark, a comment behind its end (ISO 32000-1, 7.2.3). */
-  public static void writePdf(Body pdf, OutputKind kind, OutputStream out) throws IOException {
+  public static void writePdf(PdfWriting pdf, OutputKind kind, OutputStream out)
+      throws IOException {
     MessageDigest digest = Sha256.begun();
     pdf.writeTo(new DigestOutputStream(out, digest));
     String line = "%" + line(kind, Sha256.hex(digest)) + "\n";

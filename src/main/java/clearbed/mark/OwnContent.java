@@ -1,10 +1,10 @@
 package clearbed.mark;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

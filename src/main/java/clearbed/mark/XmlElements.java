@@ -13,7 +13,7 @@ final class XmlElements {
   private XmlElements() {}
 
   @FunctionalInterface
-  interface Visitor {
+  interface ElementVisitor {
     /**
      * @param text between the start of the element and what comes next
      */
@@ -21,7 +21,7 @@ final class XmlElements {
   }
 
   /** Ends early, without a word, where the text is no XML: then nothing in it is ours. */
-  static void each(String xml, Visitor visitor) {
+  static void each(String xml, ElementVisitor visitor) {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -36,7 +36,7 @@ final class XmlElements {
     }
   }
 
-  private static void visit(XMLStreamReader in, Visitor visitor) throws XMLStreamException {
+  private static void visit(XMLStreamReader in, ElementVisitor visitor) throws XMLStreamException {
     String name = in.getLocalName();
     Map<String, String> attributes = new HashMap<>();
     for (int i = 0; i < in.getAttributeCount(); i++) {

@@ -2,9 +2,9 @@ package clearbed.project;
 
 import clearbed.check.Checker;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Finding;
-import clearbed.model.ProjectNames;
-import clearbed.model.Report;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.Report;
 import clearbed.recognise.Facts;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -35,7 +35,7 @@ public final class ProjectReport {
       ProjectNames names,
       String version,
       Report.Waited waited) {
-    Checker.Outcome outcome =
+    Checker.CheckedProject outcome =
         new Checker(rulebook.vocabulary(), rulebook.rules())
             .check(project, project.facts().stream().map(Facts::document).toList());
     return new Report(
@@ -54,7 +54,7 @@ public final class ProjectReport {
         .collect(Collectors.toMap(Attribute::id, Attribute::label));
   }
 
-  private static Report.Run run(
+  private static Report.RunDetails run(
       Rulebook rulebook,
       LocalDate day,
       Instant started,
@@ -63,7 +63,7 @@ public final class ProjectReport {
       List<Finding> findings,
       Report.Waited waited) {
     RuleSet rules = rulebook.rules();
-    return new Report.Run(
+    return new Report.RunDetails(
         "clearbed",
         version,
         rules.name(),

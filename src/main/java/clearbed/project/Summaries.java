@@ -1,8 +1,8 @@
 package clearbed.project;
 
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.report.Report;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;

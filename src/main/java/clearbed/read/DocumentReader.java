@@ -1,6 +1,6 @@
 package clearbed.read;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.guard.IsolatingReader;
 import clearbed.read.guard.Outcome;
 import clearbed.read.source.ArchiveLimits;

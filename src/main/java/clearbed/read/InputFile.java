@@ -40,7 +40,7 @@ public final class InputFile {
     return files;
   }
 
-  /** As it will be in {@link clearbed.model.Document#path()}. */
+  /** As it will be in {@link clearbed.model.document.Document#path()}. */
   public String path() {
     return source.path();
   }

@@ -2,7 +2,7 @@ package clearbed.read;
 
 import clearbed.base.Deadline;
 import clearbed.base.io.TemporaryFolder;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.detect.ZipKind;
 import clearbed.read.source.ArchiveEntries;
 import clearbed.read.source.ArchiveLimits;

@@ -1,5 +1,5 @@
 /**
- * Files, folders and archives become {@link clearbed.model.Document}s: one reader per format
- * family, each block with its place, and every file that is not read with the reason why.
+ * Files, folders and archives become {@link clearbed.model.document.Document}s: one reader per
+ * format family, each block with its place, and every file that is not read with the reason why.
  */
 package clearbed.read;

@@ -1,10 +1,10 @@
 package clearbed.recognise;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons;
 import java.util.HashMap;

@@ -1,9 +1,9 @@
 package clearbed.recognise;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.ThinList;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.ThinList;
+import clearbed.model.report.Account;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Section;

@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
-import clearbed.model.Table;
-import clearbed.model.ThinList;
+import clearbed.model.document.Table;
+import clearbed.model.document.ThinList;
 import clearbed.recognise.schedule.LaterSchedule;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Statement;

@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons.Explained;

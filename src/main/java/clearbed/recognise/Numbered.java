@@ -1,9 +1,9 @@
 package clearbed.recognise;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

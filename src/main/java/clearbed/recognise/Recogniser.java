@@ -1,14 +1,14 @@
 package clearbed.recognise;
 
 import clearbed.base.Memo;
-import clearbed.model.Account;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Placed;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Placed;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import clearbed.read.source.Reasons;
 import clearbed.recognise.schedule.BuildUpCards;
 import clearbed.recognise.schedule.CalledCodes;
@@ -396,7 +396,7 @@ public final class Recogniser {
         }
       }
     }
-    Placed.Place<Citation> place = new Placed.Place<>(Citation::origin, Citation::at);
+    Placed.Placing<Citation> place = new Placed.Placing<>(Citation::origin, Citation::at);
     return new Placed.Packer<>(place, out.size()).pack(out);
   }
 

@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;

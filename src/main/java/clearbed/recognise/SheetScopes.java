@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.model.Paragraph;
+import clearbed.model.document.Paragraph;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;

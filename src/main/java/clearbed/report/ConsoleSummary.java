@@ -1,13 +1,13 @@
 package clearbed.report;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.State;
-import clearbed.report.wording.Words;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -61,19 +61,19 @@ public final class ConsoleSummary {
     long schedules =
         reading.tables().stream().filter(table -> !table.takenFor().equals("none")).count();
     StringBuilder line = new StringBuilder("Read: ");
-    line.append(Words.count(reading.tables().size(), "table"));
+    line.append(Phrasing.count(reading.tables().size(), "table"));
     if (!reading.tables().isEmpty())
       line.append(", ").append(schedules).append(" taken for schedules");
-    line.append(", ").append(Words.count(reading.sentences().all(), "sentence"));
+    line.append(", ").append(Phrasing.count(reading.sentences().all(), "sentence"));
     line.append(". Not understood: ");
-    line.append(Words.count(reading.cells().notUnderstood(), "cell"));
-    line.append(" in ").append(Words.count(reading.columnsNotUnderstood(), "column"));
-    line.append(", ").append(Words.count(reading.sentences().notUnderstood(), "sentence"));
+    line.append(Phrasing.count(reading.cells().notUnderstood(), "cell"));
+    line.append(" in ").append(Phrasing.count(reading.columnsNotUnderstood(), "column"));
+    line.append(", ").append(Phrasing.count(reading.sentences().notUnderstood(), "sentence"));
     line.append("; see the sheet Reading.");
     wrap("", line.toString());
   }
 
-  private void chosen(Report.Run run) {
+  private void chosen(Report.RunDetails run) {
     if (!run.chosen().isEmpty()) wrap("", "Rules: " + run.ruleSet() + ", " + run.chosen() + ".");
   }
 
@@ -82,9 +82,9 @@ public final class ConsoleSummary {
     int glass = (int) report.entries().stream().filter(entry -> entry.glass()).count();
     wrap(
         "",
-        Words.count(report.documents().size(), "document")
+        Phrasing.count(report.documents().size(), "document")
             + ", "
-            + Words.count(glass, "glass tile", "glass tiles")
+            + Phrasing.count(glass, "glass tile", "glass tiles")
             + ".");
     if (!open.isEmpty()) lines.add("Open: " + counts(open, true) + ".");
     else if (glass > 0) lines.add("Nothing open.");
@@ -162,7 +162,7 @@ public final class ConsoleSummary {
     int shown = sorted.size() <= room ? sorted.size() : room - 1;
     for (Map.Entry<String, List<Finding>> group : sorted.subList(0, shown)) group(group, indent);
     if (shown < sorted.size()) {
-      lines.add("and " + Words.count(sorted.size() - shown, "tile") + " more with findings");
+      lines.add("and " + Phrasing.count(sorted.size() - shown, "tile") + " more with findings");
     }
   }
 
@@ -188,7 +188,7 @@ public final class ConsoleSummary {
     for (Level level : Level.values()) {
       int count = count(findings, level);
       if (count == 0) continue;
-      String words = Words.count(count, level.word());
+      String words = Phrasing.count(count, level.word());
       parts.add(painted ? paint(level, words) : words);
     }
     return String.join(", ", parts);

@@ -1,9 +1,9 @@
 package clearbed.report;
 
 import clearbed.base.Parallel;
-import clearbed.model.Entry;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Value;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.report.wording.ControlEscapes;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;

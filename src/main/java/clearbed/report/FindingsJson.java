@@ -3,14 +3,14 @@ package clearbed.report;
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
-import clearbed.model.Calculation;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Quantity;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Report;
+import clearbed.model.value.Quantity;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -70,7 +70,7 @@ public final class FindingsJson {
     fields.objects("calculations", report.calculations(), this::calculation);
   }
 
-  private void run(Report.Run run) throws IOException {
+  private void run(Report.RunDetails run) throws IOException {
     json.writeObjectFieldStart("run");
     fields.promised("tool", run.tool());
     fields.promised("version", run.version());
@@ -111,7 +111,7 @@ public final class FindingsJson {
   private void gap(Document.Gap gap) throws IOException {
     fields.origin("origin", gap.origin());
     fields.text("reason", gap.reason());
-    fields.text("fate", Words.of(gap.fate()));
+    fields.text("fate", Phrasing.of(gap.fate()));
   }
 
   private void findings(String name, Report report, Predicate<Finding> wanted) throws IOException {

@@ -3,16 +3,16 @@ package clearbed.report;
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OutputKind;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.wording.ControlEscapes;
 import clearbed.report.wording.Deferral;
 import clearbed.report.wording.SafeText;
-import clearbed.report.workbook.DocumentLinks;
+import clearbed.report.workbook.cell.DocumentLinks;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -136,7 +136,7 @@ public final class FindingsSarif {
 
   /** An error, or what is settled or suppressed, stays a result: a notification cannot say so. */
   private static boolean isNotification(Finding finding) {
-    return finding.kind() == Kind.UNREAD
+    return finding.kind() == FindingKind.UNREAD
         && finding.level() != Level.ERROR
         && finding.state() != State.RESOLVED
         && finding.suppressed().isEmpty();

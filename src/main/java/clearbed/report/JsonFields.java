@@ -1,6 +1,6 @@
 package clearbed.report;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -11,7 +11,7 @@ import java.util.List;
 record JsonFields(JsonGenerator json) {
 
   /** Writes the fields of one object. */
-  interface Writing<T> {
+  public interface FieldWriting<T> {
     void of(T one) throws IOException;
   }
 
@@ -43,7 +43,7 @@ record JsonFields(JsonGenerator json) {
     json.writeEndArray();
   }
 
-  <T> void objects(String name, Iterable<T> all, Writing<T> fields) throws IOException {
+  <T> void objects(String name, Iterable<T> all, FieldWriting<T> fields) throws IOException {
     json.writeArrayFieldStart(name);
     for (T one : all) {
       json.writeStartObject();

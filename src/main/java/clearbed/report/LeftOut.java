@@ -2,10 +2,10 @@ package clearbed.report;
 
 import clearbed.base.DisplayText;
 import clearbed.mark.OwnOutput;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Status;
-import clearbed.model.Report.DocumentSummary;
-import clearbed.report.wording.Words;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Status;
+import clearbed.model.report.Report.DocumentSummary;
+import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -29,14 +29,14 @@ public final class LeftOut {
     List<DocumentSummary> ignored = where(documents, d -> d.status() == Status.IGNORED);
     files(lines, "Not read (ignored): ", where(ignored, d -> !isOwn(d)), width);
     List<DocumentSummary> own = where(ignored, LeftOut::isOwn);
-    String outputs = "Not read, " + Words.count(own.size(), "own output") + ": ";
+    String outputs = "Not read, " + Phrasing.count(own.size(), "own output") + ": ";
     if (!own.isEmpty()) lines.add(named(outputs, own, "", width));
     List<DocumentSummary> partly = where(documents, d -> d.status() == Status.PARTLY);
-    String head = "Partly read: " + Words.count(partly.size(), "document") + ": ";
+    String head = "Partly read: " + Phrasing.count(partly.size(), "document") + ": ";
     if (!partly.isEmpty()) lines.add(named(head, partly, "; " + more, width));
     List<DocumentSummary> struck = where(documents, d -> voided(d) > 0);
     int places = struck.stream().mapToInt(LeftOut::voided).sum();
-    head = "Struck through or deleted, not in force: " + Words.count(places, "place") + " in ";
+    head = "Struck through or deleted, not in force: " + Phrasing.count(places, "place") + " in ";
     if (!struck.isEmpty()) lines.add(named(head, struck, "; " + more, width));
     return lines;
   }
@@ -57,7 +57,7 @@ public final class LeftOut {
 
   private static void files(
       List<String> lines, String head, List<DocumentSummary> files, int width) {
-    String counted = head + Words.count(files.size(), "file") + ": ";
+    String counted = head + Phrasing.count(files.size(), "file") + ": ";
     if (!files.isEmpty()) lines.add(named(counted, files, "", width));
   }
 

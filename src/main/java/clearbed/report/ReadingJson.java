@@ -1,8 +1,8 @@
 package clearbed.report;
 
-import clearbed.model.Account;
-import clearbed.model.ReadingAccount;
-import clearbed.model.TaughtWord;
+import clearbed.model.report.Account;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.TaughtWord;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Locale;
@@ -52,7 +52,7 @@ final class ReadingJson {
     fields.text("unit", column.unit());
   }
 
-  private void notUnderstood(ReadingAccount.NotUnderstood each) throws IOException {
+  private void notUnderstood(ReadingAccount.WordsNotUnderstood each) throws IOException {
     Account.Unread words = each.words();
     fields.origin("origin", words.origin());
     fields.text("heading", words.samples().isEmpty() ? "" : words.text());
@@ -75,7 +75,7 @@ final class ReadingJson {
     json.writeNumberField("count", aside.count());
   }
 
-  private void undecided(ReadingAccount.Undecided undecided) throws IOException {
+  private void undecided(ReadingAccount.UndecidedTile undecided) throws IOException {
     fields.promised("tag", undecided.tag());
     fields.origin("origin", undecided.origin());
     fields.promised("for", undecided.speaksFor());

@@ -1,8 +1,8 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Amendment;
@@ -47,7 +47,7 @@ final class Amendments {
    * @param values those that hold
    * @param superseded those that were taken out
    */
-  record Result(List<Value> values, List<Value> superseded) {}
+  record Amended(List<Value> values, List<Value> superseded) {}
 
   private final Vocabulary vocabulary;
   private final Map<String, Integer> issues = new HashMap<>();
@@ -75,7 +75,7 @@ final class Amendments {
     return taken;
   }
 
-  Result applied(String key, List<Value> values) {
+  Amended applied(String key, List<Value> values) {
     Set<Value> superseded = new LinkedHashSet<>();
     List<Value> put = new ArrayList<>();
     for (Change change : changes) {
@@ -92,11 +92,11 @@ final class Amendments {
       }
     }
     byDocument(values, superseded);
-    if (superseded.isEmpty() && put.isEmpty()) return new Result(values, List.of());
+    if (superseded.isEmpty() && put.isEmpty()) return new Amended(values, List.of());
     List<Value> left = new ArrayList<>(values);
     left.removeIf(superseded::contains);
     left.addAll(put);
-    return new Result(left, List.copyOf(superseded));
+    return new Amended(left, List.copyOf(superseded));
   }
 
   private static boolean isOf(Amendment amendment, String key) {

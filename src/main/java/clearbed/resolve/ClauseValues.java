@@ -1,11 +1,15 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
+import clearbed.resolve.entry.OfClass;
+import clearbed.resolve.entry.Reach;
+import clearbed.resolve.entry.Sayings;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;

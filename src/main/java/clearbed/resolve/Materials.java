@@ -1,12 +1,13 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
 
 /** Says of a tag that one place makes a glass tile and another some other tile what each says. */
 final class Materials {

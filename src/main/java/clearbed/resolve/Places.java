@@ -1,10 +1,10 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
@@ -16,6 +16,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;

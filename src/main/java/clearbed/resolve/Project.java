@@ -1,6 +1,6 @@
 package clearbed.resolve;
 
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.section.Section;

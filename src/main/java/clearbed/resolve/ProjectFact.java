@@ -1,6 +1,6 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import java.util.List;
 
 /**

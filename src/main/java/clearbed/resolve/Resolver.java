@@ -1,19 +1,26 @@
 package clearbed.resolve;
 
 import clearbed.base.Parallel;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Placed;
-import clearbed.model.Scope;
-import clearbed.model.ThinList;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Placed;
+import clearbed.model.document.ThinList;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.resolve.entry.Draft;
+import clearbed.resolve.entry.Reach;
+import clearbed.resolve.entry.Sayings;
+import clearbed.resolve.product.CalledProducts;
+import clearbed.resolve.product.Components;
+import clearbed.resolve.product.LikeOthers;
+import clearbed.resolve.product.SpecifiedProducts;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -72,7 +79,7 @@ public final class Resolver {
             said::value);
     Placed.Packer<Value> packer =
         new Placed.Packer<>(
-            new Placed.Place<>(Value::origin, Value::at),
+            new Placed.Placing<>(Value::origin, Value::at),
             facts.stream().mapToInt(f -> f.rows().size()).sum());
     sayings.values(packer::hold);
     List<Entry> entries = new ArrayList<>();
@@ -199,7 +206,7 @@ public final class Resolver {
   /** As amended, by attribute and by how closely they are meant. */
   private static void sort(Draft d, Amendments amendments) {
     Map<String, Map<Scope, List<Value>>> parts = new HashMap<>();
-    Amendments.Result amended = amendments.applied(d.key, d.values);
+    Amendments.Amended amended = amendments.applied(d.key, d.values);
     d.superseded = amended.superseded();
     for (Value v : amended.values()) {
       if (calls(v, amended.values())) continue;

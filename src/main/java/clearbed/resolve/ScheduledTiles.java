@@ -1,8 +1,8 @@
 package clearbed.resolve;
 
-import clearbed.model.Content;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.RoomUse;
 import clearbed.recognise.schedule.RowReader;
@@ -10,6 +10,7 @@ import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.Quantities;
+import clearbed.resolve.entry.Draft;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

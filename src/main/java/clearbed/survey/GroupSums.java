@@ -1,11 +1,11 @@
 package clearbed.survey;
 
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import clearbed.survey.Overview.GroupLine;
-import clearbed.survey.Overview.Line;
 import clearbed.survey.Overview.Member;
-import clearbed.survey.Surveyed.Result;
+import clearbed.survey.Overview.ProjectLine;
+import clearbed.survey.Surveyed.CheckResult;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,18 +19,18 @@ final class GroupSums {
   private static final Comparator<List<String>> ORDER =
       Comparator.comparing((List<String> key) -> key.get(0)).thenComparing(key -> key.get(1));
 
-  private final Map<List<String>, Tally> tallies = new TreeMap<>(ORDER);
+  private final Map<List<String>, GroupTally> tallies = new TreeMap<>(ORDER);
 
-  private static final class Tally {
+  private static final class GroupTally {
     private final Map<String, Integer> failing = new TreeMap<>();
     private final List<Member> members = new ArrayList<>();
 
-    void add(Line line) {
+    void add(ProjectLine line) {
       members.add(new Member(line, line.errors()));
       line.checks()
           .forEach(
               (check, of) -> {
-                if (of.result() == Result.FAILS && of.level().atLeast(Level.WARNING))
+                if (of.result() == CheckResult.FAILS && of.level().atLeast(Level.WARNING))
                   failing.merge(check, 1, Integer::sum);
               });
     }
@@ -52,16 +52,16 @@ final class GroupSums {
   }
 
   /** Adds a project to the group of each level. */
-  void add(Map<String, String> groups, Line line) {
+  void add(Map<String, String> groups, ProjectLine line) {
     groups.forEach((level, name) -> of(level, name).add(line));
   }
 
-  private Tally of(String level, String name) {
-    return tallies.computeIfAbsent(List.of(level, name), key -> new Tally());
+  private GroupTally of(String level, String name) {
+    return tallies.computeIfAbsent(List.of(level, name), key -> new GroupTally());
   }
 
   /** Findings count for the section of the document that they point to. */
-  void addSections(Surveyed project, Line line) {
+  void addSections(Surveyed project, ProjectLine line) {
     Map<String, Integer> errors = new TreeMap<>();
     Map<String, Set<String>> failing = new TreeMap<>();
     for (Surveyed.DocumentRow d : project.documents())
@@ -69,13 +69,13 @@ final class GroupSums {
     for (Surveyed.FindingRow row : project.findings()) {
       if (row.section().isEmpty() || !row.finding().isOpen()) continue;
       if (row.finding().level() == Level.ERROR) errors.merge(row.section(), 1, Integer::sum);
-      boolean fails = row.finding().kind() != Kind.UNREAD;
+      boolean fails = row.finding().kind() != FindingKind.UNREAD;
       if (fails && row.finding().level().atLeast(Level.WARNING))
         failing.computeIfAbsent(row.section(), s -> new TreeSet<>()).add(row.finding().check());
     }
     errors.forEach(
         (section, open) -> {
-          Tally tally = of("Section", section);
+          GroupTally tally = of("Section", section);
           tally.members.add(new Member(line, open));
           failing
               .getOrDefault(section, Set.of())
@@ -87,7 +87,7 @@ final class GroupSums {
   List<GroupLine> lines() {
     List<GroupLine> out = new ArrayList<>();
     Comparator<Member> worst = Comparator.comparing(member -> -member.errors());
-    for (Tally tally : tallies.values())
+    for (GroupTally tally : tallies.values())
       tally.members.sort(worst.thenComparing(member -> member.project().name()));
     tallies.forEach((key, tally) -> out.add(tally.line(key)));
     out.sort(

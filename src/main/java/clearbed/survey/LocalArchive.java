@@ -44,7 +44,7 @@ public final class LocalArchive implements ProjectFinder.Listing {
   }
 
   /** Where a project of that name lies. */
-  public Path place(ProjectFinder.Project project) {
+  public Path place(ProjectFinder.FoundProject project) {
     return project.name().equals(".") ? root : root.resolve(project.name());
   }
 

@@ -1,9 +1,9 @@
 package clearbed.survey;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.survey.Surveyed.Result;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.survey.Surveyed.CheckResult;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +27,7 @@ import java.util.TreeSet;
  * @param ruleSets names and digests of the rules in use
  */
 public record Overview(
-    List<Line> projects,
+    List<ProjectLine> projects,
     List<CheckLine> checks,
     List<GroupLine> groups,
     List<GroupLine> sections,
@@ -40,10 +40,10 @@ public record Overview(
    * @param unread places that were not understood
    * @param checks open findings by check, in the order of the ids of the checks
    */
-  public record Line(
+  public record ProjectLine(
       int index,
       String name,
-      Surveyed.Status status,
+      Surveyed.SurveyStatus status,
       String reason,
       String ruleSet,
       int documents,
@@ -66,15 +66,15 @@ public record Overview(
    * @param together how many stand there one after the other
    */
   public record OfCheck(
-      Result result, Level level, int open, List<String> tags, int first, int together) {}
+      CheckResult result, Level level, int open, List<String> tags, int first, int together) {}
 
   /** How a check came out over all projects, and which fail it. */
   public record CheckLine(
       String check,
       String title,
       Level level,
-      List<Line> fails,
-      List<Line> unread,
+      List<ProjectLine> fails,
+      List<ProjectLine> unread,
       int satisfied,
       int other) {
     /** Projects that have a tile it applies to. */
@@ -107,34 +107,34 @@ public record Overview(
   /**
    * @param errors open ones that belong to the group
    */
-  public record Member(Line project, int errors) {}
+  public record Member(ProjectLine project, int errors) {}
 
   /**
    * @throws IOException when the projects cannot be had
    */
   public static Overview of(Surveys surveys, Groups groups) throws IOException {
-    List<Line> lines = new ArrayList<>();
-    Map<String, Tally> checks = new TreeMap<>();
+    List<ProjectLine> lines = new ArrayList<>();
+    Map<String, CheckTally> checks = new TreeMap<>();
     GroupSums grouped = new GroupSums();
     GroupSums sections = new GroupSums();
     Set<String> ruleSets = new TreeSet<>();
     for (int i = 0; i < surveys.size(); i++) {
       Surveyed project = surveys.get(i);
-      Line line = line(i, project);
+      ProjectLine line = line(i, project);
       lines.add(line);
-      if (project.status() != Surveyed.Status.CHECKED) continue;
+      if (project.status() != Surveyed.SurveyStatus.CHECKED) continue;
       ruleSets.add(project.ruleSet() + " (" + project.digest() + ")");
       for (Surveyed.CheckRow row : project.checks())
-        checks.computeIfAbsent(row.check(), check -> new Tally(row)).add(row.result(), line);
+        checks.computeIfAbsent(row.check(), check -> new CheckTally(row)).add(row.result(), line);
       sections.addSections(project, line);
     }
     lines.sort(
-        Comparator.comparing((Line line) -> line.status() != Surveyed.Status.CHECKED)
+        Comparator.comparing((ProjectLine line) -> line.status() != Surveyed.SurveyStatus.CHECKED)
             .thenComparing(line -> -line.errors())
             .thenComparing(line -> -line.unread())
-            .thenComparing(Line::name));
-    for (Line line : lines)
-      if (line.status() == Surveyed.Status.CHECKED) grouped.add(groups.of(line.name()), line);
+            .thenComparing(ProjectLine::name));
+    for (ProjectLine line : lines)
+      if (line.status() == Surveyed.SurveyStatus.CHECKED) grouped.add(groups.of(line.name()), line);
     return new Overview(lines, checks(checks, lines), grouped.lines(), sections.lines(), ruleSets);
   }
 
@@ -147,7 +147,7 @@ public record Overview(
   }
 
   /** What one project comes to. */
-  public static Line line(int index, Surveyed project) {
+  public static ProjectLine line(int index, Surveyed project) {
     Map<Level, Integer> open = new HashMap<>();
     Map<String, List<Integer>> byCheck = new TreeMap<>();
     List<Finding> findings = project.open();
@@ -156,7 +156,7 @@ public record Overview(
       byCheck.computeIfAbsent(findings.get(i).check(), check -> new ArrayList<>()).add(i);
     }
     Map<String, OfCheck> checks = new LinkedHashMap<>();
-    Map<String, Result> results = new HashMap<>();
+    Map<String, CheckResult> results = new HashMap<>();
     project.checks().forEach(row -> results.put(row.check(), row.result()));
     byCheck.forEach((check, at) -> checks.put(check, ofCheck(results.get(check), findings, at)));
     int notRead =
@@ -164,7 +164,7 @@ public record Overview(
             project.documents().stream()
                 .filter(d -> d.status() == Document.Status.UNREADABLE)
                 .count();
-    return new Line(
+    return new ProjectLine(
         index,
         project.name(),
         project.status(),
@@ -180,7 +180,7 @@ public record Overview(
         checks);
   }
 
-  private static OfCheck ofCheck(Result result, List<Finding> findings, List<Integer> at) {
+  private static OfCheck ofCheck(CheckResult result, List<Finding> findings, List<Integer> at) {
     Set<String> tags = new LinkedHashSet<>();
     Level worst = Level.NOTE;
     int together = 0;
@@ -193,18 +193,18 @@ public record Overview(
     return new OfCheck(result, worst, at.size(), List.copyOf(tags), at.get(0), together);
   }
 
-  private static final class Tally {
+  private static final class CheckTally {
     private final Surveyed.CheckRow row;
     private final Set<Integer> fails = new LinkedHashSet<>();
     private final Set<Integer> unread = new LinkedHashSet<>();
     private int satisfied;
     private int other;
 
-    Tally(Surveyed.CheckRow row) {
+    CheckTally(Surveyed.CheckRow row) {
       this.row = row;
     }
 
-    void add(Result result, Line line) {
+    void add(CheckResult result, ProjectLine line) {
       switch (result) {
         case FAILS -> fails.add(line.index());
         case UNREAD -> unread.add(line.index());
@@ -215,9 +215,9 @@ public record Overview(
     }
   }
 
-  private static List<CheckLine> checks(Map<String, Tally> tallies, List<Line> lines) {
+  private static List<CheckLine> checks(Map<String, CheckTally> tallies, List<ProjectLine> lines) {
     List<CheckLine> out = new ArrayList<>();
-    for (Tally tally : tallies.values())
+    for (CheckTally tally : tallies.values())
       out.add(
           new CheckLine(
               tally.row.check(),

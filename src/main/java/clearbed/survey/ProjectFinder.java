@@ -30,7 +30,7 @@ public final class ProjectFinder {
   private static final int DEEPEST = 12;
 
   private final Listing listing;
-  private final List<Project> projects = new ArrayList<>();
+  private final List<FoundProject> projects = new ArrayList<>();
   private final Set<String> aside = new TreeSet<>();
 
   private ProjectFinder(Listing listing) {
@@ -40,7 +40,7 @@ public final class ProjectFinder {
   /**
    * @param name path below the archive; {@code .} for the archive itself
    */
-  public record Project(String name, boolean zip) {}
+  public record FoundProject(String name, boolean zip) {}
 
   /**
    * @param depth at which the projects stand, 0 for the archive itself
@@ -48,19 +48,21 @@ public final class ProjectFinder {
    * @param alike names that most projects share with one under another folder: parts of projects
    *     rather than projects
    */
-  public record Found(List<Project> projects, int depth, List<String> aside, List<String> alike) {}
+  public record FoundProjects(
+      List<FoundProject> projects, int depth, List<String> aside, List<String> alike) {}
 
   /**
    * @param depth of the projects below the archive, 1 or more; or 0 where it is to be found
    * @throws IOException when a folder cannot be listed
    */
-  public static Found find(Listing listing, int depth) throws IOException {
+  public static FoundProjects find(Listing listing, int depth) throws IOException {
     ProjectFinder finder = new ProjectFinder(listing);
     int used = depth > 0 ? depth : finder.depth();
-    if (used == 0) finder.projects.add(new Project(".", false));
+    if (used == 0) finder.projects.add(new FoundProject(".", false));
     else finder.collect("", 1, used);
-    finder.projects.sort(Comparator.comparing(Project::name));
-    return new Found(List.copyOf(finder.projects), used, List.copyOf(finder.aside), finder.alike());
+    finder.projects.sort(Comparator.comparing(FoundProject::name));
+    return new FoundProjects(
+        List.copyOf(finder.projects), used, List.copyOf(finder.aside), finder.alike());
   }
 
   /** Level by level, so that a large archive is looked through no further than is needed. */
@@ -90,11 +92,11 @@ public final class ProjectFinder {
   private void collect(String folder, int depth, int wanted) throws IOException {
     for (String name : names(folder)) {
       String path = folder + name;
-      if (isZip(name)) projects.add(new Project(path, true));
+      if (isZip(name)) projects.add(new FoundProject(path, true));
       else if (!name.endsWith("/")) {
         if (FormatDetector.isReadName(name)) aside.add(path);
       } else if (depth == wanted)
-        projects.add(new Project(path.substring(0, path.length() - 1), false));
+        projects.add(new FoundProject(path.substring(0, path.length() - 1), false));
       else collect(path, depth + 1, wanted);
     }
   }
@@ -109,10 +111,10 @@ public final class ProjectFinder {
 
   private List<String> alike() {
     Map<String, Integer> counts = new HashMap<>();
-    for (Project project : projects) counts.merge(last(project), 1, Integer::sum);
+    for (FoundProject project : projects) counts.merge(last(project), 1, Integer::sum);
     Set<String> shared = new HashSet<>();
     int among = 0;
-    for (Project project : projects) {
+    for (FoundProject project : projects) {
       if (project.zip() || !project.name().contains("/") || counts.get(last(project)) < 2) continue;
       shared.add(last(project));
       among++;
@@ -120,7 +122,7 @@ public final class ProjectFinder {
     return among * 2 > projects.size() ? List.copyOf(new TreeSet<>(shared)) : List.of();
   }
 
-  private static String last(Project project) {
+  private static String last(FoundProject project) {
     return project.name().substring(project.name().lastIndexOf('/') + 1);
   }
 }

@@ -62,11 +62,11 @@ public final class SurveyRun {
    * @param progress told of each that is done
    * @throws IOException when the temporary folder cannot take them
    */
-  public Done run(List<ProjectFinder.Project> projects, int jobs, Runnable progress)
+  public Done run(List<ProjectFinder.FoundProject> projects, int jobs, Runnable progress)
       throws IOException {
     Spool spool = new Spool(projects.size());
     ExecutorService pool = Executors.newFixedThreadPool(jobs, SurveyRun::daemon);
-    List<Future<Step>> steps = new ArrayList<>();
+    List<Future<SurveyStep>> steps = new ArrayList<>();
     List<Integer> again = new ArrayList<>();
     int known = 0;
     try {
@@ -75,9 +75,9 @@ public final class SurveyRun {
         steps.add(pool.submit(() -> beside(projects.get(at), spool, at, progress)));
       }
       for (int i = 0; i < steps.size(); i++) {
-        Step step = finished(steps.get(i));
-        if (step == Step.NO_MEMORY) again.add(i);
-        if (step == Step.KNOWN) known++;
+        SurveyStep step = finished(steps.get(i));
+        if (step == SurveyStep.NO_MEMORY) again.add(i);
+        if (step == SurveyStep.KNOWN) known++;
       }
       for (int i : again) {
         spool.put(i, alone(projects.get(i)));
@@ -92,28 +92,29 @@ public final class SurveyRun {
     }
   }
 
-  private enum Step {
+  private enum SurveyStep {
     CHECKED,
     KNOWN,
     NO_MEMORY
   }
 
-  private Step beside(ProjectFinder.Project project, Spool spool, int at, Runnable progress)
+  private SurveyStep beside(
+      ProjectFinder.FoundProject project, Spool spool, int at, Runnable progress)
       throws IOException {
     try {
-      Outcome outcome = outcome(project);
+      SurveyedProject outcome = outcome(project);
       spool.put(at, outcome.project);
       progress.run();
-      return outcome.known ? Step.KNOWN : Step.CHECKED;
+      return outcome.known ? SurveyStep.KNOWN : SurveyStep.CHECKED;
     } catch (OutOfMemoryError e) {
-      return Step.NO_MEMORY;
+      return SurveyStep.NO_MEMORY;
     }
   }
 
-  private record Outcome(Surveyed project, boolean known) {}
+  private record SurveyedProject(Surveyed project, boolean known) {}
 
   /** Once more, when nothing is checked beside it that may have taken the memory. */
-  private Surveyed alone(ProjectFinder.Project project) {
+  private Surveyed alone(ProjectFinder.FoundProject project) {
     try {
       return outcome(project).project;
     } catch (OutOfMemoryError e) {
@@ -122,16 +123,16 @@ public final class SurveyRun {
     }
   }
 
-  private Outcome outcome(ProjectFinder.Project project) {
+  private SurveyedProject outcome(ProjectFinder.FoundProject project) {
     Path place = archive.place(project);
     String key = key(project.name(), place);
     Surveyed kept = key == null ? null : cache.get(key);
-    if (kept != null && kept.name().equals(project.name())) return new Outcome(kept, true);
+    if (kept != null && kept.name().equals(project.name())) return new SurveyedProject(kept, true);
     Surveyed made = surveyor.checkWithin(limit, project.name(), place);
     // What changed while it was read is not what the key speaks of.
     if (key != null && made.isLasting() && key.equals(key(project.name(), place)))
       cache.put(key, made);
-    return new Outcome(made, false);
+    return new SurveyedProject(made, false);
   }
 
   private String key(String name, Path place) {
@@ -143,7 +144,7 @@ public final class SurveyRun {
     }
   }
 
-  private static Step finished(Future<Step> ahead) throws IOException {
+  private static SurveyStep finished(Future<SurveyStep> ahead) throws IOException {
     try {
       return ahead.get();
     } catch (InterruptedException e) {

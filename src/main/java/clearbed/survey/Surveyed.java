@@ -1,12 +1,12 @@
 package clearbed.survey;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Value;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Value;
 import java.util.List;
 
 /**
@@ -23,14 +23,14 @@ import java.util.List;
  */
 public record Surveyed(
     String name,
-    Status status,
+    SurveyStatus status,
     String reason,
     String ruleSet,
     String digest,
     List<DocumentRow> documents,
     List<FindingRow> findings,
     List<EntryRow> entries,
-    List<ReadingAccount.NotUnderstood> unread,
+    List<ReadingAccount.WordsNotUnderstood> unread,
     List<Account.SetAside> setAside,
     List<CheckRow> checks,
     List<RightWords> right) {
@@ -45,14 +45,14 @@ public record Surveyed(
   }
 
   /** Whether there is anything to say of a project. */
-  public enum Status {
+  public enum SurveyStatus {
     CHECKED("checked"),
     NOTHING_TO_READ("nothing to read"),
     NOT_CHECKED("not checked");
 
     private final String words;
 
-    Status(String words) {
+    SurveyStatus(String words) {
       this.words = words;
     }
 
@@ -82,7 +82,7 @@ public record Surveyed(
   }
 
   /** How a check came out in a project; the worst of its tiles. */
-  public enum Result {
+  public enum CheckResult {
     /** A finding that is more than words not understood. */
     FAILS,
     /** Nothing but words that were not understood stands against it. */
@@ -95,7 +95,7 @@ public record Surveyed(
     NOT_APPLICABLE
   }
 
-  public record CheckRow(String check, String title, Level level, Result result) {}
+  public record CheckRow(String check, String title, Level level, CheckResult result) {}
 
   /**
    * @param tag of the tile that the words satisfied the check for
@@ -103,7 +103,8 @@ public record Surveyed(
   public record RightWords(String check, String tag, String words, Origin origin) {}
 
   /** A project of which there is nothing but why. */
-  static Surveyed without(String name, Status status, String reason, List<DocumentRow> documents) {
+  static Surveyed without(
+      String name, SurveyStatus status, String reason, List<DocumentRow> documents) {
     return new Surveyed(
         name, status, reason, "", "", documents, List.of(), List.of(), List.of(), List.of(),
         List.of(), List.of());
@@ -111,7 +112,7 @@ public record Surveyed(
 
   /** A project that could not be checked. */
   public static Surveyed notChecked(String name, String why) {
-    return without(name, Status.NOT_CHECKED, why, List.of());
+    return without(name, SurveyStatus.NOT_CHECKED, why, List.of());
   }
 
   /** Findings that somebody has to act on, the worst first. */
@@ -121,7 +122,7 @@ public record Surveyed(
 
   /** True when another run would come to the same: nothing was wanting but the documents. */
   public boolean isLasting() {
-    return status == Status.CHECKED
+    return status == SurveyStatus.CHECKED
         && documents.stream().noneMatch(d -> d.status() == Document.Status.UNREADABLE);
   }
 }

@@ -5,8 +5,8 @@ import clearbed.base.codec.RecordCodec;
 import clearbed.base.codec.RecordInput;
 import clearbed.base.codec.RecordOutput;
 import clearbed.cache.ResultCache;
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 
 /** Projects as bytes, in which they go to disk and from machine to machine; safe for threads. */
 public final class SurveyedBytes {

@@ -1,17 +1,17 @@
 package clearbed.survey;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.Verdict;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Report;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.section.Section;
+import clearbed.survey.Surveyed.CheckResult;
 import clearbed.survey.Surveyed.CheckRow;
 import clearbed.survey.Surveyed.DocumentRow;
 import clearbed.survey.Surveyed.FindingRow;
-import clearbed.survey.Surveyed.Result;
 import clearbed.survey.Surveyed.RightWords;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +37,7 @@ final class SurveyedRows {
     Map<String, String> sections = sections(facts);
     return new Surveyed(
         name,
-        Surveyed.Status.CHECKED,
+        Surveyed.SurveyStatus.CHECKED,
         "",
         report.run().ruleSet(),
         report.run().ruleSetDigest(),
@@ -90,38 +90,42 @@ final class SurveyedRows {
   }
 
   private static List<CheckRow> checks(Report report) {
-    Map<String, Set<Result>> results = new HashMap<>();
+    Map<String, Set<CheckResult>> results = new HashMap<>();
     for (Verdict verdict : report.verdicts()) note(results, verdict.check(), of(verdict.outcome()));
     for (Finding finding : report.findings()) {
       if (finding.isOpen())
         note(
-            results, finding.check(), finding.kind() == Kind.UNREAD ? Result.UNREAD : Result.FAILS);
-      else note(results, finding.check(), Result.SUPPRESSED);
+            results,
+            finding.check(),
+            finding.kind() == FindingKind.UNREAD ? CheckResult.UNREAD : CheckResult.FAILS);
+      else note(results, finding.check(), CheckResult.SUPPRESSED);
     }
     List<CheckRow> out = new ArrayList<>();
     for (Report.CheckInfo check : report.checks()) {
       if (!check.on()) continue;
-      Set<Result> all = results.getOrDefault(check.id(), EnumSet.of(Result.NOT_APPLICABLE));
+      Set<CheckResult> all =
+          results.getOrDefault(check.id(), EnumSet.of(CheckResult.NOT_APPLICABLE));
       out.add(new CheckRow(check.id(), check.title(), check.level(), all.iterator().next()));
     }
     return out;
   }
 
   /** A set of the results, the worst first. */
-  private static void note(Map<String, Set<Result>> results, String check, Result result) {
+  private static void note(
+      Map<String, Set<CheckResult>> results, String check, CheckResult result) {
     if (result == null) return;
-    results.computeIfAbsent(check, c -> EnumSet.noneOf(Result.class)).add(result);
+    results.computeIfAbsent(check, c -> EnumSet.noneOf(CheckResult.class)).add(result);
   }
 
   /** Null for findings, which say more by themselves. */
-  private static Result of(Verdict.Outcome outcome) {
+  private static CheckResult of(Verdict.Outcome outcome) {
     return switch (outcome) {
-      case SATISFIED -> Result.SATISFIED;
+      case SATISFIED -> CheckResult.SATISFIED;
       case FINDING -> null;
-      case SUPPRESSED -> Result.SUPPRESSED;
-      case NOT_APPLICABLE -> Result.NOT_APPLICABLE;
-      case UNDECIDED -> Result.UNDECIDED;
-      case UNREAD -> Result.UNREAD;
+      case SUPPRESSED -> CheckResult.SUPPRESSED;
+      case NOT_APPLICABLE -> CheckResult.NOT_APPLICABLE;
+      case UNDECIDED -> CheckResult.UNDECIDED;
+      case UNREAD -> CheckResult.UNREAD;
     };
   }
 

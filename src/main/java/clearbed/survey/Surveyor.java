@@ -3,9 +3,9 @@ package clearbed.survey;
 import clearbed.batch.Batch;
 import clearbed.cache.FactStore;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Document;
-import clearbed.model.ProjectNames;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.Report;
 import clearbed.project.CitedSet;
 import clearbed.project.ProjectReport;
 import clearbed.project.RuleChoice;
@@ -93,7 +93,7 @@ public final class Surveyor {
     if (facts.stream().allMatch(f -> f.document().status() == Document.Status.IGNORED))
       return Surveyed.without(
           name,
-          Surveyed.Status.NOTHING_TO_READ,
+          Surveyed.SurveyStatus.NOTHING_TO_READ,
           facts.isEmpty()
               ? "no file in it"
               : "no document among its files: " + facts.get(0).document().reason(),

@@ -1,9 +1,9 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,8 +31,8 @@ public record Carry(Report report, QuestionLog log) {
     private final String today;
     private final LookedAt looked;
     private final Map<String, Finding> current = new HashMap<>();
-    private final Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
-    private final QuestionLog.Numbers numbers;
+    private final Map<String, QuestionLog.LogLine> lines = new LinkedHashMap<>();
+    private final QuestionLog.QuestionNumbers numbers;
     private final Map<Integer, QuestionLog.Reply> replies = new HashMap<>();
 
     Join(QuestionLog earlier, Report report) {
@@ -41,12 +41,12 @@ public record Carry(Report report, QuestionLog log) {
       this.today = report.run().date();
       this.looked = new LookedAt(earlier, report);
       for (Finding finding : report.findings()) current.putIfAbsent(finding.id(), finding);
-      this.numbers = new QuestionLog.Numbers(earlier.lines().values());
+      this.numbers = new QuestionLog.QuestionNumbers(earlier.lines().values());
     }
 
     Carry carry() {
-      for (QuestionLog.Line before : earlier.lines().values()) {
-        QuestionLog.Line line = before.answeredIn(earlier.since());
+      for (QuestionLog.LogLine before : earlier.lines().values()) {
+        QuestionLog.LogLine line = before.answeredIn(earlier.since());
         Finding now = current.get(line.finding().id());
         put(now == null ? gone(line) : found(line, now));
       }
@@ -69,27 +69,27 @@ public record Carry(Report report, QuestionLog log) {
       return new Carry(withFindings(), log);
     }
 
-    private void share(QuestionLog.Line line) {
+    private void share(QuestionLog.LogLine line) {
       numbers.share(line);
       replies.putIfAbsent(line.number(), line.reply());
     }
 
-    private void put(QuestionLog.Line line) {
+    private void put(QuestionLog.LogLine line) {
       lines.put(line.finding().id(), line);
     }
 
-    private QuestionLog.Line fresh(Finding finding) {
+    private QuestionLog.LogLine fresh(Finding finding) {
       int number = numbers.of(finding);
       QuestionLog.Reply reply = replies.getOrDefault(number, QuestionLog.Reply.NONE);
-      return new QuestionLog.Line(
+      return new QuestionLog.LogLine(
           finding.withState(State.NEW), number, today, today, "", "", "", reply);
     }
 
-    private QuestionLog.Line found(QuestionLog.Line line, Finding now) {
+    private QuestionLog.LogLine found(QuestionLog.LogLine line, Finding now) {
       boolean back = line.finding().state() == State.RESOLVED;
       List<String> added = added(line, now);
-      QuestionLog.Line joined =
-          new QuestionLog.Line(
+      QuestionLog.LogLine joined =
+          new QuestionLog.LogLine(
               now.withState(back ? State.REOPENED : State.OPEN),
               line.number() > 0 ? line.number() : numbers.of(now),
               line.firstSeen().isEmpty() ? today : line.firstSeen(),
@@ -103,7 +103,7 @@ public record Carry(Report report, QuestionLog log) {
     }
 
     /** Entries that a finding has spread to since its question was answered or dropped. */
-    private static List<String> added(QuestionLog.Line line, Finding now) {
+    private static List<String> added(QuestionLog.LogLine line, Finding now) {
       if (!line.isAnswered() && !line.isDropped()) return List.of();
       Set<String> before =
           line.finding().tags().stream().map(Tags::key).collect(Collectors.toSet());
@@ -111,13 +111,14 @@ public record Carry(Report report, QuestionLog log) {
     }
 
     /** What a person replied before that settles nothing until it is changed. */
-    private static String refuted(QuestionLog.Line line, boolean more) {
+    private static String refuted(QuestionLog.LogLine line, boolean more) {
       QuestionLog.Reply reply = line.reply();
       if (more && (reply.answered() || reply.dropped())) return reply.print();
       return line.isOutdated() ? line.refuted() : "";
     }
 
-    private QuestionLog.Line remarked(QuestionLog.Line line, String goneOn, List<String> added) {
+    private QuestionLog.LogLine remarked(
+        QuestionLog.LogLine line, String goneOn, List<String> added) {
       List<String> words = new ArrayList<>();
       String suppressed = line.finding().suppressed();
       if (!suppressed.isEmpty()) words.add("not reported, by a rule file's wish: " + suppressed);
@@ -129,12 +130,12 @@ public record Carry(Report report, QuestionLog log) {
       return line.withRemark(String.join("; ", words), line.goneOn());
     }
 
-    private QuestionLog.Line gone(QuestionLog.Line line) {
+    private QuestionLog.LogLine gone(QuestionLog.LogLine line) {
       Finding finding = line.finding();
       if (finding.state() == State.RESOLVED) return line;
       String unseen = looked.whyNot(finding);
       if (!unseen.isEmpty()) {
-        QuestionLog.Line open = line.withFinding(finding.withState(State.OPEN)).settled();
+        QuestionLog.LogLine open = line.withFinding(finding.withState(State.OPEN)).settled();
         String old = open.isOutdated() ? "; " + QuestionLog.OUTDATED : "";
         return open.withRemark("not checked again on " + today + ": " + unseen + old, "");
       }
@@ -145,10 +146,10 @@ public record Carry(Report report, QuestionLog log) {
     private Report withFindings() {
       List<Finding> findings = new ArrayList<>();
       for (Finding finding : report.findings()) {
-        QuestionLog.Line line = lines.get(finding.id());
+        QuestionLog.LogLine line = lines.get(finding.id());
         findings.add(line == null ? finding : finding.withState(line.finding().state()));
       }
-      for (QuestionLog.Line line : lines.values()) {
+      for (QuestionLog.LogLine line : lines.values()) {
         if (!current.containsKey(line.finding().id())) findings.add(line.finding());
       }
       return new Report(

@@ -1,12 +1,12 @@
 package clearbed.track;
 
-import clearbed.model.ProjectNames;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.report.workbook.AskedTogether;
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.Ledger;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.AskedTogether;
+import clearbed.report.workbook.typed.Ledger;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ public final class EarlierLog {
       boolean isThere,
       String date,
       List<String> documents,
-      Map<String, QuestionLog.Line> lines,
+      Map<String, QuestionLog.LogLine> lines,
       ProjectNames names) {}
 
   private static LedgerContent ledger(Path file, byte[] bytes) throws RefusedWorkbook {
@@ -87,7 +87,7 @@ public final class EarlierLog {
     }
 
     QuestionLog log(String name, byte[] bytes, LedgerContent earlier) throws IOException {
-      Map<String, QuestionLog.Line> lines = earlier.lines();
+      Map<String, QuestionLog.LogLine> lines = earlier.lines();
       if (lines.isEmpty() && !earlier.isThere()) {
         lines = new VisibleRows(book).lines();
         remarks.add(
@@ -95,17 +95,17 @@ public final class EarlierLog {
                 + " visible columns, and what differs from our words was set aside on the sheet"
                 + " Set aside.");
       }
-      Map<String, QuestionLog.Line> replied = withReplies(lines);
+      Map<String, QuestionLog.LogLine> replied = withReplies(lines);
       oddities(Headers.FINDINGS, lines);
       return new QuestionLog(
           name, earlier.date(), bytes, earlier.documents(), replied, remarks, earlier.names());
     }
 
-    private Map<String, QuestionLog.Line> withReplies(Map<String, QuestionLog.Line> lines)
+    private Map<String, QuestionLog.LogLine> withReplies(Map<String, QuestionLog.LogLine> lines)
         throws IOException {
-      Map<String, QuestionLog.Line> asking = AskedTogether.of(lines.values());
+      Map<String, QuestionLog.LogLine> asking = AskedTogether.of(lines.values());
       SheetLayout layout = oddities(Headers.QUESTIONS, asking);
-      Map<String, QuestionLog.Line> replied = new LinkedHashMap<>(lines);
+      Map<String, QuestionLog.LogLine> replied = new LinkedHashMap<>(lines);
       if (layout == null) return replied;
       Map<Integer, QuestionLog.Reply> replies = new HashMap<>();
       asking.forEach((id, line) -> replies.put(line.number(), reply(layout, id)));
@@ -125,7 +125,7 @@ public final class EarlierLog {
     }
 
     /** Says what people did to a sheet that it was not made for. */
-    private SheetLayout oddities(String name, Map<String, QuestionLog.Line> lines)
+    private SheetLayout oddities(String name, Map<String, QuestionLog.LogLine> lines)
         throws IOException {
       Set<String> ids = lines.keySet();
       Sheet sheet = SheetLayout.find(book, name);

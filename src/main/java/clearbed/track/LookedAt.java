@@ -1,11 +1,11 @@
 package clearbed.track;
 
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.value.Entry;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +43,8 @@ final class LookedAt {
 
   private static Set<String> before(QuestionLog earlier) {
     Set<String> before = new TreeSet<>(earlier.documents());
-    for (QuestionLog.Line line : earlier.lines().values()) before.addAll(documents(line.finding()));
+    for (QuestionLog.LogLine line : earlier.lines().values())
+      before.addAll(documents(line.finding()));
     return before;
   }
 

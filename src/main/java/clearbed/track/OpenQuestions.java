@@ -1,14 +1,14 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.letter.Letter;
-import clearbed.report.workbook.AskedTogether;
-import clearbed.report.workbook.EarlierWorkbook;
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.AskedTogether;
+import clearbed.report.workbook.typed.EarlierWorkbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -62,20 +62,20 @@ public final class OpenQuestions {
   }
 
   /** The questions, and the findings that ask nothing. */
-  private static Stream<QuestionLog.Line> asked(QuestionLog log) {
-    List<QuestionLog.Line> settled =
-        log.lines().values().stream().map(QuestionLog.Line::settled).toList();
+  private static Stream<QuestionLog.LogLine> asked(QuestionLog log) {
+    List<QuestionLog.LogLine> settled =
+        log.lines().values().stream().map(QuestionLog.LogLine::settled).toList();
     return Stream.concat(
         AskedTogether.of(settled).values().stream(),
         settled.stream().filter(line -> line.number() == 0));
   }
 
-  private static boolean isWanted(QuestionLog.Line line, boolean all) {
+  private static boolean isWanted(QuestionLog.LogLine line, boolean all) {
     boolean found = line.finding().suppressed().isEmpty() && line.state() != State.RESOLVED;
     return all ? found : line.isAsked();
   }
 
-  private Letter.Question question(QuestionLog.Line line) {
+  private Letter.Question question(QuestionLog.LogLine line) {
     Finding finding = line.finding();
     Row row = rows.get(finding.id());
     return new Letter.Question(
@@ -94,7 +94,7 @@ public final class OpenQuestions {
         line.reply().answer());
   }
 
-  private static Letter.Standing standing(QuestionLog.Line line) {
+  private static Letter.Standing standing(QuestionLog.LogLine line) {
     if (!line.isOpen()) return Letter.Standing.ANSWERED;
     if (line.isDropped()) return Letter.Standing.DROPPED;
     if (line.isOutdated()) return Letter.Standing.OUTDATED;
@@ -109,7 +109,7 @@ public final class OpenQuestions {
     // What contradicts is named in the message, side by side.
     boolean said =
         finding.found().isBlank()
-            || finding.kind() == Kind.CONFLICTING
+            || finding.kind() == FindingKind.CONFLICTING
             || finding.message().contains(finding.found());
     return said ? finding.message() : finding.message() + " Found: " + finding.found() + ".";
   }

@@ -1,11 +1,11 @@
 package clearbed.track;
 
-import clearbed.model.QuestionLog;
+import clearbed.model.report.QuestionLog;
 import clearbed.report.letter.Letter;
-import clearbed.report.workbook.EarlierWorkbook;
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.RepliedWorkbook;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.RepliedWorkbook;
+import clearbed.report.workbook.typed.EarlierWorkbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public final class Replies {
     this.layout = layout;
     this.from = from;
     if (layout == null) return;
-    for (QuestionLog.Line line : log.lines().values()) {
+    for (QuestionLog.LogLine line : log.lines().values()) {
       Row row = layout.rows().get(line.finding().id());
       if (line.number() > 0 && row != null) rows.putIfAbsent(line.number(), row);
     }

@@ -1,7 +1,7 @@
 package clearbed.track;
 
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -14,8 +14,8 @@ final class ReplyRemarks {
 
   private ReplyRemarks() {}
 
-  static List<String> of(Collection<QuestionLog.Line> lines) {
-    List<QuestionLog.Line> open = lines.stream().filter(QuestionLog.Line::isOpen).toList();
+  static List<String> of(Collection<QuestionLog.LogLine> lines) {
+    List<QuestionLog.LogLine> open = lines.stream().filter(QuestionLog.LogLine::isOpen).toList();
     List<String> remarks = new ArrayList<>();
     say(
         remarks,
@@ -28,7 +28,7 @@ final class ReplyRemarks {
     say(
         remarks,
         "a reply from before they came back or spread to more tiles; they count as open until status or answer is changed",
-        open.stream().filter(QuestionLog.Line::isOutdated));
+        open.stream().filter(QuestionLog.LogLine::isOutdated));
     say(
         remarks,
         "the status \"answered\" and no answer; they count as answered",
@@ -36,12 +36,12 @@ final class ReplyRemarks {
     return remarks;
   }
 
-  private static boolean hasAnswer(QuestionLog.Line line) {
+  private static boolean hasAnswer(QuestionLog.LogLine line) {
     return !line.reply().answer().isBlank();
   }
 
-  private static void say(List<String> remarks, String what, Stream<QuestionLog.Line> lines) {
-    List<Integer> numbers = lines.map(QuestionLog.Line::number).distinct().sorted().toList();
+  private static void say(List<String> remarks, String what, Stream<QuestionLog.LogLine> lines) {
+    List<Integer> numbers = lines.map(QuestionLog.LogLine::number).distinct().sorted().toList();
     if (numbers.isEmpty()) return;
     String named =
         numbers.stream().limit(MOST_NAMED).map(String::valueOf).collect(Collectors.joining(", "));

@@ -1,10 +1,10 @@
 package clearbed.track;
 
 import clearbed.mark.LetterWords;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.Reasons;
@@ -12,7 +12,7 @@ import clearbed.read.source.Source;
 import clearbed.read.source.Unreadable;
 import clearbed.read.word.WordReader;
 import clearbed.report.letter.LetterMarkdown;
-import clearbed.track.ReturnedLetter.Piece;
+import clearbed.track.ReturnedLetter.LetterPiece;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,7 +33,7 @@ final class ReturnedFile {
   /**
    * @throws IOException with the reason, one line
    */
-  static List<Piece> word(Path file) throws IOException {
+  static List<LetterPiece> word(Path file) throws IOException {
     try {
       Checksums.require(file);
       Source source = new Source(file.getFileName().toString(), file, true, false);
@@ -45,8 +45,8 @@ final class ReturnedFile {
     }
   }
 
-  private static List<Piece> pieces(Document word) {
-    List<Piece> pieces = new ArrayList<>();
+  private static List<LetterPiece> pieces(Document word) {
+    List<LetterPiece> pieces = new ArrayList<>();
     for (Block block : word.blocks()) {
       if (block instanceof Paragraph paragraph) add(pieces, paragraph);
       else if (block instanceof Table table) add(pieces, table);
@@ -54,22 +54,23 @@ final class ReturnedFile {
     return pieces;
   }
 
-  private static void add(List<Piece> pieces, Paragraph paragraph) {
+  private static void add(List<LetterPiece> pieces, Paragraph paragraph) {
     String label = paragraph.label().isEmpty() ? "" : paragraph.label() + " ";
     switch (paragraph.region()) {
-      case BODY -> pieces.add(new Piece(label + paragraph.text(), paragraph.headingLevel(), ""));
-      case COMMENT -> pieces.add(new Piece(paragraph.text(), 0, "a comment"));
-      case NOTE -> pieces.add(new Piece(paragraph.text(), 0, "a note"));
+      case BODY ->
+          pieces.add(new LetterPiece(label + paragraph.text(), paragraph.headingLevel(), ""));
+      case COMMENT -> pieces.add(new LetterPiece(paragraph.text(), 0, "a comment"));
+      case NOTE -> pieces.add(new LetterPiece(paragraph.text(), 0, "a note"));
       case HEADER, FOOTER -> {}
     }
   }
 
-  private static void add(List<Piece> pieces, Table table) {
+  private static void add(List<LetterPiece> pieces, Table table) {
     for (Table.Row row : table.rows()) {
       for (Table.Cell cell : row.cells()) {
         if (cell.continued()) continue;
-        pieces.add(new Piece(cell.text(), 0, ""));
-        if (!cell.remark().isBlank()) pieces.add(new Piece(cell.remark(), 0, "a comment"));
+        pieces.add(new LetterPiece(cell.text(), 0, ""));
+        if (!cell.remark().isBlank()) pieces.add(new LetterPiece(cell.remark(), 0, "a comment"));
       }
     }
   }
@@ -79,8 +80,8 @@ final class ReturnedFile {
    *
    * @throws IOException when it cannot be read
    */
-  static List<Piece> text(Path file) throws IOException {
-    List<Piece> pieces = new ArrayList<>();
+  static List<LetterPiece> text(Path file) throws IOException {
+    List<LetterPiece> pieces = new ArrayList<>();
     String all = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
     if (all.indexOf('\0') >= 0 || all.indexOf('\uFFFD') >= 0)
       throw new IOException("it is not text in UTF-8; save it so");
@@ -101,8 +102,8 @@ final class ReturnedFile {
     return from < 0 || to < from + 4 ? line : line.substring(0, from) + line.substring(to + 3);
   }
 
-  private static List<Piece> headed(List<String> lines) {
-    List<Piece> pieces = new ArrayList<>();
+  private static List<LetterPiece> headed(List<String> lines) {
+    List<LetterPiece> pieces = new ArrayList<>();
     StringBuilder paragraph = new StringBuilder();
     boolean answer = false;
     for (String words : lines) {
@@ -119,13 +120,13 @@ final class ReturnedFile {
     return pieces;
   }
 
-  private static void end(StringBuilder paragraph, List<Piece> pieces) {
+  private static void end(StringBuilder paragraph, List<LetterPiece> pieces) {
     String words = BULLET.matcher(paragraph).replaceFirst("");
     if (!words.isBlank()) pieces.add(piece(words, 0));
     paragraph.setLength(0);
   }
 
-  private static Piece piece(String marked, int level) {
-    return new Piece(LetterMarkdown.unmarked(marked), level, "");
+  private static LetterPiece piece(String marked, int level) {
+    return new LetterPiece(LetterMarkdown.unmarked(marked), level, "");
   }
 }

@@ -3,7 +3,7 @@ package clearbed.track;
 import clearbed.mark.LetterWords;
 import clearbed.report.letter.Letter;
 import clearbed.report.wording.Deferral;
-import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.layout.Headers;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -37,7 +37,7 @@ final class ReturnedLetter {
    * @param level of a heading from 1, or 0
    * @param aside in words, where it stands outside the running text; else empty
    */
-  record Piece(String text, int level, String aside) {}
+  record LetterPiece(String text, int level, String aside) {}
 
   private final Set<String> ours = new HashSet<>();
   private final Set<String> headings = new HashSet<>();
@@ -64,10 +64,10 @@ final class ReturnedLetter {
   /**
    * @param sent the letter as it would be written now, with all questions
    */
-  static Returned of(List<Piece> pieces, Letter sent) {
+  static Returned of(List<LetterPiece> pieces, Letter sent) {
     ReturnedLetter letter = new ReturnedLetter(sent);
     boolean headed = pieces.stream().anyMatch(letter::isQuestion);
-    for (Piece piece : pieces) {
+    for (LetterPiece piece : pieces) {
       if (piece.text().isBlank()) continue;
       if (!piece.aside().isEmpty()) letter.leave(piece, piece.aside());
       else if (headed) letter.take(piece);
@@ -76,12 +76,12 @@ final class ReturnedLetter {
     return new Returned(letter.replies, letter.unplaced);
   }
 
-  private boolean isQuestion(Piece piece) {
+  private boolean isQuestion(LetterPiece piece) {
     return piece.aside().isEmpty() && isHeading(piece, QUESTION);
   }
 
   /** The words alone could be part of an answer: a heading stands by itself or looks like one. */
-  private boolean isHeading(Piece piece, Pattern words) {
+  private boolean isHeading(LetterPiece piece, Pattern words) {
     String text = plain(piece.text());
     return words.matcher(text).matches()
         && (piece.level() == QUESTION_LEVEL
@@ -89,7 +89,7 @@ final class ReturnedLetter {
             || text.indexOf(':') < 0 && piece.level() == 0 && words == QUESTION);
   }
 
-  private void take(Piece piece) {
+  private void take(LetterPiece piece) {
     String text = plain(piece.text());
     Matcher question = QUESTION.matcher(text);
     if (isHeading(piece, QUESTION) && question.matches()) {
@@ -110,7 +110,7 @@ final class ReturnedLetter {
     place = LetterWords.QUESTION + " " + next;
   }
 
-  private void takeWords(Piece piece, String text) {
+  private void takeWords(LetterPiece piece, String text) {
     Matcher answer = ANSWER.matcher(piece.text().strip());
     if (number > 0 && !answering && answer.matches()) {
       answering = true;
@@ -131,7 +131,7 @@ final class ReturnedLetter {
     return text.startsWith(LetterWords.OPENING);
   }
 
-  private void takeNumbered(Piece piece) {
+  private void takeNumbered(LetterPiece piece) {
     Matcher numbered = NUMBERED.matcher(plain(piece.text()));
     if (numbered.matches()) {
       begin(Integer.parseInt(numbered.group(1)));
@@ -150,7 +150,7 @@ final class ReturnedLetter {
         .merge(Headers.ANSWER, words.strip(), (before, more) -> before + "\n" + more);
   }
 
-  private void leave(Piece piece, String why) {
+  private void leave(LetterPiece piece, String why) {
     unplaced.add(new Returned.Unplaced(place, piece.text().strip(), why));
   }
 

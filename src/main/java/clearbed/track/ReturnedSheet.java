@@ -1,7 +1,7 @@
 package clearbed.track;
 
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

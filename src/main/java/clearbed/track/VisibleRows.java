@@ -1,13 +1,13 @@
 package clearbed.track;
 
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
-import clearbed.report.workbook.Headers;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,8 +26,8 @@ final class VisibleRows {
     this.book = book;
   }
 
-  Map<String, QuestionLog.Line> lines() {
-    Map<String, QuestionLog.Line> lines = new LinkedHashMap<>();
+  Map<String, QuestionLog.LogLine> lines() {
+    Map<String, QuestionLog.LogLine> lines = new LinkedHashMap<>();
     Map<String, Seen> questions = rows(Headers.QUESTIONS);
     Map<String, Integer> numbers = numbers(questions);
     rows(Headers.FINDINGS)
@@ -84,10 +84,10 @@ final class VisibleRows {
       }
     }
 
-    QuestionLog.Line line(String id, int number, Seen question) {
+    QuestionLog.LogLine line(String id, int number, Seen question) {
       String remark = text(Headers.REMARK);
       boolean outdated = question != null && remark.contains(QuestionLog.SETTLES_NOTHING);
-      return new QuestionLog.Line(
+      return new QuestionLog.LogLine(
           finding(id),
           number,
           text(Headers.FIRST_SEEN),
@@ -108,7 +108,7 @@ final class VisibleRows {
       return new Finding(
           id,
           text(Headers.CHECK),
-          word(Kind.class, text(Headers.KIND), Kind.MISSING),
+          word(FindingKind.class, text(Headers.KIND), FindingKind.MISSING),
           word(Level.class, text(Headers.LEVEL), Level.ERROR),
           word(State.class, text(Headers.STATE), State.OPEN),
           tags(text(Headers.TAGS)),
@@ -124,7 +124,7 @@ final class VisibleRows {
           text(Headers.SOURCE),
           text(Headers.WHY),
           Headers.isSuppressed(text(Headers.STATE)) ? "as the earlier issue says" : "",
-          Finding.Wording.NONE);
+          Finding.FindingWording.NONE);
     }
 
     private static List<String> tags(String text) {

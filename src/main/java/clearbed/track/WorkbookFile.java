@@ -3,10 +3,10 @@ package clearbed.track;
 import clearbed.mark.OpenElsewhere;
 import clearbed.read.source.Checksums;
 import clearbed.read.source.Unreadable;
-import clearbed.report.workbook.EarlierWorkbook;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Ledger;
-import clearbed.report.workbook.SheetLayout;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.typed.EarlierWorkbook;
+import clearbed.report.workbook.typed.Ledger;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -74,7 +74,7 @@ final class WorkbookFile {
     if (version.isEmpty()) {
       throw refused(file, "it is a workbook, but not findings that clearbed wrote");
     }
-    if (!version.equals(FindingsWorkbook.FORMAT)) {
+    if (!version.equals(SheetLayout.FORMAT)) {
       throw refused(file, "its layout is version " + version + "; use the clearbed that wrote it");
     }
     if (!Ledger.hasSnapshots(book)) refuseTooLarge(file, bytes, true, memory);
@@ -122,11 +122,11 @@ final class WorkbookFile {
     }
   }
 
-  private interface Opening {
+  private interface HowToOpen {
     XSSFWorkbook of(byte[] bytes) throws IOException;
   }
 
-  private static XSSFWorkbook parse(Path file, byte[] bytes, Opening opening)
+  private static XSSFWorkbook parse(Path file, byte[] bytes, HowToOpen opening)
       throws RefusedWorkbook {
     try {
       return opening.of(bytes);
@@ -190,7 +190,7 @@ final class WorkbookFile {
     String noted = marked.isEmpty() ? Ledger.format(ledger) : marked;
     if (!noted.isEmpty()) return noted;
     try (XSSFWorkbook book = open(file, bytes)) {
-      return SheetLayout.isOurs(book) ? FindingsWorkbook.FORMAT : "";
+      return SheetLayout.isOurs(book) ? SheetLayout.FORMAT : "";
     } catch (IOException closing) {
       throw refused(file, closing.getMessage());
     }

@@ -24,7 +24,7 @@ final class Program {
     // The jar names its libraries; nothing of Spark is to be seen from there.
     URL jar = folder.resolve("lib/clearbed.jar").toUri().toURL();
     ClassLoader classes = new URLClassLoader(new URL[] {jar}, ClassLoader.getPlatformClassLoader());
-    Class<?> type = classes.loadClass("clearbed.cli.SurveyParts");
+    Class<?> type = classes.loadClass("clearbed.cli.survey.SurveyParts");
     parts = type.getConstructor(List.class).newInstance(options);
   }
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clearbed.cache.FactStore;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;

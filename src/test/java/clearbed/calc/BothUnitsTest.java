@@ -5,8 +5,11 @@ import static clearbed.calc.Cases.inches;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.BothUnits;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.figure.Rounding;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

@@ -1,17 +1,25 @@
 package clearbed.calc;
 
-import clearbed.calc.MovementInputs.Part;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.CalculationSubject;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
+import clearbed.calc.joint.SealantClass;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.Quantities;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /** Shorthand for inputs. */
-final class Cases {
-  static final Subject SUBJECT = new Subject("movement-width", "GT-1");
-  static final MovementGuideline EJ171 = guideline();
+public final class Cases {
+  public static final CalculationSubject SUBJECT = new CalculationSubject("movement-width", "GT-1");
+  public static final MovementGuideline EJ171 = guideline();
 
   private Cases() {}
 
@@ -23,23 +31,23 @@ final class Cases {
     }
   }
 
-  static Given length(String text) {
+  public static Given length(String text) {
     return given(text, Dimension.LENGTH);
   }
 
-  static Given range(String text) {
+  public static Given range(String text) {
     return given(text, Dimension.TEMPERATURE_DIFFERENCE);
   }
 
-  static Given expansion(String text) {
+  public static Given expansion(String text) {
     return given(text, Dimension.EXPANSION);
   }
 
-  static Given sealant(String words) {
-    return Given.stated(SealantClass.of(words).orElseThrow(), null, words);
+  public static Given sealant(String words) {
+    return Given.stated(SealantClass.of(words).orElseThrow().capability(), null, words);
   }
 
-  static Given number(double number) {
+  public static Given number(double number) {
     return Given.stated(Quantity.of(number, Unit.ONE), null, "");
   }
 
@@ -47,18 +55,18 @@ final class Cases {
     return Given.stated(Interval.of(Quantities.parse(text, dimension).orElseThrow()), null, text);
   }
 
-  static Quantity inches(double number) {
+  public static Quantity inches(double number) {
     return Quantity.of(number, Unit.INCH);
   }
 
-  static Quantity feet(double number) {
+  public static Quantity feet(double number) {
     return Quantity.of(number, Unit.FOOT);
   }
 
   /** Glass outdoors, Class 25, no tolerance; the rest is left open. */
-  static MovementInputs outdoors() {
+  public static MovementInputs outdoors() {
     return MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
         .with(Exposure.EXTERIOR)
-        .with(Part.CAPABILITY, sealant("25"));
+        .with(MovementFigure.CAPABILITY, sealant("25"));
   }
 }

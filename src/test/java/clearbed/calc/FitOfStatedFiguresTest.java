@@ -9,9 +9,19 @@ import static clearbed.calc.Cases.range;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.joint.DifferentialMovement;
+import clearbed.calc.joint.GroutWidth;
+import clearbed.calc.joint.JointLayout;
+import clearbed.calc.joint.SealantDepth;
+import clearbed.calc.surface.Deflection;
+import clearbed.calc.surface.SubstrateFlatness;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -78,7 +88,8 @@ class FitOfStatedFiguresTest {
         new Content.Flatness(
             List.of(new Content.Deviation(length(deviation).high(), length(over).high())));
 
-    assertThat(Flatness.of(SUBJECT, length(edge), Optional.of(stated)).fit()).isEqualTo(fit);
+    assertThat(SubstrateFlatness.of(SUBJECT, length(edge), Optional.of(stated)).fit())
+        .isEqualTo(fit);
   }
 
   @Test
@@ -89,7 +100,8 @@ class FitOfStatedFiguresTest {
                 new Content.Deviation(inches(0.25), inches(120)),
                 new Content.Deviation(inches(0.125), inches(120))));
 
-    assertThat(Flatness.of(SUBJECT, length("24 in"), Optional.of(both)).fit()).isEqualTo(Fit.MEETS);
+    assertThat(SubstrateFlatness.of(SUBJECT, length("24 in"), Optional.of(both)).fit())
+        .isEqualTo(Fit.MEETS);
   }
 
   @Test
@@ -108,7 +120,7 @@ class FitOfStatedFiguresTest {
     DifferentialMovement movement =
         DifferentialMovement.of(
             SUBJECT,
-            new DifferentialMovement.Inputs(
+            new DifferentialMovement.FieldInputs(
                 Measure.METRIC,
                 expansion("9e-6/K"),
                 expansion("10e-6/K"),
@@ -130,7 +142,7 @@ class FitOfStatedFiguresTest {
     DifferentialMovement movement =
         DifferentialMovement.of(
             SUBJECT,
-            new DifferentialMovement.Inputs(
+            new DifferentialMovement.FieldInputs(
                 Measure.METRIC,
                 expansion("9e-6/K"),
                 Given.assumed(masonry, "masonry"),

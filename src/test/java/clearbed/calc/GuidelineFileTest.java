@@ -3,8 +3,12 @@ package clearbed.calc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -34,7 +38,7 @@ class GuidelineFileTest {
 
   @Test
   void readsAGuideline() throws IOException {
-    MovementGuideline.Rule rule = read(GOOD).rule(Exposure.EXTERIOR).orElseThrow();
+    MovementGuideline.ExposureRule rule = read(GOOD).rule(Exposure.EXTERIOR).orElseThrow();
 
     assertThat(rule.rows()).hasSize(2);
     assertThat(rule.least()).isEqualTo(Quantity.of(0.375, Unit.INCH));

@@ -12,21 +12,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.calc.MovementInputs.Part;
-import clearbed.model.Calculation;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.Governs;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.api.Test;
 
 class MovementDesignTest {
 
   @Test
   void theLargerOfGuidelineAndMovementGoverns() {
-    MovementInputs inputs = outdoors().with(Part.RANGE, range("100 °F"));
+    MovementInputs inputs = outdoors().with(MovementFigure.RANGE, range("100 °F"));
 
-    MovementDesign guideline = design(inputs.with(Part.SPACING, length("8 ft")));
+    MovementDesign guideline = design(inputs.with(MovementFigure.SPACING, length("8 ft")));
     MovementDesign movement =
-        design(inputs.with(Part.SPACING, length("12 ft")).with(Part.CAPABILITY, sealant("12.5")));
+        design(
+            inputs
+                .with(MovementFigure.SPACING, length("12 ft"))
+                .with(MovementFigure.CAPABILITY, sealant("12.5")));
 
     assertThat(guideline.governs()).isEqualTo(Governs.GUIDELINE);
     assertThat(guideline.requiredWidth().high()).isEqualTo(inches(0.375));
@@ -41,9 +52,9 @@ class MovementDesignTest {
         design(
             MovementInputs.of(SUBJECT, Measure.METRIC, expansion("9e-6/K"))
                 .with(Exposure.EXTERIOR)
-                .with(Part.SPACING, length("3 m"))
-                .with(Part.RANGE, range("50 K"))
-                .with(Part.CAPABILITY, sealant("25LM")));
+                .with(MovementFigure.SPACING, length("3 m"))
+                .with(MovementFigure.RANGE, range("50 K"))
+                .with(MovementFigure.CAPABILITY, sealant("25LM")));
 
     // Between 9.525 mm at 2438.4 mm and 12.7 mm at 3657.6 mm: 10.9875 mm at 3 m.
     assertThat(design.requiredWidth().high()).isEqualTo(Quantity.of(11, Unit.MILLIMETRE));
@@ -54,9 +65,15 @@ class MovementDesignTest {
   @Test
   void aWidthBetweenTwoRowsIsInterpolatedAndSaidToBeSo() {
     MovementDesign between =
-        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("10 ft")));
+        design(
+            outdoors()
+                .with(MovementFigure.RANGE, range("100 °F"))
+                .with(MovementFigure.SPACING, length("10 ft")));
     MovementDesign on =
-        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("12 ft")));
+        design(
+            outdoors()
+                .with(MovementFigure.RANGE, range("100 °F"))
+                .with(MovementFigure.SPACING, length("12 ft")));
 
     assertThat(between.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.4375, within(1e-12));
     assertThat(between.notes()).anyMatch(note -> note.contains("interpolated"));
@@ -66,7 +83,10 @@ class MovementDesignTest {
   @Test
   void aSpacingBeyondTheGuidelineFallsShortAndIsNotExtrapolated() {
     MovementDesign design =
-        design(outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("16 ft")));
+        design(
+            outdoors()
+                .with(MovementFigure.RANGE, range("100 °F"))
+                .with(MovementFigure.SPACING, length("16 ft")));
 
     assertThat(design.spacingFit()).isEqualTo(Fit.FALLS_SHORT);
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.5, within(1e-12));
@@ -76,7 +96,10 @@ class MovementDesignTest {
   @Test
   void aPartOfATemperatureStepCountsInFullAndIsSaidToBeSo() {
     MovementDesign design =
-        design(outdoors().with(Part.RANGE, range("101 °F")).with(Part.SPACING, length("12 ft")));
+        design(
+            outdoors()
+                .with(MovementFigure.RANGE, range("101 °F"))
+                .with(MovementFigure.SPACING, length("12 ft")));
 
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(0.5625, within(1e-12));
     assertThat(design.notes()).anyMatch(note -> note.contains("counts in full"));
@@ -85,10 +108,10 @@ class MovementDesignTest {
   @Test
   void aDeckInTheColdNeedsTheLargerOfItsOwnAndTheExteriorWidth() {
     MovementInputs deck =
-        outdoors().with(Exposure.EXTERIOR_COLD_DECK).with(Part.SPACING, length("12 ft"));
+        outdoors().with(Exposure.EXTERIOR_COLD_DECK).with(MovementFigure.SPACING, length("12 ft"));
 
-    MovementDesign usual = design(deck.with(Part.RANGE, range("130 °F")));
-    MovementDesign extreme = design(deck.with(Part.RANGE, range("175 °F")));
+    MovementDesign usual = design(deck.with(MovementFigure.RANGE, range("130 °F")));
+    MovementDesign extreme = design(deck.with(MovementFigure.RANGE, range("175 °F")));
 
     assertThat(usual.requiredWidth().high()).isEqualTo(inches(0.75));
     // 1/2 in and five sixteenths of addition.
@@ -102,12 +125,12 @@ class MovementDesignTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.METRIC, expansion("9e-6/K"))
             .with(Exposure.INTERIOR)
-            .with(Part.SPACING, length("6 m"))
-            .with(Part.RANGE, range("40 K"))
-            .with(Part.CAPABILITY, sealant("25"));
+            .with(MovementFigure.SPACING, length("6 m"))
+            .with(MovementFigure.RANGE, range("40 K"))
+            .with(MovementFigure.CAPABILITY, sealant("25"));
 
-    MovementDesign enough = design(inputs.with(Part.WIDTH, length("8.7 mm")));
-    MovementDesign less = design(inputs.with(Part.WIDTH, length("8.6 mm")));
+    MovementDesign enough = design(inputs.with(MovementFigure.WIDTH, length("8.7 mm")));
+    MovementDesign less = design(inputs.with(MovementFigure.WIDTH, length("8.6 mm")));
 
     assertThat(enough.widthFit()).isEqualTo(Fit.MEETS);
     assertThat(enough.strainFit()).isEqualTo(Fit.MEETS);
@@ -118,12 +141,15 @@ class MovementDesignTest {
   @Test
   void aRangeOfSpacingsGivesARangeOfVerdicts() {
     MovementInputs inputs =
-        outdoors().with(Part.RANGE, range("100 °F")).with(Part.SPACING, length("8 ft to 12 ft"));
+        outdoors()
+            .with(MovementFigure.RANGE, range("100 °F"))
+            .with(MovementFigure.SPACING, length("8 ft to 12 ft"));
 
-    assertThat(design(inputs.with(Part.WIDTH, length("7/16 in"))).widthFit())
+    assertThat(design(inputs.with(MovementFigure.WIDTH, length("7/16 in"))).widthFit())
         .isEqualTo(Fit.DEPENDS);
-    assertThat(design(inputs.with(Part.WIDTH, length("1/2 in"))).widthFit()).isEqualTo(Fit.MEETS);
-    assertThat(design(inputs.with(Part.WIDTH, length("1/4 in"))).widthFit())
+    assertThat(design(inputs.with(MovementFigure.WIDTH, length("1/2 in"))).widthFit())
+        .isEqualTo(Fit.MEETS);
+    assertThat(design(inputs.with(MovementFigure.WIDTH, length("1/4 in"))).widthFit())
         .isEqualTo(Fit.FALLS_SHORT);
     assertThat(design(inputs).requiredWidth()).isEqualTo(new Interval(inches(0.375), inches(0.5)));
   }
@@ -131,7 +157,9 @@ class MovementDesignTest {
   @Test
   void anUnknownRangeThatCannotChangeTheVerdictIsSaidToBeHarmless() {
     MovementInputs inputs =
-        outdoors().with(Part.SPACING, length("12 ft")).with(Part.WIDTH, length("3/8 in"));
+        outdoors()
+            .with(MovementFigure.SPACING, length("12 ft"))
+            .with(MovementFigure.WIDTH, length("3/8 in"));
 
     MovementDesign design = design(inputs);
 
@@ -149,10 +177,15 @@ class MovementDesignTest {
   @Test
   void anUnknownRangeThatDecidesIsSaidToDecide() {
     MovementDesign design =
-        design(outdoors().with(Part.SPACING, length("12 ft")).with(Part.WIDTH, length("5/8 in")));
+        design(
+            outdoors()
+                .with(MovementFigure.SPACING, length("12 ft"))
+                .with(MovementFigure.WIDTH, length("5/8 in")));
 
     assertThat(design.widthFit()).isEqualTo(Fit.DEPENDS);
-    assertThat(design.unknowns()).singleElement().matches(MovementDesign.Unknown::changesVerdict);
+    assertThat(design.unknowns())
+        .singleElement()
+        .matches(MovementDesign.UnknownFigure::changesVerdict);
   }
 
   @Test
@@ -160,14 +193,14 @@ class MovementDesignTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("9e-6/K"))
             .with(Exposure.INTERIOR)
-            .with(Part.SPACING, length("20 ft"))
-            .with(Part.WIDTH, length("3/16 in"));
+            .with(MovementFigure.SPACING, length("20 ft"))
+            .with(MovementFigure.WIDTH, length("3/16 in"));
 
     assertThat(design(inputs).widthFit()).isEqualTo(Fit.DEPENDS);
     assertThat(design(inputs).unknowns())
-        .extracting(MovementDesign.Unknown::name)
+        .extracting(MovementDesign.UnknownFigure::name)
         .containsExactly("range", "capability");
-    assertThat(design(inputs).unknowns()).allMatch(MovementDesign.Unknown::changesVerdict);
+    assertThat(design(inputs).unknowns()).allMatch(MovementDesign.UnknownFigure::changesVerdict);
   }
 
   @Test
@@ -177,7 +210,7 @@ class MovementDesignTest {
     assertThat(design.widthFit()).isEqualTo(Fit.UNKNOWN);
     assertThat(design.spacingFit()).isEqualTo(Fit.UNKNOWN);
     assertThat(design.unknowns())
-        .extracting(MovementDesign.Unknown::name)
+        .extracting(MovementDesign.UnknownFigure::name)
         .containsExactly("exposure", "spacing", "width", "range", "capability");
     assertThat(design.requiredWidth().low()).isEqualTo(inches(0.125));
     assertThat(design.requiredWidth().high().compareTo(inches(0.75))).isPositive();
@@ -188,9 +221,9 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .with(Part.RANGE, range("100 °F"))
-                .with(Part.SPACING, length("8 ft"))
-                .with(Part.WIDTH, length("1/4 in")));
+                .with(MovementFigure.RANGE, range("100 °F"))
+                .with(MovementFigure.SPACING, length("8 ft"))
+                .with(MovementFigure.WIDTH, length("1/4 in")));
 
     assertThat(design.spacingByGuideline().orElseThrow().high().number()).isZero();
     assertThat(design.largestSpacing().orElseThrow().high().number()).isZero();
@@ -202,9 +235,9 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .with(Part.RANGE, range("115 °F"))
-                .with(Part.SPACING, length("8 ft"))
-                .with(Part.WIDTH, length("1/2 in")));
+                .with(MovementFigure.RANGE, range("115 °F"))
+                .with(MovementFigure.SPACING, length("8 ft"))
+                .with(MovementFigure.WIDTH, length("1/2 in")));
 
     // 1/2 in less 1/16 in of addition is 7/16 in, half way between the rows.
     assertThat(design.spacingByGuideline().orElseThrow().high().in(Unit.FOOT))
@@ -217,10 +250,10 @@ class MovementDesignTest {
     MovementDesign design =
         design(
             outdoors()
-                .with(Part.RANGE, range("100 °F"))
-                .with(Part.SPACING, length("8 ft"))
-                .with(Part.TOLERANCE, length("1/2 in"))
-                .with(Part.WIDTH, length("1/2 in")));
+                .with(MovementFigure.RANGE, range("100 °F"))
+                .with(MovementFigure.SPACING, length("8 ft"))
+                .with(MovementFigure.TOLERANCE, length("1/2 in"))
+                .with(MovementFigure.WIDTH, length("1/2 in")));
 
     assertThat(design.strainFit()).isEqualTo(Fit.FALLS_SHORT);
     assertThat(design.spacingByArithmetic().orElseThrow().high().number()).isZero();
@@ -231,7 +264,9 @@ class MovementDesignTest {
   void theCalculationTellsWhatIsAssumedAndEndsInTheResult() {
     MovementDesign design =
         design(
-            outdoors().with(Part.SPACING, length("12 ft")).with(Part.TOLERANCE, length("1/16 in")));
+            outdoors()
+                .with(MovementFigure.SPACING, length("12 ft"))
+                .with(MovementFigure.TOLERANCE, length("1/16 in")));
     Calculation calculation = design.calculation();
 
     assertThat(calculation.id()).isEqualTo("movement-width:GT-1");
@@ -251,10 +286,10 @@ class MovementDesignTest {
 
   @Test
   void nonsenseIsRefusedByName() {
-    assertThatThrownBy(() -> outdoors().with(Part.RANGE, range("-10 °F")))
+    assertThatThrownBy(() -> outdoors().with(MovementFigure.RANGE, range("-10 °F")))
         .hasMessageContaining("temperature range")
         .hasMessageContaining("above zero");
-    assertThatThrownBy(() -> outdoors().with(Part.SPACING, range("10 °F")))
+    assertThatThrownBy(() -> outdoors().with(MovementFigure.SPACING, range("10 °F")))
         .hasMessageContaining("joint spacing")
         .hasMessageContaining("no length");
   }

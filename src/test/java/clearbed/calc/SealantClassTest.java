@@ -2,8 +2,9 @@ package clearbed.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.joint.SealantClass;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -7,8 +7,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.joint.JointWidth;
+import clearbed.calc.joint.SealantClass;
+import clearbed.calc.joint.SealingTemperature;
+import clearbed.calc.joint.ThermalMovement;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -98,7 +105,7 @@ class SealingTemperatureTest {
       Given field, Given coldest, Given hottest, Given sealed, String sealant, String tolerance) {
     return SealingTemperature.of(
         SUBJECT,
-        new SealingTemperature.Inputs(
+        new SealingTemperature.SealingInputs(
             Measure.INCH,
             expansion("5e-6/°F"),
             field,

@@ -2,7 +2,7 @@ package clearbed.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
@@ -15,14 +15,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Redoes a calculation as a spreadsheet would: inputs in cells, steps as live formulas. */
-final class Sheet {
+public final class Sheet {
   private static final Pattern NAME = Pattern.compile("\\{([a-z0-9_]+)\\}");
   private static final Pattern CALL = Pattern.compile("[A-Z]+(?=\\()");
 
   private Sheet() {}
 
   /** Every formula gives the number that the step carries. */
-  static void agrees(Calculation calculation) {
+  public static void agrees(Calculation calculation) {
     Map<String, Double> found = evaluate(calculation);
     for (Calculation.Step step : calculation.steps()) {
       double expected = step.result().number();

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.base.config.PreparedTree;
 import clearbed.base.config.StandardFiles;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.MovementGuideline;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 
@@ -11,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class ShippedFiguresTest {
   @Test
   void the_guideline_is_the_same_either_way() throws IOException {
-    StandardFiles.Source source = StandardFiles.open("guidelines/ej171.yaml");
+    StandardFiles.FileSource source = StandardFiles.open("guidelines/ej171.yaml");
     assertThat(PreparedTree.of(source)).isNotNull();
     assertThat(MovementGuideline.standard())
         .usingRecursiveComparison()
@@ -20,7 +22,7 @@ class ShippedFiguresTest {
 
   @Test
   void the_table_of_expansions_is_the_same_either_way() throws IOException {
-    StandardFiles.Source source = StandardFiles.open("guidelines/expansion.yaml");
+    StandardFiles.FileSource source = StandardFiles.open("guidelines/expansion.yaml");
     assertThat(PreparedTree.of(source)).isNotNull();
     assertThat(Expansions.standard())
         .usingRecursiveComparison()

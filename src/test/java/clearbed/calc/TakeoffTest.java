@@ -7,8 +7,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Given;
+import clearbed.calc.takeoff.Takeoff;
+import clearbed.calc.takeoff.TakeoffInputs;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.api.Test;
 
 class TakeoffTest {

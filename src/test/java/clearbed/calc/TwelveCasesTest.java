@@ -9,8 +9,15 @@ import static clearbed.calc.Cases.sealant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.calc.MovementInputs.Part;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
+import clearbed.calc.joint.SpacingLimit;
+import clearbed.model.value.Unit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -85,7 +92,7 @@ class TwelveCasesTest {
   @ParameterizedTest
   @CsvSource({"EXTERIOR, 3.7 m, MEETS", "EXTERIOR, 3.75 m, FALLS_SHORT", "INTERIOR, 7.6 m, MEETS"})
   void theHandbooksOwnMetricFigurePasses(Exposure exposure, String spacing, Fit fit) {
-    MovementGuideline.Rule rule = EJ171.in(Measure.METRIC).rule(exposure).orElseThrow();
+    MovementGuideline.ExposureRule rule = EJ171.in(Measure.METRIC).rule(exposure).orElseThrow();
 
     assertThat(SpacingLimit.of(SUBJECT, Measure.METRIC, length(spacing), rule).fit())
         .isEqualTo(fit);
@@ -113,11 +120,11 @@ class TwelveCasesTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, measure, expansion(expansion))
             .with(exposure)
-            .with(Part.SPACING, length(spacing))
-            .with(Part.RANGE, range(range))
-            .with(Part.CAPABILITY, sealant(sealant))
-            .with(Part.OTHER, length(other))
-            .with(Part.TOLERANCE, length(tolerance));
+            .with(MovementFigure.SPACING, length(spacing))
+            .with(MovementFigure.RANGE, range(range))
+            .with(MovementFigure.CAPABILITY, sealant(sealant))
+            .with(MovementFigure.OTHER, length(other))
+            .with(MovementFigure.TOLERANCE, length(tolerance));
     return MovementDesign.of(inputs, EJ171.in(measure));
   }
 }

@@ -13,9 +13,25 @@ import static clearbed.calc.Cases.sealant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.calc.MovementInputs.Part;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.Fit;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Expansions;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.GroutWidth;
+import clearbed.calc.joint.JointWidth;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
+import clearbed.calc.joint.SealantDepth;
+import clearbed.calc.joint.ThermalMovement;
+import clearbed.calc.surface.Deflection;
+import clearbed.calc.surface.SubstrateFlatness;
+import clearbed.calc.takeoff.Takeoff;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -44,7 +60,10 @@ class WorkedExamplesTest {
   void exteriorWidthsOfTheHandbook(String spacing, String range, double inches) {
     MovementDesign design =
         MovementDesign.of(
-            outdoors().with(Part.SPACING, length(spacing)).with(Part.RANGE, range(range)), EJ171);
+            outdoors()
+                .with(MovementFigure.SPACING, length(spacing))
+                .with(MovementFigure.RANGE, range(range)),
+            EJ171);
 
     assertThat(design.guidelineWidth().high().in(Unit.INCH)).isCloseTo(inches, within(1e-9));
     assertThat(design.requiredWidth().high().in(Unit.INCH)).isEqualTo(inches);
@@ -77,11 +96,14 @@ class WorkedExamplesTest {
     MovementGuideline guideline =
         MovementGuideline.read("2005.yaml", earlier.getBytes(StandardCharsets.UTF_8));
 
-    MovementInputs inputs = outdoors().with(Part.RANGE, range("100 °F"));
-    assertThat(width(inputs.with(Part.SPACING, length("12 ft")), guideline)).isEqualTo(0.375);
-    assertThat(width(inputs.with(Part.SPACING, length("16 ft")), guideline)).isEqualTo(0.5);
-    MovementInputs hotter = outdoors().with(Part.RANGE, range("115 °F"));
-    assertThat(width(hotter.with(Part.SPACING, length("12 ft")), guideline)).isEqualTo(0.4375);
+    MovementInputs inputs = outdoors().with(MovementFigure.RANGE, range("100 °F"));
+    assertThat(width(inputs.with(MovementFigure.SPACING, length("12 ft")), guideline))
+        .isEqualTo(0.375);
+    assertThat(width(inputs.with(MovementFigure.SPACING, length("16 ft")), guideline))
+        .isEqualTo(0.5);
+    MovementInputs hotter = outdoors().with(MovementFigure.RANGE, range("115 °F"));
+    assertThat(width(hotter.with(MovementFigure.SPACING, length("12 ft")), guideline))
+        .isEqualTo(0.4375);
   }
 
   private static double width(MovementInputs inputs, MovementGuideline guideline) {
@@ -165,13 +187,14 @@ class WorkedExamplesTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("3.6e-6/°F"))
             .with(Exposure.EXTERIOR)
-            .with(Part.SPACING, length("360 in"))
-            .with(Part.RANGE, range(range))
-            .with(Part.CAPABILITY, sealant("50"))
-            .with(Part.OTHER, Given.stated(inches(other), null, "moisture and structure"));
+            .with(MovementFigure.SPACING, length("360 in"))
+            .with(MovementFigure.RANGE, range(range))
+            .with(MovementFigure.CAPABILITY, sealant("50"))
+            .with(
+                MovementFigure.OTHER, Given.stated(inches(other), null, "moisture and structure"));
     MovementDesign bare = MovementDesign.of(inputs, EJ171);
     MovementDesign tolerant =
-        MovementDesign.of(inputs.with(Part.TOLERANCE, length("1/8 in")), EJ171);
+        MovementDesign.of(inputs.with(MovementFigure.TOLERANCE, length("1/8 in")), EJ171);
 
     assertThat(bare.movement().high().in(Unit.INCH)).isCloseTo(movement, within(1e-4));
     assertThat(bare.computedWidth().high().in(Unit.INCH)).isCloseTo(width, within(1e-4));
@@ -207,7 +230,7 @@ class WorkedExamplesTest {
   @ParameterizedTest
   @CsvSource({"14.99 in, 0.25, 12", "15 in, 0.125, 24", "381 mm, 0.125, 24", "4 in, 0.25, 12"})
   void flatnessByEdge(String edge, double overall, double localOver) {
-    Flatness flatness = Flatness.of(SUBJECT, length(edge), Optional.empty());
+    SubstrateFlatness flatness = SubstrateFlatness.of(SUBJECT, length(edge), Optional.empty());
 
     assertThat(flatness.allowance().overall().deviation()).isEqualTo(inches(overall));
     assertThat(flatness.allowance().overall().over()).isEqualTo(inches(120));
@@ -300,13 +323,13 @@ class WorkedExamplesTest {
     MovementInputs inputs =
         MovementInputs.of(SUBJECT, Measure.INCH, expansion("3.6e-6/°F"))
             .with(Exposure.EXTERIOR)
-            .with(Part.SPACING, length("20 ft"))
-            .with(Part.RANGE, range("95 °F"))
-            .with(Part.CAPABILITY, sealant("50"))
+            .with(MovementFigure.SPACING, length("20 ft"))
+            .with(MovementFigure.RANGE, range("95 °F"))
+            .with(MovementFigure.CAPABILITY, sealant("50"))
             .with(
-                Part.OTHER,
+                MovementFigure.OTHER,
                 Given.stated(inches(0.0002 * 240 + 0.125), null, "moisture and structure"))
-            .with(Part.TOLERANCE, length("1/8 in"));
+            .with(MovementFigure.TOLERANCE, length("1/8 in"));
 
     assertThat(MovementDesign.of(inputs, EJ171).computedWidth().high().in(Unit.INCH))
         .isCloseTo(0.63516, within(1e-9));

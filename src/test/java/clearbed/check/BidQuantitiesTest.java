@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
 import clearbed.base.config.ConfigException;
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

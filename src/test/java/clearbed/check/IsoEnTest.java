@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -300,7 +300,7 @@ class IsoEnTest {
             checked.findings(check).stream()
                 .filter(
                     f ->
-                        f.kind() != Kind.MISSING
+                        f.kind() != FindingKind.MISSING
                             || f.attribute().equals("mortar.deformability")
                             || f.attribute().equals("membrane.waterClass")))
         .hasSize(times);

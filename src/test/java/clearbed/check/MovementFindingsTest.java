@@ -3,11 +3,11 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Calculation;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Verdict;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ class MovementFindingsTest {
     Finding finding = only("movement-width", row("1/2 in", "12 ft", "115 °F", CLASS_25));
 
     // EJ171 at 12 ft and 115 °F: 1/2 + 1/16 in; 1/2 in less the 1/16 in is the width at 10 ft.
-    assertThat(finding.kind()).isEqualTo(Kind.INADEQUATE);
+    assertThat(finding.kind()).isEqualTo(FindingKind.INADEQUATE);
     assertThat(finding.message())
         .isEqualTo(
             "The movement joint of GT-1 is 1/2 in; it needs 9/16 in (15 mm), or joints no farther"
@@ -72,14 +72,14 @@ class MovementFindingsTest {
     assertThat(
             only("movement-width", row("1/8 to 1/4 in", "10 to 12 ft", "100 to 130 °F", CLASS_25))
                 .kind())
-        .isEqualTo(Kind.INADEQUATE);
+        .isEqualTo(FindingKind.INADEQUATE);
   }
 
   @Test
   void aRangeOfWidthsThatIsEnoughInPartIsAQuestion() throws IOException {
     Finding finding = only("movement-width", row("3/8 to 1/2 in", "8 ft", "115 °F", CLASS_25));
 
-    assertThat(finding.kind()).isEqualTo(Kind.UNRESOLVED);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNRESOLVED);
     assertThat(finding.level()).isEqualTo(Level.NOTE);
     assertThat(finding.message()).contains("depends on where in the stated ranges it falls");
     assertThat(finding.question())
@@ -93,8 +93,8 @@ class MovementFindingsTest {
     Finding open = only("movement-width", row("1/2 in max.", "8 ft", "100 °F", CLASS_25));
     Finding never = only("movement-width", row("1/4 in max.", "8 ft", "100 °F", CLASS_25));
 
-    assertThat(open.kind()).isEqualTo(Kind.UNRESOLVED);
-    assertThat(never.kind()).isEqualTo(Kind.INADEQUATE);
+    assertThat(open.kind()).isEqualTo(FindingKind.UNRESOLVED);
+    assertThat(never.kind()).isEqualTo(FindingKind.INADEQUATE);
     assertThat(findings("movement-width", row("3/8 in min.", "8 ft", "100 °F", CLASS_25)))
         .isEmpty();
   }
@@ -103,7 +103,7 @@ class MovementFindingsTest {
   void anUnknownTemperatureRangeThatDecidesIsAskedForByItsPlace() throws IOException {
     Finding finding = only("movement-width", row("5/8 in", "12 ft", "", CLASS_25));
 
-    assertThat(finding.kind()).isEqualTo(Kind.UNRESOLVED);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNRESOLVED);
     assertThat(finding.message())
         .contains("what is not stated: temperature range (reckoned with 60 °F to 160 °F)");
     assertThat(finding.question())
@@ -167,7 +167,7 @@ class MovementFindingsTest {
         .singleElement()
         .satisfies(
             finding -> {
-              assertThat(finding.kind()).isEqualTo(Kind.INADEQUATE);
+              assertThat(finding.kind()).isEqualTo(FindingKind.INADEQUATE);
               assertThat(finding.steps())
                   .anyMatch(
                       step ->
@@ -181,7 +181,7 @@ class MovementFindingsTest {
     Finding finding =
         only("movement-width", "GT-1,Glass tile,Room 7,,3/8 in,20 ft,60 °F," + CLASS_25 + ",");
 
-    assertThat(finding.kind()).isEqualTo(Kind.UNRESOLVED);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNRESOLVED);
     assertThat(finding.question()).contains("Does GT-1 stand indoors");
     assertThat(
             findings(
@@ -194,9 +194,9 @@ class MovementFindingsTest {
     Finding part = only("movement-spacing", row("3/4 in", "10 to 14 ft", "100 °F", CLASS_25));
     Finding all = only("movement-spacing", row("3/4 in", "20 to 25 ft", "100 °F", CLASS_25));
 
-    assertThat(part.kind()).isEqualTo(Kind.UNRESOLVED);
+    assertThat(part.kind()).isEqualTo(FindingKind.UNRESOLVED);
     assertThat(part.question()).contains("No wider than").contains("12 ft (3.65 m)");
-    assertThat(all.kind()).isEqualTo(Kind.INADEQUATE);
+    assertThat(all.kind()).isEqualTo(FindingKind.INADEQUATE);
     assertThat(all.expected()).isEqualTo("no wider than 12 ft (3.65 m) (exterior)");
     assertThat(all.steps()).anyMatch(step -> step.contains("-13 ft (-3.96 m)"));
     assertThat(findings("movement-spacing", row("3/4 in", "8 to 12 ft", "100 °F", CLASS_25)))

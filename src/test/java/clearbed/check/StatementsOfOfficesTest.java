@@ -3,9 +3,9 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -72,7 +72,7 @@ class StatementsOfOfficesTest {
 
   private static boolean isOf(Finding f, String check) {
     return f.check().equals(check)
-        && f.kind() != Kind.UNREAD
+        && f.kind() != FindingKind.UNREAD
         && f.level().compareTo(Level.WARNING) <= 0
         && f.suppressed().isEmpty();
   }

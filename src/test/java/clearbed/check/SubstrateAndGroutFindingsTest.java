@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import clearbed.Checked;
-import clearbed.model.Calculation;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Unit;
-import clearbed.model.Verdict;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Unit;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +43,7 @@ class SubstrateAndGroutFindingsTest {
   @Test
   void aRangeOfVariationThatDecidesIsUnresolved() {
     assertThat(only("grout-width", grout("1/8 in", "1/32 to 1/16 in")).kind())
-        .isEqualTo(Kind.UNRESOLVED);
+        .isEqualTo(FindingKind.UNRESOLVED);
   }
 
   private static String grout(String width, String variation) {

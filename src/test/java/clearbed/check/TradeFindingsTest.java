@@ -3,9 +3,9 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ class TradeFindingsTest {
   void whereFeetGoTheFigureIsAskedFor(String room, String surface, String exposure)
       throws IOException {
     assertThat(only("floor-slip", floor(room, surface, exposure, "")).kind())
-        .isEqualTo(Kind.MISSING);
+        .isEqualTo(FindingKind.MISSING);
   }
 
   @Test

@@ -3,7 +3,7 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
+import clearbed.model.report.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

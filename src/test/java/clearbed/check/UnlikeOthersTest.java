@@ -3,8 +3,8 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
-import clearbed.model.Level;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

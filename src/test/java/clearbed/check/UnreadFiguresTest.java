@@ -3,12 +3,12 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Verdict;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Content;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,7 +83,7 @@ class UnreadFiguresTest {
 
     assertThat(findings).hasSize(1);
     Finding finding = findings.get(0);
-    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD);
     assertThat(finding.level()).isEqualTo(Level.WARNING);
     assertThat(finding.id()).isEqualTo("movement-width/gt-1");
     assertThat(finding.origin().cell()).isEqualTo("H2");
@@ -111,7 +111,7 @@ class UnreadFiguresTest {
     Checked checked = checked(PLAIN, PLAIN.replace(",450 psi,", ",450/300 psi,"));
 
     assertThat(checked.findings("bond-strength")).hasSize(1);
-    assertThat(checked.findings("bond-strength").get(0).kind()).isEqualTo(Kind.UNREAD);
+    assertThat(checked.findings("bond-strength").get(0).kind()).isEqualTo(FindingKind.UNREAD);
   }
 
   @Test
@@ -121,7 +121,7 @@ class UnreadFiguresTest {
             PLAIN.replace(",450 psi,", ",300 psi,"), PLAIN.replace(",450 psi,", ",450/300 psi,"));
 
     assertThat(checked.findings("bond-strength")).hasSize(1);
-    assertThat(checked.findings("bond-strength").get(0).kind()).isEqualTo(Kind.INADEQUATE);
+    assertThat(checked.findings("bond-strength").get(0).kind()).isEqualTo(FindingKind.INADEQUATE);
   }
 
   @Test
@@ -167,7 +167,7 @@ class UnreadFiguresTest {
         """);
     Finding finding = Checked.of(folder).findings("bond-strength").get(0);
 
-    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD);
     assertThat(finding.found()).isEqualTo("not understood: '400/450 psi'");
     assertThat(finding.origin().text()).contains("400/450 psi");
   }

@@ -3,10 +3,10 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Verdict;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +35,7 @@ class UnreadFindingsTest {
     Checked checked = schedule("SHR/TENS (PSI)");
     assertThat(checked.findings("unread")).hasSize(1);
     Finding finding = checked.findings("unread").get(0);
-    assertThat(finding.kind()).isEqualTo(Kind.UNREAD);
+    assertThat(finding.kind()).isEqualTo(FindingKind.UNREAD);
     assertThat(finding.level()).isEqualTo(Level.WARNING);
     assertThat(finding.tags()).containsExactly("GT-1");
     assertThat(finding.message()).contains("'450' under SHR/TENS (PSI)").contains("F2");

@@ -3,8 +3,8 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Verdict;
-import clearbed.model.Verdict.Outcome;
+import clearbed.model.report.Verdict;
+import clearbed.model.report.Verdict.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,8 +3,8 @@ package clearbed.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Verdict;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -23,9 +23,21 @@ final class CheckedJson {
     Path documents = Files.createDirectories(folder.resolve("documents"));
     for (var file : files.entrySet())
       Files.writeString(documents.resolve(file.getKey()), file.getValue());
+    return run(documents, folder);
+  }
+
+  /**
+   * The same of documents that are there.
+   *
+   * @param folder for what is written
+   * @param more of the command line
+   */
+  static JsonNode run(Path documents, Path folder, Object... more) throws IOException {
     Path json = folder.resolve("out.json");
-    Shell shell =
-        Shell.run("check", documents, "-o", folder.resolve("out.xlsx"), "--json", json, "--quiet");
+    List<Object> words = new ArrayList<>(List.of("check", documents, "--json", json, "--quiet"));
+    words.addAll(List.of("-o", folder.resolve("out.xlsx")));
+    words.addAll(List.of(more));
+    Shell shell = Shell.run(words.toArray());
     assertThat(shell.code()).as(shell.err()).isLessThan(2);
     return new ObjectMapper().readTree(json.toFile());
   }

@@ -5,9 +5,8 @@ import static clearbed.cli.SampleOutputs.save;
 import static clearbed.cli.SampleOutputs.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
-import java.io.IOException;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,32 +17,12 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A findings workbook is no document, whatever people and programs do to it. */
-class FindingsWorkbookAmongDocumentsTest {
-  @TempDir static Path once;
-  private static SampleOutputs sample;
-
-  @TempDir Path folder;
-
-  @BeforeAll
-  static void outputs() throws IOException {
-    sample = SampleOutputs.in(once);
-  }
-
-  private Path put(String file) throws IOException {
-    return sample.put(file, folder);
-  }
-
-  private Document read(String name) {
-    return SampleOutputs.read(folder, name);
-  }
-
+class FindingsWorkbookAmongDocumentsTest extends OutputsAmongDocuments {
   /** What people and programs do to a findings workbook. */
   enum Deed {
     TYPE_ANSWERS,
@@ -109,7 +88,7 @@ class FindingsWorkbookAmongDocumentsTest {
       Sheet copy = old.createSheet(sheet.getSheetName());
       for (Row row : sheet) {
         for (Cell cell : row) {
-          String text = clearbed.report.workbook.SheetLayout.text(cell);
+          String text = clearbed.report.workbook.layout.SheetLayout.text(cell);
           int column = cell.getColumnIndex();
           Row there = copy.getRow(row.getRowNum());
           if (there == null) there = copy.createRow(row.getRowNum());
@@ -134,7 +113,7 @@ class FindingsWorkbookAmongDocumentsTest {
         for (Cell cell : row) {
           there
               .createCell(cell.getColumnIndex())
-              .setCellValue(clearbed.report.workbook.SheetLayout.text(cell));
+              .setCellValue(clearbed.report.workbook.layout.SheetLayout.text(cell));
         }
       }
       save(to, theirs);

@@ -8,10 +8,9 @@ import static clearbed.cli.SampleOutputs.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.report.workbook.OfficeProgram;
-import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,33 +23,11 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A marked copy in which somebody worked is a document of the project. */
-class MarkedCopyComesBackTest {
-  private static final String SCHEDULE = "A-651-tile-schedule.xlsx";
+class MarkedCopyComesBackTest extends OutputsAmongDocuments {
   private static final String SECTION = "09-30-00-tiling.docx";
-  private static final String NOTES = "A-650-interior-finish-notes.pdf";
-
-  @TempDir static Path once;
-  private static SampleOutputs sample;
-
-  @TempDir Path folder;
-
-  @BeforeAll
-  static void outputs() throws IOException {
-    sample = SampleOutputs.in(once);
-  }
-
-  private Path put(String file) throws IOException {
-    return sample.put(file, folder);
-  }
-
-  private Document read(String name) {
-    return SampleOutputs.read(folder, name);
-  }
 
   @Test
   void a_marked_workbook_that_was_worked_in_is_read_without_our_notes() throws Exception {

@@ -67,7 +67,7 @@ class MetricAloneTest {
     List<String> texts = new ArrayList<>();
     for (Rule rule : Checker.ruleSets(Checked.vocabulary()).load("iso-en", List.of()).rules()) {
       if (rule.off()) continue;
-      Rule.Wording w = rule.wording();
+      Rule.RuleWording w = rule.wording();
       Stream.of(
               rule.title(),
               w.missing(),

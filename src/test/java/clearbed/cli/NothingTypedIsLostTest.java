@@ -2,6 +2,7 @@ package clearbed.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.cli.output.Outputs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -251,6 +252,8 @@ class NothingTypedIsLostTest {
                     .map(o -> o.longestName())
                     .filter(name -> !written.contains(name) && !onlyRead.contains(name))
                     .forEach(unknown::add));
-    assertThat(unknown).isEmpty();
+    assertThat(unknown)
+        .as("options to be tried in this test, or named among those that are only read")
+        .isEmpty();
   }
 }

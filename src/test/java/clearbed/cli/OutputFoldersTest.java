@@ -170,7 +170,7 @@ class OutputFoldersTest {
     assertThat(checked.outcome().findings()).isNotEmpty();
     // What stands between the command and the copies is not asked again: the copies ask themselves.
     var report =
-        new clearbed.model.Report(
+        new clearbed.model.report.Report(
             clearbed.report.DemoReport.report().run(),
             List.of(),
             List.of(),
@@ -178,7 +178,7 @@ class OutputFoldersTest {
             List.of(),
             List.of(),
             List.of());
-    AnnotatedCopies.Result result =
+    AnnotatedCopies.WrittenCopies result =
         AnnotatedCopies.write(report, document -> project.resolve(document), copies);
     assertThat(result.failures()).singleElement().asString().contains("changed since");
     assertThat(list).hasContent("minutes of the meeting");

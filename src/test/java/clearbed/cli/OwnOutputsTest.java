@@ -6,8 +6,8 @@ import static clearbed.cli.SampleOutputs.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.report.workbook.OfficeProgram;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -23,35 +23,12 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the program wrote, left among the documents or come back from somebody. */
-class OwnOutputsTest {
-  private static final String SCHEDULE = "A-651-tile-schedule.xlsx";
-  private static final String NOTES = "A-650-interior-finish-notes.pdf";
-
-  @TempDir static Path once;
-  private static SampleOutputs sample;
-
-  @TempDir Path folder;
-
-  @BeforeAll
-  static void outputs() throws IOException {
-    sample = SampleOutputs.in(once);
-  }
-
-  private Path put(String file) throws IOException {
-    return sample.put(file, folder);
-  }
-
-  private Document read(String name) {
-    return SampleOutputs.read(folder, name);
-  }
-
+class OwnOutputsTest extends OutputsAmongDocuments {
   @Test
   void outputs_left_in_the_folder_answer_none_of_their_questions() throws Exception {
     SampleOutputs.copied(once, folder.resolve("all"));

@@ -2,6 +2,7 @@ package clearbed.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import clearbed.cli.terminal.ExitCode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;

@@ -63,16 +63,7 @@ class TaughtWordsTest {
   }
 
   private JsonNode checked(String name, Object... more) throws IOException {
-    Path json = folder.resolve(name + ".json");
-    Object[] words = {
-      "check", documents, "-o", folder.resolve(name + ".xlsx"), "--json", json, "--quiet"
-    };
-    Object[] all = new Object[words.length + more.length];
-    System.arraycopy(words, 0, all, 0, words.length);
-    System.arraycopy(more, 0, all, words.length, more.length);
-    Shell shell = Shell.run(all);
-    assertThat(shell.code()).as(shell.err()).isLessThan(2);
-    return new ObjectMapper().readTree(json.toFile());
+    return CheckedJson.run(documents, Files.createDirectories(folder.resolve(name)), more);
   }
 
   private static JsonNode value(JsonNode run, String tag, String attribute) {
@@ -119,7 +110,8 @@ class TaughtWordsTest {
     assertThat(Shell.run("read", documents, "--rules", layer).out())
         .contains("column \"Vint\": mortar.bond in psi  [" + source + "7; 1 column]")
         .contains("Exposure: dry  [entry; schedule.csv, cell C3; taught: " + source + "11]");
-    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(folder.resolve("shown.xlsx")))) {
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(Files.newInputStream(folder.resolve("shown/out.xlsx")))) {
       StringBuilder sheet = new StringBuilder();
       for (Row row : book.getSheet("Reading")) row.forEach(cell -> sheet.append(cell).append('|'));
       assertThat(sheet)

@@ -3,7 +3,6 @@ package clearbed.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,13 +69,7 @@ class TeachingRoundTripTest {
   }
 
   private JsonNode checked(Object... more) throws IOException {
-    Path json = folder.resolve("found.json");
-    List<Object> words = new ArrayList<>(List.of("check", documents, "--json", json, "--quiet"));
-    words.addAll(List.of("-o", folder.resolve("found.xlsx")));
-    words.addAll(List.of(more));
-    Shell shell = Shell.run(words.toArray());
-    assertThat(shell.code()).as(shell.err()).isLessThan(2);
-    return new ObjectMapper().readTree(json.toFile());
+    return CheckedJson.run(documents, folder, more);
   }
 
   private static Map<String, String> columns(JsonNode run) {

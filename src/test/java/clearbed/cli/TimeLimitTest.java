@@ -3,7 +3,7 @@ package clearbed.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.base.Deadline;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.HostileFiles;
 import clearbed.read.ReadAll;
 import clearbed.read.source.ReadOptions;

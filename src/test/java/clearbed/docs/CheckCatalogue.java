@@ -98,7 +98,7 @@ final class CheckCatalogue {
   }
 
   private Map<String, String> lines(Rule rule) {
-    Rule.Wording wording = rule.wording();
+    Rule.RuleWording wording = rule.wording();
     Map<String, String> lines = new LinkedHashMap<>();
     lines.put("Level", level(rule));
     if (!rule.attribute().isEmpty())
@@ -130,7 +130,7 @@ final class CheckCatalogue {
     return rule.expectation() instanceof Expectation.Computed ? "" : rule.expectation().words();
   }
 
-  private static String source(Rule.Wording wording) {
+  private static String source(Rule.RuleWording wording) {
     if (wording.source().isEmpty()) return "*" + wording.mark() + "*";
     return wording.source() + " (*" + wording.mark() + "*)";
   }

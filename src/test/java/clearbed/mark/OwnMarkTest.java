@@ -2,9 +2,9 @@ package clearbed.mark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Report;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
 import clearbed.report.DemoReport;
 import clearbed.report.FindingsJson;
 import clearbed.report.FindingsSarif;

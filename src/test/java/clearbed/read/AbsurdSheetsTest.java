@@ -2,10 +2,10 @@ package clearbed.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,9 +4,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Paragraph;
 import clearbed.read.source.ArchiveLimits;
 import clearbed.read.source.ReadOptions;
 import java.io.ByteArrayOutputStream;

@@ -1,6 +1,6 @@
 package clearbed.read;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;

@@ -2,8 +2,8 @@ package clearbed.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.read.guard.FaultyWorker;
 import clearbed.read.guard.IsolatingReader;
 import clearbed.read.guard.WorkerCommand;

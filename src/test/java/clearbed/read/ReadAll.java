@@ -1,6 +1,6 @@
 package clearbed.read;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.source.ReadOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,10 +3,10 @@ package clearbed.read;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Status;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Table;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

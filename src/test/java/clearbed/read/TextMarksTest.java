@@ -3,11 +3,11 @@ package clearbed.read;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -9,12 +9,12 @@ import static clearbed.read.WordParts.table;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Status;
-import clearbed.model.Paragraph;
-import clearbed.model.Paragraph.Region;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Paragraph.Region;
+import clearbed.model.document.Table;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

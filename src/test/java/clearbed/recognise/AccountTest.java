@@ -3,12 +3,12 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Account;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import clearbed.read.ReadAll;
 import clearbed.read.TikaDocuments;
 import clearbed.read.source.ReadOptions;

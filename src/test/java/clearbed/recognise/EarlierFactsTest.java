@@ -2,11 +2,11 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.recognise.vocabulary.Lessons;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clearbed.Checked;
 import clearbed.base.config.StandardFiles;
 import clearbed.check.Checker;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Verdict;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Verdict;
 import clearbed.read.ReadAll;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.StatementFinder;
@@ -195,19 +195,19 @@ class EveryWayOfReadingTest {
   private static Vocabulary withoutHeadings(String attribute) throws IOException {
     return Vocabulary.of(
         path -> {
-          StandardFiles.Source file = StandardFiles.open(path);
+          StandardFiles.FileSource file = StandardFiles.open(path);
           boolean schedules = path.endsWith("schedules.yaml");
           if (!schedules && !path.endsWith("attributes.yaml")) return file;
           String text = new String(file.bytes(), StandardCharsets.UTF_8);
           // Headings abroad stand for the English ones.
           if (schedules) {
             String none = text.replaceFirst("(?m)^abroad:\n(?:  .*\n)+", "abroad: {tag: [qqq]}\n");
-            return new StandardFiles.Source(path, none.getBytes(StandardCharsets.UTF_8), true);
+            return new StandardFiles.FileSource(path, none.getBytes(StandardCharsets.UTF_8), true);
           }
           String of = "(?m)(^  - id: " + attribute.replace(".", "\\.") + "\n(?:    .*\n)*?)";
           String less = text.replaceFirst(of + "    headers: .*\n", "$1    headers: [qqq]\n");
           assertThat(less).isNotEqualTo(text);
-          return new StandardFiles.Source(path, less.getBytes(StandardCharsets.UTF_8), true);
+          return new StandardFiles.FileSource(path, less.getBytes(StandardCharsets.UTF_8), true);
         });
   }
 
@@ -236,11 +236,11 @@ class EveryWayOfReadingTest {
     assertThat(unread.findings(c.check())).isEmpty();
     assertThat(unread.verdict(c.check())).isEqualTo(Verdict.Outcome.UNREAD);
     assertThat(unread.checked().findings())
-        .filteredOn(f -> f.kind() == Kind.UNREAD)
+        .filteredOn(f -> f.kind() == FindingKind.UNREAD)
         .anySatisfy(f -> assertThat(f.tags()).contains("GT-1"));
   }
 
-  private record Outcome(List<Account.Unread> facts, Checker.Outcome checked) {
+  private record Outcome(List<Account.Unread> facts, Checker.CheckedProject checked) {
     Verdict.Outcome verdict(String check) {
       return checked.verdicts().stream()
           .filter(v -> v.check().equals(check) && v.tag().equals("GT-1"))
@@ -251,14 +251,14 @@ class EveryWayOfReadingTest {
 
     List<String> findings(String check) {
       return checked.findings().stream()
-          .filter(f -> f.check().equals(check) && f.kind() != Kind.UNREAD)
+          .filter(f -> f.check().equals(check) && f.kind() != FindingKind.UNREAD)
           .map(f -> f.kind() + " " + f.message())
           .toList();
     }
 
     List<Finding> missing(String check) {
       return checked.findings().stream()
-          .filter(f -> f.check().equals(check) && f.kind() == Kind.MISSING)
+          .filter(f -> f.check().equals(check) && f.kind() == FindingKind.MISSING)
           .toList();
     }
   }

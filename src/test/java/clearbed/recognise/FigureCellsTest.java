@@ -3,10 +3,10 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Content;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.Statement;
 import java.io.IOException;
 import java.io.InputStream;

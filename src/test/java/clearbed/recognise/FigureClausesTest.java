@@ -3,11 +3,11 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Content;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.value.Content;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -2,9 +2,9 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Numbers;
 import clearbed.recognise.text.PlainText;

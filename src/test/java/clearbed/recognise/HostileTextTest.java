@@ -3,12 +3,12 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
-import clearbed.model.Unit;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
+import clearbed.model.value.Unit;
 import clearbed.recognise.schedule.CellFigures;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.DecimalMark;

@@ -3,8 +3,8 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
-import clearbed.model.Value;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -3,9 +3,9 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package clearbed.recognise;
 
 import clearbed.Checked;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Entry;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.value.Entry;
 import clearbed.read.ReadAll;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;

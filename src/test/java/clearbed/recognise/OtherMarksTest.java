@@ -3,7 +3,7 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,10 +2,10 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,12 +3,12 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
+import clearbed.model.value.Entry;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.nio.file.Path;

@@ -2,12 +2,12 @@ package clearbed.recognise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Account;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import java.util.HashSet;

@@ -2,7 +2,7 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Report;
+import clearbed.model.report.Report;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +35,7 @@ class ConsoleSummaryTest {
                 new Report.DocumentSummary(
                     "a\u001b[2J.pdf",
                     "pdf",
-                    clearbed.model.Document.Status.UNREADABLE,
+                    clearbed.model.document.Document.Status.UNREADABLE,
                     "torn\u0007",
                     0,
                     0,

@@ -1,23 +1,23 @@
 package clearbed.report;
 
-import clearbed.model.Account;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.ProjectNames;
-import clearbed.model.Quantity;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.Scope;
-import clearbed.model.State;
-import clearbed.model.Unit;
-import clearbed.model.Value;
-import clearbed.model.Verdict;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Unit;
+import clearbed.model.value.Value;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,8 +86,8 @@ public final class DemoReport {
             .toList());
   }
 
-  private static Report.Run run(String date) {
-    return new Report.Run(
+  private static Report.RunDetails run(String date) {
+    return new Report.RunDetails(
         "clearbed",
         "0.1.0",
         "north-america",
@@ -186,7 +186,7 @@ public final class DemoReport {
     return new Finding(
         "mockup/section 09 30 13",
         "mockup",
-        Kind.MISSING,
+        FindingKind.MISSING,
         Level.ERROR,
         State.NEW,
         TAGS,
@@ -203,14 +203,14 @@ public final class DemoReport {
         "common practice, no source",
         "",
         "",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   public static Finding missing(String check, String tag, Level level, String expected) {
     return new Finding(
         check + "/" + tag,
         check,
-        Kind.MISSING,
+        FindingKind.MISSING,
         level,
         State.NEW,
         List.of(tag),
@@ -226,14 +226,14 @@ public final class DemoReport {
         "common practice, no source",
         "",
         "",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   public static Finding inadequate(String check, String tag, Level level, String found) {
     return new Finding(
         check + "/" + tag,
         check,
-        Kind.INADEQUATE,
+        FindingKind.INADEQUATE,
         level,
         State.NEW,
         List.of(tag),
@@ -249,7 +249,7 @@ public final class DemoReport {
         "from memory",
         "",
         "",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   private static Finding suppressed(Finding finding) {
@@ -272,7 +272,7 @@ public final class DemoReport {
         finding.source(),
         "",
         "coverage is inspected on site by the owner's laboratory",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   private static List<Verdict> verdicts() {

@@ -2,8 +2,8 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Calculation;
-import clearbed.model.Report;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Report;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;

@@ -2,11 +2,11 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
@@ -80,7 +80,7 @@ class FindingsSarifTest {
         new Finding(
             "unread/sheet",
             "unread",
-            Kind.UNREAD,
+            FindingKind.UNREAD,
             Level.WARNING,
             state,
             List.of("GT-1"),
@@ -96,7 +96,7 @@ class FindingsSarifTest {
             "",
             "",
             "",
-            Finding.Wording.NONE);
+            Finding.FindingWording.NONE);
     List<Finding> findings = new ArrayList<>(demo.findings());
     findings.add(unread);
     return new Report(

@@ -2,7 +2,7 @@ package clearbed.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -1,9 +1,9 @@
 package clearbed.report;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.Report;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
 import clearbed.report.annotate.AnnotatedCopies;
 import clearbed.report.workbook.FindingsWorkbook;
 import java.io.IOException;
@@ -34,7 +34,7 @@ public final class WriteForever {
     FindingsWorkbook.write(report, outputs.resolve("findings.xlsx"));
     FindingsJson.write(report, outputs.resolve("findings.json"));
     FindingsSarif.write(report, outputs.resolve("findings.sarif"));
-    AnnotatedCopies.Result result =
+    AnnotatedCopies.WrittenCopies result =
         AnnotatedCopies.write(marks(report), sources::resolve, outputs.resolve("marked"));
     if (!result.failures().isEmpty()) throw new IOException(result.failures().toString());
   }
@@ -82,6 +82,6 @@ public final class WriteForever {
         f.source(),
         "",
         "",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 }

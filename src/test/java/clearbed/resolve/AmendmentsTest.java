@@ -3,7 +3,7 @@ package clearbed.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Value;
+import clearbed.model.value.Value;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package clearbed.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -25,13 +25,13 @@ class ProjectFinderTest {
   @Test
   void the_depth_that_is_given_holds_whatever_stands_there() throws Exception {
     assertThat(found(1, "Mill/specs/a.docx", "Mill/plans/b.pdf", "Weir/specs/c.docx").projects())
-        .extracting(ProjectFinder.Project::name)
+        .extracting(ProjectFinder.FoundProject::name)
         .containsExactly("Mill", "Weir");
   }
 
   @Test
   void parts_of_projects_that_look_like_projects_are_said_to() throws Exception {
-    ProjectFinder.Found found =
+    ProjectFinder.FoundProjects found =
         found(0, "Mill/specs/a.docx", "Mill/plans/b.pdf", "Weir/specs/c.docx", "Weir/plans/d.pdf");
     assertThat(found.projects()).hasSize(4);
     assertThat(found.alike()).containsExactly("plans", "specs");
@@ -41,15 +41,18 @@ class ProjectFinderTest {
 
   @Test
   void documents_beside_the_projects_are_named_and_no_project() throws Exception {
-    ProjectFinder.Found found = found(0, "list.xlsx", "photo.jpg", "Mill/a.xlsx", ".git/x.txt");
-    assertThat(found.projects()).extracting(ProjectFinder.Project::name).containsExactly("Mill");
+    ProjectFinder.FoundProjects found =
+        found(0, "list.xlsx", "photo.jpg", "Mill/a.xlsx", ".git/x.txt");
+    assertThat(found.projects())
+        .extracting(ProjectFinder.FoundProject::name)
+        .containsExactly("Mill");
     assertThat(found.aside()).containsExactly("list.xlsx");
   }
 
   @Test
   void a_folder_of_nothing_but_documents_is_one_project() throws Exception {
-    ProjectFinder.Found found = found(0, "a.xlsx", "b.docx");
-    assertThat(found.projects()).containsExactly(new ProjectFinder.Project(".", false));
+    ProjectFinder.FoundProjects found = found(0, "a.xlsx", "b.docx");
+    assertThat(found.projects()).containsExactly(new ProjectFinder.FoundProject(".", false));
     assertThat(found.depth()).isZero();
   }
 
@@ -71,10 +74,10 @@ class ProjectFinderTest {
   }
 
   private static List<String> names(String... files) throws IOException {
-    return found(0, files).projects().stream().map(ProjectFinder.Project::name).toList();
+    return found(0, files).projects().stream().map(ProjectFinder.FoundProject::name).toList();
   }
 
-  private static ProjectFinder.Found found(int depth, String... files) throws IOException {
+  private static ProjectFinder.FoundProjects found(int depth, String... files) throws IOException {
     ProjectFinder.Listing listing =
         folder -> {
           TreeSet<String> names = new TreeSet<>();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import clearbed.report.DemoReport;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.layout.Headers;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

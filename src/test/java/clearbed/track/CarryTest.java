@@ -2,15 +2,15 @@ package clearbed.track;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.DemoReport;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.OfficeProgram;
+import clearbed.report.workbook.layout.Headers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -116,7 +116,7 @@ class CarryTest {
     Carry june = issue(DemoReport.report(JUNE, without(LATE)));
     assertThat(state(june, GONE)).isEqualTo(State.OPEN);
     assertThat(state(june, LATE)).isEqualTo(State.RESOLVED);
-    QuestionLog.Line line = june.log().lines().get(GONE);
+    QuestionLog.LogLine line = june.log().lines().get(GONE);
     assertThat(line.firstSeen()).isEqualTo(MARCH);
     assertThat(line.lastSeen()).isEqualTo(JUNE);
   }
@@ -427,7 +427,7 @@ class CarryTest {
     Carry may = issue(DemoReport.report(MAY, finding -> true));
     assertThat(may.log().lines().values())
         .filteredOn(line -> line.number() > 0)
-        .extracting(QuestionLog.Line::number)
+        .extracting(QuestionLog.LogLine::number)
         .doesNotHaveDuplicates();
     assertThat(may.log().lines().get(LATE).number()).isEqualTo(18);
   }

@@ -3,11 +3,11 @@ package clearbed.track;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.cli.Main;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import clearbed.report.letter.Letter;
-import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.OfficeProgram;
+import clearbed.report.workbook.layout.Headers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -57,7 +57,7 @@ class OneQuestionOfOneCauseTest {
     return folder.resolve("findings-" + issue + ".xlsx");
   }
 
-  private QuestionLog.Line line(String id) throws Exception {
+  private QuestionLog.LogLine line(String id) throws Exception {
     return EarlierLog.read(file()).log().lines().get(id);
   }
 

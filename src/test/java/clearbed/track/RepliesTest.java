@@ -3,8 +3,8 @@ package clearbed.track;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.cli.Main;
-import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.OfficeProgram;
+import clearbed.report.workbook.layout.Headers;
 import clearbed.samples.Clause;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -2,16 +2,16 @@ package clearbed.track;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.report.DemoReport;
 import clearbed.report.letter.Letter;
 import clearbed.report.letter.LetterMarkdown;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Headers;
+import clearbed.report.workbook.layout.Headers;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -236,7 +236,7 @@ class StandingTest {
       assertThat(inLetter).as(message).anyMatch(words -> words.startsWith(message));
     }
     try (XSSFWorkbook book = Desk.open(file)) {
-      for (QuestionLog.Line line : carry.log().lines().values()) {
+      for (QuestionLog.LogLine line : carry.log().lines().values()) {
         Finding finding = line.finding();
         String state = finding.suppressed().isEmpty() ? finding.state().word() : "suppressed";
         assertThat(Desk.text(book, Headers.FINDINGS, finding.id(), Headers.STATE)).isEqualTo(state);

@@ -3,12 +3,12 @@ package clearbed.track;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import clearbed.model.Entry;
-import clearbed.model.Report;
+import clearbed.model.report.Report;
+import clearbed.model.value.Entry;
 import clearbed.report.DemoReport;
 import clearbed.report.workbook.FindingsWorkbook;
-import clearbed.report.workbook.Headers;
 import clearbed.report.workbook.OfficeProgram;
+import clearbed.report.workbook.layout.Headers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -26,7 +26,7 @@ public final class ConfigFile {
    * @param kind of file: its schema is {@code KIND.schema.json}
    * @throws ConfigException naming file, line and reason of every fault
    */
-  public static ConfigFile read(StandardFiles.Source source, String kind) throws IOException {
+  public static ConfigFile read(StandardFiles.FileSource source, String kind) throws IOException {
     JsonNode shipped = PreparedTree.of(source);
     if (shipped != null) return new ConfigFile(source.name(), source.bytes(), shipped, null);
     YamlTree yaml = YamlTree.parse(source.name(), source.bytes());

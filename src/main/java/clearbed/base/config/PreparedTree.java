@@ -22,7 +22,7 @@ public final class PreparedTree {
   private PreparedTree() {}
 
   /** The tree of a file as it was shipped, or null where its YAML is to be read. */
-  public static JsonNode of(StandardFiles.Source source) throws IOException {
+  public static JsonNode of(StandardFiles.FileSource source) throws IOException {
     if (source.edited()) return null;
     String file = "/clearbed/" + source.name() + ".json";
     try (InputStream in = PreparedTree.class.getResourceAsStream(file)) {

@@ -23,16 +23,16 @@ public final class StandardFiles {
    *
    * @param edited since it was shipped; true for a file of the user's own
    */
-  public record Source(String name, byte[] bytes, boolean edited) {}
+  public record FileSource(String name, byte[] bytes, boolean edited) {}
 
   /**
    * Reads a file of the user's own.
    *
    * @throws ConfigException when there is none, or it cannot be read
    */
-  public static Source given(Path file) throws ConfigException {
+  public static FileSource given(Path file) throws ConfigException {
     try {
-      return new Source(file.toString(), bytes(file), true);
+      return new FileSource(file.toString(), bytes(file), true);
     } catch (NoSuchFileException e) {
       throw ConfigException.at(file.toString(), 0, "no such file; check the path");
     } catch (AccessDeniedException e) {
@@ -54,7 +54,7 @@ public final class StandardFiles {
    *
    * @throws IOException when there is no such file, or it cannot be read
    */
-  public static Source open(String path) throws IOException {
+  public static FileSource open(String path) throws IOException {
     return find(path)
         .orElseThrow(
             () -> ConfigException.at("rulesets/" + path, 0, "no such file; reinstall the tool"));
@@ -65,14 +65,15 @@ public final class StandardFiles {
    *
    * @throws IOException when it cannot be read
    */
-  public static Optional<Source> find(String path) throws IOException {
+  public static Optional<FileSource> find(String path) throws IOException {
     byte[] shipped = shipped(path);
     Path file = folder() == null ? null : folder().resolve(path);
     if (file != null && Files.exists(file)) {
       byte[] bytes = given(file).bytes();
-      return Optional.of(new Source("rulesets/" + path, bytes, !Arrays.equals(bytes, shipped)));
+      return Optional.of(new FileSource("rulesets/" + path, bytes, !Arrays.equals(bytes, shipped)));
     }
-    return Optional.ofNullable(shipped).map(bytes -> new Source("rulesets/" + path, bytes, false));
+    return Optional.ofNullable(shipped)
+        .map(bytes -> new FileSource("rulesets/" + path, bytes, false));
   }
 
   /** Beside the installed program; null where it is not installed. */

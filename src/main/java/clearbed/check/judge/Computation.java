@@ -3,7 +3,7 @@ package clearbed.check.judge;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
 import clearbed.check.rules.RuleSet;
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import clearbed.resolve.Project;
 
 /**

@@ -1,12 +1,13 @@
 package clearbed.check.judge;
 
 import clearbed.base.DisplayText;
+import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.State;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,49 +24,31 @@ public final class FindingWriter {
    * What a finding says beyond its rule.
    *
    * @param subject second part of the id: tag, section or clause words
-   * @param question in place of the rule's own; empty to use that
    */
   public record Case(
       String subject,
       String attribute,
-      Kind kind,
+      FindingKind kind,
       Level level,
       List<String> tags,
-      Origin origin,
-      List<Origin> places,
-      String message,
-      String found,
-      String expected,
-      List<String> steps,
-      String question) {
-    public Case(
-        String subject,
-        String attribute,
-        Kind kind,
-        Level level,
-        List<String> tags,
-        Origin origin,
-        List<Origin> places,
-        String message,
-        String found,
-        String expected,
-        List<String> steps) {
-      this(
-          subject, attribute, kind, level, tags, origin, places, message, found, expected, steps,
-          "");
-    }
-  }
+      FoundAt at,
+      FindingWords words) {}
 
+  /** The finding of a rule in one case, in the words of both. */
   public Finding write(Rule rule, Case c) {
-    Rule.Wording w = rule.wording();
+    Rule.RuleWording w = rule.wording();
     String expected =
-        !c.expected().isEmpty()
-            ? c.expected()
+        !c.words().expected().isEmpty()
+            ? c.words().expected()
             : w.expected().isEmpty() ? rule.expectation().words() : w.expected();
-    Finding.Wording wording =
-        new Finding.Wording(
-            once(filled(c.message(), c, expected)),
-            once(filled(c.question().isEmpty() ? w.question() : c.question(), c, expected)));
+    Finding.FindingWording wording =
+        new Finding.FindingWording(
+            once(filled(c.words().message(), c, expected)),
+            once(
+                filled(
+                    c.words().question().isEmpty() ? w.question() : c.words().question(),
+                    c,
+                    expected)));
     return new Finding(
         id(rule, c),
         rule.reportedAs(),
@@ -74,12 +57,12 @@ public final class FindingWriter {
         State.NEW,
         c.tags(),
         c.attribute(),
-        c.origin(),
-        c.places(),
+        c.at().origin(),
+        c.at().others(),
         TagWords.of(wording.message(), c.tags()),
-        once(Inches.written(c.found())),
+        once(Inches.written(c.words().found())),
         once(Inches.written(expected)),
-        c.steps().stream().map(this::once).toList(),
+        c.words().steps().stream().map(this::once).toList(),
         TagWords.of(wording.question(), c.tags()),
         w.clause(),
         once(rule.sourceWithMark()),
@@ -105,7 +88,7 @@ public final class FindingWriter {
   private static String filled(String template, Case c, String expected) {
     return Inches.written(
         template
-            .replace("{found}", DisplayText.shortened(c.found(), LONGEST_FOUND))
+            .replace("{found}", DisplayText.shortened(c.words().found(), LONGEST_FOUND))
             .replace("{expected}", expected));
   }
 

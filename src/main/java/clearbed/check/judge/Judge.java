@@ -1,16 +1,18 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Expectation;
+import clearbed.check.rules.FindingWords;
+import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.check.rules.Rule;
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.Quantity;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.report.FindingKind;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -96,7 +98,9 @@ public final class Judge {
     if (!excluded.isEmpty() && required) {
       Value v = excluded.get(0);
       return new Judgement.Failed(
-          rule.kind(), "", "not required: " + v.asWritten(), v.origin(), List.of());
+          rule.kind(),
+          FindingWords.of("", "not required: " + v.asWritten(), ""),
+          FoundAt.at(v.origin()));
     }
     if (!excluded.isEmpty() && rule.expectation() instanceof Expectation.NoneOf)
       return satisfied(excluded);
@@ -105,7 +109,9 @@ public final class Judge {
       if (!mistaken.isEmpty()) {
         Value v = mistaken.get(0);
         return new Judgement.Failed(
-            Kind.INADEQUATE, rule.mistaken().message(), v.asWritten(), v.origin(), List.of());
+            FindingKind.INADEQUATE,
+            FindingWords.of(rule.mistaken().message(), v.asWritten(), ""),
+            FoundAt.at(v.origin()));
       }
     }
     return new Judgement.Missing();
@@ -149,7 +155,8 @@ public final class Judge {
     Value first = wrong.get(0);
     List<Origin> others = new ArrayList<>();
     wrong.stream().skip(1).map(Value::origin).distinct().forEach(others::add);
-    return new Judgement.Failed(rule.kind(), "", found(wrong), first.origin(), others);
+    return new Judgement.Failed(
+        rule.kind(), FindingWords.of("", found(wrong), ""), new FoundAt(first.origin(), others));
   }
 
   /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
@@ -187,10 +194,8 @@ public final class Judge {
     if (missing.isEmpty()) return satisfied(values);
     return new Judgement.Failed(
         rule.kind(),
-        "",
-        found(values) + "; not named: " + String.join(", ", missing),
-        values.get(0).origin(),
-        List.of());
+        FindingWords.of("", found(values) + "; not named: " + String.join(", ", missing), ""),
+        FoundAt.at(values.get(0).origin()));
   }
 
   private Judgement agrees(Rule rule, List<Value> values, List<Value> others) {
@@ -201,11 +206,9 @@ public final class Judge {
                 v -> others.stream().anyMatch(o -> o.content().text().equals(v.content().text())));
     if (same) return satisfied(values);
     return new Judgement.Failed(
-        Kind.CONFLICTING,
-        "",
-        found(values) + " against " + found(others),
-        values.get(0).origin(),
-        List.of(others.get(0).origin()));
+        FindingKind.CONFLICTING,
+        FindingWords.of("", found(values) + " against " + found(others), ""),
+        new FoundAt(values.get(0).origin(), List.of(others.get(0).origin())));
   }
 
   /** True when whatever meets the stated figure also meets the wanted one. */

@@ -1,6 +1,6 @@
 package clearbed.check.judge;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;

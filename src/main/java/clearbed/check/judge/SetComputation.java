@@ -1,8 +1,8 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Rule;
-import clearbed.model.Document;
-import clearbed.model.Finding;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.List;

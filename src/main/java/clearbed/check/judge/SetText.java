@@ -1,8 +1,8 @@
 package clearbed.check.judge;
 
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Limits;
@@ -26,7 +26,7 @@ public final class SetText {
    * @param tag of the entry in whose row they stand; empty for a clause
    * @param tags of the entries that they speak of, as the documents write them; empty for all
    */
-  public record Piece(String text, Origin origin, String tag, List<String> tags) {
+  public record TextPiece(String text, Origin origin, String tag, List<String> tags) {
 
     /** What the words belong to, for an id. */
     public String subject() {
@@ -49,7 +49,7 @@ public final class SetText {
   }
 
   /** Gives every piece that passes once, in order; of a long set they are too many to hold. */
-  public void each(Sieve sieve, Consumer<Piece> taker) {
+  public void each(Sieve sieve, Consumer<TextPiece> taker) {
     SeenPlaces seen = new SeenPlaces();
     if (project.glass().isEmpty()) return;
     Set<String> glass = project.glassKeys();
@@ -63,14 +63,14 @@ public final class SetText {
         if (bears
             && sieve.passes(clause.text(), clause.origin().cell() != null)
             && seen.isNew(clause.origin()))
-          taker.accept(new Piece(clause.text(), clause.origin(), "", limited(clause)));
+          taker.accept(new TextPiece(clause.text(), clause.origin(), "", limited(clause)));
       }
     }
     for (Entry entry : project.glass()) {
       String tag = Tags.key(entry.tag());
       for (Value v : entry.valuesInCells(v -> passes(sieve, v.origin().text()))) {
         if (seen.isNew(v.origin()))
-          taker.accept(new Piece(v.origin().text(), v.origin(), tag, List.of(entry.tag())));
+          taker.accept(new TextPiece(v.origin().text(), v.origin(), tag, List.of(entry.tag())));
       }
     }
   }

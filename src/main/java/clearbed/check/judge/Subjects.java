@@ -1,9 +1,9 @@
 package clearbed.check.judge;
 
 import clearbed.check.rules.Judgement;
-import clearbed.model.Entry;
-import clearbed.model.Origin;
-import clearbed.model.Scope;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Scope;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Tags;
@@ -44,9 +44,10 @@ public final class Subjects {
 
   /** What a value that will not do belongs to: an entry, the tags of a clause, or the clause. */
   public String of(Judgement.Failed failed, List<Entry> entries) {
-    Origin origin = failed.origin();
+    Origin origin = failed.at().origin();
     boolean alone = entries.size() == 1;
-    if (alone && (!failed.steps().isEmpty() || origin.cell() != null)) return of(entries.get(0));
+    if (alone && (!failed.words().steps().isEmpty() || origin.cell() != null))
+      return of(entries.get(0));
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
         if (!clause.origin().equals(origin)) continue;
@@ -54,13 +55,13 @@ public final class Subjects {
         if (!named.isEmpty()) return tags(named);
         if (entries.stream().allMatch(entry -> isOfEntry(entry, origin))) break;
         // Of two clauses of a section, what they say tells them apart; their numbers change.
-        return (section.notes() ? "notes" : section.name()) + " " + failed.found();
+        return (section.notes() ? "notes" : section.name()) + " " + failed.words().found();
       }
     }
     if (alone || entries.stream().allMatch(entry -> isOfEntry(entry, origin))) {
       return tags(entries.stream().map(Entry::tag).toList());
     }
-    return document(origin) + " " + failed.found();
+    return document(origin) + " " + failed.words().found();
   }
 
   /** A clause names sealants and mortars by tags, too. */

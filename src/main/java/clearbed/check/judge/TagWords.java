@@ -1,6 +1,6 @@
 package clearbed.check.judge;
 
-import clearbed.model.Finding;
+import clearbed.model.report.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * range.
  */
 public final class TagWords {
-  private static final String TAG = Finding.Wording.TAG;
+  private static final String TAG = Finding.FindingWording.TAG;
   private static final Map<String, String> PLURAL =
       Map.of("is", "are", "has", "have", "stands", "stand");
   private static final Pattern SUBJECT =

@@ -1,8 +1,8 @@
 package clearbed.check.rules;
 
-import clearbed.model.Content;
-import clearbed.model.Entry;
-import clearbed.model.Value;
+import clearbed.model.value.Content;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,11 +1,11 @@
 package clearbed.check.rules;
 
-import clearbed.calc.Given;
-import clearbed.calc.Interval;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Entry;
-import clearbed.model.Value;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package clearbed.check.rules;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import java.util.List;
 
 /** What a rule accepts. */
@@ -9,7 +9,7 @@ public sealed interface Expectation {
   String words();
 
   /** Any statement will do. */
-  record Stated() implements Expectation {
+  record AnyStatement() implements Expectation {
     @Override
     public String words() {
       return "stated";

@@ -3,7 +3,7 @@ package clearbed.check.rules;
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;

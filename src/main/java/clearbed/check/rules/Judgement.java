@@ -1,13 +1,13 @@
 package clearbed.check.rules;
 
-import clearbed.model.Account;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.Kind;
-import clearbed.model.Origin;
-import clearbed.model.Value;
-import clearbed.model.Verdict;
-import clearbed.model.Verdict.Outcome;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Verdict;
+import clearbed.model.report.Verdict.Outcome;
+import clearbed.model.value.Content;
+import clearbed.model.value.Value;
 import java.util.List;
 import java.util.Locale;
 
@@ -54,7 +54,7 @@ public sealed interface Judgement {
    *
    * @param words none of them alone has to be it
    */
-  record Unread(List<Account.Unread> words) implements Judgement {
+  record NotRead(List<Account.Unread> words) implements Judgement {
     @Override
     public Verdict verdict(String check, String tag) {
       Account.Unread first = words.get(0);
@@ -71,34 +71,11 @@ public sealed interface Judgement {
     }
   }
 
-  /**
-   * What is said will not do.
-   *
-   * @param message in place of the rule's own; empty to use that
-   * @param expected in place of the rule's own; empty to use that
-   * @param question in place of the rule's own; empty to use that
-   */
-  record Failed(
-      Kind kind,
-      String message,
-      String found,
-      String expected,
-      Origin origin,
-      List<Origin> places,
-      List<String> steps,
-      List<Calculation> calculations,
-      String question)
+  /** What is said will not do. */
+  record Failed(FindingKind kind, FindingWords words, FoundAt at, List<Calculation> calculations)
       implements Judgement {
-    public Failed(
-        Kind kind,
-        String message,
-        String found,
-        String expected,
-        Origin origin,
-        List<Origin> places,
-        List<String> steps,
-        List<Calculation> calculations) {
-      this(kind, message, found, expected, origin, places, steps, calculations, "");
+    public Failed(FindingKind kind, FindingWords words, FoundAt at) {
+      this(kind, words, at, List.of());
     }
 
     /** A figure is stated, and nobody can say which: neither missing nor enough. */
@@ -108,29 +85,15 @@ public sealed interface Judgement {
           "Which figure is meant by '%s' for the %s of {tag}?"
               .formatted(figure.written(), label.toLowerCase(Locale.ROOT));
       return new Failed(
-          Kind.UNREAD,
-          label + " of {tag} is {found}.",
-          figure.text(),
-          "",
-          value.origin(),
-          List.of(),
-          List.of(),
-          List.of(),
-          question);
-    }
-
-    public Failed(Kind kind, String message, String found, String expected, Origin origin) {
-      this(kind, message, found, expected, origin, List.of(), List.of(), List.of());
-    }
-
-    public Failed(Kind kind, String message, String found, Origin origin, List<Origin> places) {
-      this(kind, message, found, "", origin, places, List.of(), List.of());
+          FindingKind.UNREAD,
+          new FindingWords(label + " of {tag} is {found}.", figure.text(), "", List.of(), question),
+          FoundAt.at(value.origin()));
     }
 
     @Override
     public Verdict verdict(String check, String tag) {
-      Outcome outcome = kind == Kind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
-      return new Verdict(check, tag, outcome, found, origin);
+      Outcome outcome = kind == FindingKind.UNREAD ? Outcome.UNREAD : Outcome.FINDING;
+      return new Verdict(check, tag, outcome, words.found(), at.origin());
     }
   }
 }

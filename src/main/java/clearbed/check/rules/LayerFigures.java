@@ -1,7 +1,7 @@
 package clearbed.check.rules;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.Numbers;
 import clearbed.recognise.text.Quantities;
 import java.util.List;
@@ -43,7 +43,7 @@ record LayerFigures(Quantity before, Quantity now, boolean above) {
   }
 
   private static Quantity exact(Quantities.Found found) {
-    return found.content() instanceof clearbed.model.Content.Amount amount
+    return found.content() instanceof clearbed.model.value.Content.Amount amount
             && amount.low().equals(amount.high())
         ? amount.low()
         : null;

@@ -1,7 +1,7 @@
 package clearbed.check.rules;
 
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
 import java.util.List;
 import java.util.Map;
 
@@ -44,14 +44,14 @@ public record Rule(
     Level emptyCellLevel,
     Level unlikeOthersLevel,
     boolean whereOthersHaveIt,
-    Kind kind,
+    FindingKind kind,
     boolean bySection,
     boolean silentWhenMissing,
     boolean everywhere,
     boolean emptyCellIsMissing,
     String partOf,
     boolean ownId,
-    Wording wording) {
+    RuleWording wording) {
 
   private static final Map<String, String> MARKS =
       Map.of(
@@ -63,7 +63,7 @@ public record Rule(
   public record Mistaken(String attribute, String message) {}
 
   /** What people read. {@code {tag}}, {@code {found}} and {@code {expected}} are filled in. */
-  public record Wording(
+  public record RuleWording(
       String missing,
       String inadequate,
       String expected,

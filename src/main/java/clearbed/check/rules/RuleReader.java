@@ -2,11 +2,11 @@ package clearbed.check.rules;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Kind;
-import clearbed.model.Level;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -65,7 +65,7 @@ final class RuleReader {
         n.has("emptyCellLevel") ? n.get("emptyCellLevel").oneOf(Level.values()) : missing,
         unlikeOthers,
         n.get("whereOthersHaveIt").isTrue(),
-        n.has("kind") ? n.get("kind").oneOf(Kind.values()) : Kind.INADEQUATE,
+        n.has("kind") ? n.get("kind").oneOf(FindingKind.values()) : FindingKind.INADEQUATE,
         n.has("statedIn")
             ? n.text("statedIn").equals("section")
             : !List.of("tile", "location").contains(family),
@@ -74,7 +74,7 @@ final class RuleReader {
         n.get("emptyCellIsMissing").isTrue(),
         n.text("partOf"),
         n.has("partOf") && !sameAttribute(n, checks),
-        new Rule.Wording(
+        new Rule.RuleWording(
             n.wording("missing"),
             n.wording("inadequate"),
             n.wording("expected"),
@@ -114,7 +114,7 @@ final class RuleReader {
 
   private Expectation expectation(ConfigNode n, Attribute attribute) throws ConfigException {
     return switch (n.key()) {
-      case "stated" -> new Expectation.Stated();
+      case "stated" -> new Expectation.AnyStatement();
       case "anyOf" -> new Expectation.AnyOf(accepted(n, attribute));
       case "allOf" -> new Expectation.AllOf(accepted(n, attribute));
       case "noneOf" -> new Expectation.NoneOf(accepted(n, attribute));

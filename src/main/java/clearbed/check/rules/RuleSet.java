@@ -1,11 +1,11 @@
 package clearbed.check.rules;
 
-import clearbed.calc.Measure;
-import clearbed.calc.MovementGuideline;
-import clearbed.calc.Subject;
-import clearbed.calc.TakeoffInputs;
-import clearbed.model.Finding;
-import clearbed.model.ProjectNames;
+import clearbed.calc.figure.CalculationSubject;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.takeoff.TakeoffInputs;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ProjectNames;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
@@ -75,8 +75,8 @@ public record RuleSet(
   }
 
   /** What a calculation of a rule for an entry is made for. */
-  public Subject subject(String check, String tag) {
-    return new Subject(check, tag, units.alone());
+  public CalculationSubject subject(String check, String tag) {
+    return new CalculationSubject(check, tag, units.alone());
   }
 
   public Optional<Rule> rule(String id) {

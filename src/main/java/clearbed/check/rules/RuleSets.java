@@ -4,9 +4,9 @@ import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
-import clearbed.calc.Measure;
-import clearbed.calc.MovementGuideline;
-import clearbed.model.ProjectNames;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.model.report.ProjectNames;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
@@ -73,7 +73,7 @@ public final class RuleSets {
     return file(StandardFiles.find(set + ".yaml").orElseThrow(() -> refused.apply(none)));
   }
 
-  private static ConfigFile file(StandardFiles.Source source) throws IOException {
+  private static ConfigFile file(StandardFiles.FileSource source) throws IOException {
     ConfigFile file = ConfigFile.read(source, "ruleset");
     ConfigNode root = file.root();
     if (root.has("ruleSet") == root.has("layer"))

@@ -1,14 +1,14 @@
 package clearbed.check.rules;
 
-import clearbed.calc.Given;
-import clearbed.calc.Interval;
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Entry;
-import clearbed.model.Quantity;
-import clearbed.model.Scope;
-import clearbed.model.Value;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Interval;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Scope;
+import clearbed.model.value.Value;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

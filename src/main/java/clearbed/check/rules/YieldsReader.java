@@ -3,11 +3,11 @@ package clearbed.check.rules;
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
-import clearbed.calc.Given;
-import clearbed.calc.Measure;
-import clearbed.calc.TakeoffInputs;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.takeoff.TakeoffInputs;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.Quantities;
 import java.util.List;
 

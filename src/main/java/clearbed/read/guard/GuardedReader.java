@@ -1,8 +1,8 @@
 package clearbed.read.guard;
 
 import clearbed.mark.OwnContent;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.read.detect.Detection;
 import clearbed.read.detect.FormatDetector;
 import clearbed.read.guard.Outcome.Ending;

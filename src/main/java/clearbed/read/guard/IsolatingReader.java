@@ -2,7 +2,7 @@ package clearbed.read.guard;
 
 import clearbed.base.Deadline;
 import clearbed.base.io.TemporaryFolder;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.ReadOptions;

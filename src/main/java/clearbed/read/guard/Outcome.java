@@ -1,6 +1,6 @@
 package clearbed.read.guard;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
 

@@ -1,8 +1,8 @@
 package clearbed.read.layout;
 
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,11 +1,11 @@
 package clearbed.read.layout;
 
-import clearbed.model.Block;
-import clearbed.model.Document.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Paragraph.Region;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Paragraph.Region;
+import clearbed.model.document.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,6 +1,6 @@
 package clearbed.read.layout;
 
-import clearbed.model.Document.Fate;
+import clearbed.model.document.Document.Fate;
 
 /** What a document says of some of its words beyond the words; the first of several governs. */
 public enum Mark {

@@ -1,7 +1,7 @@
 package clearbed.read.layout;
 
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
 import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;

@@ -1,6 +1,6 @@
 package clearbed.read.pdf;
 
-import clearbed.model.Paragraph.Region;
+import clearbed.model.document.Paragraph.Region;
 import clearbed.read.layout.AlignedTables;
 import clearbed.read.layout.HangingMarks;
 import clearbed.read.layout.Hyphens;

@@ -1,11 +1,11 @@
 package clearbed.read.pdf;
 
-import clearbed.model.Block;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Paragraph.Region;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Paragraph.Region;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.MarginText;
 import clearbed.read.layout.Mark;

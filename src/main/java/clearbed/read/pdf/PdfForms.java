@@ -1,6 +1,6 @@
 package clearbed.read.pdf;
 
-import clearbed.model.Paragraph.Region;
+import clearbed.model.document.Paragraph.Region;
 import clearbed.read.layout.CleanText;
 import java.io.IOException;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package clearbed.read.pdf;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.Status;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;

@@ -1,10 +1,10 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Table;
-import clearbed.model.Table.Cell;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.document.Table.Cell;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Dialect;
 import clearbed.read.layout.TextEncoding;

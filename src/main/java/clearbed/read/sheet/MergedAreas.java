@@ -1,7 +1,7 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Table.Cell;
-import clearbed.model.Table.Row;
+import clearbed.model.document.Table.Cell;
+import clearbed.model.document.Table.Row;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

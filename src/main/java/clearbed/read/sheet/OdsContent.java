@@ -1,10 +1,10 @@
 package clearbed.read.sheet;
 
 import clearbed.mark.OwnNotes;
-import clearbed.model.Block;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Mark;
 import clearbed.read.layout.MarkedText;

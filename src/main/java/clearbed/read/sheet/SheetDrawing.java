@@ -1,8 +1,8 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.layout.CleanText;
 import java.util.ArrayList;
 import java.util.List;

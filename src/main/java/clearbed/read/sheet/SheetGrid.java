@@ -2,11 +2,11 @@ package clearbed.read.sheet;
 
 import clearbed.base.Cancellation;
 import clearbed.mark.OwnNotes;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Table;
-import clearbed.model.Table.Cell;
-import clearbed.model.Table.Row;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.document.Table.Cell;
+import clearbed.model.document.Table.Row;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.MarkedText;
 import java.util.ArrayList;

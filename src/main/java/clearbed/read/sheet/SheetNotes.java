@@ -1,9 +1,9 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import clearbed.read.layout.Remarks;
 import java.util.ArrayList;
 import java.util.BitSet;

@@ -1,6 +1,6 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import clearbed.read.layout.CleanText;
 import java.util.Map;
 import java.util.TreeMap;

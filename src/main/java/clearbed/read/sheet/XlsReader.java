@@ -1,12 +1,12 @@
 package clearbed.read.sheet;
 
 import clearbed.mark.OwnNotes;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.MarkedText;
 import clearbed.read.source.Format;

@@ -1,9 +1,9 @@
 package clearbed.read.sheet;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;

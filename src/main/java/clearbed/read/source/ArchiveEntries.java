@@ -3,7 +3,7 @@ package clearbed.read.source;
 import clearbed.base.Deadline;
 import clearbed.base.DisplayText;
 import clearbed.base.io.TemporaryFolder;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

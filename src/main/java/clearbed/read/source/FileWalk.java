@@ -1,7 +1,7 @@
 package clearbed.read.source;
 
 import clearbed.mark.OwnOutput;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import java.io.IOException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.FileVisitOption;

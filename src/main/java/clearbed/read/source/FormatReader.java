@@ -1,6 +1,6 @@
 package clearbed.read.source;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 
 /** Turns the bytes of one format family into a document. */
 public interface FormatReader {

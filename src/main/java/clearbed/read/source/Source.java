@@ -1,6 +1,6 @@
 package clearbed.read.source;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -54,7 +54,7 @@ final class DocMarks {
    *
    * @param lines as the library gives them
    */
-  record Aside(String part, List<String> lines) {}
+  public record Aside(String part, List<String> lines) {}
 
   List<Told> paragraphs() {
     return paragraphs;

@@ -1,11 +1,11 @@
 package clearbed.read.text;
 
 import clearbed.base.Cancellation;
-import clearbed.model.Block;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph.Region;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph.Region;
+import clearbed.model.document.Table;
 import clearbed.read.layout.BlockList;
 import clearbed.read.layout.BlockList.Aside;
 import clearbed.read.layout.CleanText;

@@ -1,8 +1,8 @@
 package clearbed.read.text;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;

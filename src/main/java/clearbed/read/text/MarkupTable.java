@@ -1,9 +1,9 @@
 package clearbed.read.text;
 
-import clearbed.model.Origin;
-import clearbed.model.Table;
-import clearbed.model.Table.Cell;
-import clearbed.model.Table.Row;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.document.Table.Cell;
+import clearbed.model.document.Table.Row;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,6 @@
 package clearbed.read.text;
 
-import clearbed.model.Paragraph.Region;
+import clearbed.model.document.Paragraph.Region;
 import clearbed.read.layout.Mark;
 import clearbed.read.word.WordText;
 import clearbed.read.xml.OdfStyles;

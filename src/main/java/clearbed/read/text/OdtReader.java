@@ -1,6 +1,6 @@
 package clearbed.read.text;
 
-import clearbed.model.Document;
+import clearbed.model.document.Document;
 import clearbed.read.sheet.OdsReader;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;

@@ -1,11 +1,11 @@
 package clearbed.read.text;
 
-import clearbed.model.Block;
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Paragraph.Region;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Paragraph.Region;
+import clearbed.model.document.Table;
 import clearbed.read.layout.AlignedTables;
 import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Gaps;

@@ -1,7 +1,7 @@
 package clearbed.read.text;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Gap;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Gap;
 import clearbed.read.layout.Dialect;
 import clearbed.read.layout.TextEncoding;
 import clearbed.read.sheet.DelimitedReader;

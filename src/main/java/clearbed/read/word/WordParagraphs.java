@@ -1,6 +1,6 @@
 package clearbed.read.word;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

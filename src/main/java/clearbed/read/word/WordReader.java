@@ -1,7 +1,7 @@
 package clearbed.read.word;
 
-import clearbed.model.Document;
-import clearbed.model.Paragraph.Region;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph.Region;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.Source;

@@ -1,6 +1,6 @@
 package clearbed.read.word;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import clearbed.read.xml.Xml;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;

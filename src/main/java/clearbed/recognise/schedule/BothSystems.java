@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Numbers;
 import java.util.regex.Matcher;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;

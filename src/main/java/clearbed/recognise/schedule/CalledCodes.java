@@ -1,9 +1,9 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;

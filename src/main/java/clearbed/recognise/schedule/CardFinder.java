@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Block;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashMap;
 import java.util.List;

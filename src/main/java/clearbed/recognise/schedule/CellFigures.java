@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Numbers;

@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
-import clearbed.model.Origin;
-import clearbed.model.Unit;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.text.DecimalMark;
 import java.util.List;

@@ -1,9 +1,9 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Quantities;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.text.Quantities;

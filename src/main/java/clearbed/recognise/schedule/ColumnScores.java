@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
@@ -294,10 +294,11 @@ final class ColumnScores {
   }
 
   private static double ofUnit(Attribute a, Unit unit) {
-    boolean wait = unit.dimension() == clearbed.model.Dimension.TIME && a.id().contains(".cure");
+    boolean wait =
+        unit.dimension() == clearbed.model.value.Dimension.TIME && a.id().contains(".cure");
     if (wait && a.kind() == Attribute.Kind.REQUIRED) return UNIT;
     boolean length = a.kind() == Attribute.Kind.SIZE || a.kind() == Attribute.Kind.FLATNESS;
-    var dimension = length ? clearbed.model.Dimension.LENGTH : a.dimension();
+    var dimension = length ? clearbed.model.value.Dimension.LENGTH : a.dimension();
     boolean measured = length || a.kind() == Attribute.Kind.AMOUNT;
     return measured && UnitWords.as(unit, dimension).dimension() == dimension ? UNIT : OTHER_UNIT;
   }

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;

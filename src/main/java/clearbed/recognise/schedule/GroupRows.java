@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TermReader;

@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
-import clearbed.model.Table;
-import clearbed.model.Unit;
+import clearbed.model.document.Table;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Table;
-import clearbed.model.Unit;
+import clearbed.model.document.Table;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;

@@ -1,10 +1,10 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
-import clearbed.model.Placed;
-import clearbed.model.Table;
-import clearbed.model.ThinList;
-import clearbed.model.Unit;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Placed;
+import clearbed.model.document.Table;
+import clearbed.model.document.ThinList;
+import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.vocabulary.Attribute;

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Table;
+import clearbed.model.document.Table;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.IntSummaryStatistics;
 import java.util.function.Function;

@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 
 /**
  * A tag in a room finish schedule.

@@ -1,13 +1,13 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Quantity;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.report.Fate;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Quantity;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.Context;

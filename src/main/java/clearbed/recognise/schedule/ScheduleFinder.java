@@ -1,12 +1,12 @@
 package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Paragraph;
-import clearbed.model.Placed;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Placed;
+import clearbed.model.document.Table;
+import clearbed.model.report.Fate;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.Statement;
@@ -24,8 +24,8 @@ import java.util.stream.Stream;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 public final class ScheduleFinder {
-  static final Placed.Place<Statement> PLACE =
-      new Placed.Place<>(Statement::origin, Statement::movedTo);
+  static final Placed.Placing<Statement> PLACE =
+      new Placed.Placing<>(Statement::origin, Statement::movedTo);
 
   /** Evidence by which one direction of a grid beats the other. */
   private static final double MUCH_MORE = 3;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Origin;
-import clearbed.model.ThinList;
+import clearbed.model.document.Origin;
+import clearbed.model.document.ThinList;
 import clearbed.recognise.statement.Statement;
 import java.util.List;
 import java.util.Map;

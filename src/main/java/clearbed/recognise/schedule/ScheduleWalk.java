@@ -1,11 +1,11 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Document;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Placed;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Placed;
+import clearbed.model.document.Table;
+import clearbed.model.report.Fate;
 import clearbed.recognise.statement.FigureGaps;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;

@@ -1,9 +1,9 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import clearbed.recognise.statement.Accounting;
 import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.SpanFinder;

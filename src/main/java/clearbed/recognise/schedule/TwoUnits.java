@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule;
 
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
 import java.util.regex.Matcher;

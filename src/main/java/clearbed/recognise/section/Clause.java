@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.LimitFinder;

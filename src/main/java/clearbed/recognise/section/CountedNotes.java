@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Paragraph;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -2,11 +2,11 @@ package clearbed.recognise.section;
 
 import clearbed.base.DisplayText;
 import clearbed.base.Memo;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.recognise.statement.GlassWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package clearbed.recognise.section;
 
 import clearbed.base.Memo;
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.schedule.Header;
 import clearbed.recognise.schedule.HeadingWords;
 import clearbed.recognise.schedule.RowReader;

@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Paragraph;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.statement.ClauseNumbers;
 import java.util.List;
 import java.util.Locale;

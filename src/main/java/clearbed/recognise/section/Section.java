@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.List;
 import java.util.Set;
 

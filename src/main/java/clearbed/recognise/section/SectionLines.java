@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.section.Wordings.Wording;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;

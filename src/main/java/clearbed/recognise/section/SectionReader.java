@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;

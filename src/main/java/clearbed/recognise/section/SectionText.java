@@ -1,6 +1,6 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package clearbed.recognise.section;
 
-import clearbed.model.Account;
-import clearbed.model.Content;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
+import clearbed.model.value.Content;
 import clearbed.recognise.statement.Accounting;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.ClauseNumbers;

@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
 import clearbed.base.Memo;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Parts;

@@ -1,8 +1,8 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

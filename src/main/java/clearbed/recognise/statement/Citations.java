@@ -1,6 +1,6 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

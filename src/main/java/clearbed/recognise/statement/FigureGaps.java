@@ -1,8 +1,8 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Content;
-import clearbed.model.Document;
-import clearbed.model.Origin;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

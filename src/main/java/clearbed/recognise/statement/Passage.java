@@ -1,7 +1,7 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.SpelledNumbers;
 import clearbed.recognise.vocabulary.Attribute;

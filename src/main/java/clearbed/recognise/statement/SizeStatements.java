@@ -1,8 +1,8 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.FigureSearch;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;

@@ -1,6 +1,6 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Content;
+import clearbed.model.value.Content;
 
 /** A stretch of a sentence, heading or cell that means something by itself; offsets are of it. */
 public sealed interface Span {

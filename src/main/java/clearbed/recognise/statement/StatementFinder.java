@@ -2,8 +2,8 @@ package clearbed.recognise.statement;
 
 import clearbed.base.Cancellation;
 import clearbed.base.Memo;
-import clearbed.model.Content;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.value.Content;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package clearbed.recognise.statement;
 
-import clearbed.model.Document.Gap;
-import clearbed.model.Origin;
+import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Origin;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package clearbed.recognise.text;
 
-import clearbed.model.Bound;
+import clearbed.model.value.Bound;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

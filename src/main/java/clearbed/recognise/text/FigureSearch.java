@@ -1,9 +1,9 @@
 package clearbed.recognise.text;
 
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.Quantities.Found;
 import java.util.ArrayList;
 import java.util.List;

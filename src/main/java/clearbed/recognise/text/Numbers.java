@@ -1,6 +1,6 @@
 package clearbed.recognise.text;
 
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import java.util.regex.Pattern;
 
 /**

@@ -1,7 +1,7 @@
 package clearbed.recognise.text;
 
-import clearbed.model.Dimension;
-import clearbed.model.Unit;
+import clearbed.model.value.Dimension;
+import clearbed.model.value.Unit;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;

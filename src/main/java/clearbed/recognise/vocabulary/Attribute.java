@@ -1,7 +1,7 @@
 package clearbed.recognise.vocabulary;
 
-import clearbed.model.Content;
-import clearbed.model.Dimension;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.PlainText;
 import java.util.Map;
 import java.util.Set;

@@ -2,9 +2,9 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Bound;
-import clearbed.model.Content;
-import clearbed.model.Dimension;
+import clearbed.model.value.Bound;
+import clearbed.model.value.Content;
+import clearbed.model.value.Dimension;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,9 +2,9 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package clearbed.recognise.vocabulary;
 
-import clearbed.model.TaughtWord;
-import clearbed.model.Unit;
+import clearbed.model.report.TaughtWord;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -2,7 +2,7 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
-import clearbed.model.Unit;
+import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Taught.Kind;

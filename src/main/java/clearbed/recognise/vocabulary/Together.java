@@ -23,7 +23,7 @@ final class Together {
    * @param groups one word of each must be there
    * @param without none of these may be there
    */
-  record Set(List<Phrases> groups, Phrases without) {
+  public record Set(List<Phrases> groups, Phrases without) {
     boolean in(String sentence) {
       if (!all(sentence)) return false;
       if (!without.in(sentence)) return true;

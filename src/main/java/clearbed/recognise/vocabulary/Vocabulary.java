@@ -44,7 +44,7 @@ public final class Vocabulary {
 
   /** Gives the files by their paths under {@code rulesets/}. */
   public interface Files {
-    StandardFiles.Source open(String path) throws IOException;
+    StandardFiles.FileSource open(String path) throws IOException;
   }
 
   private final WordsHeld wordsHeld = new WordsHeld();

@@ -1,14 +1,24 @@
 package clearbed.report.annotate;
 
 import clearbed.base.io.AtomicFile;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import clearbed.read.guard.OwnThread;
 import clearbed.read.source.ReadOptions;
 import clearbed.read.source.ReadingLimits;
+import clearbed.report.annotate.note.FindingNote;
+import clearbed.report.annotate.note.Job;
+import clearbed.report.annotate.note.MarkedCopy;
+import clearbed.report.annotate.note.NearbyWords;
+import clearbed.report.annotate.note.Reason;
+import clearbed.report.annotate.note.Shortfall;
+import clearbed.report.annotate.office.WordCopy;
+import clearbed.report.annotate.office.XlsCopy;
+import clearbed.report.annotate.office.XlsxCopy;
+import clearbed.report.annotate.pdf.PdfCopy;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -38,21 +48,13 @@ public final class AnnotatedCopies {
    * @param shortfalls notes that are not in a copy, or not at their words, each with the reason
    * @param failures one line each; the other documents were done all the same
    */
-  public record Result(List<Path> files, List<Shortfall> shortfalls, List<String> failures) {
-    public Result {
+  public record WrittenCopies(List<Path> files, List<Shortfall> shortfalls, List<String> failures) {
+    public WrittenCopies {
       files = List.copyOf(files);
       shortfalls = List.copyOf(shortfalls);
       failures = List.copyOf(failures);
     }
   }
-
-  /**
-   * A note that is not where it should be.
-   *
-   * @param finding id of the finding
-   * @param marked true when it is in the copy, near its place; false when it is in no copy
-   */
-  public record Shortfall(String finding, Origin place, boolean marked, String reason) {}
 
   private final OwnThread ownThread;
   private final Report report;
@@ -84,7 +86,7 @@ public final class AnnotatedCopies {
    *     archive or is gone
    * @param folder for the copies, made when missing
    */
-  public static Result write(Report report, Function<String, Path> sourceOf, Path folder) {
+  public static WrittenCopies write(Report report, Function<String, Path> sourceOf, Path folder) {
     return write(report, sourceOf, folder, false, ReadOptions.defaults().limits());
   }
 
@@ -95,7 +97,7 @@ public final class AnnotatedCopies {
    *     were changed since
    * @param limits of the work on one document
    */
-  public static Result write(
+  public static WrittenCopies write(
       Report report,
       Function<String, Path> sourceOf,
       Path folder,
@@ -104,8 +106,8 @@ public final class AnnotatedCopies {
     return new AnnotatedCopies(report, sourceOf, folder, overwrite, limits).run();
   }
 
-  private Result run() {
-    Map<String, List<Note>> byDocument = notes();
+  private WrittenCopies run() {
+    Map<String, List<FindingNote>> byDocument = notes();
     Map<String, String> formats = new LinkedHashMap<>();
     for (var document : report.documents()) {
       formats.put(document.path(), document.format());
@@ -117,21 +119,21 @@ public final class AnnotatedCopies {
     NearbyWords surroundings = NearbyWords.of(report);
     formats.forEach(
         (document, format) -> {
-          List<Note> notes = byDocument.get(document);
+          List<FindingNote> notes = byDocument.get(document);
           if (notes != null) copy(document, format, notes, surroundings);
         });
-    return new Result(files, shortfalls, failures);
+    return new WrittenCopies(files, shortfalls, failures);
   }
 
-  private Map<String, List<Note>> notes() {
-    Map<String, List<Note>> notes = new LinkedHashMap<>();
+  private Map<String, List<FindingNote>> notes() {
+    Map<String, List<FindingNote>> notes = new LinkedHashMap<>();
     for (Finding finding : report.findings()) {
       if (!finding.suppressed().isEmpty() || finding.state() == State.RESOLVED) continue;
-      Note.places(finding)
+      FindingNote.places(finding)
           .forEach(
               place -> {
                 boolean first = !notes.containsKey(place.document());
-                Note note = new Note(finding, place, first);
+                FindingNote note = new FindingNote(finding, place, first);
                 if (place.document().isEmpty()) {
                   shortfalls.add(Job.shortfall(note, false, "no document states it"));
                 } else {
@@ -142,25 +144,26 @@ public final class AnnotatedCopies {
     return notes;
   }
 
-  private void copy(String document, String format, List<Note> notes, NearbyWords surroundings) {
+  private void copy(
+      String document, String format, List<FindingNote> notes, NearbyWords surroundings) {
     Path source = sourceOf.apply(document);
     if (source == null || !Files.isRegularFile(source)) {
       String reason =
           document.contains("!/")
               ? "the document lies in an archive; unpack it and check the folder to get a copy"
               : "the document is not there any more";
-      for (Note note : notes) shortfalls.add(Job.shortfall(note, false, reason));
+      for (FindingNote note : notes) shortfalls.add(Job.shortfall(note, false, reason));
       return;
     }
     List<Shortfall> found = new ArrayList<>();
     Job job = new Job(document, source, notes, date(), surroundings, found::add, List.of());
     MarkedCopy marks = marks(format.isEmpty() ? extension(document) : format);
-    List<Note> listed = marks == null ? notes : marked(job, marks, found);
+    List<FindingNote> listed = marks == null ? notes : marked(job, marks, found);
     if (!listed.isEmpty()) list(document, listed);
   }
 
   /** The notes that are left for the list. */
-  private List<Note> marked(Job job, MarkedCopy marks, List<Shortfall> found) {
+  private List<FindingNote> marked(Job job, MarkedCopy marks, List<Shortfall> found) {
     try {
       Path target = folder.file(job.document());
       AtomicFile.write(target, out -> withinLimits(job, marks, out));
@@ -170,7 +173,7 @@ public final class AnnotatedCopies {
     } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError e) {
       String reason = Reason.of(e);
       failures.add(job.document() + ": no marked copy: " + reason);
-      for (Note note : job.notes()) {
+      for (FindingNote note : job.notes()) {
         shortfalls.add(Job.shortfall(note, false, "no marked copy: " + reason));
       }
       return job.notes();
@@ -201,7 +204,7 @@ public final class AnnotatedCopies {
     }
   }
 
-  private void list(String document, List<Note> notes) {
+  private void list(String document, List<FindingNote> notes) {
     try {
       Path target = folder.file(document + FindingsList.ENDING);
       AtomicFile.write(target, out -> FindingsList.write(document, report.run(), notes, out));
@@ -209,7 +212,8 @@ public final class AnnotatedCopies {
     } catch (IOException | RuntimeException e) {
       String reason = Reason.of(e);
       failures.add(document + ": no list of findings: " + reason);
-      for (Note note : notes) shortfalls.add(Job.shortfall(note, false, "no list: " + reason));
+      for (FindingNote note : notes)
+        shortfalls.add(Job.shortfall(note, false, "no list: " + reason));
     }
   }
 

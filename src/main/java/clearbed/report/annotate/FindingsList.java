@@ -4,7 +4,8 @@ import clearbed.base.DisplayText;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.ListWords;
 import clearbed.mark.OutputKind;
-import clearbed.model.Report;
+import clearbed.model.report.Report;
+import clearbed.report.annotate.note.FindingNote;
 import clearbed.report.wording.SafeText;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -18,12 +19,13 @@ final class FindingsList {
 
   private FindingsList() {}
 
-  static void write(String document, Report.Run run, List<Note> notes, OutputStream out)
+  static void write(
+      String document, Report.RunDetails run, List<FindingNote> notes, OutputStream out)
       throws IOException {
     StringBuilder text = new StringBuilder(ListWords.TITLE + DisplayText.path(document) + "\n");
     text.append(ListWords.RULES).append(run.ruleSet()).append(", ").append(run.date()).append('\n');
     int number = 0;
-    for (Note note : notes) {
+    for (FindingNote note : notes) {
       text.append('\n').append(++number).append(". ").append(note.heading()).append('\n');
       line(text, "Place", note.place().place());
       if (note.place().text() != null) line(text, "Words", quoted(note.place().text()));

@@ -1,8 +1,8 @@
 package clearbed.report.letter;
 
 import clearbed.mark.LetterWords;
-import clearbed.model.ProjectNames;
-import clearbed.report.wording.Words;
+import clearbed.model.report.ProjectNames;
+import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -180,14 +180,14 @@ public record Letter(ProjectNames names, String date, String issue, List<Questio
     int replied =
         count(question -> question.standing() == Standing.OPEN && !question.answer().isBlank());
     List<String> words = new ArrayList<>();
-    words.add(Words.count(asked, "question") + (asked == 1 ? " is open." : " are open."));
+    words.add(Phrasing.count(asked, "question") + (asked == 1 ? " is open." : " are open."));
     if (replied > 0) {
       String some = replied == 1 ? "One has" : replied + " have";
       words.add(some + " an answer so far, given below: please confirm or correct it.");
     }
     if (besides > 0) {
       String ask = besides == 1 ? " that asks nothing is" : " that ask nothing are";
-      words.add("Besides, " + Words.count(besides, "finding") + ask + " open.");
+      words.add("Besides, " + Phrasing.count(besides, "finding") + ask + " open.");
     }
     if (settled > 0) {
       String more = settled == 1 ? "One more is" : settled + " more are";

@@ -1,12 +1,10 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
-import clearbed.report.workbook.PlainBook;
-import clearbed.report.workbook.PlainTable;
-import clearbed.report.workbook.PlainTable.Head;
+import clearbed.report.survey.PlainTable.Head;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
-import clearbed.survey.Overview.Line;
+import clearbed.survey.Overview.ProjectLine;
 import clearbed.survey.Surveys;
 import java.io.IOException;
 import java.util.List;
@@ -71,8 +69,8 @@ final class CheckSheets {
     }
     try (PlainTable table = book.table(SurveyWorkbook.BY_CHECK, BY_CHECK)) {
       for (CheckLine line : overview.checks()) {
-        for (Line project : line.fails()) byCheck(table, line, project, "fails");
-        for (Line project : line.unread()) byCheck(table, line, project, "not understood");
+        for (ProjectLine project : line.fails()) byCheck(table, line, project, "fails");
+        for (ProjectLine project : line.unread()) byCheck(table, line, project, "not understood");
       }
     }
     RightElsewhere right = RightElsewhere.of(surveys, overview);
@@ -99,7 +97,7 @@ final class CheckSheets {
         .count(line.applies());
   }
 
-  private void byCheck(PlainTable table, CheckLine line, Line project, String outcome) {
+  private void byCheck(PlainTable table, CheckLine line, ProjectLine project, String outcome) {
     if (table.isFull()) return;
     table.row();
     Overview.OfCheck of = project.checks().get(line.check());

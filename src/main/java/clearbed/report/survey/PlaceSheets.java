@@ -1,14 +1,12 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.report.workbook.PlainBook;
-import clearbed.report.workbook.PlainTable;
-import clearbed.report.workbook.PlainTable.Head;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ReadingAccount;
+import clearbed.report.survey.PlainTable.Head;
 import clearbed.survey.Overview;
-import clearbed.survey.Overview.Line;
+import clearbed.survey.Overview.ProjectLine;
 import clearbed.survey.Surveyed;
 import clearbed.survey.Surveys;
 import java.io.IOException;
@@ -53,7 +51,7 @@ final class PlaceSheets {
 
   void fill(Surveys surveys) throws IOException {
     try (PlainTable table = book.table(SurveyWorkbook.FINDINGS, FINDINGS)) {
-      for (Line line : overview.projects()) {
+      for (ProjectLine line : overview.projects()) {
         if (table.isFull()) break;
         Surveyed project = surveys.get(line.index());
         for (Surveyed.FindingRow row : project.findings())
@@ -61,10 +59,10 @@ final class PlaceSheets {
       }
     }
     try (PlainTable table = book.table(SurveyWorkbook.UNREAD, UNREAD)) {
-      for (Line line : overview.projects()) {
+      for (ProjectLine line : overview.projects()) {
         if (table.isFull()) break;
         Surveyed project = surveys.get(line.index());
-        for (ReadingAccount.NotUnderstood row : project.unread())
+        for (ReadingAccount.WordsNotUnderstood row : project.unread())
           if (!table.isFull()) unread(table, project.name(), row);
       }
     }
@@ -87,7 +85,7 @@ final class PlaceSheets {
         .text(f.kind().name().toLowerCase(Locale.ROOT));
   }
 
-  private void unread(PlainTable table, String project, ReadingAccount.NotUnderstood row) {
+  private void unread(PlainTable table, String project, ReadingAccount.WordsNotUnderstood row) {
     Origin origin = row.words().origin();
     String samples = String.join("; ", row.words().samples());
     table.row();

@@ -1,13 +1,11 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
-import clearbed.report.workbook.PlainBook;
-import clearbed.report.workbook.PlainTable;
-import clearbed.report.workbook.PlainTable.Head;
+import clearbed.report.survey.PlainTable.Head;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.GroupLine;
-import clearbed.survey.Overview.Line;
+import clearbed.survey.Overview.ProjectLine;
 import clearbed.survey.Surveyed;
 import java.io.IOException;
 import java.util.List;
@@ -66,7 +64,7 @@ final class ProjectSheets {
 
   void fill(Groups groups) throws IOException {
     try (PlainTable table = book.table(SurveyWorkbook.PROJECTS, PROJECTS)) {
-      for (Line line : overview.projects()) {
+      for (ProjectLine line : overview.projects()) {
         if (table.isFull()) break;
         project(table, line, groups);
       }
@@ -88,10 +86,10 @@ final class ProjectSheets {
     }
   }
 
-  private void project(PlainTable table, Line line, Groups groups) {
+  private void project(PlainTable table, ProjectLine line, Groups groups) {
     table.row();
     table.strong(DisplayText.path(line.name())).file(paths.apply(line.name()), null);
-    if (line.status() == Surveyed.Status.CHECKED)
+    if (line.status() == Surveyed.SurveyStatus.CHECKED)
       table
           .count(line.errors(), rows.errors(line))
           .count(line.unread(), rows.unread(line))
@@ -128,7 +126,7 @@ final class ProjectSheets {
 
   private void member(PlainTable table, GroupLine line, Overview.Member member) {
     table.row();
-    Line project = member.project();
+    ProjectLine project = member.project();
     table
         .text(line.level())
         .text(DisplayText.of(line.name()))

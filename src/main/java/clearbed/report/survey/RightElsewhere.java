@@ -1,6 +1,6 @@
 package clearbed.report.survey;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import clearbed.survey.Overview;
 import clearbed.survey.Surveyed;
 import clearbed.survey.Surveys;

@@ -1,10 +1,9 @@
 package clearbed.report.survey;
 
-import clearbed.report.workbook.PlainBook;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
 import clearbed.survey.Overview.GroupLine;
-import clearbed.survey.Overview.Line;
+import clearbed.survey.Overview.ProjectLine;
 import clearbed.survey.Surveyed;
 import java.util.HashMap;
 import java.util.List;
@@ -29,9 +28,9 @@ final class RowsOf {
 
   RowsOf(Overview overview) {
     this.overview = overview;
-    place(overview.projects(), Line::index, line -> 1, project);
-    place(overview.projects(), Line::index, Line::open, findings);
-    place(overview.projects(), Line::index, Line::unread, unread);
+    place(overview.projects(), ProjectLine::index, line -> 1, project);
+    place(overview.projects(), ProjectLine::index, ProjectLine::open, findings);
+    place(overview.projects(), ProjectLine::index, ProjectLine::unread, unread);
     int row = FIRST;
     int check = FIRST;
     for (CheckLine line : overview.checks()) {
@@ -48,12 +47,12 @@ final class RowsOf {
   }
 
   private static void place(
-      List<Line> lines,
-      ToIntFunction<Line> key,
-      ToIntFunction<Line> size,
+      List<ProjectLine> lines,
+      ToIntFunction<ProjectLine> key,
+      ToIntFunction<ProjectLine> size,
       Map<Integer, Integer> places) {
     long row = FIRST;
-    for (Line line : lines) {
+    for (ProjectLine line : lines) {
       places.put(key.applyAsInt(line), (int) Math.min(Integer.MAX_VALUE / 2, row));
       row += size.applyAsInt(line);
     }
@@ -64,30 +63,30 @@ final class RowsOf {
     return count < 1 || last > LAST ? null : PlainBook.rows(sheet, first, last);
   }
 
-  String of(Line line) {
+  String of(ProjectLine line) {
     return rows(SurveyWorkbook.PROJECTS, project.get(line.index()), 1);
   }
 
-  String errors(Line line) {
+  String errors(ProjectLine line) {
     return rows(SurveyWorkbook.FINDINGS, findings.get(line.index()), line.errors());
   }
 
-  String warnings(Line line) {
+  String warnings(ProjectLine line) {
     int first = findings.get(line.index()) + line.errors();
     return rows(SurveyWorkbook.FINDINGS, first, line.warnings());
   }
 
-  String notes(Line line) {
+  String notes(ProjectLine line) {
     int first = findings.get(line.index()) + line.errors() + line.warnings();
     return rows(SurveyWorkbook.FINDINGS, first, line.notes());
   }
 
-  String open(Line line, Overview.OfCheck of) {
+  String open(ProjectLine line, Overview.OfCheck of) {
     int first = findings.get(line.index()) + of.first();
     return rows(SurveyWorkbook.FINDINGS, first, of.together());
   }
 
-  String unread(Line line) {
+  String unread(ProjectLine line) {
     return rows(SurveyWorkbook.UNREAD, unread.get(line.index()), line.unread());
   }
 
@@ -124,10 +123,10 @@ final class RowsOf {
 
   /** How many were checked; they stand before the others. */
   int checked() {
-    return count(Surveyed.Status.CHECKED);
+    return count(Surveyed.SurveyStatus.CHECKED);
   }
 
-  int count(Surveyed.Status status) {
+  int count(Surveyed.SurveyStatus status) {
     return (int) overview.projects().stream().filter(line -> line.status() == status).count();
   }
 }

@@ -1,15 +1,14 @@
 package clearbed.report.survey;
 
 import clearbed.base.DisplayText;
+import clearbed.report.survey.PlainPage.LinkedCount;
 import clearbed.report.wording.Cautions;
 import clearbed.report.wording.Deferral;
-import clearbed.report.wording.Words;
-import clearbed.report.workbook.PlainPage;
-import clearbed.report.workbook.PlainPage.LinkedCount;
+import clearbed.report.wording.Phrasing;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Overview.CheckLine;
-import clearbed.survey.Overview.Line;
+import clearbed.survey.Overview.ProjectLine;
 import clearbed.survey.Surveyed;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,7 @@ final class SurveySummary {
         SurveyWorkbook.TITLE,
         DisplayText.path(about.archive())
             + ": "
-            + Words.count(overview.projects().size(), "project")
+            + Phrasing.count(overview.projects().size(), "project")
             + ". Click a number, or a name, to see the rows behind it. Clearbed "
             + about.version()
             + ".");
@@ -83,8 +82,8 @@ final class SurveySummary {
         null,
         "which is no proof: see the places not understood",
         new LinkedCount(without, rows.projects(withErrors, without)));
-    int empty = rows.count(Surveyed.Status.NOTHING_TO_READ);
-    int broken = rows.count(Surveyed.Status.NOT_CHECKED);
+    int empty = rows.count(Surveyed.SurveyStatus.NOTHING_TO_READ);
+    int broken = rows.count(Surveyed.SurveyStatus.NOT_CHECKED);
     LinkedCount others = new LinkedCount(empty + broken, rows.projects(checked, empty + broken));
     page.line("not checked", null, notChecked(empty, broken), others);
     int unread = count(line -> line.notRead() > 0);
@@ -100,10 +99,10 @@ final class SurveySummary {
     return empty + " with nothing to read, " + broken + " that could not be checked";
   }
 
-  private int count(Predicate<Line> test) {
+  private int count(Predicate<ProjectLine> test) {
     return (int)
         overview.projects().stream()
-            .filter(line -> line.status() == Surveyed.Status.CHECKED)
+            .filter(line -> line.status() == Surveyed.SurveyStatus.CHECKED)
             .filter(test)
             .count();
   }
@@ -111,12 +110,12 @@ final class SurveySummary {
   private void risk(PlainPage page) {
     page.section("At risk now: the most open errors");
     page.header("Project", "Errors in", "errors", "warnings", "notes", "not understood");
-    List<Line> worst =
+    List<ProjectLine> worst =
         overview.projects().stream()
-            .filter(line -> line.status() == Surveyed.Status.CHECKED && line.open() > 0)
+            .filter(line -> line.status() == Surveyed.SurveyStatus.CHECKED && line.open() > 0)
             .limit(MOST_PROJECTS)
             .toList();
-    for (Line line : worst)
+    for (ProjectLine line : worst)
       page.line(
           DisplayText.path(line.name()),
           rows.of(line),
@@ -128,9 +127,9 @@ final class SurveySummary {
     if (worst.isEmpty()) page.pair("", "No project has an open finding.");
   }
 
-  private static String failing(Line line) {
+  private static String failing(ProjectLine line) {
     return line.checks().entrySet().stream()
-        .filter(e -> e.getValue().level() == clearbed.model.Level.ERROR)
+        .filter(e -> e.getValue().level() == clearbed.model.report.Level.ERROR)
         .map(Map.Entry::getKey)
         .collect(Collectors.joining(", "));
   }

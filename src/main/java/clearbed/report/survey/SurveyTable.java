@@ -1,10 +1,10 @@
 package clearbed.report.survey;
 
-import clearbed.model.Account;
-import clearbed.model.Finding;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Value;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.value.Value;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Surveyed;
@@ -19,22 +19,22 @@ enum SurveyTable {
   PROJECTS(
       "projects.csv",
       "a project",
-      new Column("project", "path below the archive; the key of the other tables"),
-      new Column("status", "checked, nothing to read, or not checked"),
-      new Column("reason", "why it was not checked"),
-      new Column("groups", "folders above it, as level=name, joined by |"),
-      new Column("rule_set", "rules that it was held to"),
-      new Column("rule_set_digest", "SHA-256 over the rule files"),
-      new Column("documents", "number of files"),
-      new Column("documents_unreadable", "number of files that could not be read"),
-      new Column("glass_entries", "number of glass tile entries"),
-      new Column("open_errors", "number of findings; settle before tile is ordered or set"),
-      new Column("open_warnings", "number of findings"),
-      new Column("open_notes", "number of findings"),
-      new Column("places_not_understood", "number of rows in readings.csv that say so")) {
+      new TableColumn("project", "path below the archive; the key of the other tables"),
+      new TableColumn("status", "checked, nothing to read, or not checked"),
+      new TableColumn("reason", "why it was not checked"),
+      new TableColumn("groups", "folders above it, as level=name, joined by |"),
+      new TableColumn("rule_set", "rules that it was held to"),
+      new TableColumn("rule_set_digest", "SHA-256 over the rule files"),
+      new TableColumn("documents", "number of files"),
+      new TableColumn("documents_unreadable", "number of files that could not be read"),
+      new TableColumn("glass_entries", "number of glass tile entries"),
+      new TableColumn("open_errors", "number of findings; settle before tile is ordered or set"),
+      new TableColumn("open_warnings", "number of findings"),
+      new TableColumn("open_notes", "number of findings"),
+      new TableColumn("places_not_understood", "number of rows in readings.csv that say so")) {
     @Override
     void rows(Surveyed of, Groups groups, Sink sink) {
-      Overview.Line line = Overview.line(0, of);
+      Overview.ProjectLine line = Overview.line(0, of);
       sink.row(
           of.name(),
           of.status().words(),
@@ -54,21 +54,23 @@ enum SurveyTable {
   FINDINGS(
       "findings.csv",
       "a finding",
-      new Column("project", "see projects.csv"),
-      new Column("id", "of the finding, the same from run to run"),
-      new Column("check", "id of the check"),
-      new Column("kind", "missing, inadequate, incompatible, conflicting, unresolved, unread, ..."),
-      new Column("level", "error, warning or note"),
-      new Column("open", "yes, or no where a rule file suppresses it"),
-      new Column("tags", "of the tiles that it holds for, joined by |; none: of the whole set"),
-      new Column("attribute", "that it speaks of"),
-      new Column("what_is_wrong", "in a sentence"),
-      new Column("found", "what the documents say"),
-      new Column("expected", "what would satisfy the check"),
-      new Column("document", "path below the project"),
-      new Column("place", "where to look, in words"),
-      new Column("section", "the one section number that stands in that document"),
-      new Column("suppressed_because", "the reason in the rule file")) {
+      new TableColumn("project", "see projects.csv"),
+      new TableColumn("id", "of the finding, the same from run to run"),
+      new TableColumn("check", "id of the check"),
+      new TableColumn(
+          "kind", "missing, inadequate, incompatible, conflicting, unresolved, unread, ..."),
+      new TableColumn("level", "error, warning or note"),
+      new TableColumn("open", "yes, or no where a rule file suppresses it"),
+      new TableColumn(
+          "tags", "of the tiles that it holds for, joined by |; none: of the whole set"),
+      new TableColumn("attribute", "that it speaks of"),
+      new TableColumn("what_is_wrong", "in a sentence"),
+      new TableColumn("found", "what the documents say"),
+      new TableColumn("expected", "what would satisfy the check"),
+      new TableColumn("document", "path below the project"),
+      new TableColumn("place", "where to look, in words"),
+      new TableColumn("section", "the one section number that stands in that document"),
+      new TableColumn("suppressed_because", "the reason in the rule file")) {
     @Override
     void rows(Surveyed of, Groups groups, Sink sink) {
       for (Surveyed.FindingRow row : of.findings()) {
@@ -95,15 +97,15 @@ enum SurveyTable {
   ENTRIES(
       "entries.csv",
       "a value of a glass tile entry; an entry without values has one row with an empty attribute",
-      new Column("project", "see projects.csv"),
-      new Column("tag", "of the tile"),
-      new Column("entry_place", "where it is scheduled"),
-      new Column("attribute", "name from the vocabulary, such as mortar.standard"),
-      new Column("value", "as understood; with 'not ' before what is forbidden"),
-      new Column("scope", "entry, article, general, project or assumed; the nearest governs"),
-      new Column("as_written", "the words"),
-      new Column("document", "path below the project"),
-      new Column("place", "where the words stand")) {
+      new TableColumn("project", "see projects.csv"),
+      new TableColumn("tag", "of the tile"),
+      new TableColumn("entry_place", "where it is scheduled"),
+      new TableColumn("attribute", "name from the vocabulary, such as mortar.standard"),
+      new TableColumn("value", "as understood; with 'not ' before what is forbidden"),
+      new TableColumn("scope", "entry, article, general, project or assumed; the nearest governs"),
+      new TableColumn("as_written", "the words"),
+      new TableColumn("document", "path below the project"),
+      new TableColumn("place", "where the words stand")) {
     @Override
     void rows(Surveyed of, Groups groups, Sink sink) {
       for (Surveyed.EntryRow entry : of.entries()) {
@@ -127,19 +129,19 @@ enum SurveyTable {
   READINGS(
       "readings.csv",
       "a place that was not understood, or what was set aside for one reason",
-      new Column("project", "see projects.csv"),
-      new Column("outcome", "not understood, or set aside"),
-      new Column("document", "path below the project"),
-      new Column("place", "where the words stand, of several the first"),
-      new Column("words", "the words, or the heading of the column"),
-      new Column("samples", "two cells of a column, joined by |"),
-      new Column("could_answer", "ids of the checks that the words might answer, joined by |"),
-      new Column("tags", "of the tiles that they are about, joined by |; none: of all"),
-      new Column("why", "they were set aside"),
-      new Column("count", "number of places")) {
+      new TableColumn("project", "see projects.csv"),
+      new TableColumn("outcome", "not understood, or set aside"),
+      new TableColumn("document", "path below the project"),
+      new TableColumn("place", "where the words stand, of several the first"),
+      new TableColumn("words", "the words, or the heading of the column"),
+      new TableColumn("samples", "two cells of a column, joined by |"),
+      new TableColumn("could_answer", "ids of the checks that the words might answer, joined by |"),
+      new TableColumn("tags", "of the tiles that they are about, joined by |; none: of all"),
+      new TableColumn("why", "they were set aside"),
+      new TableColumn("count", "number of places")) {
     @Override
     void rows(Surveyed of, Groups groups, Sink sink) {
-      for (ReadingAccount.NotUnderstood row : of.unread()) {
+      for (ReadingAccount.WordsNotUnderstood row : of.unread()) {
         Account.Unread words = row.words();
         sink.row(
             of.name(),
@@ -176,16 +178,16 @@ enum SurveyTable {
   /**
    * @param meaning for the notes beside the tables
    */
-  record Column(String name, String meaning) {}
+  record TableColumn(String name, String meaning) {}
 
   private final String file;
   private final String row;
-  private final List<Column> columns;
+  private final List<TableColumn> columns;
 
   /**
    * @param row what a row is
    */
-  SurveyTable(String file, String row, Column... columns) {
+  SurveyTable(String file, String row, TableColumn... columns) {
     this.file = file;
     this.row = row;
     this.columns = List.of(columns);
@@ -201,13 +203,13 @@ enum SurveyTable {
     return row;
   }
 
-  List<Column> columns() {
+  List<TableColumn> columns() {
     return columns;
   }
 
   List<String> header() {
     List<String> out = new ArrayList<>();
-    for (Column column : columns) out.add(column.name());
+    for (TableColumn column : columns) out.add(column.name());
     return out;
   }
 

@@ -104,7 +104,7 @@ public final class SurveyTables {
     out.append("Figures are numbers of things; units stand in the texts.\n");
     for (SurveyTable table : SurveyTable.values()) {
       out.append('\n').append(table.file()).append(": a row is ").append(table.row()).append("\n");
-      for (SurveyTable.Column column : table.columns())
+      for (SurveyTable.TableColumn column : table.columns())
         out.append("  %-24s%s%n".formatted(column.name(), column.meaning()));
     }
     out.append("\nGroups\n  ").append(groups.told()).append('\n');

@@ -2,7 +2,6 @@ package clearbed.report.survey;
 
 import clearbed.base.io.AtomicFile;
 import clearbed.mark.OutputKind;
-import clearbed.report.workbook.PlainBook;
 import clearbed.survey.Groups;
 import clearbed.survey.Overview;
 import clearbed.survey.Surveys;
@@ -55,7 +54,8 @@ public final class SurveyWorkbook {
     boolean metric =
         !overview.ruleSets().isEmpty()
             && overview.ruleSets().stream().allMatch(set -> set.startsWith("iso"));
-    PlainBook.About plain = new PlainBook.About(TITLE, about.version(), OutputKind.SURVEY, metric);
+    PlainBook.BookTitle plain =
+        new PlainBook.BookTitle(TITLE, about.version(), OutputKind.SURVEY, metric);
     RowsOf rows = new RowsOf(overview);
     List<String> sheets =
         List.of(SUMMARY, PROJECTS, CHECKS, BY_CHECK, FINDINGS, UNREAD, RIGHT, GROUPS, BY_GROUP);

@@ -1,8 +1,8 @@
 package clearbed.report.teach;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Account;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.statement.Tags;

@@ -264,7 +264,7 @@ public final class TeachingLayer {
     if (added == 0 && Files.exists(file)) return;
     byte[] text = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
     // Never leave behind what could not be read again.
-    ConfigFile.read(new StandardFiles.Source(file.toString(), text, true), "ruleset");
+    ConfigFile.read(new StandardFiles.FileSource(file.toString(), text, true), "ruleset");
     AtomicFile.write(file, out -> out.write(text));
   }
 }

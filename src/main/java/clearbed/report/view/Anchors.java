@@ -1,6 +1,6 @@
 package clearbed.report.view;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -30,10 +30,11 @@ final class Anchors {
   }
 
   /** Where to lead to: the place itself, or its document; empty for neither. */
-  Page.Place to(Origin origin) {
-    if (origin == null || origin.document().isEmpty()) return new Page.Place("the whole set", "");
+  Page.ShownPlace to(Origin origin) {
+    if (origin == null || origin.document().isEmpty())
+      return new Page.ShownPlace("the whole set", "");
     String name = names.getOrDefault(PlaceKey.of(origin), "");
     String anchor = shown.contains(name) ? name : documents.getOrDefault(origin.document(), "");
-    return new Page.Place(Shown.line(origin.place()), anchor);
+    return new Page.ShownPlace(Shown.line(origin.place()), anchor);
   }
 }

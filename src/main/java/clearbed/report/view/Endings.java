@@ -1,9 +1,9 @@
 package clearbed.report.view;
 
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 final class Endings {
   private static final Pattern LETTER = Pattern.compile("\\(?[A-Za-z0-9]{1,3}[.)]");
 
-  private static final Page.Run NOTHING = new Page.Run("", "", "");
+  private static final Page.ShownRun NOTHING = new Page.ShownRun("", "", "");
 
   private final Map<PlaceKey, List<Account.Ending>> byPlace = new HashMap<>();
 
@@ -29,11 +29,11 @@ final class Endings {
   }
 
   /** The text cut where one ending gives way to the next. */
-  List<Page.Run> runs(String written, Origin origin) {
+  List<Page.ShownRun> runs(String written, Origin origin) {
     String plain = PlainText.of(written);
     // Marks that are one character in either form stay as they were typed.
     String shown = plain.length() == written.length() ? written : plain;
-    List<Page.Run> out = new ArrayList<>();
+    List<Page.ShownRun> out = new ArrayList<>();
     int from = 0;
     for (Account.Ending e : at(origin)) {
       int at = plain.indexOf(e.text(), from);
@@ -43,9 +43,11 @@ final class Endings {
       // The letter of a clause is no sentence, whatever became of it.
       boolean letter = LETTER.matcher(e.text()).matches();
       String words = shown.substring(at, end);
-      Page.Run run =
-          letter ? new Page.Run("", words, "") : new Page.Run(kind(e.fate()), words, why(e));
-      Page.Run last = out.isEmpty() ? NOTHING : out.get(out.size() - 1);
+      Page.ShownRun run =
+          letter
+              ? new Page.ShownRun("", words, "")
+              : new Page.ShownRun(kind(e.fate()), words, why(e));
+      Page.ShownRun last = out.isEmpty() ? NOTHING : out.get(out.size() - 1);
       boolean same =
           !out.isEmpty()
               && between.isBlank()
@@ -54,15 +56,17 @@ final class Endings {
       if (same) {
         out.set(
             out.size() - 1,
-            new Page.Run(run.kind(), last.text() + between + run.text(), run.why()));
+            new Page.ShownRun(run.kind(), last.text() + between + run.text(), run.why()));
       } else {
-        if (at > from) out.add(new Page.Run("", between, ""));
+        if (at > from) out.add(new Page.ShownRun("", between, ""));
         out.add(run);
       }
       from = end;
     }
-    if (from < shown.length()) out.add(new Page.Run("", shown.substring(from), ""));
-    return out.stream().map(r -> new Page.Run(r.kind(), Shown.text(r.text()), r.why())).toList();
+    if (from < shown.length()) out.add(new Page.ShownRun("", shown.substring(from), ""));
+    return out.stream()
+        .map(r -> new Page.ShownRun(r.kind(), Shown.text(r.text()), r.why()))
+        .toList();
   }
 
   private static String kind(Fate fate) {
@@ -85,7 +89,7 @@ final class Endings {
   }
 
   /** A row that was read as a sentence ended as its words did, the worst of them. */
-  Page.Run ofRow(Table table, Table.Row row) {
+  Page.ShownRun ofRow(Table table, Table.Row row) {
     Account.Ending worst = null;
     for (Table.Cell cell : row.cells()) {
       if (cell.text().isBlank()) continue;
@@ -94,7 +98,7 @@ final class Endings {
         if (!e.text().equals(cell.text()) && worse) worst = e;
       }
     }
-    return worst == null ? NOTHING : new Page.Run(kind(worst.fate()), "", why(worst));
+    return worst == null ? NOTHING : new Page.ShownRun(kind(worst.fate()), "", why(worst));
   }
 
   private static int rank(Fate fate) {
@@ -111,12 +115,12 @@ final class Endings {
    *
    * @param row as it ended
    */
-  Page.Run ofCell(Table.Cell cell, Origin origin, Page.Run row) {
+  Page.ShownRun ofCell(Table.Cell cell, Origin origin, Page.ShownRun row) {
     if (cell.text().isBlank()) return NOTHING;
     List<Account.Ending> ended = at(origin);
     Account.Ending only = ended.size() == 1 ? ended.get(0) : null;
     boolean alone = only != null && only.text().equals(cell.text());
-    return new Page.Run(
+    return new Page.ShownRun(
         alone ? kind(only.fate()) : row.kind(),
         Shown.text(cell.text()),
         alone ? why(only) : row.why());

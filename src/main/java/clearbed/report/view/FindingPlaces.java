@@ -1,7 +1,7 @@
 package clearbed.report.view;
 
-import clearbed.model.Finding;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -18,14 +18,14 @@ public record Page(
     List<String> levels,
     List<String> tags,
     List<String> checks,
-    List<Note> findings,
+    List<ShownFinding> findings,
     List<Integer> ofTheSet,
-    List<Unread> unread,
+    List<ShownUnread> unread,
     List<Tile> tiles,
-    List<Paper> papers) {
+    List<ShownDocument> papers) {
 
   /** The finding of a number, from 1. */
-  public Note note(int number) {
+  public ShownFinding note(int number) {
     return findings.get(number - 1);
   }
 
@@ -33,7 +33,7 @@ public record Page(
   public record Fact(String name, String value) {}
 
   /** A place in words, and the anchor that leads there; empty where none does. */
-  public record Place(String words, String anchor) {}
+  public record ShownPlace(String words, String anchor) {}
 
   /**
    * A finding.
@@ -44,7 +44,7 @@ public record Page(
    * @param unnamed tiles that the message does not name
    * @param others further places
    */
-  public record Note(
+  public record ShownFinding(
       String id,
       int number,
       String level,
@@ -56,22 +56,23 @@ public record Page(
       String unnamed,
       String message,
       List<Fact> particulars,
-      Place place,
-      List<Place> others) {}
+      ShownPlace place,
+      List<ShownPlace> others) {}
 
   /**
    * @param could what it might answer
    */
-  public record Unread(Place place, String words, String could) {}
+  public record ShownUnread(ShownPlace place, String words, String could) {}
 
   /** An entry with all that is said of it. */
-  public record Tile(String tag, String of, List<Said> values) {}
+  public record Tile(String tag, String of, List<ShownValue> values) {}
 
   /**
    * @param scope how near to the tile it is stated
    * @param taught the file and line that taught its words; else empty
    */
-  public record Said(String name, String value, String scope, String taught, Place place) {}
+  public record ShownValue(
+      String name, String value, String scope, String taught, ShownPlace place) {}
 
   /**
    * A document.
@@ -79,11 +80,11 @@ public record Page(
    * @param remarks what a reader of it should know: what was not read and why
    * @param chunks pieces that are laid out when they come into sight
    */
-  public record Paper(
+  public record ShownDocument(
       String id, String path, String status, List<String> remarks, List<Chunk> chunks) {}
 
   /** Of about a page. */
-  public record Chunk(String name, List<Piece> pieces) {}
+  public record Chunk(String name, List<ShownPiece> pieces) {}
 
   /**
    * A paragraph or a table, and the findings on it.
@@ -95,13 +96,13 @@ public record Page(
    * @param grid null for a paragraph
    * @param findings on it, by their numbers
    */
-  public record Piece(
+  public record ShownPiece(
       String id,
       int heading,
       String label,
       String part,
-      List<Run> runs,
-      Grid grid,
+      List<ShownRun> runs,
+      ShownGrid grid,
       List<Integer> findings) {}
 
   /**
@@ -110,14 +111,14 @@ public record Page(
    * @param kind {@code read}, {@code context}, {@code aside}, {@code unread} or empty
    * @param why shown with them
    */
-  public record Run(String kind, String text, String why) {}
+  public record ShownRun(String kind, String text, String why) {}
 
   /**
    * @param name of the sheet or the table
    * @param columns letters of the columns shown
    * @param left rows that are not shown
    */
-  public record Grid(String name, List<String> columns, List<Line> lines, int left) {}
+  public record ShownGrid(String name, List<String> columns, List<ShownRow> lines, int left) {}
 
   /**
    * A row.
@@ -125,12 +126,12 @@ public record Page(
    * @param number from 1
    * @param findings on its cells, by their numbers
    */
-  public record Line(int number, List<Box> boxes, List<Integer> findings) {}
+  public record ShownRow(int number, List<Box> boxes, List<Integer> findings) {}
 
   /**
    * A cell.
    *
    * @param findings on it, by their numbers
    */
-  public record Box(String id, int span, Run words, List<Integer> findings) {}
+  public record Box(String id, int span, ShownRun words, List<Integer> findings) {}
 }

@@ -1,10 +1,10 @@
 package clearbed.report.view;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
-import clearbed.report.wording.Words;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
+import clearbed.report.wording.Phrasing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,13 +25,13 @@ final class Papers {
     this.tables = new TableGrids(anchors, findings, limit);
   }
 
-  Page.Paper of(Viewed viewed) {
+  Page.ShownDocument of(Viewed viewed) {
     Document document = viewed.document();
     List<String> remarks = new ArrayList<>();
     if (!document.reason().isEmpty()) remarks.add(Shown.line(document.reason()));
     for (Document.Gap gap : document.gaps())
       remarks.add(
-          Words.of(gap.fate())
+          Phrasing.of(gap.fate())
               + ": "
               + Shown.line(gap.origin().place())
               + ": "
@@ -41,16 +41,16 @@ final class Papers {
     else if (!document.blocks().isEmpty())
       remarks.add(
           "its text is left out here, as the page would grow too large; give fewer documents");
-    return new Page.Paper(
+    return new Page.ShownDocument(
         anchors.document(document.path()),
         Shown.line(document.path()),
-        Words.of(document.status()),
+        Phrasing.of(document.status()),
         remarks,
         chunks);
   }
 
   private void chunks(Document document, Endings endings, List<Page.Chunk> chunks) {
-    List<Page.Piece> pieces = new ArrayList<>();
+    List<Page.ShownPiece> pieces = new ArrayList<>();
     Integer page = null;
     for (Block block : document.blocks()) {
       Integer of = block.origin().page();
@@ -62,7 +62,7 @@ final class Papers {
       page = of;
       if (block instanceof Paragraph p) pieces.add(paragraph(p, endings));
       else if (block instanceof Table t) {
-        for (Page.Piece part : tables.of(t, endings)) {
+        for (Page.ShownPiece part : tables.of(t, endings)) {
           // Each part of a long table by itself, with the findings on it.
           if (TableGrids.isFull(part) && !pieces.isEmpty()) {
             chunks.add(new Page.Chunk(name(page), List.copyOf(pieces)));
@@ -79,14 +79,14 @@ final class Papers {
     return page == null ? "" : "Page " + page;
   }
 
-  private Page.Piece paragraph(Paragraph p, Endings endings) {
+  private Page.ShownPiece paragraph(Paragraph p, Endings endings) {
     limit.count(p.text().length());
     String part =
         switch (p.region()) {
           case BODY -> "";
           default -> p.region().name().toLowerCase(Locale.ROOT);
         };
-    return new Page.Piece(
+    return new Page.ShownPiece(
         anchors.at(p.origin()),
         Math.min(p.headingLevel(), 3),
         Shown.line(p.label()),

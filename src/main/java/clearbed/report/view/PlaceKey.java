@@ -1,6 +1,6 @@
 package clearbed.report.view;
 
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
 
 /** What of an origin tells its place from others. */
 record PlaceKey(String document, String sheet, String cell, Integer page, Integer paragraph) {

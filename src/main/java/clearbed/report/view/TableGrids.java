@@ -1,7 +1,7 @@
 package clearbed.report.view;
 
-import clearbed.model.Origin;
-import clearbed.model.Table;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -27,23 +27,23 @@ final class TableGrids {
   }
 
   /** True for a part that was cut off for its length. */
-  static boolean isFull(Page.Piece part) {
+  static boolean isFull(Page.ShownPiece part) {
     return part.grid().lines().size() >= ROWS_TOGETHER;
   }
 
-  List<Page.Piece> of(Table table, Endings endings) {
+  List<Page.ShownPiece> of(Table table, Endings endings) {
     TreeSet<Integer> columns = new TreeSet<>();
     for (Table.Row row : table.rows())
       for (Table.Cell cell : row.cells()) if (!cell.text().isBlank()) columns.add(cell.column());
     List<String> letters = columns.stream().map(c -> letters(table, c)).toList();
-    List<Page.Piece> out = new ArrayList<>();
-    List<Page.Line> lines = new ArrayList<>();
+    List<Page.ShownPiece> out = new ArrayList<>();
+    List<Page.ShownRow> lines = new ArrayList<>();
     List<Integer> onTable = findings.taken(table.origin());
     int shown = 0;
     int left = 0;
     for (Table.Row row : table.rows()) {
       if (row.cells().stream().allMatch(c -> c.text().isBlank())) continue;
-      Page.Line line = line(table, row, List.copyOf(columns), endings);
+      Page.ShownRow line = line(table, row, List.copyOf(columns), endings);
       if (++shown > MOST_ROWS && line.findings().isEmpty() || limit.isReached()) {
         left++;
         continue;
@@ -65,22 +65,23 @@ final class TableGrids {
     return address.substring(0, address.length() - 1);
   }
 
-  private Page.Piece grid(
+  private Page.ShownPiece grid(
       Table table,
       List<String> letters,
-      List<Page.Line> lines,
+      List<Page.ShownRow> lines,
       int left,
       List<Integer> findings,
       boolean first) {
     String sheet = table.origin().sheet();
     String name = sheet == null ? "Table" : "Sheet " + Shown.line(sheet);
     String id = first ? anchors.at(table.origin()) : "";
-    Page.Grid grid = new Page.Grid(first ? name : name + ", continued", letters, lines, left);
-    return new Page.Piece(id, 0, "", "", List.of(), grid, findings);
+    Page.ShownGrid grid =
+        new Page.ShownGrid(first ? name : name + ", continued", letters, lines, left);
+    return new Page.ShownPiece(id, 0, "", "", List.of(), grid, findings);
   }
 
-  private Page.Line line(Table table, Table.Row row, List<Integer> columns, Endings endings) {
-    Page.Run whole = endings.ofRow(table, row);
+  private Page.ShownRow line(Table table, Table.Row row, List<Integer> columns, Endings endings) {
+    Page.ShownRun whole = endings.ofRow(table, row);
     List<Page.Box> boxes = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       int column = columns.get(i);
@@ -95,16 +96,17 @@ final class TableGrids {
       boxes.add(box(table, cell, span, whole, endings));
     }
     List<Integer> findings = boxes.stream().flatMap(box -> box.findings().stream()).toList();
-    return new Page.Line(row.number(), boxes, findings);
+    return new Page.ShownRow(row.number(), boxes, findings);
   }
 
-  private Page.Box box(Table table, Table.Cell cell, int span, Page.Run whole, Endings endings) {
+  private Page.Box box(
+      Table table, Table.Cell cell, int span, Page.ShownRun whole, Endings endings) {
     if (cell.continued())
-      return new Page.Box("", span, new Page.Run("above", "\u2033", ""), List.of());
+      return new Page.Box("", span, new Page.ShownRun("above", "\u2033", ""), List.of());
     Origin origin = table.origin(cell);
     List<Integer> own = findings.taken(origin);
     limit.count(cell.text().length() + 40);
-    Page.Run words = endings.ofCell(cell, origin, whole);
+    Page.ShownRun words = endings.ofCell(cell, origin, whole);
     return new Page.Box(anchors.at(origin), span, words, own);
   }
 }

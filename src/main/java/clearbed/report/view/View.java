@@ -4,17 +4,17 @@ import clearbed.base.io.AtomicFile;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.OutputKind;
 import clearbed.mark.ViewWords;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.ProjectNames;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.State;
-import clearbed.model.Value;
-import clearbed.report.wording.Words;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.model.value.Entry;
+import clearbed.model.value.Value;
+import clearbed.report.wording.Phrasing;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -81,10 +81,10 @@ public final class View {
     wanted(findings);
     FindingPlaces places = new FindingPlaces(findings);
     Papers papers = new Papers(anchors, places);
-    List<Page.Paper> shown = new ArrayList<>();
+    List<Page.ShownDocument> shown = new ArrayList<>();
     for (Viewed viewed : documents) shown.add(papers.of(viewed));
     // Only now it is known which places the page shows.
-    List<Page.Note> notes = new ArrayList<>();
+    List<Page.ShownFinding> notes = new ArrayList<>();
     for (Finding f : findings) notes.add(note(f, notes.size() + 1));
     String style = "<style>" + resource("page.css") + "</style>";
     String script = "<script>" + resource("page.js") + "</script>";
@@ -115,7 +115,7 @@ public final class View {
       if (entry.glass()) for (Value value : entry.values()) anchors.wanted(value.origin());
   }
 
-  private Page.Note note(Finding f, int number) {
+  private Page.ShownFinding note(Finding f, int number) {
     List<Page.Fact> particulars = new ArrayList<>();
     add(particulars, "Found", f.found());
     add(particulars, "Wanted", f.expected());
@@ -131,7 +131,7 @@ public final class View {
             .findFirst()
             .orElse("");
     List<String> tags = f.tags().stream().map(Shown::line).toList();
-    return new Page.Note(
+    return new Page.ShownFinding(
         "f" + number,
         number,
         f.level().word(),
@@ -159,7 +159,7 @@ public final class View {
 
   private List<Page.Fact> facts(List<Finding> findings) {
     List<Page.Fact> out = new ArrayList<>();
-    Report.Run run = report.run();
+    Report.RunDetails run = report.run();
     ProjectNames names = run.names();
     if (!names.project().isEmpty()) out.add(new Page.Fact("Project", Shown.line(names.project())));
     if (!names.from().isEmpty()) out.add(new Page.Fact("From", Shown.line(names.from())));
@@ -177,11 +177,11 @@ public final class View {
     List<String> counts = new ArrayList<>();
     for (Level level : Level.values()) {
       int number = (int) findings.stream().filter(f -> f.level() == level).count();
-      if (number > 0) counts.add(Words.count(number, level.word()));
+      if (number > 0) counts.add(Phrasing.count(number, level.word()));
     }
     out.add(new Page.Fact("Findings", counts.isEmpty() ? "none" : String.join(", ", counts)));
-    out.add(new Page.Fact("Sentences", Words.of(report.reading().sentences())));
-    out.add(new Page.Fact("Cells of schedules", Words.of(report.reading().cells())));
+    out.add(new Page.Fact("Sentences", Phrasing.of(report.reading().sentences())));
+    out.add(new Page.Fact("Cells of schedules", Phrasing.of(report.reading().cells())));
     return out;
   }
 
@@ -198,9 +198,9 @@ public final class View {
     return List.copyOf(out);
   }
 
-  private List<Page.Unread> unread() {
-    List<Page.Unread> out = new ArrayList<>();
-    for (ReadingAccount.NotUnderstood each : report.reading().notUnderstood()) {
+  private List<Page.ShownUnread> unread() {
+    List<Page.ShownUnread> out = new ArrayList<>();
+    for (ReadingAccount.WordsNotUnderstood each : report.reading().notUnderstood()) {
       Account.Unread u = each.words();
       String samples = String.join(", ", u.samples().stream().map(s -> '"' + s + '"').toList());
       String words = samples.isEmpty() ? u.text() : "under \"" + u.text() + "\": " + samples;
@@ -208,17 +208,17 @@ public final class View {
           each.couldAnswer().isEmpty()
               ? ""
               : "could answer " + String.join(", ", each.couldAnswer());
-      out.add(new Page.Unread(anchors.to(u.origin()), Shown.line(words), Shown.line(could)));
+      out.add(new Page.ShownUnread(anchors.to(u.origin()), Shown.line(words), Shown.line(could)));
     }
     return out;
   }
 
   private Page.Tile tile(Entry entry) {
-    List<Page.Said> values = new ArrayList<>();
+    List<Page.ShownValue> values = new ArrayList<>();
     for (Value v : entry.values()) {
       String not = v.excluded() ? "not " : v.open() ? "left open: " : "";
       values.add(
-          new Page.Said(
+          new Page.ShownValue(
               labels.apply(v.attribute()),
               not + Shown.line(v.content().text()),
               v.scope().name().toLowerCase(Locale.ROOT),

@@ -1,7 +1,7 @@
 package clearbed.report.view;
 
-import clearbed.model.Account;
-import clearbed.model.Document;
+import clearbed.model.document.Document;
+import clearbed.model.report.Account;
 import java.util.List;
 
 /**

@@ -1,8 +1,8 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Finding;
-import clearbed.model.QuestionLog;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.State;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -32,10 +32,10 @@ final class ChangeTable {
     count(findings, State.REOPENED, "reopened", "came back after they had gone");
     count(findings, State.ANSWERED, "answered", "still in the documents, with the status answered");
     count(findings, State.OPEN, "still open", "found before, and not settled");
-    List<QuestionLog.Line> open = open(log);
+    List<QuestionLog.LogLine> open = open(log);
     summary.pair("open in all", open.size() + " (new, reopened and still open)");
     held(open).forEach((who, number) -> summary.pair("    " + who, number + " open"));
-    long dropped = open.stream().filter(QuestionLog.Line::isDropped).count();
+    long dropped = open.stream().filter(QuestionLog.LogLine::isDropped).count();
     if (dropped > 0) summary.pair("    question dropped", dropped + " open (not asked any more)");
     long late = open.stream().filter(line -> isPast(line.reply().due(), today)).count();
     if (late > 0) summary.pair("    past due", late + " open (due before " + today + ")");
@@ -48,14 +48,14 @@ final class ChangeTable {
     summary.pair(label, number + (meaning.isEmpty() ? "" : " (" + meaning + ")"));
   }
 
-  private static List<QuestionLog.Line> open(QuestionLog log) {
-    return log.lines().values().stream().filter(QuestionLog.Line::isOpen).toList();
+  private static List<QuestionLog.LogLine> open(QuestionLog log) {
+    return log.lines().values().stream().filter(QuestionLog.LogLine::isOpen).toList();
   }
 
   /** By whom their question was put to. */
-  private static Map<String, Integer> held(List<QuestionLog.Line> open) {
+  private static Map<String, Integer> held(List<QuestionLog.LogLine> open) {
     Map<String, Integer> held = new TreeMap<>();
-    for (QuestionLog.Line line : open) {
+    for (QuestionLog.LogLine line : open) {
       String who = line.reply().askedOf().strip();
       held.merge(who.isEmpty() ? "asked of nobody yet" : "with " + who, 1, Integer::sum);
     }

@@ -1,9 +1,14 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.report.workbook.cell.Charts;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.PageRows;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.Styles;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -19,7 +24,7 @@ final class CheckTable {
 
   private final XSSFSheet sheet;
   private final Pen pen;
-  private Charts.Rows drawn;
+  private Charts.ChartRows drawn;
   private String alt;
 
   CheckTable(XSSFSheet sheet, Pen pen) {
@@ -55,7 +60,7 @@ final class CheckTable {
     for (Report.CheckInfo check : checks) titles.put(check.id(), check.title());
     for (CheckCounts line : lines) row(rows.add(), line, titles.getOrDefault(line.check(), ""));
     int charted = Math.min(lines.size(), MOST_CHARTED);
-    drawn = new Charts.Rows(first, first + charted - 1);
+    drawn = new Charts.ChartRows(first, first + charted - 1);
     alt = alt(lines);
     return heading;
   }

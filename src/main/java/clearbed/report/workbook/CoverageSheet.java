@@ -1,12 +1,18 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Entry;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.State;
-import clearbed.model.Verdict;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.model.report.Verdict;
+import clearbed.model.value.Entry;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.typed.RenewedSheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;

@@ -1,9 +1,15 @@
 package clearbed.report.workbook;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Document;
-import clearbed.model.Report;
-import clearbed.report.wording.Words;
+import clearbed.model.document.Document;
+import clearbed.model.report.Report;
+import clearbed.report.wording.Phrasing;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.typed.RenewedSheet;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -75,11 +81,11 @@ final class DocumentsSheet {
     pen.text(row, 0, DisplayText.path(document.path()), Styles.Look.STRONG);
     pen.put(row, 1, links.link(document.path()), Styles.Look.LINK);
     pen.text(row, 2, document.format(), Styles.Look.TEXT);
-    pen.text(row, 3, Words.of(document.status()), Styles.Look.STRONG);
+    pen.text(row, 3, Phrasing.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 4, document.reason(), Styles.Look.TEXT);
     pen.count(row, 5, document.glassEntries());
     pen.count(row, 6, document.otherEntries());
-    pen.text(row, 7, gaps == 0 ? "" : Words.count(gaps, "place") + ", below", Styles.Look.TEXT);
+    pen.text(row, 7, gaps == 0 ? "" : Phrasing.count(gaps, "place") + ", below", Styles.Look.TEXT);
     for (int column = 8; column < HEADERS.size(); column++) {
       pen.text(row, column, "", Styles.Look.TEXT);
     }
@@ -93,7 +99,7 @@ final class DocumentsSheet {
     for (int column = 2; column < 7; column++) pen.text(row, column, "", Styles.Look.TEXT);
     pen.text(row, 7, gap.origin().place(), Styles.Look.TEXT);
     String words = gap.origin().text();
-    pen.text(row, 8, Words.of(gap.fate()), Styles.Look.TEXT);
+    pen.text(row, 8, Phrasing.of(gap.fate()), Styles.Look.TEXT);
     pen.text(row, 9, gap.reason(), Styles.Look.TEXT);
     pen.text(row, 10, words == null ? "" : words, Styles.Look.TEXT);
     Heights.fit(row, WIDTHS);

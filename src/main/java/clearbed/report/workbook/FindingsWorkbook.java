@@ -3,8 +3,13 @@ package clearbed.report.workbook;
 import clearbed.base.io.AtomicFile;
 import clearbed.base.io.TemporaryFolder;
 import clearbed.mark.FindingsSheets;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.KnownTexts;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.typed.Earlier;
+import clearbed.report.workbook.typed.EarlierWorkbook;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -15,11 +20,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The findings workbook: what people read, filter, print, fill in and send. */
 public final class FindingsWorkbook {
-  /** Custom document property by which our own output is known; its value is {@link #FORMAT}. */
+  /** Property by which our own output is known; its value is {@link SheetLayout#FORMAT}. */
   public static final String MARK = FindingsSheets.PROPERTY;
-
-  /** Version of the workbook's layout. */
-  public static final String FORMAT = "1";
 
   private FindingsWorkbook() {}
 

@@ -1,12 +1,18 @@
 package clearbed.report.workbook;
 
 import clearbed.base.DisplayText;
-import clearbed.model.Account;
-import clearbed.model.Fate;
-import clearbed.model.Origin;
-import clearbed.model.ReadingAccount;
-import clearbed.model.Report;
-import clearbed.model.TaughtWord;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Account;
+import clearbed.model.report.Fate;
+import clearbed.model.report.ReadingAccount;
+import clearbed.model.report.Report;
+import clearbed.model.report.TaughtWord;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.typed.RenewedSheet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -64,8 +70,8 @@ final class ReadingSheet {
     tally("Sentences", reading.sentences());
     tally("Cells of schedules", reading.cells());
     for (TaughtWord word : reading.taught()) taught(word);
-    for (ReadingAccount.NotUnderstood each : reading.notUnderstood()) notUnderstood(each);
-    for (ReadingAccount.Undecided each : reading.undecided()) undecided(each);
+    for (ReadingAccount.WordsNotUnderstood each : reading.notUnderstood()) notUnderstood(each);
+    for (ReadingAccount.UndecidedTile each : reading.undecided()) undecided(each);
     for (Account.TableAccount table : reading.tables()) table(table);
     for (Account.SetAside aside : reading.setAside()) setAside(aside);
     SheetSetup.header(sheet, 1, Math.max(at - 1, 1), HEADERS.size());
@@ -89,7 +95,7 @@ final class ReadingSheet {
     row(null, "taught " + word.kind(), word.words(), as, word.source(), "", "");
   }
 
-  private void notUnderstood(ReadingAccount.NotUnderstood each) {
+  private void notUnderstood(ReadingAccount.WordsNotUnderstood each) {
     row(
         each.words().origin(),
         Fate.NOT_UNDERSTOOD.words(),
@@ -106,7 +112,7 @@ final class ReadingSheet {
         : words.text() + ": \"" + String.join("\", \"", words.samples()) + "\"";
   }
 
-  private void undecided(ReadingAccount.Undecided each) {
+  private void undecided(ReadingAccount.UndecidedTile each) {
     String why =
         each.speaksFor().isEmpty()
             ? "nothing says what it is"

@@ -2,16 +2,22 @@ package clearbed.report.workbook;
 
 import clearbed.base.DisplayText;
 import clearbed.mark.FindingsSheets;
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.ProjectNames;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.State;
-import clearbed.model.TaughtWord;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.model.report.TaughtWord;
 import clearbed.report.wording.Cautions;
-import clearbed.report.wording.Words;
+import clearbed.report.wording.Phrasing;
+import clearbed.report.workbook.cell.Heights;
+import clearbed.report.workbook.cell.PageRows;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.typed.RenewedSheet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,9 +27,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** The sheet that is read first, and often alone. */
 final class SummarySheet {
   /** Columns A to H; figures stand in C to H. */
-  static final int WIDTH = 8;
-
   private static final int[] WIDTHS = {24, 50, 9, 9, 11, 11, 11, 9};
+
   private static final int MOST_LISTED = 100;
   private static final List<State> STATES =
       List.of(State.NEW, State.OPEN, State.REOPENED, State.ANSWERED, State.RESOLVED);
@@ -68,14 +73,14 @@ final class SummarySheet {
     Row title = rows.add();
     Heights.points(title, 26);
     pen.text(title, 0, FindingsSheets.TITLE, Styles.Look.TITLE);
-    Report.Run run = report.run();
+    Report.RunDetails run = report.run();
     long glass = report.entries().stream().filter(entry -> entry.glass()).count();
     String line =
         "Issue of %s. %s, %s. Rule set %s. %s %s."
             .formatted(
                 run.date(),
-                Words.count(report.documents().size(), "document"),
-                Words.count((int) glass, "glass tile", "glass tiles"),
+                Phrasing.count(report.documents().size(), "document"),
+                Phrasing.count((int) glass, "glass tile", "glass tiles"),
                 run.ruleSet(),
                 run.tool(),
                 run.version());
@@ -130,7 +135,7 @@ final class SummarySheet {
     section("Documents");
     for (Document.Status status : Document.Status.values()) {
       long count = documents.stream().filter(d -> d.status() == status).count();
-      if (count > 0) pair(Words.of(status), Words.count((int) count, "file"));
+      if (count > 0) pair(Phrasing.of(status), Phrasing.count((int) count, "file"));
     }
     List<Report.DocumentSummary> failed =
         documents.stream()
@@ -148,14 +153,14 @@ final class SummarySheet {
   private void document(Report.DocumentSummary document) {
     Row row = rows.add();
     int gaps = (int) document.skipped().stream().filter(Document.Gap::isUnread).count();
-    String passed = gaps == 0 ? "" : Words.count(gaps, "place") + " not read, see Documents";
+    String passed = gaps == 0 ? "" : Phrasing.count(gaps, "place") + " not read, see Documents";
     String why = document.reason().isEmpty() ? passed : document.reason();
-    pen.text(row, 0, Words.of(document.status()), Styles.Look.STRONG);
+    pen.text(row, 0, Phrasing.of(document.status()), Styles.Look.STRONG);
     pen.text(row, 1, DisplayText.path(document.path()), Styles.Look.TEXT);
     rows.wide(row, 2, why);
   }
 
-  private void rules(Report.Run run, List<TaughtWord> taught) {
+  private void rules(Report.RunDetails run, List<TaughtWord> taught) {
     section("Rules");
     pair("Rule set", run.ruleSetWithReason());
     pair("Fingerprint of the rules", run.ruleSetDigest());

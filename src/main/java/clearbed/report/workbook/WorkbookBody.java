@@ -4,10 +4,29 @@ import clearbed.base.io.FixedZip;
 import clearbed.mark.FindingsSheets;
 import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
-import clearbed.model.ProjectNames;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
 import clearbed.report.wording.SafeText;
+import clearbed.report.workbook.calculation.CalculationsSheet;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.cell.SheetSetup;
+import clearbed.report.workbook.cell.Styles;
+import clearbed.report.workbook.cell.WordsToChoose;
+import clearbed.report.workbook.layout.Headers;
+import clearbed.report.workbook.layout.SheetLayout;
+import clearbed.report.workbook.log.AskedTogether;
+import clearbed.report.workbook.log.LogColumn;
+import clearbed.report.workbook.log.LogColumns;
+import clearbed.report.workbook.log.LogSheet;
+import clearbed.report.workbook.typed.BookSheets;
+import clearbed.report.workbook.typed.Earlier;
+import clearbed.report.workbook.typed.Ledger;
+import clearbed.report.workbook.typed.LinksOut;
+import clearbed.report.workbook.typed.RenewedSheet;
+import clearbed.report.workbook.typed.SetAsideSheet;
+import clearbed.report.workbook.typed.Strangers;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -154,8 +173,8 @@ final class WorkbookBody {
     RenewedSheet covered = renewed(BookSheets.COVERAGE);
     new CoverageSheet(book.getSheet(covered.name()), covered, links)
         .fill(stream.getSheet(covered.name()), report);
-    SheetSetup.Paper across =
-        new SheetSetup.Paper(
+    SheetSetup.PaperSetup across =
+        new SheetSetup.PaperSetup(
             true, size(CoverageSheet.isWide(report)), CoverageSheet.pagesWide(report));
     SheetSetup.paper(book.getSheet(covered.name()), across, TITLE);
     RenewedSheet accounted = renewed(BookSheets.READING);
@@ -179,7 +198,7 @@ final class WorkbookBody {
   }
 
   private void paper(RenewedSheet sheet, boolean landscape, int pagesWide) {
-    SheetSetup.Paper paper = new SheetSetup.Paper(landscape, size(false), pagesWide);
+    SheetSetup.PaperSetup paper = new SheetSetup.PaperSetup(landscape, size(false), pagesWide);
     SheetSetup.paper(book.getSheet(sheet.name()), paper, TITLE);
   }
 
@@ -194,7 +213,7 @@ final class WorkbookBody {
 
   /** Writes a sheet that people work in, all new. */
   private void log(String name, LogColumns columns, Workbook stream) {
-    List<QuestionLog.Line> lines = lines(name);
+    List<QuestionLog.LogLine> lines = lines(name);
     Workbook rows = lines.size() > MOST_GROWING ? stream : book;
     LogSheet target = new LogSheet(book.getSheet(name), columns.of(name), pen);
     target.fill(rows.getSheet(name), lines);
@@ -204,7 +223,7 @@ final class WorkbookBody {
   private void update(String name, LogColumns columns, SetAsideSheet kept) {
     XSSFSheet sheet = book.getSheet(name);
     if (sheet.getPhysicalNumberOfRows() > 0) {
-      List<Column> before = new LogColumns(links, log.since()).of(name);
+      List<LogColumn> before = new LogColumns(links, log.since()).of(name);
       new LogSheet(sheet, columns.of(name), pen)
           .update(log, new LogSheet.Before(before, before(name)), kept, lines(name));
     } else {
@@ -212,24 +231,24 @@ final class WorkbookBody {
     }
   }
 
-  private List<QuestionLog.Line> lines(String sheet) {
+  private List<QuestionLog.LogLine> lines(String sheet) {
     return List.copyOf(rows(sheet, log.lines()).values());
   }
 
-  private Map<String, QuestionLog.Line> before(String sheet) {
+  private Map<String, QuestionLog.LogLine> before(String sheet) {
     return rows(sheet, earlier.lines());
   }
 
   /** A row for each finding, or for each question. */
-  private static Map<String, QuestionLog.Line> rows(
-      String sheet, Map<String, QuestionLog.Line> lines) {
+  private static Map<String, QuestionLog.LogLine> rows(
+      String sheet, Map<String, QuestionLog.LogLine> lines) {
     return sheet.equals(Headers.FINDINGS) ? lines : AskedTogether.of(lines.values());
   }
 
   private void dress(LogSheet log) {
     XSSFSheet sheet = book.getSheet(log.name());
-    List<Column> columns = log.columns();
-    SheetSetup.paper(sheet, new SheetSetup.Paper(true, wide(), 1), TITLE);
+    List<LogColumn> columns = log.columns();
+    SheetSetup.paper(sheet, new SheetSetup.PaperSetup(true, wide(), 1), TITLE);
     for (int column = 0; column < columns.size(); column++) {
       switch (columns.get(column).header()) {
         case Headers.LEVEL -> SheetSetup.tint(sheet, 1, column, column, SheetSetup.LEVELS);
@@ -284,7 +303,7 @@ final class WorkbookBody {
     }
     POIXMLProperties.CustomProperties custom = properties.getCustomProperties();
     if (!custom.contains(FindingsWorkbook.MARK)) {
-      custom.addProperty(FindingsWorkbook.MARK, FindingsWorkbook.FORMAT);
+      custom.addProperty(FindingsWorkbook.MARK, SheetLayout.FORMAT);
     }
     PackageMark.announce(custom, OutputKind.FINDINGS);
   }

@@ -1,6 +1,6 @@
 package clearbed.report.workbook;
 
-import clearbed.model.Verdict;
+import clearbed.model.report.Verdict;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

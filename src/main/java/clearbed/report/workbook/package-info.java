@@ -1,2 +1,4 @@
-/** The findings workbook: its sheets, what people typed on them, and how an issue carries it on. */
+/**
+ * The findings workbook, put together from its rooms, and the sheets that each issue writes anew.
+ */
 package clearbed.report.workbook;

@@ -184,6 +184,6 @@ class ConfigFileTest {
   }
 
   private static ConfigFile read(byte[] bytes) throws IOException {
-    return ConfigFile.read(new StandardFiles.Source("own.yaml", bytes, true), "expansion");
+    return ConfigFile.read(new StandardFiles.FileSource("own.yaml", bytes, true), "expansion");
   }
 }

@@ -18,7 +18,7 @@ class PreparedTreeTest {
     List<String> files = new ArrayList<>(Vocabulary.FILES);
     files.addAll(List.of("north-america.yaml", "iso-en.yaml"));
     for (String file : files) {
-      StandardFiles.Source source = StandardFiles.open(file);
+      StandardFiles.FileSource source = StandardFiles.open(file);
       assertThat(PreparedTree.of(source))
           .as(file)
           .isEqualTo(new ObjectMapper(new YAMLFactory()).readTree(source.bytes()));
@@ -27,15 +27,15 @@ class PreparedTreeTest {
 
   @Test
   void an_edited_file_has_none() throws IOException {
-    StandardFiles.Source shipped = StandardFiles.open("iso-en.yaml");
-    assertThat(PreparedTree.of(new StandardFiles.Source(shipped.name(), shipped.bytes(), true)))
+    StandardFiles.FileSource shipped = StandardFiles.open("iso-en.yaml");
+    assertThat(PreparedTree.of(new StandardFiles.FileSource(shipped.name(), shipped.bytes(), true)))
         .isNull();
   }
 
   @Test
   void a_tree_of_another_text_is_not_used() throws IOException {
     byte[] other = "ruleSet: iso-en\n".getBytes(StandardCharsets.UTF_8);
-    assertThat(PreparedTree.of(new StandardFiles.Source("rulesets/iso-en.yaml", other, false)))
+    assertThat(PreparedTree.of(new StandardFiles.FileSource("rulesets/iso-en.yaml", other, false)))
         .isNull();
   }
 }

@@ -18,7 +18,7 @@ class LayerFiguresTest {
     return Checker.ruleSets(Checked.vocabulary()).load("north-america", List.of(layer));
   }
 
-  private static Rule.Wording words(RuleSet rules, String check) {
+  private static Rule.RuleWording words(RuleSet rules, String check) {
     return rules.rule(check).orElseThrow().wording();
   }
 

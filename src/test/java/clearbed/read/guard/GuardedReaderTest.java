@@ -3,8 +3,8 @@ package clearbed.read.guard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.base.Cancellation;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
 import clearbed.read.source.FormatReader;
 import clearbed.read.source.ReadingLimits;
 import clearbed.read.source.Source;

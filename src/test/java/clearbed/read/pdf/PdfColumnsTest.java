@@ -2,10 +2,10 @@ package clearbed.read.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.ReadAll;
 import clearbed.read.layout.Line;
 import java.io.IOException;

@@ -2,8 +2,8 @@ package clearbed.read.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Document;
+import clearbed.model.document.Paragraph;
 import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,12 +2,12 @@ package clearbed.read.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Document.Status;
-import clearbed.model.Paragraph;
-import clearbed.model.Paragraph.Region;
-import clearbed.model.Table;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Paragraph.Region;
+import clearbed.model.document.Table;
 import clearbed.read.ReadAll;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -2,11 +2,11 @@ package clearbed.read.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Document.Fate;
-import clearbed.model.Document.Status;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.Status;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
 import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,7 +2,7 @@ package clearbed.read.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Paragraph;
+import clearbed.model.document.Paragraph;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package clearbed.recognise.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

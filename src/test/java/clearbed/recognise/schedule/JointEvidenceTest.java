@@ -3,11 +3,11 @@ package clearbed.recognise.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Account;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
-import clearbed.model.Table;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
+import clearbed.model.document.Table;
+import clearbed.model.report.Account;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
 import java.util.ArrayList;

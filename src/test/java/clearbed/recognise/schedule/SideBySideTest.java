@@ -3,7 +3,7 @@ package clearbed.recognise.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Entry;
+import clearbed.model.value.Entry;
 import clearbed.read.WordParts;
 import java.io.IOException;
 import java.io.OutputStream;

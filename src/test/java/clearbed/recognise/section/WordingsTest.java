@@ -3,10 +3,10 @@ package clearbed.recognise.section;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Block;
-import clearbed.model.Document;
-import clearbed.model.Origin;
-import clearbed.model.Paragraph;
+import clearbed.model.document.Block;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.document.Paragraph;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.schedule.Header;
 import clearbed.recognise.schedule.HeadingWords;

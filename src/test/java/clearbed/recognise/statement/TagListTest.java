@@ -3,8 +3,8 @@ package clearbed.recognise.statement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.model.Document;
-import clearbed.model.Entry;
+import clearbed.model.document.Document;
+import clearbed.model.value.Entry;
 import clearbed.recognise.text.PlainText;
 import java.io.IOException;
 import java.nio.file.Files;

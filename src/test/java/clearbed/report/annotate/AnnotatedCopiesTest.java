@@ -2,11 +2,12 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
+import clearbed.report.annotate.note.Shortfall;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -137,7 +138,7 @@ class AnnotatedCopiesTest {
                 "pdf",
                 Desk.finding("mortar", Level.ERROR, archived, gone, Origin.ofDocument(""))));
     assertThat(result.shortfalls())
-        .extracting(AnnotatedCopies.Shortfall::reason)
+        .extracting(Shortfall::reason)
         .containsExactly(
             "no document states it",
             "the document is not there any more",

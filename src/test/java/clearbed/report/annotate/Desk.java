@@ -1,13 +1,13 @@
 package clearbed.report.annotate;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Kind;
-import clearbed.model.Level;
-import clearbed.model.Origin;
-import clearbed.model.ProjectNames;
-import clearbed.model.Report;
-import clearbed.model.State;
+import clearbed.model.document.Document;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.FindingKind;
+import clearbed.model.report.Level;
+import clearbed.model.report.ProjectNames;
+import clearbed.model.report.Report;
+import clearbed.model.report.State;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -29,7 +29,7 @@ record Desk(Path sources, Path copies) {
     return new Desk(Files.createDirectories(folder.resolve("in")), folder.resolve("out"));
   }
 
-  AnnotatedCopies.Result annotate(Report report) {
+  AnnotatedCopies.WrittenCopies annotate(Report report) {
     return AnnotatedCopies.write(report, this::source, copies);
   }
 
@@ -40,7 +40,7 @@ record Desk(Path sources, Path copies) {
 
   static Report report(String document, String format, Finding... findings) {
     return new Report(
-        new Report.Run(
+        new Report.RunDetails(
             "clearbed",
             "0",
             "north-america",
@@ -68,7 +68,7 @@ record Desk(Path sources, Path copies) {
     return new Finding(
         check + "/gt-1",
         check,
-        Kind.MISSING,
+        FindingKind.MISSING,
         level,
         State.NEW,
         List.of("GT-1"),
@@ -84,7 +84,7 @@ record Desk(Path sources, Path copies) {
         "",
         "",
         "",
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   static Origin cell(String document, String sheet, String cell) {

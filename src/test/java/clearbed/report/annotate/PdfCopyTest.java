@@ -2,9 +2,10 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.report.annotate.note.Shortfall;
 import clearbed.report.wording.Deferral;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -79,7 +80,7 @@ class PdfCopyTest {
     write(0, false);
     var result = annotate(finding(row("A3", "GT-1")));
     assertThat(result.shortfalls())
-        .extracting(AnnotatedCopies.Shortfall::reason)
+        .extracting(Shortfall::reason)
         .containsExactly("its words stand on the page more than once; the first are marked");
   }
 
@@ -194,7 +195,7 @@ class PdfCopyTest {
     return new Origin("s.pdf", null, cell, 1, 2, null, text);
   }
 
-  private AnnotatedCopies.Result annotate(Finding... findings) {
+  private AnnotatedCopies.WrittenCopies annotate(Finding... findings) {
     return desk.annotate(Desk.report("s.pdf", "pdf", findings));
   }
 

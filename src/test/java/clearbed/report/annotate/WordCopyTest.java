@@ -2,9 +2,10 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Origin;
+import clearbed.model.document.Origin;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.report.annotate.note.Shortfall;
 import clearbed.report.wording.Deferral;
 import java.io.IOException;
 import java.io.InputStream;
@@ -124,7 +125,7 @@ class WordCopyTest {
         f.source(),
         "",
         f.suppressed(),
-        Finding.Wording.NONE);
+        Finding.FindingWording.NONE);
   }
 
   @Test
@@ -159,7 +160,7 @@ class WordCopyTest {
                 Desk.finding("mockup", Level.ERROR, Desk.paragraph("s.docx", 400, "gone")),
                 Desk.finding("grout", Level.ERROR, Desk.paragraph("s.docx", 3, "epoxy"))));
     assertThat(result.shortfalls())
-        .extracting(AnnotatedCopies.Shortfall::reason)
+        .extracting(Shortfall::reason)
         .containsExactly(
             "it names no paragraph of the body that is there; noted at the first with words",
             "the paragraph there does not hold the words");

@@ -2,10 +2,10 @@ package clearbed.report.annotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import clearbed.model.Document;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Report;
+import clearbed.model.document.Document;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.Report;
 import clearbed.read.ReadAll;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -187,7 +187,8 @@ class WorkbookCopyTest {
   @Test
   void a_finding_without_a_cell_is_at_the_first_and_says_so() throws Exception {
     write(new XSSFWorkbook(), "s.xlsx");
-    Finding whole = Desk.finding("mockup", Level.ERROR, clearbed.model.Origin.ofDocument("s.xlsx"));
+    Finding whole =
+        Desk.finding("mockup", Level.ERROR, clearbed.model.document.Origin.ofDocument("s.xlsx"));
     var result = desk.annotate(Desk.report("s.xlsx", "xlsx", whole));
     assertThat(result.shortfalls())
         .singleElement()

@@ -35,7 +35,7 @@ class SurveyColumnsTest {
     for (SurveyTable table : SurveyTable.values()) {
       out.append("\n`").append(table.file()).append("`: a row is ").append(table.row());
       out.append(".\n\n| Column | What it holds |\n|---|---|\n");
-      for (SurveyTable.Column column : table.columns())
+      for (SurveyTable.TableColumn column : table.columns())
         out.append(
             "| `%s` | %s |\n".formatted(column.name(), column.meaning().replace("|", "\\|")));
     }

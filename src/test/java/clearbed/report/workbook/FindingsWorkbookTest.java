@@ -3,14 +3,17 @@ package clearbed.report.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import clearbed.model.Calculation;
-import clearbed.model.Finding;
-import clearbed.model.Level;
-import clearbed.model.Quantity;
-import clearbed.model.QuestionLog;
-import clearbed.model.Report;
-import clearbed.model.Unit;
+import clearbed.model.report.Calculation;
+import clearbed.model.report.Finding;
+import clearbed.model.report.Level;
+import clearbed.model.report.QuestionLog;
+import clearbed.model.report.Report;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import clearbed.report.DemoReport;
+import clearbed.report.workbook.cell.Datum;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.typed.Ledger;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -280,7 +283,7 @@ class FindingsWorkbookTest {
       throws Exception {
     DocumentLinks links = new DocumentLinks(path -> "../in/" + path);
     Datum.Link link =
-        links.link(clearbed.model.Origin.ofCell("set 1.zip!/a/b.xlsx", "Tile", "B2", "x"));
+        links.link(clearbed.model.document.Origin.ofCell("set 1.zip!/a/b.xlsx", "Tile", "B2", "x"));
     assertThat(link.address()).isEqualTo("../in/set%201.zip");
     assertThat(link.location()).isNull();
     assertThat(new DocumentLinks(path -> null).link("a.pdf").shown()).isEmpty();

@@ -1,28 +1,28 @@
 package clearbed.report.workbook;
 
-import clearbed.calc.Deflection;
-import clearbed.calc.DifferentialMovement;
-import clearbed.calc.Exposure;
-import clearbed.calc.Flatness;
-import clearbed.calc.Given;
-import clearbed.calc.GroutWidth;
-import clearbed.calc.JointLayout;
-import clearbed.calc.Measure;
-import clearbed.calc.MovementDesign;
-import clearbed.calc.MovementGuideline;
-import clearbed.calc.MovementInputs;
-import clearbed.calc.MovementInputs.Part;
-import clearbed.calc.SealantClass;
-import clearbed.calc.SealantDepth;
-import clearbed.calc.SealingTemperature;
-import clearbed.calc.SpacingLimit;
-import clearbed.calc.Subject;
-import clearbed.calc.Takeoff;
-import clearbed.calc.TakeoffInputs;
-import clearbed.model.Calculation;
-import clearbed.model.Content;
-import clearbed.model.Quantity;
-import clearbed.model.Unit;
+import clearbed.calc.figure.CalculationSubject;
+import clearbed.calc.figure.Given;
+import clearbed.calc.figure.Measure;
+import clearbed.calc.guideline.Exposure;
+import clearbed.calc.guideline.MovementGuideline;
+import clearbed.calc.joint.DifferentialMovement;
+import clearbed.calc.joint.GroutWidth;
+import clearbed.calc.joint.JointLayout;
+import clearbed.calc.joint.MovementDesign;
+import clearbed.calc.joint.MovementInputs;
+import clearbed.calc.joint.MovementInputs.MovementFigure;
+import clearbed.calc.joint.SealantClass;
+import clearbed.calc.joint.SealantDepth;
+import clearbed.calc.joint.SealingTemperature;
+import clearbed.calc.joint.SpacingLimit;
+import clearbed.calc.surface.Deflection;
+import clearbed.calc.surface.SubstrateFlatness;
+import clearbed.calc.takeoff.Takeoff;
+import clearbed.calc.takeoff.TakeoffInputs;
+import clearbed.model.report.Calculation;
+import clearbed.model.value.Content;
+import clearbed.model.value.Quantity;
+import clearbed.model.value.Unit;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,13 +96,15 @@ final class RandomCalculations {
     MovementInputs inputs =
         MovementInputs.of(subject(tag), measure, alpha(measure, random))
             .with(exposure)
-            .with(Part.SPACING, large(measure, random, 2, 9))
-            .with(Part.WIDTH, small(measure, random, 2, 30))
-            .with(Part.RANGE, range(measure, random))
-            .with(Part.CAPABILITY, Given.stated(sealant(random), null, "class"))
-            .with(Part.TOLERANCE, small(measure, random, 0, 4))
-            .with(Part.OTHER, small(measure, random, 0, 2));
-    if (makers) inputs = inputs.with(Part.LEAST, small(measure, random, 3, 20));
+            .with(MovementFigure.SPACING, large(measure, random, 2, 9))
+            .with(MovementFigure.WIDTH, small(measure, random, 2, 30))
+            .with(MovementFigure.RANGE, range(measure, random))
+            .with(
+                MovementFigure.CAPABILITY,
+                Given.stated(sealant(random).capability(), null, "class"))
+            .with(MovementFigure.TOLERANCE, small(measure, random, 0, 4))
+            .with(MovementFigure.OTHER, small(measure, random, 0, 2));
+    if (makers) inputs = inputs.with(MovementFigure.LEAST, small(measure, random, 3, 20));
     return MovementDesign.of(inputs, guideline).calculation();
   }
 
@@ -113,8 +115,8 @@ final class RandomCalculations {
   }
 
   private static Calculation substrate(String tag, Measure measure, Random random) {
-    DifferentialMovement.Inputs inputs =
-        new DifferentialMovement.Inputs(
+    DifferentialMovement.FieldInputs inputs =
+        new DifferentialMovement.FieldInputs(
             measure,
             alpha(measure, random),
             alpha(measure, random),
@@ -153,7 +155,7 @@ final class RandomCalculations {
     Content.Deviation stated =
         new Content.Deviation(
             small(measure, random, 2, 9).high(), large(measure, random, 1.5, 4).high());
-    return Flatness.of(
+    return SubstrateFlatness.of(
             subject(tag),
             small(measure, random, 20, 900),
             Optional.of(new Content.Flatness(List.of(stated))))
@@ -182,8 +184,8 @@ final class RandomCalculations {
     double cold = draw(random, -30, 0);
     double hot = draw(random, 30, 75);
     double one = draw(random, cold, hot);
-    SealingTemperature.Inputs inputs =
-        new SealingTemperature.Inputs(
+    SealingTemperature.SealingInputs inputs =
+        new SealingTemperature.SealingInputs(
             measure,
             alpha(measure, random),
             large(measure, random, 2, 9),
@@ -205,8 +207,8 @@ final class RandomCalculations {
         .calculation();
   }
 
-  private static Subject subject(String tag) {
-    return new Subject("movement-width", tag);
+  private static CalculationSubject subject(String tag) {
+    return new CalculationSubject("movement-width", tag);
   }
 
   private static SealantClass sealant(Random random) {

@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clearbed.model.Calculation;
+import clearbed.model.report.Calculation;
+import clearbed.report.workbook.calculation.CalculationsSheet;
+import clearbed.report.workbook.cell.DocumentLinks;
+import clearbed.report.workbook.cell.Pen;
+import clearbed.report.workbook.typed.RenewedSheet;
+import clearbed.report.workbook.typed.TypedSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -115,7 +120,7 @@ class RecalculationTest {
   }
 
   private static void inTheOtherSystem(Row row, Calculation.Step step) {
-    clearbed.calc.BothUnits.counterpart(step.result().unit())
+    clearbed.calc.figure.BothUnits.counterpart(step.result().unit())
         .ifPresent(
             unit ->
                 assertThat(row.getCell(OTHER).getNumericCellValue())

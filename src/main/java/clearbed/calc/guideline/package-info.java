@@ -1,0 +1,4 @@
+/**
+ * What guidelines and tables give: spacing and width of movement joints, expansion of materials.
+ */
+package clearbed.calc.guideline;

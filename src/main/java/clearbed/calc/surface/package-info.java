@@ -1,0 +1,2 @@
+/** The arithmetic of surfaces: flatness, evenness, deflection. Pure functions. */
+package clearbed.calc.surface;

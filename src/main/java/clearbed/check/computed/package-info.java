@@ -1,2 +1,0 @@
-/** Checks that take arithmetic or the whole set: a class each, and what they share. */
-package clearbed.check.computed;

@@ -1,0 +1,2 @@
+/** How the program speaks: exit codes, failures in one line, progress. */
+package clearbed.cli.terminal;

@@ -1,0 +1,5 @@
+/**
+ * The nouns of what documents state: quantities, contents, values with their scope, entries.
+ * Immutable.
+ */
+package clearbed.model.value;
