@@ -166,8 +166,11 @@ public final class Phrases {
 
   /** False where no phrase is in the text, nor in any that it is a part of by whole words. */
   public boolean mayBeIn(String text) {
-    WordsHeld.Text held = words.in(text);
-    return some == null || held.holdsAny(some);
+    return some == null || words.in(text).holdsAny(some);
+  }
+
+  boolean mayBeIn(WordsHeld.Text text) {
+    return some == null || text.holdsAny(some);
   }
 
   /** The leftmost hit, or null. */
