@@ -277,9 +277,9 @@ public final class Phrases {
       Expression expression = new Expression(body);
       // What is wrong with it is to be said when it is read.
       expression.pattern();
-      List<String> named = Needed.by(body);
-      int[] needed = named.stream().mapToInt(held::number).toArray();
-      return new Phrase(expression, needed, "", 40, named);
+      Needed needed = Needed.of(body);
+      int[] words = needed.words().stream().mapToInt(held::number).toArray();
+      return new Phrase(expression, words, "", 40, needed.named());
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;
