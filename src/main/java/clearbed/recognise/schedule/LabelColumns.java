@@ -133,6 +133,12 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
     if (columns.size() < 2) return NONE;
     int first = columns.firstKey();
     int end = columns.lastKey() + 1;
+    // The last name has no more than that behind it, figures as a rule.
+    boolean named =
+        columns.descendingMap().values().stream()
+            .limit(WIDEST)
+            .anyMatch(cells -> !cells.names(isName).isEmpty());
+    if (!named) return NONE;
     List<Integer> out = new ArrayList<>();
     Set<String> known = new HashSet<>();
     boolean some = true;
