@@ -46,6 +46,8 @@ record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) 
 
   /** Behind one another; null where these are too many. */
   static Set<String> joined(Set<String> first, Set<String> second) {
+    if (second.equals(EMPTY.whole)) return first;
+    if (first.equals(EMPTY.whole)) return second;
     if (first.size() * second.size() > MOST) return null;
     Set<String> out = new TreeSet<>();
     for (String a : first) for (String b : second) out.add(a + b);
@@ -58,9 +60,15 @@ record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) 
     for (String word : words) {
       if (word.isBlank()) return Set.of();
       if (word.length() == 1 && Character.isLetterOrDigit(word.charAt(0))) return Set.of();
-      if (words.stream().noneMatch(w -> !w.equals(word) && word.contains(w))) out.add(word);
+      if (!holdsAnother(word, words)) out.add(word);
     }
     return out;
+  }
+
+  private static boolean holdsAnother(String word, Set<String> words) {
+    for (String other : words)
+      if (other.length() < word.length() && word.contains(other)) return true;
+    return false;
   }
 
   static Set<String> better(Set<String> a, Set<String> b) {
@@ -93,6 +101,14 @@ record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) 
     private Set<String> run = Set.of("");
 
     private boolean wholly = true;
+    private final boolean coded;
+
+    /**
+     * @param coded false where names are looked for alone, which takes less time
+     */
+    Sequence(boolean coded) {
+      this.coded = coded;
+    }
 
     void letter(char c) {
       word.append(Character.toLowerCase(c));
@@ -113,6 +129,10 @@ record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) 
 
     private void join(ExpressionPart part) {
       named = ExpressionPart.better(named, part.named());
+      if (!coded) {
+        wholly = false;
+        return;
+      }
       codes = ExpressionPart.better(codes, part.codes());
       Set<String> both = part.whole() == null ? null : ExpressionPart.joined(run, part.whole());
       if (both == null) {

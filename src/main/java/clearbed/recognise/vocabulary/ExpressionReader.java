@@ -18,10 +18,15 @@ final class ExpressionReader {
   private static final int FEW = 6;
 
   private final String regex;
+  private final boolean coded;
   private int at;
 
-  ExpressionReader(String regex) {
+  /**
+   * @param coded false where names are looked for alone, which takes less time
+   */
+  ExpressionReader(String regex, boolean coded) {
     this.regex = regex;
+    this.coded = coded;
   }
 
   ExpressionPart read() throws NotPlain {
@@ -50,24 +55,28 @@ final class ExpressionReader {
     List<String> named = new ArrayList<>();
     Set<String> codes = new TreeSet<>();
     Set<String> whole = new TreeSet<>();
+    boolean none = false;
+    boolean unnamed = false;
     for (ExpressionPart part : all) {
       named.addAll(part.named());
-      codes.addAll(part.needed());
+      unnamed |= part.named().isEmpty();
+      List<String> needed = part.needed();
+      none |= needed.isEmpty();
+      if (coded && !none) codes.addAll(needed);
       if (part.whole() == null) whole = null;
       else if (whole != null) whole.addAll(part.whole());
     }
-    if (all.stream().anyMatch(p -> p.named().isEmpty())) named = List.of();
-    boolean none =
-        all.stream().anyMatch(p -> p.needed().isEmpty()) || codes.size() > ExpressionPart.MOST;
+    if (unnamed) named = List.of();
+    none |= codes.size() > ExpressionPart.MOST;
     if (whole != null && whole.size() > ExpressionPart.MOST) whole = null;
     return new ExpressionPart(named, none ? Set.of() : ExpressionPart.tellsMuch(codes), whole);
   }
 
   private ExpressionPart sequence() throws NotPlain {
-    ExpressionPart.Sequence out = new ExpressionPart.Sequence();
+    ExpressionPart.Sequence out = new ExpressionPart.Sequence(coded);
     while (more() && here() != '|' && here() != ')') {
       char letter = letter();
-      ExpressionPart part = letter == NONE ? part() : ExpressionPart.of(letter);
+      ExpressionPart part = letter == NONE ? part() : of(letter);
       char times = more() ? here() : NONE;
       if ("?*+{".indexOf(times) < 0) {
         if (letter == NONE) out.part(part);
@@ -79,6 +88,10 @@ final class ExpressionReader {
       out.part(quantified(part));
     }
     return out.all();
+  }
+
+  private ExpressionPart of(char letter) {
+    return coded ? ExpressionPart.of(letter) : ExpressionPart.UNKNOWN;
   }
 
   /** The character that the next part stands for; none where it is no character. */
@@ -156,11 +169,14 @@ final class ExpressionReader {
         at += 2;
       }
       if (kind || last == '\\' || last - c > FEW || last > 126) plain = false;
-      for (; plain && c <= last; c++) members.add(String.valueOf(Character.toLowerCase(c)));
+      for (; coded && plain && c <= last; c++)
+        members.add(String.valueOf(Character.toLowerCase(c)));
     }
     if (!more()) throw new NotPlain();
     at++;
-    return plain ? new ExpressionPart(List.of(), Set.of(), members) : ExpressionPart.UNKNOWN;
+    return coded && plain
+        ? new ExpressionPart(List.of(), Set.of(), members)
+        : ExpressionPart.UNKNOWN;
   }
 
   private ExpressionPart quantified(ExpressionPart part) throws NotPlain {

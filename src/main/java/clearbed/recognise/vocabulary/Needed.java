@@ -20,9 +20,9 @@ public record Needed(List<String> words, List<String> named) {
 
   static Needed of(String regex) {
     try {
-      ExpressionPart whole = new ExpressionReader(regex).read();
-      boolean few = whole.named().size() <= ExpressionPart.MOST;
-      return new Needed(whole.needed(), few ? whole.named() : List.of());
+      List<String> named = new ExpressionReader(regex, false).read().named();
+      if (!named.isEmpty() && named.size() <= ExpressionPart.MOST) return new Needed(named, named);
+      return new Needed(new ExpressionReader(regex, true).read().needed(), List.of());
     } catch (ExpressionReader.NotPlain e) {
       return NOTHING;
     }
