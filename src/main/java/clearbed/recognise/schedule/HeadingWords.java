@@ -5,6 +5,7 @@ import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.HeaderWords;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Taught;
@@ -59,6 +60,12 @@ public final class HeadingWords {
     return column(vocabulary, 0, "", words.trim()).role() == Header.Role.TAG;
   }
 
+  /** True of the headings of an attribute, and of those of marks. */
+  static boolean namesColumn(Vocabulary vocabulary, String words) {
+    Header.Role role = column(vocabulary, 0, "", words.trim()).role();
+    return role == Header.Role.ATTRIBUTE || role == Header.Role.TAG;
+  }
+
   /** True of "Material", "Covering" and other headings of what a tile is. */
   static boolean isOfMaterial(Vocabulary vocabulary, String words) {
     return column(vocabulary, 0, "", words.trim()).role() == Header.Role.MATERIAL;
@@ -102,13 +109,14 @@ public final class HeadingWords {
 
   /** The same where short forms are spelt out by their letters. */
   static Header.Column column(Vocabulary vocabulary, int index, String top, String bottom) {
-    Header.Column plain = plain(vocabulary, index, top, bottom);
+    List<String> cleaned = cleaned(vocabulary, top, bottom);
+    Header.Column plain = plain(vocabulary, index, top, bottom, cleaned);
     if (plain.role() != Header.Role.OTHER) return plain;
-    String upper = vocabulary.headerWords().byLetters(clean(vocabulary, top));
-    String lower = vocabulary.headerWords().byLetters(clean(vocabulary, bottom));
-    if ((upper + " " + lower).trim().equals(clean(vocabulary, (top + " " + bottom).trim())))
-      return plain;
-    Header.Column c = plain(vocabulary, index, upper, lower);
+    HeaderWords words = vocabulary.headerWords();
+    String upper = top.isEmpty() ? "" : words.byLetters(clean(vocabulary, top));
+    String lower = bottom.isEmpty() ? "" : words.byLetters(cleaned.get(cleaned.size() - 1));
+    if ((upper + " " + lower).trim().equals(cleaned.get(0))) return plain;
+    Header.Column c = plain(vocabulary, index, upper, lower, cleaned(vocabulary, upper, lower));
     if (c.role() == Header.Role.OTHER) return plain;
     Attribute fitted =
         c.attribute() == null ? null : fitting(vocabulary, c.attribute(), plain.unit());
@@ -116,22 +124,32 @@ public final class HeadingWords {
         .by(new Header.Evidence(SHORT, 1, 0, List.of()));
   }
 
-  private static Header.Column plain(Vocabulary vocabulary, int index, String top, String bottom) {
+  /** The whole heading, and the lowest part of it where there are several. */
+  private static List<String> cleaned(Vocabulary vocabulary, String top, String bottom) {
+    String full = clean(vocabulary, (top + " " + bottom).trim());
+    return top.isEmpty() || bottom.isEmpty()
+        ? List.of(full)
+        : List.of(full, clean(vocabulary, bottom));
+  }
+
+  /**
+   * @param cleaned the whole heading first
+   */
+  private static Header.Column plain(
+      Vocabulary vocabulary, int index, String top, String bottom, List<String> cleaned) {
     String text = (top + " " + bottom).trim();
+    String full = cleaned.get(0);
     Unit unit = Quantities.unitOfHeader(text);
     Taught.Word taught = vocabulary.taught().column(text, bottom);
     Attribute told = taught == null ? null : vocabulary.attribute(taught.meaning()).orElse(null);
     if (told != null)
       return new Header.Column(
           index, text, Header.Role.ATTRIBUTE, told, "", unit == null ? taught.unit() : unit);
-    String full = clean(vocabulary, text);
-    for (String candidate :
-        bottom.isEmpty() ? List.of(full) : List.of(full, clean(vocabulary, bottom))) {
+    for (String candidate : cleaned) {
       Header.Column column = exact(vocabulary, index, text, candidate, unit);
       if (column != null) return column;
     }
-    for (String candidate :
-        bottom.isEmpty() ? List.of(full) : List.of(full, clean(vocabulary, bottom))) {
+    for (String candidate : cleaned) {
       Attribute loose = loose(vocabulary, candidate);
       if (loose != null) {
         return new Header.Column(
@@ -159,7 +177,7 @@ public final class HeadingWords {
 
   private static Header.Column exact(
       Vocabulary vocabulary, int index, String text, String name, Unit unit) {
-    for (Attribute a : vocabulary.attributes()) {
+    for (Attribute a : vocabulary.mayHead(name)) {
       if (a.words().headers().matches(name))
         return new Header.Column(
             index, text, Header.Role.ATTRIBUTE, fitting(vocabulary, a, unit), "", unit);
@@ -200,7 +218,7 @@ public final class HeadingWords {
   private static Attribute loose(Vocabulary vocabulary, String name) {
     Attribute best = null;
     int longest = 3;
-    for (Attribute a : vocabulary.attributes()) {
+    for (Attribute a : vocabulary.mayHead(name)) {
       for (Phrases.Hit hit : a.words().headers().all(name)) {
         String rest = name.substring(0, hit.start()) + " " + name.substring(hit.end());
         int length = hit.end() - hit.start();

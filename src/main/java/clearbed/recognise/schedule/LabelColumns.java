@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -26,6 +27,8 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
 
   private static final Pattern EITHER = Pattern.compile("\\s*/\\s*|\\s+or\\s+");
   private static final Pattern ANY_NAME = Pattern.compile("\\p{L}[^\\d.;]{1,39}");
+
+  private static final Pattern FIGURE = Pattern.compile("\\P{L}*\\d\\P{L}*");
 
   /** The first rows tell: of long schedules the others would take time. */
   private static final int SEARCHED = 120;
@@ -45,37 +48,58 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
   static final Pattern COUNTER =
       Pattern.compile("\\p{L}?\\d{1,2}[.)]?|\\p{L}[.)]?|[-\u2013\u2014\u2022*]");
 
-  private static final class Tally {
-    final Set<String> names = new HashSet<>();
-    int known;
-    int filled;
-    int counters;
+  /**
+   * What stands in a column.
+   *
+   * @param beside cells with something beside them: what stands over several rows, or over columns,
+   *     is no name
+   */
+  private record Cells(List<Table.Cell> all, List<Table.Cell> beside) {
+    Cells() {
+      this(new ArrayList<>(), new ArrayList<>());
+    }
+
+    /** The names; empty where they are too few among the others. */
+    List<String> names(Predicate<String> isName) {
+      List<String> out = new ArrayList<>();
+      int left = beside.size();
+      for (Table.Cell cell : beside) {
+        if ((out.size() + left--) * 3 < beside.size()) return List.of();
+        String text = words(cell);
+        if (isName.test(text)) out.add(text);
+      }
+      return out.size() < FEWEST_UNDER_MARK || out.size() * 3 < beside.size() ? List.of() : out;
+    }
+
+    /** True where marks stand in it, or what counts rows. */
+    boolean count(Vocabulary vocabulary) {
+      return all.stream()
+          .map(LabelColumns::words)
+          .anyMatch(t -> COUNTER.matcher(t).matches() || CardTitle.of(t, vocabulary) != null);
+    }
   }
 
   /**
    * @param marked true where the table stands under the mark of a tile
    */
   static LabelColumns of(Table table, boolean marked, Names names, Vocabulary vocabulary) {
-    Map<Integer, Tally> tallies = new TreeMap<>();
-    Map<String, Boolean> known = new HashMap<>();
+    TreeMap<Integer, Cells> columns = new TreeMap<>();
     for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
       List<Table.Cell> own = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
       for (Table.Cell cell : own) {
-        Tally tally = tallies.computeIfAbsent(cell.column(), any -> new Tally());
-        String text = words(cell);
-        boolean title = CardTitle.of(text, vocabulary) != null;
-        if (COUNTER.matcher(text).matches() || title) tally.counters++;
-        // What stands over several rows, or over columns, is no name.
-        if (own.size() < 2 || cell.columnSpan() > 1) continue;
-        tally.filled++;
-        if (title || !known.computeIfAbsent(text, names::are)) continue;
-        tally.known++;
-        tally.names.add(text);
+        Cells cells = columns.computeIfAbsent(cell.column(), any -> new Cells());
+        cells.all().add(cell);
+        if (own.size() > 1 && cell.columnSpan() <= 1) cells.beside().add(cell);
       }
-      if (tallies.size() > MOST_COLUMNS) return NONE;
+      if (columns.size() > MOST_COLUMNS) return NONE;
     }
-    LabelColumns told = of(new TreeMap<>(tallies), marked ? FEWEST_UNDER_MARK : FEWEST);
-    return told == NONE ? underMarks(table, new TreeMap<>(tallies), vocabulary) : told;
+    Map<String, Boolean> known = new HashMap<>();
+    Predicate<String> isName =
+        words ->
+            known.computeIfAbsent(
+                words, text -> CardTitle.of(text, vocabulary) == null && names.are(text));
+    LabelColumns told = of(columns, marked ? FEWEST_UNDER_MARK : FEWEST, isName, vocabulary);
+    return told == NONE ? underMarks(table, columns, vocabulary) : told;
   }
 
   /**
@@ -83,9 +107,9 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
    * is said of other tiles, whatever the names are.
    */
   private static LabelColumns underMarks(
-      Table table, TreeMap<Integer, Tally> tallies, Vocabulary vocabulary) {
-    if (tallies.size() != 2 || tallies.lastKey() != tallies.firstKey() + 1) return NONE;
-    int first = tallies.firstKey();
+      Table table, TreeMap<Integer, Cells> columns, Vocabulary vocabulary) {
+    if (columns.size() != 2 || columns.lastKey() != columns.firstKey() + 1) return NONE;
+    int first = columns.firstKey();
     int marks = 0;
     int names = 0;
     for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), SEARCHED))) {
@@ -100,29 +124,41 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
     return cards ? new LabelColumns(List.of(first), first, first + 2, true) : NONE;
   }
 
-  private static LabelColumns of(TreeMap<Integer, Tally> tallies, int fewest) {
-    if (tallies.size() < 2) return NONE;
-    int first = tallies.firstKey();
-    int end = tallies.lastKey() + 1;
+  /** Looks for names only where they may stand: most tables have none. */
+  private static LabelColumns of(
+      TreeMap<Integer, Cells> columns,
+      int fewest,
+      Predicate<String> isName,
+      Vocabulary vocabulary) {
+    if (columns.size() < 2) return NONE;
+    int first = columns.firstKey();
+    int end = columns.lastKey() + 1;
+    // The last name has no more than that behind it, figures as a rule.
+    boolean named =
+        columns.descendingMap().values().stream()
+            .limit(WIDEST)
+            .anyMatch(cells -> !cells.names(isName).isEmpty());
+    if (!named) return NONE;
     List<Integer> out = new ArrayList<>();
     Set<String> known = new HashSet<>();
-    for (Map.Entry<Integer, Tally> e : tallies.entrySet()) {
-      Tally t = e.getValue();
-      boolean value = !out.isEmpty() && out.get(out.size() - 1) == e.getKey() - 1;
-      if (value || t.known < FEWEST_UNDER_MARK || t.known * 3 < t.filled) continue;
-      out.add(e.getKey());
-      known.addAll(t.names);
+    boolean some = true;
+    for (Map.Entry<Integer, Cells> e : columns.entrySet()) {
+      int at = e.getKey();
+      boolean value = !out.isEmpty() && out.get(out.size() - 1) == at - 1;
+      if (value) continue;
+      // Before the names nothing stands but marks and what counts.
+      boolean led = at == first || at == first + 1 && columns.get(first).count(vocabulary);
+      if (out.isEmpty() && !led) return NONE;
+      List<String> own = e.getValue().names(isName);
+      if (own.isEmpty()) continue;
+      some = !out.isEmpty() || own.size() * 5 >= e.getValue().beside().size() * 2;
+      out.add(at);
+      known.addAll(own);
     }
-    if (known.size() < fewest) return NONE;
-    Tally only = tallies.get(out.get(0));
-    if (out.size() == 1 && only.known * 5 < only.filled * 2) return NONE;
-    // Before the names nothing stands but marks and what counts.
-    Tally before = tallies.firstEntry().getValue();
-    boolean led = out.get(0) == first || out.get(0) == first + 1 && before.counters > 0;
-    if (!led) return NONE;
+    if (known.size() < fewest || !some) return NONE;
     for (int i = 0; i < out.size(); i++) {
       int next = i + 1 < out.size() ? out.get(i + 1) : end;
-      if (next - out.get(i) < 2 || tallies.subMap(out.get(i), next).size() > WIDEST) return NONE;
+      if (next - out.get(i) < 2 || columns.subMap(out.get(i), next).size() > WIDEST) return NONE;
     }
     return new LabelColumns(List.copyOf(out), first, end, false);
   }
@@ -133,7 +169,13 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
   }
 
   static String name(String text) {
-    return text.strip().replaceAll("[\\s:?.\u2026]+$", "");
+    int end = text.length();
+    while (end > 0 && isBehindName(text.charAt(end - 1))) end--;
+    return text.substring(0, end).strip();
+  }
+
+  private static boolean isBehindName(char c) {
+    return Character.isWhitespace(c) || ":?.\u2026".indexOf(c) >= 0;
   }
 
   /**
@@ -162,8 +204,8 @@ record LabelColumns(List<Integer> at, int first, int end, boolean anyName) {
   record Names(HeadingRows headings, Vocabulary vocabulary) {
     boolean are(String words) {
       if (words.isEmpty() || words.length() > LONGEST_NAME) return false;
-      if (HeadingWords.named(vocabulary, words) != null) return true;
-      return HeadingWords.isOfTags(vocabulary, words) || headings.isName(words);
+      if (FIGURE.matcher(words).matches()) return false;
+      return headings.isName(words) || HeadingWords.namesColumn(vocabulary, words);
     }
   }
 }

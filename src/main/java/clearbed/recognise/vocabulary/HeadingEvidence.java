@@ -212,18 +212,18 @@ public final class HeadingEvidence {
                 out.merge(phrases.get(at).role(), heard, HeadingEvidence::stronger);
             });
     for (Word word : heading) initials(word, heading, out);
-    families(text, out);
-    required(text, out);
+    families(text, heading, out);
+    required(text, heading, out);
     return out;
   }
 
   /** Columns that ask whether something is done are headed by sentences, more or less. */
-  private void required(String text, Map<String, Heard> out) {
-    Map<String, Double> pointed = lexicon.pointedTo(Stems.of(text));
-    boolean several = words(text).stream().filter(w -> w.weight() == 1).count() >= 2;
+  private void required(String text, List<Word> heading, Map<String, Heard> out) {
+    boolean several = heading.stream().filter(w -> w.weight() == 1).count() >= 2;
+    Map<String, Double> pointed = several ? lexicon.pointedTo(Stems.of(text)) : Map.of();
     for (Attribute a : vocabulary.attributes()) {
       if (a.kind() != Attribute.Kind.REQUIRED) continue;
-      double strength = several ? ASKED * pointed.getOrDefault(a.id(), 0.0) : 0;
+      double strength = ASKED * pointed.getOrDefault(a.id(), 0.0);
       if (a.words().requiredIn(text)) strength = 1;
       if (strength > 0)
         out.merge(a.id(), new Heard(strength, "heading", false), HeadingEvidence::stronger);
@@ -302,8 +302,8 @@ public final class HeadingEvidence {
                     HeadingEvidence::stronger));
   }
 
-  private void families(String text, Map<String, Heard> out) {
-    for (String family : familiesOf(text)) {
+  private void families(String text, List<Word> heading, Map<String, Heard> out) {
+    for (String family : familiesOf(text, heading)) {
       for (Attribute a : vocabulary.attributes()) {
         if (a.family().equals(family) && a.kind() != Attribute.Kind.REQUIRED)
           out.merge(a.id(), new Heard(FAMILY, "of " + family, false), HeadingEvidence::stronger);
@@ -317,9 +317,11 @@ public final class HeadingEvidence {
    * @param text without its unit and brackets
    */
   public Set<String> familiesOf(String text) {
+    return text.isEmpty() ? Set.of() : familiesOf(text, words(text));
+  }
+
+  private Set<String> familiesOf(String text, List<Word> heading) {
     Set<String> out = new TreeSet<>();
-    if (text.isEmpty()) return out;
-    List<Word> heading = words(text);
     families.forEach(
         (family, phrased) -> {
           boolean named =

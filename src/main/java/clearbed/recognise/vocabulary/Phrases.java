@@ -166,8 +166,11 @@ public final class Phrases {
 
   /** False where no phrase is in the text, nor in any that it is a part of by whole words. */
   public boolean mayBeIn(String text) {
-    WordsHeld.Text held = words.in(text);
-    return some == null || held.holdsAny(some);
+    return some == null || words.in(text).holdsAny(some);
+  }
+
+  boolean mayBeIn(WordsHeld.Text text) {
+    return some == null || text.holdsAny(some);
   }
 
   /** The leftmost hit, or null. */
@@ -274,9 +277,9 @@ public final class Phrases {
       Expression expression = new Expression(body);
       // What is wrong with it is to be said when it is read.
       expression.pattern();
-      List<String> named = Needed.by(body);
-      int[] needed = named.stream().mapToInt(held::number).toArray();
-      return new Phrase(expression, needed, "", 40, named);
+      Needed needed = Needed.of(body);
+      int[] words = needed.words().stream().mapToInt(held::number).toArray();
+      return new Phrase(expression, words, "", 40, needed.named());
     }
     boolean stem = phrase.endsWith("*");
     String whole = stem ? phrase.substring(0, phrase.length() - 1) : phrase;

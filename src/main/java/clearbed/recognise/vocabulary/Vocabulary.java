@@ -260,6 +260,14 @@ public final class Vocabulary {
     return out;
   }
 
+  /** The attributes whose headings may be in a text, found by one look at it. */
+  public List<Attribute> mayHead(String text) {
+    WordsHeld.Text held = wordsHeld.in(text);
+    List<Attribute> out = new ArrayList<>();
+    for (Attribute a : attributes) if (a.words().headers().mayBeIn(held)) out.add(a);
+    return out;
+  }
+
   /** The label of an attribute; its name when the vocabulary has none. */
   public String label(String id) {
     Attribute attribute = byId.get(id);

@@ -22,8 +22,8 @@ final class WordsHeld {
   private static final int SMALL = 128;
   private static final int[] NONE = {};
 
-  /** Texts kept for each thread; a power of two. */
-  private static final int KEPT = 2048;
+  /** Texts kept; a power of two. */
+  private static final int KEPT = 4096;
 
   /** In characters; of longer texts one is kept. */
   private static final int LONG = 2_000;
@@ -40,8 +40,11 @@ final class WordsHeld {
   /** By the hash of a run: numbers of words and, beside each, where in the word the run stands. */
   private final int[][] files = new int[FILES][];
 
-  /** By the hash of the text. */
-  private final ThreadLocal<Text[]> last = ThreadLocal.withInitial(() -> new Text[KEPT]);
+  /**
+   * By the hash of the text. Threads share it without a lock, as each document has threads of its
+   * own: what is kept never changes, and what one overwrites is looked at again.
+   */
+  private final Text[] last = new Text[KEPT];
 
   /**
    * The number by which a word is asked for.
@@ -96,12 +99,13 @@ final class WordsHeld {
 
   /** What a text holds. */
   Text in(String text) {
-    Text[] kept = last.get();
     int hash = text.length() > LONG ? 0 : text.hashCode();
     int at = (hash ^ hash >>> 16) & KEPT - 1;
-    Text known = kept[at];
+    Text known = last[at];
     if (known != null && known.text.equals(text)) return known;
-    return kept[at] = new Text(text, held(text.toLowerCase(Locale.ROOT).toCharArray()));
+    Text now = new Text(text, held(text.toLowerCase(Locale.ROOT).toCharArray()));
+    last[at] = now;
+    return now;
   }
 
   private long[] held(char[] letters) {
