@@ -98,16 +98,15 @@ public final class CalledCodes {
         .sorted()
         .filter(column -> column != taken && isDistinct(rows, column))
         // "GT-1 | P-1" with a table for GT-1 and one for P-1: the first is whose row it is.
-        .filter(column -> column > taken ? calling(table, below, column).isEmpty() : true)
-        .filter(column -> !isPlace(header.columns().get(column)))
+        .filter(column -> column < taken || calling(table, below, column).isEmpty())
+        .filter(column -> !isRead(header.columns().get(column)))
         .findFirst()
         .orElse(taken);
   }
 
-  private static boolean isPlace(Header.Column column) {
-    return column != null
-        && column.attribute() != null
-        && column.attribute().family().equals("location");
+  /** "Mortar" over "ANSI A118.15" marks no rows. */
+  private static boolean isRead(Header.Column column) {
+    return column != null && column.attribute() != null;
   }
 
   /** The header with the columns told whose cells are codes and call rows. */

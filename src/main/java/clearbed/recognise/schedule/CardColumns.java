@@ -38,10 +38,11 @@ final class CardColumns {
   }
 
   private CardFinder.Found found() {
-    List<Table.Row> marked = table.rows().stream().filter(this::isOfMarks).toList();
+    // "Adhesive | C1 grey | C2 grey" has classes that look like marks.
+    List<Table.Row> marked =
+        table.rows().stream().filter(row -> !isOfAttribute(row) && isOfMarks(row)).toList();
     // Rooms have numbers like marks, and a row of marks alone heads a turned schedule.
     if (marked.size() != 1
-        || isOfAttribute(marked.get(0))
         || table.rows().stream().anyMatch(row -> isOfBareMarks(row) && !isOver(row, marked.get(0))))
       return CardFinder.Found.NONE;
     List<Table.Row> named = table.rows().stream().filter(row -> name(row) != null).toList();
