@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Runs every rule of a set over every glass entry and over the set as a whole. */
@@ -82,9 +83,18 @@ public final class Checker {
           unanswered.addAll(one.unanswered);
           wholeSet.addAll(one.wholeSet);
         };
+    Map<String, OfRule> first = new HashMap<>();
+    for (Rule rule : on)
+      if (NamedAlone.FOUND_BY.contains(rule.id()))
+        first.put(rule.id(), run(rule, scene, words, NamedAlone.NONE));
+    NamedAlone alone =
+        NamedAlone.in(project, first.values().stream().flatMap(r -> r.findings.stream()).toList());
+    Function<Rule, OfRule> each =
+        rule ->
+            first.containsKey(rule.id()) ? first.get(rule.id()) : run(rule, scene, words, alone);
     // Of a long schedule the verdicts of several rules would take much memory.
-    if (few) Parallel.map(on, rule -> run(rule, scene, words)).forEach(join);
-    else on.forEach(rule -> join.accept(run(rule, scene, words)));
+    if (few) Parallel.map(on, each).forEach(join);
+    else on.forEach(rule -> join.accept(each.apply(rule)));
     ReadingAccount reading = new ReadingSummary(project, vocabulary, words, on, wholeSet).account();
     for (Rule rule : on) {
       if (!rule.id().equals(UNREAD)) continue;
@@ -124,7 +134,7 @@ public final class Checker {
     final List<ReadingAccount.WholeSet> wholeSet = new ArrayList<>(1);
   }
 
-  private OfRule run(Rule rule, SetComputation.Scene scene, UnreadWords unread) {
+  private OfRule run(Rule rule, SetComputation.Scene scene, UnreadWords unread, NamedAlone alone) {
     OfRule out = new OfRule();
     if (rule.id().equals(UNREAD)) return out;
     if (rule.expectation() instanceof Expectation.Computed c
@@ -134,7 +144,7 @@ public final class Checker {
       if (rule.ofTheSet() && !scene.project().glass().isEmpty())
         out.wholeSet.add(wholeSet(rule, out.findings.size(), unread.ofTheSet(rule).size()));
     } else {
-      new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer(), unread)
+      new RuleRun(rule, scene.project(), vocabulary, rules, scene.writer(), unread, alone)
           .run(out.findings, out.verdicts, out.calculations, out.unanswered);
     }
     return out;

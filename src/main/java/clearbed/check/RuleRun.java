@@ -41,6 +41,7 @@ final class RuleRun {
   private final Subjects subjects;
   private final OtherTile others;
   private final EntryJudge judge;
+  private final NamedAlone alone;
 
   RuleRun(
       Rule rule,
@@ -48,8 +49,10 @@ final class RuleRun {
       Vocabulary vocabulary,
       RuleSet rules,
       FindingWriter writer,
-      UnreadWords unread) {
+      UnreadWords unread,
+      NamedAlone alone) {
     this.rule = rule;
+    this.alone = alone;
     this.project = project;
     this.vocabulary = vocabulary;
     this.writer = writer;
@@ -70,7 +73,7 @@ final class RuleRun {
     Map<String, List<Entry>> failed = new LinkedHashMap<>();
     Map<String, Judgement.Failed> failures = new LinkedHashMap<>();
     boolean perRow = false;
-    Iterator<Judgement> judgements = Parallel.mapAhead(project.glass(), judge::of).iterator();
+    Iterator<Judgement> judgements = Parallel.mapAhead(project.glass(), this::of).iterator();
     for (Entry entry : project.glass()) {
       Judgement judgement = judgements.next();
       verdicts.add(judgement.verdict(rule.id(), entry.tag()));
@@ -97,6 +100,15 @@ final class RuleRun {
     }
     missing(findings, missing, perRow);
     failures.forEach((key, f) -> findings.add(failed(f, failed.get(key))));
+  }
+
+  /** Of a tile that one place alone names, what is missing is that it is not where others are. */
+  private Judgement of(Entry entry) {
+    Judgement judgement = judge.of(entry);
+    boolean blank = entry.blanks().containsKey(rule.attribute());
+    return judgement instanceof Judgement.Missing && !blank && alone.has(entry)
+        ? new Judgement.Undecided("depends on what and where the tile is: one place names it", null)
+        : judgement;
   }
 
   /** Of a long schedule, what was worked out once is worked out again if it is to be shown. */

@@ -163,4 +163,96 @@ class WaysOfSchedulesTest {
             "ADDENDUM 2\n\nQ. Is the deck part of the glass tile work?\n\nA. No, QG-1 is.\n");
     assertThat(c.documents()).noneMatch(d -> d.status() == Document.Status.UNREADABLE);
   }
+
+  private static final String BILL = "Item,Description,Qty,Unit,Rate\n";
+
+  @Test
+  void lines_over_the_items_of_a_bill_describe_their_tiles() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "bill.csv",
+            BILL
+                + ",\"Wall tiling QM1; 10 x 10 mm glass mosaic, opaque; to basin; bedded in C2TE S2 adhesive, white; pointing in RG; joints 1 mm\",,,\n"
+                + "A,over 600 mm wide,64,m2,\nB,not exceeding 600 mm wide,22,m,\n"
+                + ",\"Wall tiling QM2; ditto but 20 x 20 mm; joints 2 mm\",,,\n"
+                + "C,over 600 mm wide,18,m2,\n"
+                + ",\"Coping QS4; honed granite 300 x 30 mm; bedded in C2 adhesive\",,,\n"
+                + "D,straight,40,m,\n");
+    assertThat(c.governing("QM1", "mortar.isoClass")).contains("C2");
+    assertThat(c.governing("QM2", "tile.size")).contains("20 mm x 20 mm");
+    assertThat(c.governing("QM2", "tile.translucency")).contains("opaque");
+    assertThat(c.governing("QM2", "grout.width")).doesNotContain("1 mm");
+    assertThat(c.hasGlass("QS4")).isFalse();
+  }
+
+  @Test
+  void a_description_over_items_is_of_each_that_does_not_say_so_itself() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "bill.csv",
+            BILL
+                + ",Glass mosaic; paper-faced sheets; bedding in white C2TE S1 adhesive; joints 2 mm wide,,,\n"
+                + "A,QM1; 20 x 20 x 4 mm; opaque; to walls of Learner pool,186,m2,\n"
+                + "B,QM2; 25 x 25 x 6 mm; translucent; to columns,42,m2,\n"
+                + ",Glazed porcelain tiles; bedding in grey C2 adhesive; joints 4 mm wide,,,\n"
+                + "C,QC1; 200 x 200 x 9 mm; to floor,310,m2,\n"
+                + "D,QC2; 100 x 200 x 9 mm; to skirting,95,m,\n");
+    assertThat(c.governing("QM1", "tile.mounting")).containsExactly("paper-face");
+    assertThat(c.governing("QM2", "mortar.colour")).containsExactly("white");
+    assertThat(c.hasGlass("QC1")).isFalse();
+  }
+
+  @Test
+  void what_is_said_of_items_is_said_of_their_tiles() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "bill.csv",
+            BILL
+                + ",\"Items A and B: movement joints 8 mm wide at 4.5 m centres, filled with polysulfide.\",,,\n"
+                + "A,\"QM-01 Glass mosaic, 20 x 20 mm; to pool\",40,m2,\n"
+                + "B,\"QM-02 Glass mosaic, 25 x 25 mm; to pool\",40,m2,\n"
+                + "C,\"QM-03 Glass mosaic, 48 x 48 mm; to bar\",4,m2,\n");
+    assertThat(c.governing("QM-02", "movement.width")).containsExactly("8 mm");
+    assertThat(c.governing("QM-03", "movement.width")).isEmpty();
+  }
+
+  @Test
+  void a_section_by_its_letter_is_no_tile() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "clauses.md",
+            "# M40  Tiling - project clauses\n\n### 110A  GLASS MOSAIC, TYPE QM-A\n\n"
+                + "- Size: 20 x 20 mm.\n- Thickness: 4 mm.\n- Joint width: 2 mm.\n- Background: render.\n\n"
+                + "### 120A  QUARRY TILES, TYPE QT-A\n\n- Size: 150 x 150 x 15 mm.\n- Joint width: 8 mm.\n");
+    assertThat(c.project().entries()).extracting(Entry::tag).doesNotContain("M40");
+    assertThat(c.governing("QM-A", "grout.width")).containsExactly("2 mm");
+  }
+
+  @Test
+  void of_a_tile_that_one_line_alone_names_one_thing_is_asked() {
+    String full =
+        ",Glass mosaic,Fused,ANSI A137.2,1 x 1 in,1/4 in,Opaque,None,Paper-face,Wall,Dry,Cement board,\"ANSI A118.15, white\",ANSI A118.7,1/8 in\n";
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "tiles.csv",
+            "Mark,Material,Kind,Standard,Size,Thickness,Light,Back,Mounting,Surface,Exposure,Substrate,Mortar,Grout,Joint\n"
+                + "QG-1"
+                + full
+                + "QG-2"
+                + full
+                + "QG-3"
+                + full,
+            "notes.txt",
+            "SECTION 09 30 00 TILING\n\n2.2 GLASS TILE\n\n1. QG-1: glass mosaic.\n\n2. QG-2: glass mosaic.\n\n"
+                + "3. QG-3: glass mosaic.\n\n4. QG-9: glass accent tile, loose.\n");
+    assertThat(c.findings("unscheduled-tag"))
+        .anySatisfy(f -> assertThat(f.tags()).contains("QG-9"));
+    assertThat(c.findings("grout-width")).noneMatch(f -> f.tags().contains("QG-9"));
+    assertThat(c.findings("substrate-stated")).noneMatch(f -> f.tags().contains("QG-9"));
+  }
 }

@@ -8,6 +8,7 @@ import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +32,16 @@ final class BillHeads {
 
   private static final int LONGEST_ROOM = 40;
 
+  /** What repeats a line stands among its first parts. */
+  private static final int MOST_PARTS = 4;
+
   /** "To walls, Spa 1.11": the surface, then the room. */
   private static final Pattern PLACED =
       Pattern.compile("(?:to|on|in|at)\\s+[^,;]{3,40}[,;]\\s+", Pattern.CASE_INSENSITIVE);
+
+  /** One to three words that join nothing to others. */
+  private static final Pattern OF_WORK =
+      Pattern.compile("(?!.*\\b(?:in|at|of|to|for|and|with)\\b)\\p{L}+(?: \\p{L}+){0,2}");
 
   private static final Pattern STOP = Pattern.compile("[,;]\\s+");
 
@@ -69,9 +77,27 @@ final class BillHeads {
     if (filled.size() != 1) return "";
     String text = PlainText.line(filled.get(0).text()).strip();
     LimitFinder.TagsAt first = LimitFinder.firstTags(text, vocabulary);
-    if (first == null || first.start() > 0 || first.tags().size() != 1) return "";
+    if (first == null || first.tags().size() != 1) return "";
+    // "Wall tiling GM1; ..." calls the work before its mark.
+    String before = text.substring(0, first.start()).strip();
+    boolean ends = first.end() < text.length() && ";:,".indexOf(text.charAt(first.end())) >= 0;
+    boolean opens = before.isEmpty() || ends && OF_WORK.matcher(before).matches();
+    if (!opens) return "";
     String behind = text.substring(first.end()).strip();
     return behind.split("\\s+").length >= FEWEST_WORDS ? first.tags().get(0) : "";
+  }
+
+  /** "Wall tiling GM2; ditto but 20 x 20 mm": the rest is as in the line before. */
+  boolean repeats(Table.Row row) {
+    String text =
+        row.cells().stream()
+            .map(c -> PlainText.line(c.text()).strip())
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    for (String part : STOP.split(text, MOST_PARTS))
+      for (Phrases.Hit hit : vocabulary.list("ditto").all(part)) if (hit.start() == 0) return true;
+    return false;
   }
 
   /** What an item states of its tile, with the room that its words name. */

@@ -23,6 +23,11 @@ record CardTitle(String mark, String rest) {
       Pattern.compile(
           "^(?:(?:\\d{1,2}(?:\\.\\d{1,2})*\\.?|\\p{Lu}[.)])\\s+)?(?:(\\p{L}{3,14}) (?:(?i:no)\\.? ?)?(?=\\S*\\d))?");
 
+  /** As British sections of work are coded. */
+  private static final Pattern SECTION = Pattern.compile("\\p{Lu}\\d{2}");
+
+  private static final Pattern WORK = Pattern.compile("\\btiling\\b", Pattern.CASE_INSENSITIVE);
+
   private static final Pattern WORD = Pattern.compile("\\S+(?: (?=\\d)\\S+)?");
   private static final Pattern LOOSE =
       Pattern.compile("^[\\s|:,;\u2013\u2014(-]+|[\\s)|:;,\u2013\u2014-]+$");
@@ -55,7 +60,9 @@ record CardTitle(String mark, String rest) {
       String mark = plain.substring(start, end).replaceAll("[:,;.\u2013\u2014-]+$", "");
       // "A118.15 mortar" opens with a standard.
       boolean cited = Citations.find(plain).stream().anyMatch(c -> c.start() <= start);
-      if (!cited && Tags.isMark(mark)) return of(plain, start, start + mark.length());
+      if (cited || !Tags.isMark(mark)) continue;
+      CardTitle title = of(plain, start, start + mark.length());
+      return isSection(title, vocabulary) ? null : title;
     }
     return null;
   }
@@ -63,6 +70,13 @@ record CardTitle(String mark, String rest) {
   private static CardTitle of(String plain, int start, int end) {
     String rest = LOOSE.matcher(plain.substring(end)).replaceAll("");
     return new CardTitle(plain.substring(start, end), rest);
+  }
+
+  /** "M40 Tiling" is the title of a section. */
+  private static boolean isSection(CardTitle title, Vocabulary vocabulary) {
+    return SECTION.matcher(title.mark()).matches()
+        && WORK.matcher(title.rest()).find()
+        && vocabulary.role(title.mark(), "").isPresent();
   }
 
   boolean isAlone() {

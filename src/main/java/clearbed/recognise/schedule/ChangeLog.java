@@ -61,8 +61,19 @@ public final class ChangeLog {
           rows.add(ScheduleRow.told(last, kind, glassTest.of(kind), table.origin(cell)));
       }
       change(table, row, columns, out);
+      beside(table, row, out);
     }
     return new PropertySheet.Sheet(out, rows);
+  }
+
+  /** "GT-3 and GT-5 are glass tile." below the changes is one of none. */
+  private static void beside(Table table, Table.Row row, List<Paragraph> out) {
+    List<Table.Cell> own = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
+    if (own.size() != 1) return;
+    String words = own.get(0).text().strip();
+    out.add(
+        new Paragraph(
+            table.origin(own.get(0)).withText(words), "", 0, -1, words, Paragraph.Region.NOTE));
   }
 
   private void change(Table table, Table.Row row, Columns columns, List<Paragraph> out) {

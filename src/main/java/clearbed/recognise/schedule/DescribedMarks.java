@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Cells that have the mark of a finish over what it is, as room schedules write them: "GT-5" over
@@ -21,6 +23,10 @@ public final class DescribedMarks {
   /** The first rows tell: of long schedules the others would take time. */
   private static final int SEARCHED = 120;
 
+  /** "GLT1 - glass mosaic". */
+  private static final Pattern NAMED =
+      Pattern.compile("(\\S{2,9})\\s*(?:[:,]|\\s[-\u2013\u2014])\\s+(?=\\p{L})");
+
   private static final String HEADING = "Description";
 
   private DescribedMarks() {}
@@ -28,7 +34,6 @@ public final class DescribedMarks {
   /** What stands in the cells of a column. */
   private static final class Tally {
     int described;
-    int bare;
     int others;
   }
 
@@ -42,8 +47,7 @@ public final class DescribedMarks {
         if (!cell.hasOwnWords()) continue;
         Tally tally = tallies.computeIfAbsent(cell.column(), any -> new Tally());
         if (mark(cell, vocabulary) != null) tally.described++;
-        else if (Tags.isMark(cell.text().strip(), vocabulary)) tally.bare++;
-        else tally.others++;
+        else if (opening(cell.text().strip(), vocabulary) == null) tally.others++;
       }
     for (Table.Row row : table.rows())
       for (Table.Cell cell : row.cells()) end = Math.max(end, cell.column() + cell.columnSpan());
@@ -65,9 +69,20 @@ public final class DescribedMarks {
       List<Table.Cell> cells = new ArrayList<>();
       Table.Cell behind = null;
       for (Table.Cell cell : row.cells()) {
-        String mark = cell.column() == column && cell.hasOwnWords() ? mark(cell, vocabulary) : null;
+        String text = cell.text().strip();
+        boolean own = cell.column() == column && cell.hasOwnWords();
+        String mark = own ? opening(text, vocabulary) : null;
+        if (mark != null && mark.length() == text.length()) mark = null;
         cells.add(mark == null ? cell : cell.withText(mark));
-        if (mark != null) behind = behind(cell, end, cell.text().strip().substring(mark.length()));
+        if (mark != null)
+          behind =
+              behind(
+                  cell,
+                  end,
+                  cell.text()
+                      .strip()
+                      .substring(mark.length())
+                      .replaceFirst("^\\s*[-:,\u2013\u2014]\\s+", ""));
         else if (!headed && cell.column() == column && cell.hasOwnWords())
           behind = behind(cell, end, HEADING);
       }
@@ -85,12 +100,18 @@ public final class DescribedMarks {
     return new Table.Cell(column, 1, false, words.strip(), "", cell.firstRow(), cell.page());
   }
 
-  /** The mark that is the first line of a cell with more lines; null where there is none. */
+  /** The mark that a cell with lines below it opens with; null where there is none. */
   private static String mark(Table.Cell cell, Vocabulary vocabulary) {
     String text = cell.text().strip();
+    return text.indexOf('\n') < 0 ? null : opening(text, vocabulary);
+  }
+
+  /** The mark that a first line is, or opens with; null where it does not. */
+  private static String opening(String text, Vocabulary vocabulary) {
     int line = text.indexOf('\n');
-    if (line < 0) return null;
-    String first = text.substring(0, line).strip();
-    return !text.substring(line).isBlank() && Tags.isMark(first, vocabulary) ? first : null;
+    String first = line < 0 ? text : text.substring(0, line).strip();
+    if (Tags.isMark(first, vocabulary)) return first;
+    Matcher named = NAMED.matcher(first);
+    return named.lookingAt() && Tags.isMark(named.group(1), vocabulary) ? named.group(1) : null;
   }
 }

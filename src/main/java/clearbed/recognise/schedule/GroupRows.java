@@ -65,6 +65,11 @@ final class GroupRows {
     this.terms = new TermReader(vocabulary);
   }
 
+  /** What a description over items says of each that does not say so itself. */
+  Group describing(List<Statement> statements) {
+    return new Group(List.copyOf(statements), false, terms);
+  }
+
   /**
    * @param origin of the row
    */

@@ -350,6 +350,12 @@ public final class RowReader {
     return cell;
   }
 
+  /** What a line over the items of a bill says of the tile of each. */
+  List<Statement> described(String text, Origin origin) {
+    Header.Column none = new Header.Column(-1, "", Header.Role.MATERIAL, null, "", null);
+    return find(origin, PlainText.line(text).strip(), none, Context.running("", Set.of(), true));
+  }
+
   /** The row with every ditto mark outside the tag column replaced by what it repeats. */
   Table.Row repeated(Table.Row row, Table.Row above, int tagColumn) {
     if (above == null || row.cells().stream().noneMatch(c -> ditto(c) || behindDitto(c) != null))

@@ -20,6 +20,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -43,6 +44,17 @@ final class ScheduleWalk {
 
   /** Number, mark, description and what is counted. */
   private static final int COLUMNS_OF_A_BILL = 4;
+
+  private static final String BETWEEN_ITEMS = ",? and |, | & ";
+
+  private static final Pattern OF_ITEMS =
+      Pattern.compile(
+          "(?i:items?) ((?:[A-Z]|\\d{1,3})(?:(?:" + BETWEEN_ITEMS + ")(?:[A-Z]|\\d{1,3}))*):\\s+");
+
+  private static final Pattern PARTED = Pattern.compile(";\\s+");
+
+  /** Fewer parts describe no work. */
+  private static final int PARTS = 3;
 
   private static final int LONGEST_NAME = 30;
 
@@ -107,6 +119,9 @@ final class ScheduleWalk {
   private boolean counts;
 
   private final BillHeads heads;
+
+  /** The tiles of such rows, by their numbers. */
+  private final Map<String, List<String>> marksOfItems = new HashMap<>();
 
   /** True where lines without a number describe the tiles of the counted items below them. */
   private boolean headed;
@@ -180,8 +195,23 @@ final class ScheduleWalk {
       }
       lastRow = row.number();
     }
+    notes.replaceAll(this::ofItems);
     return new ScheduleFinder.Result(
         rows, rooms, notes, FigureGaps.shortened(gaps), schedule, List.of(ledger));
+  }
+
+  /** "Items A and B: movement joints ..." is said of the tiles of these items. */
+  private Paragraph ofItems(Paragraph note) {
+    Matcher m = OF_ITEMS.matcher(note.text());
+    if (marksOfItems.isEmpty() || !m.lookingAt()) return note;
+    List<String> marks = new ArrayList<>();
+    for (String number : m.group(1).split(BETWEEN_ITEMS)) {
+      List<String> of = marksOfItems.get(number.strip());
+      if (of == null) return note;
+      marks.addAll(of);
+    }
+    String words = String.join(", ", marks) + ": " + note.text().substring(m.end());
+    return Paragraph.body(note.origin(), words);
   }
 
   /** Names of what cards say, which head the columns. */
@@ -417,6 +447,12 @@ final class ScheduleWalk {
   /** A row with one text: a group heading between rows, or a note below them. */
   private void aside(Table.Row row, Table.Cell cell) {
     String text = cell.text().trim();
+    if (counts && isDescription(text)) {
+      group = PlainText.line(text).strip();
+      Origin origin = table.origin(cell);
+      groupSays = means.groupRows.describing(rowReader.described(text, origin));
+      return;
+    }
     boolean noteLike =
         text.length() > 45
             || text.endsWith(".")
@@ -427,6 +463,12 @@ final class ScheduleWalk {
       group = text;
       groupSays = means.groupRows.of(text, table.origin(cell));
     }
+  }
+
+  /** "Glass mosaic; paper-faced sheets; bedding in white C2TE; ..." over the items of a bill. */
+  private boolean isDescription(String text) {
+    String[] parts = PARTED.split(PlainText.line(text));
+    return parts.length >= PARTS && means.known(parts[0]).result().decided();
   }
 
   private void note(Table.Cell cell) {
@@ -505,12 +547,16 @@ final class ScheduleWalk {
     if (passedOver(row)) return;
     String material = rowReader.material(header, row, tagColumn);
     RowGlass.Result glass = rowGlass.of(header, row, mark, material, List.of());
+    boolean repeats = head != null && !glass.decided() && heads.repeats(row);
+    if (repeats) glass = new RowGlass.Result(head.glass(), head.decided(), head.evidence());
     boolean read = glass.is() || !glass.decided();
     Origin origin = table.origin(row.cells().get(0)).withText(mark);
     if (!read) ledger.setAside(row, "not glass tile: " + glass.evidence());
     ledger.tags(List.of(mark));
     groupSays = GroupRows.Group.NOTHING;
     List<Statement> said = read ? statements(row, header, tagColumn, null) : List.of();
+    if (read && repeats)
+      said = packer.pack(means.groupRows.describing(head.statements()).with(said));
     head =
         new ScheduleRow(
             mark, true, glass.is(), glass.decided(), glass.evidence(), origin, said, Map.of());
@@ -580,6 +626,7 @@ final class ScheduleWalk {
             : List.of(named.isEmpty() ? shortened(material) : named);
     if (!read) ledger.setAside(written, "not glass tile: " + glass.evidence());
     ledger.tags(tags);
+    if (item) marksOfItems.put(PlainText.line(tagCell.text()).strip(), tags);
     List<Statement> statements = read ? statements(row, glass.decided(), written) : List.of();
     Map<String, Origin> blanks = read ? blanks(row) : Map.of();
     for (String tag : tags) {

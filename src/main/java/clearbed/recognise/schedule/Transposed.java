@@ -37,6 +37,10 @@ final class Transposed {
       for (Table.Cell cell : row.cells()) {
         if (cell.column() > WIDEST) return null;
         columns.computeIfAbsent(cell.column(), c -> new ArrayList<>()).add(turned(row, cell));
+        // A value that runs over several tiles is that of each.
+        int end = isNamed(row, cell) ? Math.min(cell.column() + cell.columnSpan(), WIDEST) : 0;
+        for (int column = cell.column() + 1; column < end; column++)
+          columns.computeIfAbsent(column, c -> new ArrayList<>()).add(continued(row, cell));
       }
     }
     List<Table.Row> rows = new ArrayList<>();
@@ -130,6 +134,17 @@ final class Transposed {
         .mapToInt(Table.Cell::column)
         .min()
         .orElse(0);
+  }
+
+  /** True of a value: the name of what it is stands before it. */
+  private static boolean isNamed(Table.Row row, Table.Cell cell) {
+    return row.cells().stream().anyMatch(c -> c.column() < cell.column() && c.hasOwnWords());
+  }
+
+  private static Table.Cell continued(Table.Row row, Table.Cell cell) {
+    Table.Cell first = turned(row, cell);
+    return new Table.Cell(
+        first.column(), 1, true, first.text(), "", first.firstRow(), first.page());
   }
 
   private static Table.Cell turned(Table.Row row, Table.Cell cell) {
