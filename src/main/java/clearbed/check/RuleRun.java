@@ -102,11 +102,15 @@ final class RuleRun {
     failures.forEach((key, f) -> findings.add(failed(f, failed.get(key))));
   }
 
-  /** Of a tile that one place alone names, what is missing is that it is not where others are. */
+  /**
+   * Of a tile that one place alone names, what is missing is that it is not where others are. What
+   * is asked of all tile work is asked of it, too.
+   */
   private Judgement of(Entry entry) {
     Judgement judgement = judge.of(entry);
     boolean blank = entry.blanks().containsKey(rule.attribute());
-    return judgement instanceof Judgement.Missing && !blank && alone.has(entry)
+    boolean own = !rule.attribute().startsWith("process.") && !blank;
+    return own && judgement instanceof Judgement.Missing && alone.has(entry)
         ? new Judgement.Undecided("depends on what and where the tile is: one place names it", null)
         : judgement;
   }
