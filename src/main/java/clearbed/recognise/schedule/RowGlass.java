@@ -35,7 +35,7 @@ final class RowGlass {
   }
 
   Result of(Header header, Table.Row row, String tag, String material, List<String> over) {
-    String standard = means.rowReader.tileStandard(header, row);
+    String standard = means.rowWords.tileStandard(header, row);
     ScheduleFinder.Material known = means.known(material);
     GlassTest.Result own = known.result();
     // "Items that are not glass tile" stands over glass of other kinds.

@@ -81,6 +81,7 @@ public final class ScheduleFinder {
 
   final Vocabulary vocabulary;
   final RowReader rowReader;
+  final RowWords rowWords;
   private final StatementFinder finder;
   private final GlassTest glassTest;
 
@@ -106,6 +107,7 @@ public final class ScheduleFinder {
     JointEvidence evidence = new JointEvidence(vocabulary, spans);
     this.headingRows = new HeadingRows(vocabulary, evidence);
     this.rowReader = new RowReader(vocabulary, finder, evidence.shorts());
+    this.rowWords = new RowWords(vocabulary);
     this.finder = finder;
     this.glassTest = new GlassTest(vocabulary);
     this.cards = new CardFinder(vocabulary, headingRows);

@@ -56,16 +56,11 @@ final class ScheduleWalk {
   /** Fewer parts describe no work. */
   private static final int PARTS = 3;
 
-  private static final int LONGEST_NAME = 30;
-
   /** A title that is longer may be a note as well, in characters. */
   private static final int LONGEST_NAMELESS = 50;
 
   private static final int LONGEST_TITLE = 100;
   private static final Pattern SENTENCE = Pattern.compile("[;.](?:\\s|$)");
-
-  private static final Pattern MARKED =
-      Pattern.compile("\\s*" + Tags.MARK + "\\s*(?:[:\u2013\u2014]|-(?=\\s))\\s*\\p{L}{3,}");
 
   private static final Pattern SECTION =
       Pattern.compile("(?:(?i:division|section) )?\\d\\d[ -]?\\d\\d[ -]?\\d\\d(?:\\.\\d\\d)?");
@@ -251,7 +246,7 @@ final class ScheduleWalk {
     groupSays = GroupRows.Group.NOTHING;
     previous = null;
     schedule = true;
-    int taken = tagColumn(found, all, at + found.rows());
+    int taken = new MarkColumn(means, table).of(found, all, at + found.rows());
     tagColumn = codes.marks(table, below(all, from), found, taken);
     if (tagColumn != taken) header = header.marked(tagColumn, taken);
     header = codes.calling(table, below(all, from), header, tagColumn);
@@ -286,80 +281,6 @@ final class ScheduleWalk {
 
   private static List<Table.Row> below(List<Table.Row> all, int from) {
     return all.subList(Math.min(from, all.size()), all.size());
-  }
-
-  private int tagColumn(Header found, List<Table.Row> all, int from) {
-    List<Header.Column> told = found.all(Header.Role.TAG);
-    int only = told.size() == 1 ? told.get(0).index() : -1;
-    if (only >= 0 && !isRunningNumber(all, from, only))
-      return describedBehindMarks(all, from, only) ? -1 : only;
-    int best = -1;
-    long most = 0;
-    for (Header.Column column : found.columns().values()) {
-      boolean named =
-          vocabulary
-              .list("schedule.tag")
-              .matches(
-                  column.text().toLowerCase(java.util.Locale.ROOT).replaceAll("[.:#]", "").trim());
-      if (column.role() == Header.Role.SURFACE
-          || column.role() == Header.Role.FORMER
-          || column.role() == Header.Role.UNASKED
-          || (column.role() == Header.Role.ATTRIBUTE && !named)) continue;
-      long tags =
-          all.stream()
-              .skip(from)
-              .limit(60)
-              .filter(
-                  r -> r.at(column.index()) != null && means.areTags(r.at(column.index()).text()))
-              .count();
-      long score = tags * 2 + (named ? 1 : 0);
-      if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
-        best = column.index();
-        most = score;
-      }
-    }
-    if (best >= 0 && describedBehindMarks(all, from, best)) return -1;
-    if (best < 0 && only >= 0) return only;
-    return best < 0 && table.turned() ? names(all, from) : best;
-  }
-
-  /** "TILE-3: glass mosaic, 1 x 1": mark and description in one cell, row after row. */
-  private static boolean describedBehindMarks(List<Table.Row> all, int from, int column) {
-    int marked = 0;
-    int others = 0;
-    for (Table.Row row : below(all, from)) {
-      Table.Cell cell = row.at(column);
-      if (cell == null || cell.continued() || cell.text().isBlank()) continue;
-      if (MARKED.matcher(PlainText.line(cell.text())).lookingAt()) marked++;
-      else others++;
-    }
-    return marked >= 2 && marked > others;
-  }
-
-  /** "1", "2", "3": the number of a line, and a mark only where no other column has one. */
-  private static boolean isRunningNumber(List<Table.Row> all, int from, int column) {
-    int next = 1;
-    for (Table.Row row : below(all, from)) {
-      Table.Cell cell = row.at(column);
-      if (cell == null || cell.text().isBlank()) continue;
-      if (!cell.text().strip().equals(Integer.toString(next++))) return false;
-    }
-    return next > 1;
-  }
-
-  /** Turned round, a table begins with what its tiles are called. */
-  private static int names(List<Table.Row> all, int from) {
-    int first =
-        all.get(from - 1).cells().isEmpty() ? -1 : all.get(from - 1).cells().get(0).column();
-    long named =
-        all.stream()
-            .skip(from)
-            .map(r -> r.at(first))
-            .filter(c -> c != null && !c.text().isBlank() && c.text().length() <= LONGEST_NAME)
-            .map(Table.Cell::text)
-            .distinct()
-            .count();
-    return first >= 0 && named > 0 && named == all.size() - from ? first : -1;
   }
 
   private void row(Table.Row row) {
@@ -477,8 +398,8 @@ final class ScheduleWalk {
   }
 
   private boolean roomRow(Table.Row row) {
-    String room = rowReader.room(header, row);
-    String exposure = rowReader.exposure(header, row);
+    String room = means.rowWords.room(header, row);
+    String exposure = means.rowWords.exposure(header, row);
     boolean any = false;
     for (Header.Column column : header.all(Header.Role.SURFACE)) {
       Table.Cell cell = row.at(column.index());
@@ -545,7 +466,7 @@ final class ScheduleWalk {
   /** A line that describes a tile by its mark, over the items that say where it goes. */
   private void head(Table.Row row, String mark) {
     if (passedOver(row)) return;
-    String material = rowReader.material(header, row, tagColumn);
+    String material = means.rowWords.material(header, row, tagColumn);
     RowGlass.Result glass = rowGlass.of(header, row, mark, material, List.of());
     boolean repeats = head != null && !glass.decided() && heads.repeats(row);
     if (repeats) glass = new RowGlass.Result(head.glass(), head.decided(), head.evidence());
@@ -583,7 +504,7 @@ final class ScheduleWalk {
     if (head != null && item(written)) return;
     Table.Row row = rowReader.repeated(written, previous, tagColumn);
     Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
-    String material = rowReader.material(header, row, tagColumn);
+    String material = means.rowWords.material(header, row, tagColumn);
     String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
     RowGlass.Result glass =
         rowGlass.of(header, row, mark, material, List.of(group, title, sheet(), heading()));
