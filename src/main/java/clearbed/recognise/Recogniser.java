@@ -445,12 +445,11 @@ public final class Recogniser {
     Table unexplained(Table t) {
       List<Table.Row> legend = lessons.explained(t);
       if (legend.isEmpty()) return t;
+      // Read as the other rows are that are no schedule's: as words.
       for (Table.Row row : legend)
-        for (Table.Cell cell : row.cells()) {
-          if (!cell.hasOwnWords()) continue;
-          accounting.cells(Account.Tally.NONE.plus(Fate.CONTEXT));
-          accounting.cell(new Account.Ending(t.origin(cell), cell.text(), Fate.CONTEXT, ""));
-        }
+        for (Table.Cell cell : row.cells())
+          if (cell.hasOwnWords())
+            accounting.sentence(t.origin(cell), cell.text(), Fate.CONTEXT, "");
       return t.withRows(t.rows().stream().filter(row -> !legend.contains(row)).toList());
     }
 

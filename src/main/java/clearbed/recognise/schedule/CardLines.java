@@ -83,6 +83,10 @@ public final class CardLines {
   private final LabelColumns.Names names;
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;
+
+  /** False where no line can be the title of a card: most texts have none. */
+  private final boolean titled;
+
   private final List<Line> lines;
 
   private CardLines(List<Block> blocks, LabelColumns.Names names, Vocabulary vocabulary) {
@@ -90,6 +94,7 @@ public final class CardLines {
     this.names = names;
     this.vocabulary = vocabulary;
     this.glassTest = new GlassTest(vocabulary);
+    this.titled = blocks.stream().anyMatch(this::isTitle);
     this.lines = blocks.stream().map(this::line).toList();
   }
 
@@ -145,6 +150,12 @@ public final class CardLines {
             && !p.origin().page().equals(((Paragraph) blocks.get(i - 1)).origin().page());
   }
 
+  private boolean isTitle(Block block) {
+    if (!(block instanceof Paragraph p) || p.region() != Paragraph.Region.BODY) return false;
+    String text = PlainText.line(p.text()).strip();
+    return text.length() <= LONGEST_TITLE && CardTitle.of(text, vocabulary) != null;
+  }
+
   private Line line(Block block) {
     if (!(block instanceof Paragraph p)) return OTHER;
     String text = PlainText.line(p.text()).strip();
@@ -161,7 +172,7 @@ public final class CardLines {
       return new Line(Kind.NAMED, named.group(1), named.group(2).strip(), led, false);
     }
     if (text.length() > LONGEST_BETWEEN || text.endsWith(".")) return OTHER;
-    Line bare = p.label().isBlank() && p.listLevel() < 0 ? bare(text) : null;
+    Line bare = titled && p.label().isBlank() && p.listLevel() < 0 ? bare(text) : null;
     return bare == null ? new Line(Kind.BETWEEN, text) : bare;
   }
 

@@ -42,6 +42,9 @@ public final class DescribedMarks {
     Map<Integer, Tally> tallies = new LinkedHashMap<>();
     int end = 0;
     List<Table.Row> first = table.rows().subList(0, Math.min(table.rows().size(), SEARCHED));
+    // Most tables have no cell of several lines.
+    if (first.stream().flatMap(row -> row.cells().stream()).noneMatch(DescribedMarks::hasLines))
+      return table;
     for (Table.Row row : first)
       for (Table.Cell cell : row.cells()) {
         if (!cell.hasOwnWords()) continue;
@@ -59,6 +62,10 @@ public final class DescribedMarks {
             .map(Map.Entry::getKey)
             .toList();
     return columns.size() == 1 ? parted(table, columns.get(0), end, vocabulary) : table;
+  }
+
+  private static boolean hasLines(Table.Cell cell) {
+    return cell.text().indexOf('\n') > 0;
   }
 
   private static Table parted(Table table, int column, int end, Vocabulary vocabulary) {

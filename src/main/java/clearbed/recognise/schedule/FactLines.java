@@ -46,9 +46,11 @@ final class FactLines {
 
   private CardFinder.Found found() {
     Set<Integer> columns = new TreeSet<>();
-    for (Table.Row row : table.rows())
+    for (Table.Row row : table.rows()) {
       for (Table.Cell cell : row.cells()) if (cell.hasOwnWords()) columns.add(cell.column());
-    if (columns.size() < 3 || columns.size() > WIDEST) return CardFinder.Found.NONE;
+      if (columns.size() > WIDEST) return CardFinder.Found.NONE;
+    }
+    if (columns.size() < 3) return CardFinder.Found.NONE;
     List<Integer> at = new ArrayList<>(columns);
     return isOfFacts(at.get(0), at.get(1))
         ? found(at.get(0), at.get(1), at.subList(2, at.size()))
