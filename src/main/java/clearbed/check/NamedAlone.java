@@ -39,7 +39,8 @@ record NamedAlone(Set<String> tags) {
     List<Integer> said = others.stream().limit(LOOKED_AT).map(NamedAlone::said).sorted().toList();
     int usual = said.get(said.size() / 2);
     if (usual < SAID_OF_OTHERS) return NONE;
-    for (Entry e : project.glass()) if (said(e) * LESS > usual) tags.remove(e.tag());
+    for (Entry e : project.glass())
+      if (tags.contains(e.tag()) && said(e) * LESS > usual) tags.remove(e.tag());
     return tags.isEmpty() ? NONE : new NamedAlone(Set.copyOf(tags));
   }
 

@@ -197,9 +197,7 @@ final class CalledNotes {
 
   /** "GT-5" over what the tile is. */
   private static String firstLine(Table.Cell cell) {
-    String text = cell.text().strip();
-    int line = text.indexOf('\n');
-    return PlainText.line(line < 0 ? text : text.substring(0, line)).strip();
+    return PlainText.line(cell.firstLine()).strip();
   }
 
   /** The first cell of a row that is a mark and no number of a note, or null. */

@@ -108,6 +108,13 @@ public record Table(
       return !continued && !text.isBlank();
     }
 
+    /** The words up to the first line break, which may be all of them. */
+    public String firstLine() {
+      String words = text.strip();
+      int line = words.indexOf('\n');
+      return line < 0 ? words : words.substring(0, line).strip();
+    }
+
     public Cell withText(String words) {
       return new Cell(column, columnSpan, continued, words, remark, firstRow, page);
     }

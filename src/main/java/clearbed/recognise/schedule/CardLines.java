@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -84,9 +85,6 @@ public final class CardLines {
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;
 
-  /** False where no line can be the title of a card: most texts have none. */
-  private final boolean titled;
-
   private final List<Line> lines;
 
   private CardLines(List<Block> blocks, LabelColumns.Names names, Vocabulary vocabulary) {
@@ -94,8 +92,11 @@ public final class CardLines {
     this.names = names;
     this.vocabulary = vocabulary;
     this.glassTest = new GlassTest(vocabulary);
-    this.titled = blocks.stream().anyMatch(this::isTitle);
-    this.lines = blocks.stream().map(this::line).toList();
+    this.lines = new ArrayList<>();
+    List<CardTitle> titles = new ArrayList<>();
+    for (Block block : blocks) titles.add(title(block));
+    boolean titled = titles.stream().anyMatch(Objects::nonNull);
+    for (int i = 0; i < blocks.size(); i++) lines.add(line(blocks.get(i), titles.get(i), titled));
   }
 
   /** The runs of paragraphs that may be cards, by the index of their first block. */
@@ -114,8 +115,8 @@ public final class CardLines {
       boolean led = named.stream().filter(Line::led).count() * 2 >= named.size();
       boolean parted = card.stream().anyMatch(line -> line.kind() == Kind.BETWEEN);
       boolean whole = end == lines.size() || kind(end) == Kind.TITLE || isHeading(end);
-      // What a title and its lines say by colons alone is read as a section is.
       boolean bare = known >= FEWEST_BARE && isBare(named) && areOfFinishes(card);
+      // What a title and its lines say by colons alone is read as a section is.
       if (known >= FEWEST && whole && (led || parted || bare))
         out.put(i, new Run(i, end, table(i, end, bare)));
       i = end - 1;
@@ -150,19 +151,23 @@ public final class CardLines {
             && !p.origin().page().equals(((Paragraph) blocks.get(i - 1)).origin().page());
   }
 
-  private boolean isTitle(Block block) {
-    if (!(block instanceof Paragraph p) || p.region() != Paragraph.Region.BODY) return false;
+  /** What the words of a block are as the title of a card; null where they are none. */
+  private CardTitle title(Block block) {
+    if (!(block instanceof Paragraph p) || p.region() != Paragraph.Region.BODY) return null;
     String text = PlainText.line(p.text()).strip();
-    return text.length() <= LONGEST_TITLE && CardTitle.of(text, vocabulary) != null;
+    boolean title = text.length() <= LONGEST_TITLE && !text.endsWith(".") && !text.endsWith(":");
+    return title ? CardTitle.of(text, vocabulary) : null;
   }
 
-  private Line line(Block block) {
+  /**
+   * @param mark with its words where the block may be the title of a card; else null
+   * @param titled false where no block may be one: most texts have none
+   */
+  private Line line(Block block, CardTitle mark, boolean titled) {
     if (!(block instanceof Paragraph p)) return OTHER;
     String text = PlainText.line(p.text()).strip();
     if (p.region() != Paragraph.Region.BODY || text.isEmpty()) return OTHER;
     boolean counted = !BULLET.matcher(p.label().strip()).matches();
-    boolean title = text.length() <= LONGEST_TITLE && !text.endsWith(".") && !text.endsWith(":");
-    CardTitle mark = title ? CardTitle.of(text, vocabulary) : null;
     if (mark != null && (text.startsWith(mark.mark()) || bare(text) == null))
       return new Line(Kind.TITLE, text);
     Matcher named = NAMED.matcher(text);

@@ -23,10 +23,10 @@ import java.util.regex.Pattern;
 
 /** What a cell of a schedule says, whatever it stands under. */
 final class CellStatements {
-  /** Type, grade, class or use in the words of ASTM C920, whatever the column is called. */
   private static final Pattern BARE_WIDTH =
       Pattern.compile("(?<![\\w./,-])(\\d{1,2}(?:[.,]\\d)?|\\d/\\d{1,2}) (wide|joints?)\\b");
 
+  /** Type, grade, class or use in the words of ASTM C920, whatever the column is called. */
   private static final Pattern DESIGNATION =
       Pattern.compile(
           "(?:(?:type [SM]|grade (?:NS|P)|class \\d{2,3}(?:/\\d{2})?|use (?:NT|T|I|M|G|A|O)),?\\s*)+",

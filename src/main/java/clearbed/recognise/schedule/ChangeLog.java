@@ -144,10 +144,9 @@ public final class ChangeLog {
 
   /** "GT-1", also over "Glass mosaic"; null where no mark opens the cell. */
   private Marked marked(Table.Cell cell) {
-    String[] lines = cell.text().strip().split("\n", 2);
-    String first = lines[0].strip();
+    String first = cell.firstLine();
     if (!Tags.isMark(first, vocabulary)) return null;
-    return new Marked(first, lines.length > 1 ? PlainText.line(lines[1]).strip() : "");
+    return new Marked(first, PlainText.line(cell.text().strip().substring(first.length())).strip());
   }
 
   private static String text(Table.Row row, int column) {

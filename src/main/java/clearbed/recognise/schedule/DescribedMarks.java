@@ -27,6 +27,9 @@ public final class DescribedMarks {
   private static final Pattern NAMED =
       Pattern.compile("(\\S{2,9})\\s*(?:[:,]|\\s[-\u2013\u2014])\\s+(?=\\p{L})");
 
+  /** Between a mark and what it is. */
+  private static final Pattern LOOSE = Pattern.compile("^\\s*[-:,\u2013\u2014]\\s+");
+
   private static final String HEADING = "Description";
 
   private DescribedMarks() {}
@@ -50,7 +53,7 @@ public final class DescribedMarks {
         if (!cell.hasOwnWords()) continue;
         Tally tally = tallies.computeIfAbsent(cell.column(), any -> new Tally());
         if (mark(cell, vocabulary) != null) tally.described++;
-        else if (opening(cell.text().strip(), vocabulary) == null) tally.others++;
+        else if (opening(cell, vocabulary) == null) tally.others++;
       }
     for (Table.Row row : table.rows())
       for (Table.Cell cell : row.cells()) end = Math.max(end, cell.column() + cell.columnSpan());
@@ -76,22 +79,12 @@ public final class DescribedMarks {
       List<Table.Cell> cells = new ArrayList<>();
       Table.Cell behind = null;
       for (Table.Cell cell : row.cells()) {
-        String text = cell.text().strip();
         boolean own = cell.column() == column && cell.hasOwnWords();
-        String mark = own ? opening(text, vocabulary) : null;
-        if (mark != null && mark.length() == text.length()) mark = null;
-        cells.add(mark == null ? cell : cell.withText(mark));
-        if (mark != null)
-          behind =
-              behind(
-                  cell,
-                  end,
-                  cell.text()
-                      .strip()
-                      .substring(mark.length())
-                      .replaceFirst("^\\s*[-:,\u2013\u2014]\\s+", ""));
-        else if (!headed && cell.column() == column && cell.hasOwnWords())
-          behind = behind(cell, end, HEADING);
+        String mark = own ? opening(cell, vocabulary) : null;
+        String rest = mark == null ? "" : cell.text().strip().substring(mark.length());
+        cells.add(rest.isEmpty() ? cell : cell.withText(mark));
+        if (!rest.isEmpty()) behind = behind(cell, end, LOOSE.matcher(rest).replaceFirst(""));
+        else if (own && !headed) behind = behind(cell, end, HEADING);
       }
       headed |= behind != null;
       if (behind != null) {
@@ -109,14 +102,12 @@ public final class DescribedMarks {
 
   /** The mark that a cell with lines below it opens with; null where there is none. */
   private static String mark(Table.Cell cell, Vocabulary vocabulary) {
-    String text = cell.text().strip();
-    return text.indexOf('\n') < 0 ? null : opening(text, vocabulary);
+    return cell.text().strip().indexOf('\n') < 0 ? null : opening(cell, vocabulary);
   }
 
-  /** The mark that a first line is, or opens with; null where it does not. */
-  private static String opening(String text, Vocabulary vocabulary) {
-    int line = text.indexOf('\n');
-    String first = line < 0 ? text : text.substring(0, line).strip();
+  /** The mark that the first line of a cell is, or opens with; null where it does not. */
+  private static String opening(Table.Cell cell, Vocabulary vocabulary) {
+    String first = cell.firstLine();
     if (Tags.isMark(first, vocabulary)) return first;
     Matcher named = NAMED.matcher(first);
     return named.lookingAt() && Tags.isMark(named.group(1), vocabulary) ? named.group(1) : null;

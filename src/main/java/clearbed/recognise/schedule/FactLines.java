@@ -65,7 +65,7 @@ final class FactLines {
     for (Table.Row row : table.rows()) {
       Table.Cell mark = row.at(marks);
       Table.Cell name = row.at(labels);
-      if (mark == null || name == null || !Tags.isMark(mark.text().strip(), vocabulary)) continue;
+      if (!isFact(mark, name)) continue;
       lines++;
       marked.add(mark.text().strip());
       if (names.are(LabelColumns.words(name))) known++;
@@ -76,6 +76,10 @@ final class FactLines {
         && lines * 4 >= table.rows().size() * 3;
   }
 
+  private boolean isFact(Table.Cell mark, Table.Cell name) {
+    return mark != null && name != null && Tags.isMark(mark.text().strip(), vocabulary);
+  }
+
   private CardFinder.Found found(int marks, int labels, List<Integer> values) {
     Map<String, Card> cards = new LinkedHashMap<>();
     List<Card.Said> context = new ArrayList<>();
@@ -84,8 +88,7 @@ final class FactLines {
     for (Table.Row row : table.rows()) {
       Table.Cell mark = row.at(marks);
       Table.Cell name = row.at(labels);
-      boolean fact = mark != null && name != null && Tags.isMark(mark.text().strip(), vocabulary);
-      if (!fact) {
+      if (!isFact(mark, name)) {
         if (row.cells().stream().filter(Table.Cell::hasOwnWords).count() > 2)
           for (Table.Cell cell : row.cells()) context.add(said(cell));
         else (cards.isEmpty() ? above : below).add(row);

@@ -5,6 +5,7 @@ import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Tells which column of a table has the marks of its tiles. */
@@ -24,6 +25,11 @@ final class MarkColumn {
     this.table = table;
   }
 
+  /**
+   * Its index; -1 where there is none.
+   *
+   * @param from index of the first row below the heading
+   */
   int of(Header found, List<Table.Row> all, int from) {
     List<Header.Column> told = found.all(Header.Role.TAG);
     int only = told.size() == 1 ? told.get(0).index() : -1;
@@ -35,8 +41,7 @@ final class MarkColumn {
       boolean named =
           vocabulary
               .list("schedule.tag")
-              .matches(
-                  column.text().toLowerCase(java.util.Locale.ROOT).replaceAll("[.:#]", "").trim());
+              .matches(column.text().toLowerCase(Locale.ROOT).replaceAll("[.:#]", "").trim());
       if (column.role() == Header.Role.SURFACE
           || column.role() == Header.Role.FORMER
           || column.role() == Header.Role.UNASKED
@@ -63,7 +68,7 @@ final class MarkColumn {
   private static boolean describedBehindMarks(List<Table.Row> all, int from, int column) {
     int marked = 0;
     int others = 0;
-    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+    for (Table.Row row : ScheduleWalk.below(all, from)) {
       Table.Cell cell = row.at(column);
       if (cell == null || cell.continued() || cell.text().isBlank()) continue;
       if (MARKED.matcher(PlainText.line(cell.text())).lookingAt()) marked++;
@@ -75,7 +80,7 @@ final class MarkColumn {
   /** "1", "2", "3": the number of a line, and a mark only where no other column has one. */
   private static boolean isRunningNumber(List<Table.Row> all, int from, int column) {
     int next = 1;
-    for (Table.Row row : all.subList(Math.min(from, all.size()), all.size())) {
+    for (Table.Row row : ScheduleWalk.below(all, from)) {
       Table.Cell cell = row.at(column);
       if (cell == null || cell.text().isBlank()) continue;
       if (!cell.text().strip().equals(Integer.toString(next++))) return false;

@@ -87,9 +87,7 @@ public final class PlaceCard {
 
     /** "GT-1 glass mosaic" over "Grout: epoxy": each line says something of its own. */
     List<String> lines() {
-      List<String> out =
-          value.text().strip().lines().map(PlainText::of).map(String::strip).toList();
-      return out.isEmpty() ? List.of("") : out;
+      return value.text().strip().lines().map(PlainText::of).map(String::strip).toList();
     }
 
     String title() {
@@ -127,14 +125,15 @@ public final class PlaceCard {
       LimitFinder.TagsAt tags = line.tags();
       if (tags != null) {
         String led = String.join(", ", tags.tags()) + ": ";
+        List<String> said = line.lines();
         add(out, table, line, led + "Location: " + place + ", " + surface(line.title()));
-        String rest = line.lines().get(0).substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
+        String rest = said.get(0).substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
         if (!rest.isEmpty()) add(out, table, line, led + rest);
         GlassTest.Result glass = glassTest.of(rest);
-        Origin at = table.origin(line.value()).withText(line.lines().get(0));
+        Origin at = table.origin(line.value()).withText(said.get(0));
         if (glass.decided() && tags.tags().size() == 1)
           rows.add(ScheduleRow.told(tags.tags().get(0), rest, glass, at));
-        for (String more : line.lines().subList(1, line.lines().size()))
+        for (String more : said.subList(1, said.size()))
           if (!more.isEmpty()) add(out, table, line, led + more);
       } else {
         String said = line.title() + ": " + line.words();

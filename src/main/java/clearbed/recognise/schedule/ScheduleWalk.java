@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -279,7 +280,7 @@ final class ScheduleWalk {
     }
   }
 
-  private static List<Table.Row> below(List<Table.Row> all, int from) {
+  static List<Table.Row> below(List<Table.Row> all, int from) {
     return all.subList(Math.min(from, all.size()), all.size());
   }
 
@@ -346,7 +347,7 @@ final class ScheduleWalk {
         && header.all(Header.Role.SURFACE).size() >= 2
         && (!header.has(Header.Role.TAG)
             || header.all(Header.Role.MATERIAL).stream()
-                .allMatch(c -> c.text().toLowerCase(java.util.Locale.ROOT).contains("name")));
+                .allMatch(c -> c.text().toLowerCase(Locale.ROOT).contains("name")));
   }
 
   /** Comments on cells that are no entry's. */

@@ -128,7 +128,7 @@ public final class CalledProducts {
 
   /** True of a row whose product says what it is: "T-01 | P-1" beside "P-1 | Porcelain". */
   public boolean decides(ScheduleRow row) {
-    return !told.isEmpty() && told.contains(Tags.key(row.tag()));
+    return told.contains(Tags.key(row.tag()));
   }
 
   /** A statement on a product, said of the tiles that call for it. */
