@@ -15,6 +15,9 @@ final class MarkColumn {
 
   private static final int LONGEST_NAME = 30;
 
+  /** Rows by which a column is judged: a table may have many headings over as many rows. */
+  private static final int JUDGED = 60;
+
   private final ScheduleFinder means;
   private final Vocabulary vocabulary;
   private final Table table;
@@ -49,12 +52,12 @@ final class MarkColumn {
       long tags =
           all.stream()
               .skip(from)
-              .limit(60)
+              .limit(JUDGED)
               .filter(
                   r -> r.at(column.index()) != null && means.areTags(r.at(column.index()).text()))
               .count();
       long score = tags * 2 + (named ? 1 : 0);
-      if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(60, all.size() - from))) {
+      if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(JUDGED, all.size() - from))) {
         best = column.index();
         most = score;
       }
@@ -68,7 +71,8 @@ final class MarkColumn {
   private static boolean describedBehindMarks(List<Table.Row> all, int from, int column) {
     int marked = 0;
     int others = 0;
-    for (Table.Row row : ScheduleWalk.below(all, from)) {
+    List<Table.Row> below = ScheduleWalk.below(all, from);
+    for (Table.Row row : below.subList(0, Math.min(JUDGED, below.size()))) {
       Table.Cell cell = row.at(column);
       if (cell == null || cell.continued() || cell.text().isBlank()) continue;
       if (MARKED.matcher(PlainText.line(cell.text())).lookingAt()) marked++;
