@@ -124,7 +124,7 @@ final class LegendWords {
         String meaning = PlainText.line(filled.get(i + 1).text()).strip();
         // "SYM | DESCRIPTION" heads them.
         boolean heads = pairs++ == 0 && meaning.indexOf(' ') < 0;
-        if (heads || !SHORT_FORM.matcher(form).matches()) continue;
+        if (heads || !SHORT_FORM.matcher(form).matches() || isName(form)) continue;
         forms++;
         Matcher label = LABEL.matcher(meaning);
         if (label.matches()) found.add(new Explained(form, label.group(1).strip(), true, ""));
@@ -137,6 +137,16 @@ final class LegendWords {
     if (!legend || wide && forms * 4 < pairs * 3) return;
     out.words().addAll(found);
     out.rows().addAll(told);
+  }
+
+  /** "Size | 1 x 1 in." is of a card: what is known as a heading is short for nothing. */
+  private boolean isName(String form) {
+    return !isCapitals(form)
+        && vocabulary.attributes().stream().anyMatch(a -> a.words().headers().matches(form));
+  }
+
+  private static boolean isCapitals(String form) {
+    return form.equals(form.toUpperCase(Locale.ROOT));
   }
 
   /** "Abbrev. | Meaning". */
@@ -186,10 +196,10 @@ final class LegendWords {
     boolean mark = LimitFinder.firstTags(form) != null;
     if (mark || meaning.length() > LONGEST_MEANING) return;
     out.add(new Explained(form, meaning.strip(), true, ""));
-    boolean capitals = form.equals(form.toUpperCase(Locale.ROOT));
     String family = vocabulary.family(meaning);
     // One letter stands for a product only where its part of the work is spoken of.
     boolean letter = form.length() == 1 && WorkFamilies.PARTS.contains(family);
-    if (capitals) out.add(new Explained(form, meaning.strip(), false, letter ? family : ""));
+    if (isCapitals(form))
+      out.add(new Explained(form, meaning.strip(), false, letter ? family : ""));
   }
 }

@@ -65,12 +65,14 @@ final class LessonFinder {
   private final Legends legends;
   private final LegendWords explaining;
   private final CodeColumns codes;
+  private final ProductCodes productCodes;
 
   LessonFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.legends = new Legends(vocabulary);
     this.explaining = new LegendWords(vocabulary);
     this.codes = new CodeColumns(vocabulary);
+    this.productCodes = new ProductCodes(vocabulary);
   }
 
   Lessons in(Document document) {
@@ -101,6 +103,7 @@ final class LessonFinder {
       for (Table.Row row : first) for (Table.Cell cell : row.cells()) cells.add(cell.text());
       cells.forEach(cell -> explaining.into(cell, explained));
       cells.forEach(cell -> letteredProduct(cell, products));
+      products.addAll(productCodes.in(first));
       if (!mayBeGlass(first)) continue;
       glass.addAll(legends.in(table));
       cells.forEach(cell -> legends.into(cell, glass));

@@ -49,6 +49,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
@@ -210,7 +211,7 @@ public final class Recogniser {
         c.rows,
         c.rooms,
         c.sections,
-        citations(document, cards, c.sections),
+        citations(document, cards, c),
         mentions.in(document, c.sections),
         Numbered.in(document),
         // The second reading is by what the first has learned.
@@ -259,13 +260,14 @@ public final class Recogniser {
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
     PropertySheet.Sheet properties = changeLog.read(t);
+    boolean first = properties.isEmpty() && cards(c, t, tab.isEmpty() ? over : tab, running, marks);
+    if (first) return;
     if (properties.isEmpty()) properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
     if (!properties.isEmpty()) {
       inWords(c, t, properties.paragraphs(), running);
       c.rows.addAll(properties.rows());
       return;
     }
-    if (cards(c, t, tab.isEmpty() ? over : tab, running, marks)) return;
     List<Table> cards = CardBlocks.of(t);
     if (!cards.isEmpty()) {
       for (Table card : cards) table(c, card, running, marks);
@@ -303,9 +305,13 @@ public final class Recogniser {
 
   /** True where the table is one of cards, whose rows are now among those of the schedules. */
   private boolean cards(
-      Collected c, Table t, String over, List<Paragraph> running, MarkEvidence marks) {
+      Collected c, Table written, String over, List<Paragraph> running, MarkEvidence marks) {
+    // A title with the mark is where people find the cell: many cards have a B7.
+    boolean titled = LimitFinder.firstTags(over) != null && written.origin().heading() == null;
+    Table t = titled ? written.under(over) : written;
     Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
     if (found.isEmpty()) return false;
+    if (titled) c.titled.put(written, t);
     // Words without a mark were no title of a card.
     if (LimitFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
     rows(c, found.get(), over, running);
@@ -371,10 +377,10 @@ public final class Recogniser {
   /**
    * @param cards paragraphs of names and values
    */
-  private List<Citation> citations(Document document, List<Table> cards, List<Section> sections) {
+  private List<Citation> citations(Document document, List<Table> cards, Collected c) {
     List<Citation> out = new ArrayList<>();
     Set<Origin> lists = new HashSet<>();
-    for (Section section : sections) {
+    for (Section section : c.sections) {
       for (Clause clause : section.clauses()) {
         boolean listed = clause.listsReferences();
         if (listed && clause.origin().cell() != null) lists.add(cell(clause.origin()));
@@ -383,12 +389,13 @@ public final class Recogniser {
       }
     }
     for (Block block : Stream.concat(document.blocks().stream(), cards.stream()).toList()) {
-      if (block instanceof Table t) {
+      if (block instanceof Table written) {
+        Table t = c.titled.getOrDefault(written, written);
         for (Table.Row row : t.rows()) {
           // "ASTM C920 | Sealants": a row of a list of standards asks for none of them.
           boolean listed =
               !lists.isEmpty()
-                  && row.cells().stream().anyMatch(c -> lists.contains(cell(t.origin(c))));
+                  && row.cells().stream().anyMatch(own -> lists.contains(cell(t.origin(own))));
           for (Table.Cell cell : row.cells()) {
             for (Citations.Found f : cited(cell.text()))
               out.add(new Citation(f.standard(), f.asWritten(), t.origin(cell), listed));
@@ -418,6 +425,10 @@ public final class Recogniser {
     final Accounting accounting;
     final List<Document.Gap> gaps;
     final SheetScopes scopes = new SheetScopes();
+
+    /** Tables that are cards, under the title that names the tile. */
+    final Map<Table, Table> titled = new IdentityHashMap<>();
+
     final CalledCodes codes;
     final boolean blanksRepeat;
     private final Document document;

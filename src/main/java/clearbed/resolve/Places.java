@@ -48,8 +48,13 @@ final class Places {
   private static final Dimension HEIGHT = Dimension.LENGTH;
 
   /** What more a clause may say of a tile that is placed: never that it is dry. */
+  private static final String ROOM = "location.room";
+
   private static final Set<String> HARSHER =
       Set.of("submerged", "steam", "exterior-freeze", "exterior", "sun-heat", "wet");
+
+  /** "Planter wall. Exterior, wet, freezing winters": more than the name of a place. */
+  private static final Pattern SENTENCES = Pattern.compile("[.;]\\s+\\p{L}");
 
   private static final Pattern WET = Pattern.compile("\\bwet\\b", Pattern.CASE_INSENSITIVE);
 
@@ -97,6 +102,15 @@ final class Places {
    * what a schedule that says "Exterior" leaves out.
    */
   private void exposed(Draft draft) {
+    for (Value v : List.copyOf(draft.values)) {
+      boolean described =
+          v.attribute().equals(ROOM)
+              && v.content() instanceof Content.Words
+              && SENTENCES.matcher(v.asWritten()).find();
+      if (!described) continue;
+      Set<String> more = harsher(terms.in(EXPOSURE, v.asWritten()), v.asWritten(), draft);
+      for (String term : more) add(draft, EXPOSURE, term, v.asWritten(), v.origin());
+    }
     for (Clause clause : draft.about) {
       Set<String> more = new LinkedHashSet<>(labelled(EXPOSURE, clause.text()));
       if (clause.subject().own() && clause.subject().tags().size() == 1)
@@ -106,12 +120,18 @@ final class Places {
                     LimitFinder.tags(words).stream().map(Tags::key).allMatch(draft.key::equals))
             .forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
       more.addAll(terms.in(EXPOSURE, place(draft, clause)));
-      more.retainAll(HARSHER);
-      // A pool hall that is called damp is damp.
-      if (!WET.matcher(clause.text()).find()) more.remove("wet");
-      more.removeAll(draft.terms(EXPOSURE));
-      for (String term : more) add(draft, EXPOSURE, term, clause.text(), clause.origin());
+      for (String term : harsher(more, clause.text(), draft))
+        add(draft, EXPOSURE, term, clause.text(), clause.origin());
     }
+  }
+
+  private static Set<String> harsher(Set<String> terms, String text, Draft draft) {
+    Set<String> more = new LinkedHashSet<>(terms);
+    more.retainAll(HARSHER);
+    // A pool hall that is called damp is damp.
+    if (!WET.matcher(text).find()) more.remove("wet");
+    more.removeAll(draft.terms(EXPOSURE));
+    return more;
   }
 
   /** "GT-1 "Tideline": north concourse, interior wall, dry": nothing but the place of the tile. */

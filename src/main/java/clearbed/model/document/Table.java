@@ -42,6 +42,11 @@ public record Table(
     return new Table(origin, now, sheet, turned, apart);
   }
 
+  /** The same grid under the words that stand over it in the document. */
+  public Table under(String heading) {
+    return new Table(origin.withHeading(heading), rows, sheet, turned, apart);
+  }
+
   /**
    * A place on the grid.
    *

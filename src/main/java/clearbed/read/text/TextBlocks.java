@@ -79,6 +79,7 @@ final class TextBlocks {
     width = lines.stream().mapToInt(line -> line.stripTrailing().length()).max().orElse(0);
     capitals = inCapitals(lines);
     SpacedTables spaced = new SpacedTables(lines);
+    boolean[] counted = HangingNumbers.in(lines);
     for (int i = 0; i < lines.size(); i++) {
       AlignedTables.Found table = spaced.at(i);
       int drawn = DrawnTable.end(lines, i);
@@ -89,6 +90,7 @@ final class TextBlocks {
         blocks.add(inForce(DrawnTable.of(lines.subList(i, drawn), ofTable())));
         i = drawn - 1;
       } else {
+        if (counted[i]) flush(0);
         line(lines.get(i).replace('\f', ' '));
       }
     }

@@ -78,6 +78,11 @@ final class CardBuilder {
     open.pairs().set(last, new Card.Pair(pair.name(), pair.label(), whole));
   }
 
+  /** How many were begun, with what stands below them or without. */
+  int begun() {
+    return cards.size();
+  }
+
   /** Those of which anything is said. */
   List<Card> cards() {
     return cards.values().stream().filter(card -> !card.pairs().isEmpty()).toList();

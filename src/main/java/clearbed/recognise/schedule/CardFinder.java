@@ -64,6 +64,9 @@ final class CardFinder {
     }
     rows.into(builders);
     List<Card> cards = builders.values().stream().flatMap(b -> b.cards().stream()).toList();
+    int begun = builders.values().stream().mapToInt(CardBuilder::begun).sum();
+    // Marks with nothing below them are rows of a list, and what stands between is no name.
+    if (cards.size() * 2 <= begun) return Found.NONE;
     long known =
         cards.stream()
             .flatMap(card -> card.pairs().stream())

@@ -182,15 +182,46 @@ final class CellStatements {
         .toList();
   }
 
-  /** "Method: ANSI A108.5" of a card, whose names are the office's own: as a sentence says it. */
-  List<Statement> inWords(Origin origin, Table.Cell cell, Header.Column column) {
-    if (column.attribute() != null || column.describes() || column.text().isBlank())
-      return List.of();
+  /**
+   * The same of a card, whose names are the office's own: "Movement joint | 16 ft most" is a
+   * sentence with its name, and says by it what the cell does not say by itself.
+   */
+  List<Statement> withWords(
+      List<Statement> said, Origin origin, Table.Cell cell, Header.Column column) {
+    boolean place = column.attribute() != null && column.attribute().family().equals("location");
+    if (place || column.describes() || column.text().isBlank()) return said;
+    List<Statement> sentence = inWords(origin, cell, column);
+    if (sentence.isEmpty()) return said;
+    List<Statement> out = new ArrayList<>(said);
+    out.removeIf(s -> isUnread(s) && sentence.stream().anyMatch(o -> family(o).equals(family(s))));
+    for (Statement s : sentence)
+      if (said.stream().noneMatch(o -> !isUnread(o) && o.attribute().equals(s.attribute())))
+        out.add(s);
+    return out;
+  }
+
+  private List<Statement> inWords(Origin origin, Table.Cell cell, Header.Column column) {
     String text = PlainText.of(cell.text()).trim();
     String sentence = column.text() + ": " + text;
-    return headed.find(origin, sentence, column, Context.running("", Set.of(), true)).stream()
+    // A name that speaks of no part of the work speaks of the tile.
+    String family = vocabulary.family(column.text()).isEmpty() ? "tile" : "";
+    return headed.find(origin, sentence, column, Context.running(family, Set.of(), true)).stream()
         .map(s -> HeadedCells.asWritten(s, text))
         .toList();
+  }
+
+  /** Words that were kept in the place of a figure, a standard or a term. */
+  private boolean isUnread(Statement s) {
+    if (s.content() instanceof Content.NotUnderstood) return true;
+    return s.content() instanceof Content.Words
+        && vocabulary
+            .attribute(s.attribute())
+            .filter(a -> a.kind() != Attribute.Kind.WORDS)
+            .isPresent();
+  }
+
+  private static String family(Statement s) {
+    return s.attribute().replaceFirst("\\..*", "");
   }
 
   /** What a line over the items of a bill says of the tile of each. */

@@ -46,8 +46,12 @@ final class GlassTest {
     boolean other = vocabulary.namesOtherTile(plain) || vocabulary.list("otherFinish").in(plain);
     if (other || notTile) return new Result(false, true, true);
     List<Phrases.Hit> alone = vocabulary.list("glassAlone").all(rest);
+    // "Mosaic of cast glass chips" is a mosaic, whatever its pieces are called.
+    boolean work = !alone.isEmpty() && TileWords.tile(rest);
     boolean glass =
-        Stream.concat(hits.stream(), alone.stream()).anyMatch(hit -> !isPartOfAnother(rest, hit));
+        work
+            || Stream.concat(hits.stream(), alone.stream())
+                .anyMatch(hit -> !isPartOfAnother(rest, hit));
     return new Result(glass, glass || !alone.isEmpty(), false);
   }
 

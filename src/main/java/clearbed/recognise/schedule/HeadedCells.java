@@ -144,6 +144,14 @@ final class HeadedCells {
       return found;
     // "W41/340" under "Adhesive" calls a clause and is no standard.
     if (attribute.kind() == Attribute.Kind.STANDARD && ClauseNumbers.isOne(text)) return found;
+    // "BS 5385-4" under "Installed to": one standard by itself is what its heading is about.
+    List<Citations.Found> cited = Citations.find(text);
+    if (attribute.kind() == Attribute.Kind.STANDARD
+        && cited.size() == 1
+        && cited.get(0).asWritten().equals(text)) {
+      found.add(statement(attribute, cited.get(0).standard(), text, origin));
+      return found;
+    }
     Content words = other ? new Content.NotUnderstood(text) : new Content.Words(text);
     // "None, dry room" under "Membrane" is as plain as a standard there.
     boolean none =

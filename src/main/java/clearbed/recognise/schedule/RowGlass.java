@@ -54,6 +54,9 @@ final class RowGlass {
     // "Float glass, cut, edges ground", bedded in C2 and grouted with CG2, is tile.
     if (own.another() && isSheetGlass(material) && isSetAsTile(header, row))
       return new Result(true, true, known.words());
+    // "Kiln-cast glass slabs to ANSI A137.2" are tile, whatever they are called.
+    if (!own.glass() && !own.another() && isGlass(material))
+      return new Result(true, true, known.words());
     if (own.decided() && seen.isEmpty() && !named)
       return new Result(own.glass(), true, known.words());
     if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());

@@ -105,7 +105,8 @@ public final class RowReader {
       Table.Cell read = spelt(withUnitBeside(header, row, column, cell), column);
       List<Statement> said =
           memo.of(column, read.text(), origin, () -> cells.of(origin, read, column));
-      if (said.isEmpty() && !table.apart().isEmpty()) said = cells.inWords(origin, read, column);
+      // What stands beside a name on a card is a sentence with it as well.
+      if (!table.apart().isEmpty()) said = cells.withWords(said, origin, read, column);
       gaps.addAll(FigureGaps.of(vocabulary, said));
       out.addAll(said);
       fates.cell(cell, column, fate(column, cell, said));

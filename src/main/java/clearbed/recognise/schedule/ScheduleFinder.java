@@ -90,6 +90,7 @@ public final class ScheduleFinder {
   private final Memo<String, String> words = Memo.ofTexts();
   final CellMemo memo = new CellMemo();
   private final SideBySide sideBySide;
+  private final TilesAcross across = new TilesAcross(this::isTag);
   private final CardFinder cards;
   final HeadingRows headingRows;
   final GroupRows groupRows;
@@ -180,7 +181,8 @@ public final class ScheduleFinder {
    */
   public Result find(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     List<Result> results = new ArrayList<>();
-    for (Table part : sideBySide.of(table)) results.add(ticked(part, heading, document, codes));
+    for (Table beside : sideBySide.of(table))
+      for (Table part : across.apart(beside)) results.add(ticked(part, heading, document, codes));
     if (results.size() != 1) return Result.joined(results);
     Result only = results.get(0);
     return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
@@ -246,14 +248,14 @@ public final class ScheduleFinder {
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
             || !result.rooms().isEmpty();
     Table uncounted = Transposed.measured(Transposed.uncounted(table));
-    if (tagged && !mayBeTurned(uncounted)) return result;
+    if (tagged && (Transposed.isTooLong(uncounted) || across.head(uncounted) < 0)) return result;
     boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
     Table turned = mayTurn ? Transposed.of(uncounted) : null;
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, heading, document, codes).run();
       double more = other.evidence() - result.evidence();
-      boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
-      if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+      boolean tags = tagsAcross(other) >= (result.schedule() ? 2 : 1);
+      if (tags && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
         return other;
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
@@ -296,24 +298,6 @@ public final class ScheduleFinder {
         || Citations.mayCite(plain)
             && Citations.find(plain).stream()
                 .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));
-  }
-
-  /** Beside a word, or nothing, stand tags that are all different. */
-  private boolean mayBeTurned(Table table) {
-    if (Transposed.isTooLong(table)) return false;
-    int names = Transposed.first(table);
-    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
-      List<Table.Cell> filled =
-          row.cells().stream().filter(c -> c.column() > names && !c.text().isBlank()).toList();
-      boolean tags =
-          filled.size() >= 2
-              && filled.stream().allMatch(c -> isTag(unnamed(c.text())))
-              && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
-      Table.Cell first = row.at(names);
-      if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
-        return true;
-    }
-    return false;
   }
 
   /** A table without headings, whose cells tell what they are. */

@@ -451,6 +451,12 @@ final class ScheduleWalk {
     return "";
   }
 
+  /** "Glass tile" over the marks themselves. */
+  private String marksAreOf() {
+    Header.Column marks = header.columns().get(tagColumn);
+    return marks == null ? "" : marks.text();
+  }
+
   private String sheet() {
     return table.origin().sheet() == null ? "" : table.origin().sheet();
   }
@@ -507,8 +513,8 @@ final class ScheduleWalk {
     Table.Cell tagCell = tagColumn < 0 ? null : row.at(tagColumn);
     String material = means.rowWords.material(header, row, tagColumn);
     String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
-    RowGlass.Result glass =
-        rowGlass.of(header, row, mark, material, List.of(group, title, sheet(), heading()));
+    List<String> above = List.of(group, title, marksAreOf(), sheet(), heading());
+    RowGlass.Result glass = rowGlass.of(header, row, mark, material, above);
     boolean marked =
         tagCell != null && !tagCell.text().isBlank() && !vocabulary.list("empty").matches(mark);
     boolean numbered = marked && ItemRows.isNumber(tagCell.text());
@@ -552,13 +558,16 @@ final class ScheduleWalk {
     List<Statement> statements = read ? statements(row, glass.decided(), written) : List.of();
     Map<String, Origin> blanks = read ? blanks(row) : Map.of();
     for (String tag : tags) {
+      // "GT-101, CT-202": of letters that a legend explains, each says it of its own tile.
+      RowGlass.Result own =
+          tags.size() == 1 ? glass : rowGlass.of(header, row, tag, material, above);
       rows.add(
           new ScheduleRow(
               tag,
               tagged || !named.isEmpty(),
-              glass.is(),
-              glass.decided(),
-              glass.evidence(),
+              own.is(),
+              own.decided(),
+              own.evidence(),
               origin,
               statements,
               blanks));

@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
 
 /** Tells of which attribute a figure is: of that whose words stand nearest, as a rule. */
 final class FigureSubjects {
+  private static final String LOCATION = "location";
+
   private static final int NEAR = 90;
 
   /** In characters. */
@@ -135,6 +137,7 @@ final class FigureSubjects {
     if (p.carried.amount != null && fits(p.carried.amount, amount)) return p.carried.amount;
     Attribute introduced = introduced(p, amount);
     if (introduced != null) return introduced;
+    if (isOnPlace(p)) return ofPlace(amount);
     // "The spa runs at 40 °C": one figure alone limits nothing.
     boolean limits = amount.bound() != Bound.EXACT || !amount.low().equals(amount.high());
     Attribute alone =
@@ -148,6 +151,25 @@ final class FigureSubjects {
     boolean area = amount.low().unit().dimension() == Dimension.AREA;
     if (alone != null || !area && !bare.stands(p, start, end)) return alone;
     return ofTheWork(p, amount, p.familyNear(start, end));
+  }
+
+  /** True of a cell that says where a tile is: "Submerged, 60 to 104 °F" is of no work. */
+  private boolean isOnPlace(Passage p) {
+    return vocabulary
+        .attribute(p.context.attribute())
+        .filter(column -> column.family().equals(LOCATION))
+        .isPresent();
+  }
+
+  /** The only attribute of a place that such a range may be of, or null. */
+  private Attribute ofPlace(Content.Amount amount) {
+    if (amount.low().equals(amount.high())) return null;
+    List<Attribute> may =
+        vocabulary.attributes().stream()
+            .filter(a -> a.kind() == Attribute.Kind.AMOUNT && a.family().equals(LOCATION))
+            .filter(a -> mayBe(amount, a))
+            .toList();
+    return may.size() == 1 ? may.get(0) : null;
   }
 
   /** "Coverage:" over "GT-1: 95 percent": the only attribute that the line names, or null. */

@@ -24,7 +24,7 @@ public final class TermReader {
   /** "Roof deck shower wall" is a wall: the last word of a name says what it names. */
   private static final Pattern SAME_NAME =
       Pattern.compile(
-          "(?i)(?: (?!(?:and|or|to|at|of|with|on|in|above|below|by|near|from|plus)\\b)[a-z]+){0,3} ");
+          "(?i)(?: (?!(?:and|or|to|at|of|with|on|in|above|below|by|near|from|plus|behind|under|over|around|facing|beside|against|between|along)\\b)[a-z]+){0,3} ");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limitFinder;

@@ -112,7 +112,9 @@ final class TermStatements {
   private boolean ofAnotherColumn(Passage p, Attribute a) {
     Attribute column = vocabulary.attribute(p.context.attribute()).orElse(null);
     if (column == null || column.id().equals("notes")) return false;
-    if (onBack(p, a)) return false;
+    // "Fused, metal foil on back" under "How made" says both.
+    boolean both = a.id().equals("tile.backing") && column.id().equals("tile.kind");
+    if (onBack(p, a) || both) return false;
     if (inOneCode(p, a)) return false;
     boolean kin = column.family().equals(a.family());
     boolean joint =

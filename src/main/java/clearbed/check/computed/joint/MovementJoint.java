@@ -90,7 +90,9 @@ public final class MovementJoint {
     Set<String> said = terms("location.exposure");
     if (said.isEmpty()) return Optional.empty();
     boolean floor = terms("location.surface").contains("floor");
-    if (said.contains("exterior-freeze") && floor) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
+    // The floor of a pool is no deck, whatever the winters are like.
+    boolean deck = floor && !said.contains("submerged");
+    if (said.contains("exterior-freeze") && deck) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
     boolean outside = said.contains("exterior") || said.contains("exterior-freeze");
     if (outside || said.contains("submerged") && TilePlace.outdoors(entry))
       return Optional.of(Exposure.EXTERIOR);

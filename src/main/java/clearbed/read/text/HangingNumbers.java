@@ -1,0 +1,61 @@
+package clearbed.read.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Notes that count up by bare numbers, as drawings have them: {@code 4 GT-1 wraps the lip}. The
+ * numbers go up by one, their words begin in one column, and what is between begins no farther
+ * left.
+ */
+final class HangingNumbers {
+  private static final Pattern COUNTED = Pattern.compile("(\\s{0,8})(\\d{1,3})(\\s{1,6})\\S.*");
+
+  /** Fewer numbers might be figures that a line was wrapped before. */
+  private static final int FEWEST = 3;
+
+  private record Mark(int line, int number, int words) {}
+
+  private HangingNumbers() {}
+
+  /** Of each line, whether such a note begins with it. */
+  static boolean[] in(List<String> lines) {
+    boolean[] out = new boolean[lines.size()];
+    List<Mark> list = new ArrayList<>();
+    for (int i = 0; i <= lines.size(); i++) {
+      String line = i < lines.size() ? lines.get(i) : "end";
+      if (line.isBlank()) continue;
+      Mark mark = mark(line, i);
+      Mark last = list.isEmpty() ? null : list.get(list.size() - 1);
+      if (mark != null && last != null && follows(mark, last)) {
+        list.add(mark);
+        continue;
+      }
+      boolean within = last != null && indent(line) >= last.words() - 1;
+      if (within) continue;
+      if (list.size() >= FEWEST) for (Mark m : list) out[m.line()] = true;
+      list.clear();
+      if (mark != null && mark.number() == 1) list.add(mark);
+    }
+    return out;
+  }
+
+  private static boolean follows(Mark mark, Mark last) {
+    return mark.number() == last.number() + 1 && Math.abs(mark.words() - last.words()) <= 1;
+  }
+
+  private static Mark mark(String line, int at) {
+    Matcher m = COUNTED.matcher(line);
+    return m.matches()
+        ? new Mark(at, Integer.parseInt(m.group(2)), m.start(3) + m.group(3).length())
+        : null;
+  }
+
+  private static int indent(String line) {
+    int n = 0;
+    while (n < line.length() && Character.isWhitespace(line.charAt(n))) n++;
+    return n;
+  }
+}
