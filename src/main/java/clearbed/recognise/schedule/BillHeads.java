@@ -6,6 +6,7 @@ import clearbed.model.value.Content;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Phrases;
@@ -68,7 +69,7 @@ final class BillHeads {
   }
 
   private static boolean isMark(Table.Cell cell) {
-    return ScheduleFinder.looksLikeTag(cell.text().strip());
+    return Tags.isMark(cell.text().strip());
   }
 
   /** The mark that the only words of a row open with; empty where they do not. */

@@ -73,7 +73,7 @@ final class CellReader {
   }
 
   private static boolean looksLikeTags(String text) {
-    return ScheduleFinder.looksLikeTags(ScheduleFinder.unnamed(text));
+    return TagCells.looksLikeTags(TagCells.unnamed(text));
   }
 
   /** The classes of adhesives, grouts and sealants are as good as their standards. */

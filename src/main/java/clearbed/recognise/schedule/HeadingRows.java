@@ -2,16 +2,13 @@ package clearbed.recognise.schedule;
 
 import clearbed.base.Memo;
 import clearbed.model.document.Table;
-import clearbed.model.value.Unit;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Finds the rows that head a table by their words and by what stands below them. */
 final class HeadingRows {
@@ -40,8 +37,6 @@ final class HeadingRows {
 
   /** The score of a column whose heading, cells and unit speak for one another. */
   private static final double CLEAR = 3.5;
-
-  private static final Pattern BRACKETS = Pattern.compile("^[(\\[]|[)\\]]$");
 
   private final Vocabulary vocabulary;
   private final JointEvidence evidence;
@@ -77,7 +72,7 @@ final class HeadingRows {
       boolean better =
           best == null
               || sum >= most + ONE_MORE
-              || isUnits(rows.get(at + count - 1)) && sum >= most;
+              || UnitCells.isUnits(rows.get(at + count - 1)) && sum >= most;
       if (better && isPlausible(header, best != null)) {
         best = header;
         most = sum;
@@ -119,7 +114,7 @@ final class HeadingRows {
     boolean part =
         first.stream().anyMatch(c -> c.columnSpan() > 1)
             || first.size() < filled(rows.get(at + 1)).size();
-    return isBelow(rows, at, 2) && (part || isUnits(rows.get(at + 1)));
+    return isBelow(rows, at, 2) && (part || UnitCells.isUnits(rows.get(at + 1)));
   }
 
   private static double sum(Header header) {
@@ -209,7 +204,7 @@ final class HeadingRows {
   private boolean isBelow(List<Table.Row> rows, int at, int count) {
     Table.Row row = rows.get(at + count - 1);
     if (row.number() != rows.get(at + count - 2).number() + 1) return false;
-    if (isUnits(row)) return true;
+    if (UnitCells.isUnits(row)) return true;
     if (opensWithMark(row)) return false;
     boolean narrow =
         row.cells().stream().allMatch(c -> c.continued() || c.text().length() <= LONGEST_BELOW);
@@ -220,21 +215,6 @@ final class HeadingRows {
   private boolean opensWithMark(Table.Row row) {
     List<Table.Cell> filled = filled(row);
     return !filled.isEmpty() && evidence.reading(filled.get(0).text()).tag();
-  }
-
-  /** A row of units below the headings. */
-  static boolean isUnits(Table.Row row) {
-    List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-    long units = filled.stream().filter(c -> unit(c.text()) != null).count();
-    return units >= 1 && units * 5 >= filled.size() * 3;
-  }
-
-  /** The unit that a text is and no more, or null. */
-  static Unit unit(String text) {
-    String plain = BRACKETS.matcher(PlainText.line(text).trim()).replaceAll("");
-    return plain.isEmpty() || plain.length() > 12
-        ? null
-        : Quantities.unitOfHeader("in, (" + plain + ")");
   }
 
   /**

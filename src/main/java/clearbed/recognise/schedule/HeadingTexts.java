@@ -27,7 +27,7 @@ final class HeadingTexts {
    */
   static List<ColumnWords> of(List<Table.Row> heads, List<Table.Row> data) {
     boolean units =
-        !heads.isEmpty() && HeadingRows.isUnits(heads.get(heads.size() - 1)) && heads.size() > 1;
+        !heads.isEmpty() && UnitCells.isUnits(heads.get(heads.size() - 1)) && heads.size() > 1;
     List<Table.Row> words = units ? heads.subList(0, heads.size() - 1) : heads;
     TreeSet<Integer> indexes = new TreeSet<>();
     for (Table.Row row : heads)
@@ -60,9 +60,9 @@ final class HeadingTexts {
   private static Unit unitOf(String heading) {
     if (heading.endsWith("%")) return Unit.PERCENT;
     Unit unit = Quantities.unitOfHeader(heading);
-    if (unit == null) unit = HeadingRows.unit(heading);
+    if (unit == null) unit = UnitCells.unit(heading);
     Matcher within = WITHIN.matcher(heading);
-    return unit == null && within.find() ? HeadingRows.unit(within.group()) : unit;
+    return unit == null && within.find() ? UnitCells.unit(within.group()) : unit;
   }
 
   /** "Thk inch", "Wdth in", where the cells are figures: "Used in" is a place. */
@@ -70,7 +70,7 @@ final class HeadingTexts {
     String last = heading.substring(heading.lastIndexOf(' ') + 1);
     if (last.equals(heading) || cells.isEmpty()) return null;
     long figures = cells.stream().filter(c -> FIGURES.matcher(c.trim()).matches()).count();
-    return figures * 2 >= cells.size() ? HeadingRows.unit(last.replaceFirst("\\.$", "")) : null;
+    return figures * 2 >= cells.size() ? UnitCells.unit(last.replaceFirst("\\.$", "")) : null;
   }
 
   /** Under the heading of the column before as well: "SIZE" over "mm | in". */

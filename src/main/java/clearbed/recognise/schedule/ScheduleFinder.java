@@ -131,22 +131,9 @@ public final class ScheduleFinder {
     return vocabulary.family(heading);
   }
 
-  static boolean looksLikeTag(String text) {
-    return Tags.isMark(text);
-  }
-
   private static final Pattern LETTERS = Pattern.compile("\\p{Lu}{1,6}");
 
-  private static final Pattern NAMED =
-      Pattern.compile(
-          "(?:type|tile|mark|ref|code|mix)\\.?\\s+(?=\\S{1,8}$)", Pattern.CASE_INSENSITIVE);
-
-  /** "GM-A" of "Type GM-A". */
-  static String unnamed(String tag) {
-    return NAMED.matcher(tag.trim()).replaceFirst("");
-  }
-
-  /** The same, or of a form that was taught. */
+  /** True of a mark, and of one of a form that was taught. */
   boolean isTag(String text) {
     return Tags.isMark(text, vocabulary);
   }
@@ -157,7 +144,7 @@ public final class ScheduleFinder {
   List<String> tags(String cell) {
     String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
     if (isTag(text)) return List.of(text);
-    String bare = unnamed(text);
+    String bare = TagCells.unnamed(text);
     if (isTag(bare)) return List.of(bare);
     List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
     return parts.size() > 1 && parts.stream().allMatch(this::isTag) ? parts : List.of(text);
@@ -165,12 +152,7 @@ public final class ScheduleFinder {
 
   /** The same of a list or a range of tags, too. */
   boolean areTags(String text) {
-    return looksLikeTags(text) || vocabulary.taught().isTag(text);
-  }
-
-  /** The same of a list or a range of tags. */
-  static boolean looksLikeTags(String text) {
-    return looksLikeTag(text) || TagList.inCell(text) != null;
+    return TagCells.looksLikeTags(text) || vocabulary.taught().isTag(text);
   }
 
   /**
@@ -243,7 +225,7 @@ public final class ScheduleFinder {
   private Result findOne(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     Result result = new ScheduleWalk(this, table, heading, document, codes).run();
     boolean tagged =
-        result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
+        result.rows().stream().anyMatch(r -> r.tagged() && areTags(TagCells.unnamed(r.tag())))
             || !result.rooms().isEmpty();
     Table uncounted = Transposed.measured(Transposed.uncounted(table));
     if (tagged && !mayBeTurned(uncounted)) return result;
@@ -307,7 +289,7 @@ public final class ScheduleFinder {
           row.cells().stream().filter(c -> c.column() > names && !c.text().isBlank()).toList();
       boolean tags =
           filled.size() >= 2
-              && filled.stream().allMatch(c -> isTag(unnamed(c.text())))
+              && filled.stream().allMatch(c -> isTag(TagCells.unnamed(c.text())))
               && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
       Table.Cell first = row.at(names);
       if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))

@@ -647,7 +647,7 @@ final class ScheduleWalk {
   private List<String> tags(String cell, String material, Origin origin) {
     // "M40 MG1" beside "Glass mosaic MG1": the section that it is in, and its mark.
     String last = cell.strip().replaceFirst("^.*\\s", "");
-    boolean behind = !last.equals(cell.strip()) && ScheduleFinder.looksLikeTag(last);
+    boolean behind = !last.equals(cell.strip()) && Tags.isMark(last);
     if (behind && Tags.key(last).equals(Tags.key(items.named(material)))) return List.of(last);
     TagList.Found list = TagList.inCell(cell);
     if (list != null && list.tags().size() > 1) {

@@ -1,6 +1,7 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.document.Table;
+import clearbed.recognise.statement.Tags;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -125,7 +126,7 @@ final class SideBySide {
   /** True when one side of the row heads a table of its own. */
   private boolean heads(List<Table.Row> rows, int at, int gap, boolean left) {
     Table.Row row = side(rows.get(at), gap, left);
-    if (row.cells().stream().anyMatch(c -> ScheduleFinder.looksLikeTag(c.text()))) return false;
+    if (row.cells().stream().anyMatch(c -> Tags.isMark(c.text()))) return false;
     List<Table.Row> beside =
         rows.subList(at, Math.min(rows.size(), at + SHOWN)).stream()
             .map(r -> side(r, gap, left))
@@ -146,7 +147,7 @@ final class SideBySide {
     for (int i = from; i < Math.min(rows.size(), from + LOOKED_AT); i++) {
       if (isFilled(rows.get(i), gap)) break;
       List<Table.Cell> cells = side(rows.get(i), gap, left).cells();
-      if (cells.stream().anyMatch(c -> ScheduleFinder.looksLikeTag(c.text()))) return true;
+      if (cells.stream().anyMatch(c -> Tags.isMark(c.text()))) return true;
       if (tagged && !cells.isEmpty()) return true;
     }
     return false;

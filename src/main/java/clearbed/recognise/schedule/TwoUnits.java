@@ -35,8 +35,8 @@ record TwoUnits(Unit first, Unit second) {
     if (end != ')' && end != ']' && !Character.isLetter(end) && end != '.') return null;
     Matcher m = HEADING.matcher(text);
     if (!m.find()) return null;
-    Unit first = HeadingRows.unit(m.group(1));
-    Unit second = HeadingRows.unit(m.group(2));
+    Unit first = UnitCells.unit(m.group(1));
+    Unit second = UnitCells.unit(m.group(2));
     boolean pair = first != null && second != null && first != second;
     return pair && first.dimension() == second.dimension() ? new TwoUnits(first, second) : null;
   }
