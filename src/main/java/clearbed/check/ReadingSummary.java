@@ -5,7 +5,7 @@ import clearbed.model.report.Account;
 import clearbed.model.report.ReadingAccount;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.GlassWords;
 import clearbed.recognise.statement.Tags;

@@ -4,7 +4,7 @@ import clearbed.model.document.Document;
 import clearbed.model.report.Report;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.Tags;
 import clearbed.resolve.Project;
 import java.util.ArrayList;

@@ -2,8 +2,8 @@ package clearbed.recognise;
 
 import clearbed.model.document.Table;
 import clearbed.model.document.ThinList;
-import clearbed.recognise.schedule.LaterSchedule;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.LaterSchedule;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.Statement;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;

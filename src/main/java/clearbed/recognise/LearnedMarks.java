@@ -1,6 +1,6 @@
 package clearbed.recognise;
 
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Lessons;

@@ -2,7 +2,7 @@ package clearbed.resolve;
 
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RoomUse;
+import clearbed.recognise.schedule.row.RoomUse;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.statement.Tags;

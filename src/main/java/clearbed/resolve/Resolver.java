@@ -9,7 +9,7 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;

@@ -8,7 +8,7 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import java.util.ArrayList;
 import java.util.List;

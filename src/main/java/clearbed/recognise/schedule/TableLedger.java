@@ -4,6 +4,7 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
 import clearbed.model.report.Account;
 import clearbed.model.report.Fate;
+import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.statement.Accounting;
 import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.SpanFinder;

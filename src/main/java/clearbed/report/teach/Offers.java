@@ -4,7 +4,7 @@ import clearbed.base.DisplayText;
 import clearbed.model.document.Origin;
 import clearbed.model.report.Account;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;

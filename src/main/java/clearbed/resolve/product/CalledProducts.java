@@ -1,8 +1,8 @@
 package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
-import clearbed.recognise.schedule.RowReader;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.Tags;

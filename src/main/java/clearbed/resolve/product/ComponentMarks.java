@@ -1,7 +1,7 @@
 package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.ClauseNumbers;

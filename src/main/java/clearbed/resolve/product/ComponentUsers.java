@@ -2,8 +2,8 @@ package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RowReader;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.ClauseNumbers;

@@ -2,7 +2,7 @@ package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;

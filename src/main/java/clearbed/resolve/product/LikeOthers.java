@@ -6,7 +6,7 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Likeness;

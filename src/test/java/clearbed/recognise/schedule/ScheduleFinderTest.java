@@ -9,6 +9,7 @@ import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.Statement;

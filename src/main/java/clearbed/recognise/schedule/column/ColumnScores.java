@@ -1,0 +1,307 @@
+package clearbed.recognise.schedule.column;
+
+import clearbed.base.Memo;
+import clearbed.model.value.Unit;
+import clearbed.recognise.schedule.cell.CellReader;
+import clearbed.recognise.schedule.cell.CellReading;
+import clearbed.recognise.text.UnitWords;
+import clearbed.recognise.vocabulary.Attribute;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.HeadingEvidence.Heard;
+import clearbed.recognise.vocabulary.Taught;
+import clearbed.recognise.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** What speaks for each meaning of a column by itself: its heading, its unit and its cells. */
+final class ColumnScores {
+  private static final double UNIT = 0.5;
+  private static final double OTHER_UNIT = -1.5;
+
+  static final double FITS = 0.5;
+  private static final double BORNE_OUT = 0.15;
+  static final double HALF = 0.75;
+  static final double HINT = 0.3;
+
+  private static final double HINT_OF_COLOUR = 0.4;
+
+  /** Nearly every cell names a place. */
+  private static final double ROOMS_ALL = 0.85;
+
+  static final double HALF_BORNE_OUT = 0.3;
+
+  /** Headings of attributes that several columns may have. */
+  static final double EXACT = 0.95;
+
+  /** What a column headed "slip resistance" may give in place of a coefficient, cell by cell. */
+  private static final Set<String> WAYS_TO_SAY_SLIP =
+      Set.of(
+          "tile.pendulum",
+          "tile.pendulumClass",
+          "tile.rampShod",
+          "tile.rampBarefoot",
+          "tile.displacement",
+          "tile.slider",
+          "tile.slipTest");
+
+  private static final String SLIP = "tile.slip";
+  private static final Pattern THICKNESS = Pattern.compile("thick\\w*|thk");
+
+  private static final double[] NO_CELLS = {};
+  private static final double CLASS = 0.8;
+
+  private final Vocabulary vocabulary;
+  private final HeardHeadings headings;
+  private final CellReader cells;
+
+  /** Cells that tell what a column of a finish schedule means for glass. */
+  private static final int TELLING = 3;
+
+  /** Of so many cells of other finishes one counts. */
+  private static final int SILENT = 3;
+
+  private final Memo<String, Set<String>> begun = Memo.ofTexts();
+
+  /** The unit is that of the column, or null. */
+  private record InColumn(String cell, Unit unit) {}
+
+  private final Memo<InColumn, double[]> values = new Memo<>(InColumn::cell);
+
+  /** Where an attribute stands among all, by its id. */
+  private final Map<String, Integer> order = new HashMap<>();
+
+  ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
+    this.vocabulary = vocabulary;
+    this.headings = headings;
+    this.cells = cells;
+    for (Attribute a : vocabulary.attributes()) order.put(a.id(), order.size());
+  }
+
+  /** What the office says that the column holds, or null. */
+  Taught.Word taught(ColumnWords w) {
+    return vocabulary.taught().column(w.text(), w.bottom());
+  }
+
+  boolean isFormer(ColumnWords w) {
+    if (taught(w) != null) return false;
+    return vocabulary.list("schedule.former").matches(w.text())
+        || vocabulary.list("schedule.former").matches(w.bottom())
+        || vocabulary.list("schedule.former").matches(w.top()) && !w.top().isEmpty();
+  }
+
+  Map<String, ColumnScore> of(ColumnWords w) {
+    Taught.Word taught = taught(w);
+    if (taught != null) {
+      Map<String, ColumnScore> told = new LinkedHashMap<>();
+      told.put(taught.meaning(), new ColumnScore(1, 1, UNIT, 0, taught.evidence()));
+      return told;
+    }
+    List<String> said = w.cells().stream().filter(c -> cells.reading(c).says()).toList();
+    List<CellReading> cells = said.stream().map(this.cells::reading).toList();
+    Map<String, Heard> heard = headings.over(w.heads());
+    List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard, cells);
+    double[][] fits = fits(cells, asked, w, heard);
+    boolean headless = w.text().isEmpty();
+    Map<String, ColumnScore> out = new LinkedHashMap<>();
+    for (int i = 0; i < asked.size(); i++) {
+      Attribute a = asked.get(i);
+      double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
+      put(out, a.id(), heard.get(a.id()), ofTiles(a, fits[i]), unit, headless);
+    }
+    role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
+    role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
+    heard.forEach(
+        (role, by) -> {
+          if (role.startsWith(HeadingEvidence.SURFACE))
+            role(out, role, heard, cells, CellReading::asSurface);
+        });
+    Heard other = heard.get(HeadingEvidence.OTHER);
+    if (other != null) put(out, HeadingEvidence.OTHER, other, NO_CELLS, 0, false);
+    distinct(out, said);
+    ColumnScore slip = out.get(SLIP);
+    if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
+    return out;
+  }
+
+  /**
+   * "Translucent ice", "Opaque sage" among "Gloss white" and "Honed black": the rows of other
+   * finishes say nothing of what a column means for glass. A third of such cells counts.
+   */
+  private static double[] ofTiles(Attribute a, double[] fits) {
+    boolean glass = a.kind() == Attribute.Kind.TERM && a.family().equals("tile");
+    long say = glass ? Arrays.stream(fits).filter(fit -> fit > 0).count() : 0;
+    if (say < TELLING || Arrays.stream(fits).anyMatch(fit -> fit < 0)) return fits;
+    int silent = (int) (fits.length - say) / SILENT;
+    double[] out = new double[(int) say + silent];
+    int next = 0;
+    for (double fit : fits) if (fit > 0) out[next++] = fit;
+    return out;
+  }
+
+  /** Those that no word of the heading, in lower case, speaks against. */
+  private List<Attribute> asked(String heading, Map<String, Heard> heard, List<CellReading> cells) {
+    List<Attribute> out = new ArrayList<>();
+    for (Attribute a : vocabulary.attributes()) {
+      Heard by = heard.get(a.id());
+      boolean exact = by != null && by.strength() >= EXACT;
+      // "Face size x thickness" over "23 x 23 x 6 mm" is a size with all its sides.
+      boolean sides = by != null && a.kind() == Attribute.Kind.SIZE && haveThickness(cells);
+      String against = sides ? THICKNESS.matcher(heading).replaceAll("") : heading;
+      if (exact || !a.words().not().in(against)) out.add(a);
+    }
+    return out;
+  }
+
+  private static boolean haveThickness(List<CellReading> cells) {
+    return !cells.isEmpty() && cells.stream().filter(CellReading::thick).count() * 2 > cells.size();
+  }
+
+  /** How well each cell is a value of each attribute. */
+  private double[][] fits(
+      List<CellReading> cells, List<Attribute> asked, ColumnWords w, Map<String, Heard> heard) {
+    double[][] out = new double[asked.size()][cells.size()];
+    String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom()) + " ";
+    Set<String> begun = last.isEmpty() ? Set.of() : begun(last);
+    List<double[]> values = cells.stream().map(cell -> values(cell, w.unit())).toList();
+    for (int i = 0; i < out.length; i++) {
+      Attribute a = asked.get(i);
+      Heard by = heard.get(a.id());
+      double heading = by == null ? 0 : by.strength();
+      boolean classes = begun.contains(a.id());
+      int at = order.get(a.id());
+      for (int c = 0; c < out[i].length; c++) {
+        out[i][c] = fits(cells.get(c), values.get(c)[at], a, heading, last, classes);
+      }
+    }
+    return out;
+  }
+
+  /** How well a cell is a value of each attribute, whatever its heading says. */
+  private double[] values(CellReading cell, Unit unit) {
+    return values.get(
+        new InColumn(cell.text(), unit),
+        () -> {
+          CellReading.Measured measured = cell.under(unit);
+          return vocabulary.attributes().stream().mapToDouble(measured::fits).toArray();
+        });
+  }
+
+  /** The attributes of which a term may begin so. */
+  private Set<String> begun(String start) {
+    return begun.get(
+        start,
+        () ->
+            vocabulary.attributes().stream()
+                .filter(a -> a.kind() == Attribute.Kind.TERM && a.mayBeginTerm(start))
+                .map(Attribute::id)
+                .collect(Collectors.toSet()));
+  }
+
+  /**
+   * "50" under "Class" is "Class 50".
+   *
+   * @param fits how well the cell is a value of the attribute by itself
+   * @param last word of the heading with a blank behind it, or empty
+   * @param classes true where a term of the attribute may begin so
+   */
+  private static double fits(
+      CellReading cell, double fits, Attribute a, double heading, String last, boolean classes) {
+    // Any words might be a colour, where the heading says that they are.
+    if (fits == CellReading.MAYBE && a.id().endsWith(".colour") && heading < HINT_OF_COLOUR)
+      return 0;
+    boolean letters =
+        a.kind() == Attribute.Kind.TERM && cell.text().length() <= CellReading.LONGEST_CLASS;
+    if (fits > 0 || !letters || last.isEmpty()) return fits;
+    boolean is = cell.named().contains(a.id()) || classes && a.isTerm(last + cell.text());
+    return is ? CLASS : fits;
+  }
+
+  /** Tags are told apart by being different. */
+  private static void distinct(Map<String, ColumnScore> out, List<String> said) {
+    ColumnScore tag = out.get(HeadingEvidence.TAG);
+    if (tag == null || tag.cells() <= 0 || said.isEmpty()) return;
+    double share = (double) new LinkedHashSet<>(said).size() / said.size();
+    out.put(
+        HeadingEvidence.TAG,
+        new ColumnScore(tag.heading(), tag.cells() * (0.4 + 0.6 * share), 0, 0, tag.why()));
+  }
+
+  private interface Fit {
+    double of(CellReading cell);
+  }
+
+  private void role(
+      Map<String, ColumnScore> out,
+      String role,
+      Map<String, Heard> heard,
+      List<CellReading> cells,
+      Fit fit) {
+    put(out, role, heard.get(role), cells.stream().mapToDouble(fit::of).toArray(), 0, false);
+  }
+
+  /** A short form that neither cells nor unit bear out may stand for anything. */
+  private void put(
+      Map<String, ColumnScore> out,
+      String meaning,
+      Heard by,
+      double[] fits,
+      double unit,
+      boolean headless) {
+    double cells = share(fits);
+    double heading = by == null ? 0 : by.strength();
+    // Whatever follows takes away.
+    if (ColumnScore.sum(heading, cells, unit, 0) <= 0) return;
+    boolean alone = cells <= BORNE_OUT && unit <= 0 && !meaning.equals("notes");
+    if (by != null && by.isShort() && alone) heading *= 0.4;
+    boolean asked =
+        vocabulary.attribute(meaning).filter(a -> a.kind() == Attribute.Kind.REQUIRED).isPresent();
+    if (asked && heading < FITS && unit <= 0) return;
+    // Any words might be a room.
+    boolean room = meaning.equals("location.room") && !headless && heading < HINT;
+    if (room && cells < ROOMS_ALL) return;
+    // Half a heading that nothing else bears out is none.
+    boolean half =
+        heading < HALF && cells < HALF_BORNE_OUT && unit <= 0 && !meaning.startsWith("@");
+    if (half) heading *= 0.5;
+    if (ColumnScore.sum(heading, cells, unit, 0) > 0)
+      out.put(meaning, new ColumnScore(heading, cells, unit, 0, why(by, fits)));
+  }
+
+  /** One cell that fits may do so by chance, and one that does not may be a slip. */
+  private static double share(double[] fits) {
+    if (fits.length == 0) return 0;
+    double sum = 0;
+    for (double fit : fits) sum += fit;
+    double share = sum / fits.length;
+    return share < 0
+        ? share * Math.min(1, fits.length / 3.0)
+        : fits.length == 1 ? share * 0.8 : share;
+  }
+
+  private static String why(Heard by, double[] fits) {
+    long fitting = Arrays.stream(fits).filter(fit -> fit >= FITS).count();
+    List<String> why = new ArrayList<>();
+    if (by != null) why.add(by.why());
+    if (fitting > 0) why.add("cells " + fitting + " of " + fits.length);
+    return String.join(", ", why);
+  }
+
+  private static double ofUnit(Attribute a, Unit unit) {
+    boolean wait =
+        unit.dimension() == clearbed.model.value.Dimension.TIME && a.id().contains(".cure");
+    if (wait && a.kind() == Attribute.Kind.REQUIRED) return UNIT;
+    boolean length = a.kind() == Attribute.Kind.SIZE || a.kind() == Attribute.Kind.FLATNESS;
+    var dimension = length ? clearbed.model.value.Dimension.LENGTH : a.dimension();
+    boolean measured = length || a.kind() == Attribute.Kind.AMOUNT;
+    return measured && UnitWords.as(unit, dimension).dimension() == dimension ? UNIT : OTHER_UNIT;
+  }
+}
