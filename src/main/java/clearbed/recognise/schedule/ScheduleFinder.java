@@ -15,7 +15,6 @@ import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.cell.TagCells;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingRows;
-import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.column.JointEvidence;
 import clearbed.recognise.schedule.column.MarkEvidence;
 import clearbed.recognise.schedule.grid.CalledCodes;
@@ -29,20 +28,14 @@ import clearbed.recognise.schedule.row.RoomUse;
 import clearbed.recognise.schedule.row.RowReader;
 import clearbed.recognise.schedule.row.RowWords;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
-import clearbed.recognise.statement.TagList;
-import clearbed.recognise.statement.Tags;
-import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 public final class ScheduleFinder {
@@ -102,6 +95,8 @@ public final class ScheduleFinder {
   }
 
   final Vocabulary vocabulary;
+  private final TagCells tagCells;
+  private final TilesAcross across;
   final RowReader rowReader;
   final RowWords rowWords;
   private final StatementFinder finder;
@@ -126,6 +121,8 @@ public final class ScheduleFinder {
       Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
     this.traces = traces;
     this.vocabulary = vocabulary;
+    this.tagCells = new TagCells(vocabulary);
+    this.across = new TilesAcross(vocabulary, tagCells);
     JointEvidence evidence = new JointEvidence(vocabulary, spans);
     this.headingRows = new HeadingRows(vocabulary, evidence);
     this.rowReader = new RowReader(vocabulary, finder, evidence.shorts());
@@ -153,28 +150,18 @@ public final class ScheduleFinder {
     return vocabulary.family(heading);
   }
 
-  private static final Pattern LETTERS = Pattern.compile("\\p{Lu}{1,6}");
-
   /** True of a mark, and of one of a form that was taught. */
   boolean isTag(String text) {
-    return Tags.isMark(text, vocabulary);
+    return tagCells.isTag(text);
   }
 
-  /**
-   * The tags of a cell that is no list of them as people write such; its words where it has none.
-   */
+  /** The tags of a cell that is no list of them as people write such. */
   List<String> tags(String cell) {
-    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
-    if (isTag(text)) return List.of(text);
-    String bare = TagCells.unnamed(text);
-    if (isTag(bare)) return List.of(bare);
-    List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
-    return parts.size() > 1 && parts.stream().allMatch(this::isTag) ? parts : List.of(text);
+    return tagCells.in(cell);
   }
 
-  /** The same of a list or a range of tags, too. */
   boolean areTags(String text) {
-    return TagCells.looksLikeTags(text) || vocabulary.taught().isTag(text);
+    return tagCells.areTags(text);
   }
 
   /**
@@ -250,9 +237,8 @@ public final class ScheduleFinder {
         result.rows().stream().anyMatch(r -> r.tagged() && areTags(TagCells.unnamed(r.tag())))
             || !result.rooms().isEmpty();
     Table uncounted = Transposed.measured(Transposed.uncounted(table));
-    if (tagged && !mayBeTurned(uncounted)) return result;
-    boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
-    Table turned = mayTurn ? Transposed.of(uncounted) : null;
+    if (tagged && !across.are(uncounted)) return result;
+    Table turned = across.mayBe(table) ? Transposed.of(uncounted) : null;
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, heading, document, codes).run();
       double more = other.evidence() - result.evidence();
@@ -262,62 +248,6 @@ public final class ScheduleFinder {
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
     return result.schedule() ? result : headless(table, heading, document, result);
-  }
-
-  /** "Prefix | Family" over "GT | Glass tile" and "PT | Porcelain": what letters stand for. */
-  private boolean isKey(Table table) {
-    int names = 0;
-    for (Table.Row row : table.rows()) {
-      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-      if (filled.size() > 2) return false;
-      if (filled.size() < 2) continue;
-      String name = filled.get(0).text().strip();
-      // "SIZE | 1 x 2" is of a card.
-      if (LETTERS.matcher(name).matches() && HeadingWords.named(vocabulary, name) == null) names++;
-    }
-    return names * 2 > table.rows().size();
-  }
-
-  /** A table in which no cell can be a tag, or one word of glass, lists no tiles across. */
-  private boolean namesTiles(Table table) {
-    return Stream.of(table.origin().sheet(), table.origin().heading())
-            .anyMatch(over -> over != null && mayBeGlass(over))
-        || table.rows().stream()
-            .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> mayBeTags(cell.text()) || mayBeGlass(cell.text()));
-  }
-
-  private boolean mayBeTags(String cell) {
-    // Every tag that was not taught begins with a capital.
-    if (PlainText.of(cell).chars().noneMatch(c -> c >= 'A' && c <= 'Z'))
-      return vocabulary.taught().isTag(cell);
-    return TagList.inCell(cell) != null || tags(cell).stream().anyMatch(this::isTag);
-  }
-
-  private boolean mayBeGlass(String text) {
-    String plain = PlainText.of(text);
-    return vocabulary.mayNameGlass(plain)
-        || Citations.mayCite(plain)
-            && Citations.find(plain).stream()
-                .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));
-  }
-
-  /** Beside a word, or nothing, stand tags that are all different. */
-  private boolean mayBeTurned(Table table) {
-    if (Transposed.isTooLong(table)) return false;
-    int names = Transposed.first(table);
-    for (Table.Row row : table.rows().subList(0, Math.min(table.rows().size(), MOST_TITLES))) {
-      List<Table.Cell> filled =
-          row.cells().stream().filter(c -> c.column() > names && !c.text().isBlank()).toList();
-      boolean tags =
-          filled.size() >= 2
-              && filled.stream().allMatch(c -> isTag(TagCells.unnamed(c.text())))
-              && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
-      Table.Cell first = row.at(names);
-      if (tags && (first == null || first.text().chars().noneMatch(Character::isDigit)))
-        return true;
-    }
-    return false;
   }
 
   /** A table without headings, whose cells tell what they are. */

@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule.column;
 
-import clearbed.base.Memo;
+import clearbed.model.value.Dimension;
 import clearbed.model.value.Unit;
 import clearbed.recognise.schedule.cell.CellReader;
 import clearbed.recognise.schedule.cell.CellReading;
@@ -12,7 +12,6 @@ import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** What speaks for each meaning of a column by itself: its heading, its unit and its cells. */
 final class ColumnScores {
@@ -31,8 +29,6 @@ final class ColumnScores {
   private static final double BORNE_OUT = 0.15;
   static final double HALF = 0.75;
   static final double HINT = 0.3;
-
-  private static final double HINT_OF_COLOUR = 0.4;
 
   /** Nearly every cell names a place. */
   private static final double ROOMS_ALL = 0.85;
@@ -57,33 +53,16 @@ final class ColumnScores {
   private static final Pattern THICKNESS = Pattern.compile("thick\\w*|thk");
 
   private static final double[] NO_CELLS = {};
-  private static final double CLASS = 0.8;
-
   private final Vocabulary vocabulary;
   private final HeardHeadings headings;
   private final CellReader cells;
-
-  /** Cells that tell what a column of a finish schedule means for glass. */
-  private static final int TELLING = 3;
-
-  /** Of so many cells of other finishes one counts. */
-  private static final int SILENT = 3;
-
-  private final Memo<String, Set<String>> begun = Memo.ofTexts();
-
-  /** The unit is that of the column, or null. */
-  private record InColumn(String cell, Unit unit) {}
-
-  private final Memo<InColumn, double[]> values = new Memo<>(InColumn::cell);
-
-  /** Where an attribute stands among all, by its id. */
-  private final Map<String, Integer> order = new HashMap<>();
+  private final CellFits cellFits;
 
   ColumnScores(Vocabulary vocabulary, HeardHeadings headings, CellReader cells) {
     this.vocabulary = vocabulary;
     this.headings = headings;
     this.cells = cells;
-    for (Attribute a : vocabulary.attributes()) order.put(a.id(), order.size());
+    this.cellFits = new CellFits(vocabulary);
   }
 
   /** What the office says that the column holds, or null. */
@@ -109,13 +88,13 @@ final class ColumnScores {
     List<CellReading> cells = said.stream().map(this.cells::reading).toList();
     Map<String, Heard> heard = headings.over(w.heads());
     List<Attribute> asked = asked(w.text().toLowerCase(Locale.ROOT), heard, cells);
-    double[][] fits = fits(cells, asked, w, heard);
+    double[][] fits = cellFits.of(cells, asked, w, heard);
     boolean headless = w.text().isEmpty();
     Map<String, ColumnScore> out = new LinkedHashMap<>();
     for (int i = 0; i < asked.size(); i++) {
       Attribute a = asked.get(i);
       double unit = w.unit() == null ? 0 : ofUnit(a, w.unit());
-      put(out, a.id(), heard.get(a.id()), ofTiles(a, fits[i]), unit, headless);
+      put(out, a.id(), heard.get(a.id()), CellFits.ofTiles(a, fits[i]), unit, headless);
     }
     role(out, HeadingEvidence.TAG, heard, cells, CellReading::asTag);
     role(out, HeadingEvidence.MATERIAL, heard, cells, CellReading::asMaterial);
@@ -129,21 +108,6 @@ final class ColumnScores {
     distinct(out, said);
     ColumnScore slip = out.get(SLIP);
     if (slip != null && slip.heading() >= EXACT) out.keySet().removeAll(WAYS_TO_SAY_SLIP);
-    return out;
-  }
-
-  /**
-   * "Translucent ice", "Opaque sage" among "Gloss white" and "Honed black": the rows of other
-   * finishes say nothing of what a column means for glass. A third of such cells counts.
-   */
-  private static double[] ofTiles(Attribute a, double[] fits) {
-    boolean glass = a.kind() == Attribute.Kind.TERM && a.family().equals("tile");
-    long say = glass ? Arrays.stream(fits).filter(fit -> fit > 0).count() : 0;
-    if (say < TELLING || Arrays.stream(fits).anyMatch(fit -> fit < 0)) return fits;
-    int silent = (int) (fits.length - say) / SILENT;
-    double[] out = new double[(int) say + silent];
-    int next = 0;
-    for (double fit : fits) if (fit > 0) out[next++] = fit;
     return out;
   }
 
@@ -163,66 +127,6 @@ final class ColumnScores {
 
   private static boolean haveThickness(List<CellReading> cells) {
     return !cells.isEmpty() && cells.stream().filter(CellReading::thick).count() * 2 > cells.size();
-  }
-
-  /** How well each cell is a value of each attribute. */
-  private double[][] fits(
-      List<CellReading> cells, List<Attribute> asked, ColumnWords w, Map<String, Heard> heard) {
-    double[][] out = new double[asked.size()][cells.size()];
-    String last = w.bottom().isEmpty() ? "" : HeadingWords.lastWord(w.bottom()) + " ";
-    Set<String> begun = last.isEmpty() ? Set.of() : begun(last);
-    List<double[]> values = cells.stream().map(cell -> values(cell, w.unit())).toList();
-    for (int i = 0; i < out.length; i++) {
-      Attribute a = asked.get(i);
-      Heard by = heard.get(a.id());
-      double heading = by == null ? 0 : by.strength();
-      boolean classes = begun.contains(a.id());
-      int at = order.get(a.id());
-      for (int c = 0; c < out[i].length; c++) {
-        out[i][c] = fits(cells.get(c), values.get(c)[at], a, heading, last, classes);
-      }
-    }
-    return out;
-  }
-
-  /** How well a cell is a value of each attribute, whatever its heading says. */
-  private double[] values(CellReading cell, Unit unit) {
-    return values.get(
-        new InColumn(cell.text(), unit),
-        () -> {
-          CellReading.Measured measured = cell.under(unit);
-          return vocabulary.attributes().stream().mapToDouble(measured::fits).toArray();
-        });
-  }
-
-  /** The attributes of which a term may begin so. */
-  private Set<String> begun(String start) {
-    return begun.get(
-        start,
-        () ->
-            vocabulary.attributes().stream()
-                .filter(a -> a.kind() == Attribute.Kind.TERM && a.mayBeginTerm(start))
-                .map(Attribute::id)
-                .collect(Collectors.toSet()));
-  }
-
-  /**
-   * "50" under "Class" is "Class 50".
-   *
-   * @param fits how well the cell is a value of the attribute by itself
-   * @param last word of the heading with a blank behind it, or empty
-   * @param classes true where a term of the attribute may begin so
-   */
-  private static double fits(
-      CellReading cell, double fits, Attribute a, double heading, String last, boolean classes) {
-    // Any words might be a colour, where the heading says that they are.
-    if (fits == CellReading.MAYBE && a.id().endsWith(".colour") && heading < HINT_OF_COLOUR)
-      return 0;
-    boolean letters =
-        a.kind() == Attribute.Kind.TERM && cell.text().length() <= CellReading.LONGEST_CLASS;
-    if (fits > 0 || !letters || last.isEmpty()) return fits;
-    boolean is = cell.named().contains(a.id()) || classes && a.isTerm(last + cell.text());
-    return is ? CLASS : fits;
   }
 
   /** Tags are told apart by being different. */
@@ -296,11 +200,10 @@ final class ColumnScores {
   }
 
   private static double ofUnit(Attribute a, Unit unit) {
-    boolean wait =
-        unit.dimension() == clearbed.model.value.Dimension.TIME && a.id().contains(".cure");
+    boolean wait = unit.dimension() == Dimension.TIME && a.id().contains(".cure");
     if (wait && a.kind() == Attribute.Kind.REQUIRED) return UNIT;
     boolean length = a.kind() == Attribute.Kind.SIZE || a.kind() == Attribute.Kind.FLATNESS;
-    var dimension = length ? clearbed.model.value.Dimension.LENGTH : a.dimension();
+    var dimension = length ? Dimension.LENGTH : a.dimension();
     boolean measured = length || a.kind() == Attribute.Kind.AMOUNT;
     return measured && UnitWords.as(unit, dimension).dimension() == dimension ? UNIT : OTHER_UNIT;
   }
