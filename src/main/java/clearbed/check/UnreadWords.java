@@ -9,6 +9,7 @@ import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -140,7 +141,7 @@ final class UnreadWords {
 
   /** "GT-4 has a mirror on its back" tells nothing of GT-5; "Except GT-4, all are plain" does. */
   private Set<String> subject(String sentence) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(sentence);
+    TagFinder.TagsAt first = TagFinder.firstTags(sentence);
     if (first == null || first.start() > SUBJECT || vocabulary.list("except").in(sentence))
       return Set.of();
     // "Walls as drawn, floor of GT-4 level" has another subject.

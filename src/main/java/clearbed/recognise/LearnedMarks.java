@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
@@ -62,7 +62,7 @@ public final class LearnedMarks {
       for (ScheduleRow row : f.rows()) {
         String mark = mark(row);
         if (!CODE.matcher(mark).matches() || TileWords.tile(mark)) continue;
-        if (!LimitFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
+        if (!TagFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
         coded.add(row);
         times.merge(mark, 1, Integer::sum);
       }

@@ -38,9 +38,9 @@ import clearbed.recognise.statement.Accounting;
 import clearbed.recognise.statement.Citation;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.FigureGaps;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
@@ -240,7 +240,7 @@ public final class Recogniser {
   private static void unspelt(Section section, List<Document.Gap> gaps) {
     for (Clause clause : section.clauses()) {
       if (clause.limits().tags().isEmpty()) continue;
-      String range = LimitFinder.unspelt(PlainText.of(clause.text()));
+      String range = TagFinder.unspelt(PlainText.of(clause.text()));
       if (!range.isEmpty()) gaps.add(TagList.gap(range, clause.origin()));
     }
   }
@@ -271,7 +271,7 @@ public final class Recogniser {
       for (Table card : cards) table(c, card, running, marks);
       return;
     }
-    boolean ofTile = LimitFinder.firstTags(over) != null;
+    boolean ofTile = TagFinder.firstTags(over) != null;
     PropertySheet.Sheet room = ofTile ? PropertySheet.NONE : placeCard.read(t, over);
     if (!room.isEmpty()) {
       inWords(c, t, room.paragraphs(), running);
@@ -307,7 +307,7 @@ public final class Recogniser {
     Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
     if (found.isEmpty()) return false;
     // Words without a mark were no title of a card.
-    if (LimitFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
+    if (TagFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
     rows(c, found.get(), over, running);
     notes(c, found.get(), t, marks);
     return true;

@@ -8,8 +8,8 @@ import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.Amendment;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -173,7 +173,7 @@ final class Amendments {
   }
 
   private static boolean names(String words) {
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(words);
+    TagFinder.TagsAt tags = TagFinder.firstTags(words);
     return tags != null && tags.start() == 0;
   }
 

@@ -19,8 +19,8 @@ import clearbed.recognise.schedule.row.RoomUse;
 import clearbed.recognise.schedule.row.RowReader;
 import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.FigureGaps;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.TagList;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
@@ -417,7 +417,7 @@ final class ScheduleWalk {
     for (Header.Column column : header.all(Header.Role.SURFACE)) {
       Table.Cell cell = row.at(column.index());
       if (cell == null) continue;
-      Set<String> tags = LimitFinder.tags(PlainText.of(cell.text()));
+      Set<String> tags = TagFinder.tags(PlainText.of(cell.text()));
       if (vocabulary.taught().isTag(cell.text())) tags.add(PlainText.line(cell.text()));
       for (String tag : tags) {
         rooms.add(new RoomUse(tag, room, exposure, column.surface(), table.origin(cell)));
@@ -587,7 +587,7 @@ final class ScheduleWalk {
     if (keys.isEmpty()) return out;
     for (Table.Cell cell : row.cells())
       if (cell != own && !cell.text().isBlank())
-        for (String tag : LimitFinder.tags(PlainText.of(cell.text())))
+        for (String tag : TagFinder.tags(PlainText.of(cell.text())))
           if (keys.contains(Tags.key(tag))) out.add(tag);
     return out;
   }

@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Needed;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -76,7 +76,7 @@ final class AmendmentFinder {
       boolean same =
           old.stream()
               .anyMatch(o -> now.stream().anyMatch(n -> n.attribute().equals(o.attribute())));
-      Set<String> tags = new TreeSet<>(LimitFinder.tags(target));
+      Set<String> tags = new TreeSet<>(TagFinder.tags(target));
       String clause = clause(target);
       boolean all = isWhole(gone) && amending && !(clause.isEmpty() && tags.isEmpty());
       if (same || amending && !now.isEmpty() || all)
@@ -93,7 +93,7 @@ final class AmendmentFinder {
   /** "Delete paragraph 2.3 B": all of it goes, and nothing else is named. */
   private static boolean isWhole(String gone) {
     String rest = CLAUSE.matcher(gone).replaceAll(" ");
-    for (String tag : LimitFinder.written(rest)) rest = rest.replace(tag, " ");
+    for (String tag : TagFinder.written(rest)) rest = rest.replace(tag, " ");
     return !gone.isBlank() && NOTHING_ELSE.matcher(rest).matches();
   }
 

@@ -6,11 +6,11 @@ import clearbed.model.value.Content;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.row.RowReader;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Parts;
 import clearbed.recognise.statement.PlaceSentences;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
@@ -120,7 +120,7 @@ final class ItemValues {
 
   /** "GT-4: epoxy, ANSI A118.3" under "Grout" is no property by the name of GT-4. */
   static boolean namesTags(String lead) {
-    LimitFinder.TagsAt tags = LimitFinder.opening(lead);
+    TagFinder.TagsAt tags = TagFinder.opening(lead);
     return tags != null && tags.end() == lead.length();
   }
 }

@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Parts;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
@@ -52,7 +52,7 @@ final class Leads {
   /** "GT-2 Foyer wall, dry.", "MB-1. White mortar": a mark in the margin, behind it the text. */
   private String hangingTags(String words) {
     boolean capitals = words.equals(words.toUpperCase(Locale.ROOT));
-    LimitFinder.TagsAt tags = capitals ? null : LimitFinder.firstTags(words);
+    TagFinder.TagsAt tags = capitals ? null : TagFinder.firstTags(words);
     if (tags == null || tags.start() > 0) return "";
     boolean hung = HUNG.matcher(words).region(tags.end(), words.length()).lookingAt();
     return hung || isPlaced(words, tags.end()) ? words.substring(0, tags.end()) : "";

@@ -2,8 +2,8 @@ package clearbed.recognise.section;
 
 import clearbed.base.Memo;
 import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Parts;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -179,6 +179,6 @@ final class PublicationLists {
       if (f.start() - end <= " and ".length()) end = Math.max(end, f.end());
     }
     String rest = USED_FOR.matcher(line.substring(end).strip()).replaceFirst("");
-    return rest.length() > 3 && LimitFinder.tags(rest).isEmpty() ? rest : "";
+    return rest.length() > 3 && TagFinder.tags(rest).isEmpty() ? rest : "";
   }
 }

@@ -6,6 +6,7 @@ import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -143,7 +144,7 @@ final class SectionReader {
     String words = p.text();
     List<String> own = p.own().wording().subjects();
     boolean names = own.isEmpty() && p.own().wording().tagged();
-    List<String> mentioned = names ? others.outOf(List.copyOf(LimitFinder.tags(words))) : List.of();
+    List<String> mentioned = names ? others.outOf(List.copyOf(TagFinder.tags(words))) : List.of();
     return subjectFinder.of(words, own, above, mentioned);
   }
 

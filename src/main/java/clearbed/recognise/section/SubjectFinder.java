@@ -1,7 +1,7 @@
 package clearbed.recognise.section;
 
 import clearbed.recognise.statement.GlassWords;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -60,7 +60,7 @@ final class SubjectFinder {
    * @param heading true for a title, which may name its tags anywhere
    */
   List<String> named(String words, boolean heading) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(words, vocabulary);
+    TagFinder.TagsAt first = TagFinder.firstTags(words, vocabulary);
     if (first == null || first.start() > (heading ? TITLE : OPENING)) return List.of();
     String head = words.substring(0, first.end());
     boolean sentenceEnds = Sentences.of(head).size() > 1;
@@ -69,7 +69,7 @@ final class SubjectFinder {
   }
 
   /** Where the words behind the tags begin: those of "Tile C. Glass mosaic" behind the stop. */
-  private static int behind(LimitFinder.TagsAt tags, String words) {
+  private static int behind(TagFinder.TagsAt tags, String words) {
     if (tags == null) return 0;
     // "Scope: GM1 to GM6. Porcelain tile is elsewhere" says that of none of them.
     if (!words.substring(0, tags.start()).isBlank()) return tags.end();
@@ -107,7 +107,7 @@ final class SubjectFinder {
   }
 
   private Subject specified(List<String> tags, boolean own, String words) {
-    LimitFinder.TagsAt at = own ? LimitFinder.firstTags(words, vocabulary) : null;
+    TagFinder.TagsAt at = own ? TagFinder.firstTags(words, vocabulary) : null;
     int from = behind(at, words);
     boolean letters = tags.stream().allMatch(tag -> vocabulary.taught().letters(tag) != null);
     boolean glass = letters || saysGlass(words, at) && glassWords.areIn(words);
@@ -142,7 +142,7 @@ final class SubjectFinder {
   }
 
   /** "GT-1: cast glass tile", "Glass mosaic GT-1"; not "GT-1, to match glass tile". */
-  private boolean saysGlass(String words, LimitFinder.TagsAt tags) {
+  private boolean saysGlass(String words, TagFinder.TagsAt tags) {
     int from = behind(tags, words);
     String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
     if (!vocabulary.describesGlassTile(opening)) return false;

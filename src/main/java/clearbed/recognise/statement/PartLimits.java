@@ -72,11 +72,11 @@ final class PartLimits {
     int comma = outside.lastIndexOf(", ");
     if (comma > 0) {
       String behind = outside.substring(comma + 2);
-      LimitFinder.TagsAt tags = LimitFinder.firstTags(behind);
+      TagFinder.TagsAt tags = TagFinder.firstTags(behind);
       boolean ownFigure = tags != null && tags.start() <= OWN_FIGURE && hasFigure(behind);
       String first = outside.substring(0, comma);
       // "Keep water off GT-1 for 7 days, and off GT-2, GT-3 for 14 days" names all.
-      if (ownFigure && hasFigure(first) && LimitFinder.tags(first).isEmpty()) outside = first;
+      if (ownFigure && hasFigure(first) && TagFinder.tags(first).isEmpty()) outside = first;
     }
     return outside.equals(p.whole) ? whole : limitFinder.of(outside, false);
   }

@@ -49,7 +49,7 @@ final class PartRoles {
 
   /** "Face-mounted sheets of GT-1": what the sentence is about is not the tile. */
   static boolean isInPassing(String text) {
-    LimitFinder.TagsAt at = LimitFinder.firstTags(text);
+    TagFinder.TagsAt at = TagFinder.firstTags(text);
     return at != null && OF_TAGS.matcher(text.substring(0, at.start())).find();
   }
 
@@ -93,7 +93,7 @@ final class PartRoles {
 
   /** "Winter work on GT-1 needs a heated enclosure" goes on, and says something of its own. */
   private static String behindTags(String text) {
-    List<String> tags = LimitFinder.written(text);
+    List<String> tags = TagFinder.written(text);
     if (tags.isEmpty()) return "";
     String last = tags.get(tags.size() - 1);
     return text.substring(text.lastIndexOf(last) + last.length());

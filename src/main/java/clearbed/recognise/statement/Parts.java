@@ -108,7 +108,7 @@ public final class Parts {
       for (String item : SEMICOLON.split(sentence.text())) {
         if (item.isBlank()) continue;
         // "GT-2 is measured by the pendulum; the value is not below 40."
-        boolean ofIt = tile && ON_IT.matcher(item).lookingAt() && LimitFinder.tags(item).isEmpty();
+        boolean ofIt = tile && ON_IT.matcher(item).lookingAt() && TagFinder.tags(item).isEmpty();
         // "Uses: NT for walls; T for floors" names the use once for all.
         boolean another = uses && USE.matcher(item).lookingAt();
         uses |= USES.matcher(item).lookingAt();
@@ -123,7 +123,7 @@ public final class Parts {
   /** "GT-2 is ...", of which all of the sentence speaks. */
   private static boolean opensWithTile(String sentence) {
     if (sentence.indexOf(';') < 0) return false;
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(sentence);
+    TagFinder.TagsAt tags = TagFinder.firstTags(sentence);
     return tags != null
         && tags.start() == 0
         && VERB.matcher(sentence).region(tags.end(), sentence.length()).lookingAt();
@@ -146,7 +146,7 @@ public final class Parts {
    * sentence goes on; 0 where it ends.
    */
   private static int behindExcepted(String clause, Phrases.Hit except) {
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(clause.substring(except.end()));
+    TagFinder.TagsAt tags = TagFinder.firstTags(clause.substring(except.end()));
     if (tags == null || tags.start() > NEAR) {
       // "Grout, all glass tile except floors: ANSI A118.7."
       Matcher places = PLACES_EXCEPTED.matcher(clause).region(except.end(), clause.length());

@@ -90,7 +90,7 @@ final class Passage {
     if (leadEnd == 0 || end > leadEnd) return false;
     if (!OF_CLASS.matcher(text.substring(0, leadEnd)).matches()) return false;
     String behind = text.substring(leadEnd);
-    return LimitFinder.tags(text).isEmpty()
+    return TagFinder.tags(text).isEmpty()
         && vocabulary.families().values().stream().noneMatch(f -> f.in(behind))
         && ClassCodes.unmistakable(behind).isEmpty()
         && Citations.find(behind).isEmpty()

@@ -123,7 +123,7 @@ final class SizeStatements {
   /** "Bar front: GT-6 in 4 x 4 in, stack bond" says it of GT-6 wherever it stands. */
   private boolean saidOfATag(Passage p, Attribute size, Quantities.Found found) {
     if (!p.context.attribute().isEmpty() || !isTileSize(found.content())) return false;
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(p.whole);
+    TagFinder.TagsAt tags = TagFinder.firstTags(p.whole);
     boolean before = tags != null && tags.end() <= found.start();
     if (!before && !p.carried.tagged) return false;
     boolean pieces = PIECES_BEHIND.matcher(p.text).region(found.end(), p.text.length()).lookingAt();

@@ -64,7 +64,7 @@ final class StandardStatements {
     return attribute.id().equals("tile.standard")
         && BE_TESTED.matcher(before).find()
         && Quantities.find(p.text).isEmpty()
-        && (!LimitFinder.tags(before).isEmpty() || TileWords.tile(before));
+        && (!TagFinder.tags(before).isEmpty() || TileWords.tile(before));
   }
 
   /** "DIN 18534-1 class W0-I, no sealing layer needed". */

@@ -49,7 +49,7 @@ public final class Tags {
 
   /** One way of writing a tag, to compare by. */
   public static String key(String tag) {
-    return LimitFinder.tag(PlainText.line(tag));
+    return TagFinder.tag(PlainText.line(tag));
   }
 
   /**
@@ -57,7 +57,7 @@ public final class Tags {
    * is not found.
    */
   public static String asWritten(String key, String text) {
-    return LimitFinder.written(PlainText.of(text)).stream()
+    return TagFinder.written(PlainText.of(text)).stream()
         .filter(w -> key(w).equals(key))
         .findFirst()
         .orElse(key);
@@ -119,7 +119,7 @@ public final class Tags {
   /** Tags in the opening words of a clause, which name what it is about. */
   public static Set<String> inOpening(String text) {
     String plain = PlainText.of(text);
-    return LimitFinder.tags(opening(plain));
+    return TagFinder.tags(opening(plain));
   }
 
   /** Cut between words: half a tag is another tag. */

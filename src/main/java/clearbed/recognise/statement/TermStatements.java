@@ -96,7 +96,7 @@ final class TermStatements {
     int close = text.indexOf(')', open + 1);
     if (open <= 0 || close < 0 || hits.keySet().stream().noneMatch(hit -> hit.end() <= open))
       return;
-    if (!LimitFinder.tags(text.substring(open, close)).isEmpty()) return;
+    if (!TagFinder.tags(text.substring(open, close)).isEmpty()) return;
     hits.keySet().removeIf(hit -> hit.start() > open && hit.end() <= close);
   }
 
@@ -134,7 +134,7 @@ final class TermStatements {
 
   /** "Cement mortar by ANSI A108.5, epoxy by ANSI A108.6" gives no tile either of them. */
   private boolean saysHowToSet(Passage p) {
-    return LimitFinder.tags(p.whole).isEmpty() && Citations.sayHowToSet(p.whole, vocabulary);
+    return TagFinder.tags(p.whole).isEmpty() && Citations.sayHowToSet(p.whole, vocabulary);
   }
 
   private boolean termsAllowed(Passage p, Attribute a) {

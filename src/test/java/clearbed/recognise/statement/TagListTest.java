@@ -99,7 +99,7 @@ class TagListTest {
         "'Seal behind GT-1 for W2-I' = GT-1",
       })
   void figures_behind_a_tag_are_tags_only_where_they_count_nothing(String text, String tags) {
-    assertThat(LimitFinder.tags(PlainText.of(text.replace("\\n", "\n"))))
+    assertThat(TagFinder.tags(PlainText.of(text.replace("\\n", "\n"))))
         .containsExactly(tags.split(" "));
   }
 
@@ -124,7 +124,7 @@ class TagListTest {
       assertThat(checked.governing(tag, "mortar.standard")).containsExactly("ANSI A118.15");
     }
     assertThat(checked.governing("GT-9", "mortar.standard")).containsExactly("ANSI A118.4");
-    assertThat(LimitFinder.firstTags("GT-5 thru GT-7: cast glass tile").tags()).contains("GT-6");
+    assertThat(TagFinder.firstTags("GT-5 thru GT-7: cast glass tile").tags()).contains("GT-6");
   }
 
   @Test
@@ -155,8 +155,8 @@ class TagListTest {
     Assertions.assertTimeoutPreemptively(
         Duration.ofSeconds(20),
         () -> {
-          LimitFinder.tags(text.toString());
-          LimitFinder.tags(full.toString());
+          TagFinder.tags(text.toString());
+          TagFinder.tags(full.toString());
           TagList.inCell(text.substring(4));
         });
   }

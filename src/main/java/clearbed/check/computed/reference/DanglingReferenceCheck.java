@@ -14,7 +14,7 @@ import clearbed.model.report.Level;
 import clearbed.recognise.section.Clause;
 import clearbed.recognise.section.Section;
 import clearbed.recognise.statement.ClauseNumbers;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
@@ -222,9 +222,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     String text = clause.text();
     return OF_TILE_WORK.matcher(text).find()
         || FIGURE.matcher(text).find()
-            && LimitFinder.tags(PlainText.of(text)).stream()
-                .map(Tags::key)
-                .anyMatch(glass::contains);
+            && TagFinder.tags(PlainText.of(text)).stream().map(Tags::key).anyMatch(glass::contains);
   }
 
   /** Numbers of clauses below the codes of work sections, of the whole set. */

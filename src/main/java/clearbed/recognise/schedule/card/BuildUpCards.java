@@ -2,7 +2,7 @@ package clearbed.recognise.schedule.card;
 
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
@@ -71,13 +71,13 @@ public final class BuildUpCards {
       List<Paragraph> out, Table table, Card card, String led, Vocabulary vocabulary) {
     String title = text(card.title());
     String place = CODE.matcher(title).replaceFirst("");
-    for (String tag : LimitFinder.written(place)) place = place.replace(tag, " ");
+    for (String tag : TagFinder.written(place)) place = place.replace(tag, " ");
     place = LOOSE.matcher(place).replaceAll("");
     if (!place.isBlank()) add(out, table, card.title(), led + "Location: " + place);
     for (Line line : card.lines()) {
       String value = text(line.value());
       // "Tile | GM-1" has been said by the title.
-      LimitFinder.TagsAt opening = LimitFinder.firstTags(value, vocabulary);
+      TagFinder.TagsAt opening = TagFinder.firstTags(value, vocabulary);
       boolean alone = opening != null && opening.start() == 0 && opening.end() == value.length();
       if (alone && led.contains(opening.tags().get(0))) continue;
       String name = text(line.name()).replaceAll("[:?]+$", "");
@@ -92,19 +92,19 @@ public final class BuildUpCards {
 
   private static boolean startsWithTag(Card card, Vocabulary vocabulary) {
     String title = text(card.title());
-    LimitFinder.TagsAt first = LimitFinder.firstTags(title, vocabulary);
-    boolean code = CODE.matcher(title).lookingAt() && LimitFinder.written(title).size() > 1;
+    TagFinder.TagsAt first = TagFinder.firstTags(title, vocabulary);
+    boolean code = CODE.matcher(title).lookingAt() && TagFinder.written(title).size() > 1;
     return first != null && first.start() == 0 && !code;
   }
 
   /** The tiles of the title; where it has none, those that stand alone behind a name. */
   private static Set<String> tags(Card card, Vocabulary vocabulary) {
     String title = CODE.matcher(text(card.title())).replaceFirst("");
-    Set<String> out = new TreeSet<>(LimitFinder.tags(title, vocabulary));
+    Set<String> out = new TreeSet<>(TagFinder.tags(title, vocabulary));
     if (!out.isEmpty()) return out;
     for (Line line : card.lines()) {
       if (!vocabulary.family(text(line.name())).equals("tile")) continue;
-      LimitFinder.TagsAt at = LimitFinder.firstTags(text(line.value()), vocabulary);
+      TagFinder.TagsAt at = TagFinder.firstTags(text(line.value()), vocabulary);
       if (at != null && at.start() == 0) out.addAll(at.tags());
     }
     return out;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule.card;
 
 import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Phrases;
@@ -50,7 +50,7 @@ public record CardTitle(String mark, String rest) {
     for (Phrases.Hit hit : vocabulary.taught().tagsIn(plain))
       if (hit.start() == start) return of(plain, start, hit.end());
     // "GT-1 and GT-2 Glass mosaic" is the card of both.
-    LimitFinder.TagsAt several = LimitFinder.opening(plain.substring(start));
+    TagFinder.TagsAt several = TagFinder.opening(plain.substring(start));
     if (several != null && several.tags().size() > 1)
       return of(plain, start, start + several.end());
     Matcher word = WORD.matcher(plain).region(start, plain.length());

@@ -7,7 +7,7 @@ import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
@@ -80,9 +80,9 @@ public final class PlaceCard {
       return !room && (of.isEmpty() || of.startsWith(LOCATION));
     }
 
-    LimitFinder.TagsAt tags() {
+    TagFinder.TagsAt tags() {
       String opening = lines().get(0);
-      return !part() || opening.length() > LONGEST_PLACE ? null : LimitFinder.opening(opening);
+      return !part() || opening.length() > LONGEST_PLACE ? null : TagFinder.opening(opening);
     }
 
     String words() {
@@ -126,7 +126,7 @@ public final class PlaceCard {
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> rows = new ArrayList<>();
     for (Line line : lines) {
-      LimitFinder.TagsAt tags = line.tags();
+      TagFinder.TagsAt tags = line.tags();
       if (tags != null) {
         String led = String.join(", ", tags.tags()) + ": ";
         List<String> said = line.lines();
@@ -141,7 +141,7 @@ public final class PlaceCard {
           if (!more.isEmpty()) add(out, table, line, led + more);
       } else {
         String said = line.title() + ": " + line.words();
-        boolean own = line.room() || !LimitFinder.tags(said).isEmpty();
+        boolean own = line.room() || !TagFinder.tags(said).isEmpty();
         add(out, table, line, own ? said : of(line.title(), parts, all) + ": " + said);
       }
       for (Table.Cell cell : List.of(line.name(), line.value()))

@@ -6,7 +6,7 @@ import clearbed.model.document.Table;
 import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -76,7 +76,7 @@ public final class PropertySheet {
    * @param heading that it stands under; empty when there is none
    */
   public Sheet read(Table table, String heading) {
-    LimitFinder.TagsAt over = LimitFinder.firstTags(heading);
+    TagFinder.TagsAt over = TagFinder.firstTags(heading);
     boolean card = over != null && NUMBERED.matcher(heading).region(0, over.start()).matches();
     int fewest = card ? FEWEST_OF_CARD : FEWEST;
     boolean ofPairs = PropertyPairs.are(table, columns(table), vocabulary, this::isName);

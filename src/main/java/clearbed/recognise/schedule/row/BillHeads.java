@@ -4,9 +4,9 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
 import clearbed.model.value.Content;
 import clearbed.recognise.schedule.column.Header;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.statement.TermReader;
 import clearbed.recognise.text.PlainText;
@@ -78,7 +78,7 @@ public final class BillHeads {
     List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
     if (filled.size() != 1) return "";
     String text = PlainText.line(filled.get(0).text()).strip();
-    LimitFinder.TagsAt first = LimitFinder.firstTags(text, vocabulary);
+    TagFinder.TagsAt first = TagFinder.firstTags(text, vocabulary);
     if (first == null || first.tags().size() != 1) return "";
     // "Wall tiling GM1; ..." calls the work before its mark.
     String before = text.substring(0, first.start()).strip();

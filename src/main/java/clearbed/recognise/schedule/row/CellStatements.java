@@ -8,9 +8,9 @@ import clearbed.recognise.schedule.cell.TwoUnits;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.statement.ClauseNumbers;
 import clearbed.recognise.statement.Context;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
@@ -161,7 +161,7 @@ final class CellStatements {
   private void marks(List<Statement> out, Origin origin, String written, Header.Column column) {
     if (written.length() > LONGEST_CALL) return;
     String text = FITTING.matcher(written).replaceAll(" ");
-    Set<String> called = new TreeSet<>(LimitFinder.tags(text));
+    Set<String> called = new TreeSet<>(TagFinder.tags(text));
     called.addAll(ClauseNumbers.in(text));
     for (Phrases.Hit taught : vocabulary.taught().tagsIn(text))
       called.add(text.substring(taught.start(), taught.end()));

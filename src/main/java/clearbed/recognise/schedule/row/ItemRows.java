@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule.row;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Phrases;
@@ -49,7 +49,7 @@ public final class ItemRows {
     String text = PlainText.of(material);
     String own = opening(text);
     if (!own.isEmpty()) return own;
-    Set<String> tags = LimitFinder.tags(text);
+    Set<String> tags = TagFinder.tags(text);
     for (Phrases.Hit hit : vocabulary.taught().tagsIn(text))
       tags.add(text.substring(hit.start(), hit.end()));
     if (tags.size() == 1) return Tags.asWritten(tags.iterator().next(), text);
@@ -78,7 +78,7 @@ public final class ItemRows {
 
   /** "PF1" of "Glass mosaic PF1, fixed with A1": right behind the word of a tile. */
   private static String called(String text) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(text);
+    TagFinder.TagsAt first = TagFinder.firstTags(text);
     boolean one = first != null && first.tags().size() == 1 && first.start() <= OPENING;
     if (!one) return "";
     String before = text.substring(0, first.start()).stripTrailing();
@@ -88,7 +88,7 @@ public final class ItemRows {
 
   /** "GM-2" of "GM-2 Glass mosaic as GM-1 but ...", bedded in C2: the words open with it. */
   private String opening(String text) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(text);
+    TagFinder.TagsAt first = TagFinder.firstTags(text);
     if (first == null || first.start() > 0 || first.tags().size() != 1) return "";
     String behind = text.substring(first.end(), Math.min(text.length(), first.end() + NAMED));
     Phrases.Hit tile = vocabulary.list("glassTile").first(behind);

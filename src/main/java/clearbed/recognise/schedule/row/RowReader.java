@@ -11,10 +11,10 @@ import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.statement.Citations;
 import clearbed.recognise.statement.FigureGaps;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.PlaceSentences;
 import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -264,7 +264,7 @@ public final class RowReader {
 
   /** Not so "beside the sauna" and "at columns C1 to C6", which name what is not the tile's. */
   private boolean isOwn(String place) {
-    return LimitFinder.firstTags(place) == null && !vocabulary.list("places.beside").in(place);
+    return TagFinder.firstTags(place) == null && !vocabulary.list("places.beside").in(place);
   }
 
   private static boolean isPlace(Header.Column column) {
