@@ -8,7 +8,7 @@ import clearbed.model.report.TaughtWord;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.report.wording.Phrasing;
 import clearbed.resolve.Project;
 import java.io.PrintWriter;

@@ -5,7 +5,7 @@ import clearbed.model.report.Report;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.HashMap;

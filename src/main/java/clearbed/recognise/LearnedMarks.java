@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.TagFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;

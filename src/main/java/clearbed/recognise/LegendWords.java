@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.TagFinder;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons.Explained;
 import clearbed.recognise.vocabulary.Vocabulary;

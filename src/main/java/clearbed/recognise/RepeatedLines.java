@@ -3,7 +3,7 @@ package clearbed.recognise;
 import clearbed.model.document.Block;
 import clearbed.model.document.Document;
 import clearbed.model.document.Paragraph;
-import clearbed.recognise.statement.TagFinder;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;

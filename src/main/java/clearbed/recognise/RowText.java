@@ -2,8 +2,8 @@ package clearbed.recognise;
 
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.TagFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -10,7 +10,7 @@ import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.model.value.Unit;
 import clearbed.recognise.schedule.cell.CellFigures;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;

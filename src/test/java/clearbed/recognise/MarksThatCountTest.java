@@ -9,7 +9,7 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.clause.Clause;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

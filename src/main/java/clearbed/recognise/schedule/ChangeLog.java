@@ -8,7 +8,7 @@ import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

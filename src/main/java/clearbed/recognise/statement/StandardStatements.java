@@ -1,6 +1,11 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.ClassCodes;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;

@@ -5,7 +5,7 @@ import clearbed.model.document.Origin;
 import clearbed.model.report.Account;
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;

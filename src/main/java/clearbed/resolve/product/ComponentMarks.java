@@ -2,12 +2,12 @@ package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.ClauseNumbers;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.TagFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.TileWords;

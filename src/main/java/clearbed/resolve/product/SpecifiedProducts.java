@@ -2,12 +2,12 @@ package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
 import clearbed.recognise.schedule.row.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.section.Subject;
-import clearbed.recognise.statement.GlassWords;
-import clearbed.recognise.statement.TagFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.section.clause.Subject;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.part.GlassWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.entry.Draft;
 import java.util.ArrayList;

@@ -10,7 +10,7 @@ import clearbed.model.document.Paragraph;
 import clearbed.recognise.Recogniser;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.limit.Statement;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

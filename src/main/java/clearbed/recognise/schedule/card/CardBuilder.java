@@ -2,7 +2,7 @@ package clearbed.recognise.schedule.card;
 
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;

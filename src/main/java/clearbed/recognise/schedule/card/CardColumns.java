@@ -4,7 +4,7 @@ import clearbed.model.document.Table;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.schedule.grid.Transposed;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package clearbed.recognise.schedule.card;
 
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.TagFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule.card;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -3,7 +3,7 @@ package clearbed.recognise.schedule.cell;
 import clearbed.model.value.Content;
 import clearbed.model.value.Dimension;
 import clearbed.model.value.Unit;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Numbers;
 import clearbed.recognise.text.Quantities;

@@ -4,7 +4,7 @@ import clearbed.model.value.Content;
 import clearbed.model.value.Dimension;
 import clearbed.model.value.Quantity;
 import clearbed.model.value.Unit;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;

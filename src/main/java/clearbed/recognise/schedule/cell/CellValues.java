@@ -2,8 +2,8 @@ package clearbed.recognise.schedule.cell;
 
 import clearbed.model.value.Content;
 import clearbed.model.value.Dimension;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;

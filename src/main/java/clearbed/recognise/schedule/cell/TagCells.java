@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule.cell;
 
-import clearbed.recognise.statement.TagList;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagList;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;

@@ -4,7 +4,7 @@ import clearbed.base.Memo;
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.cell.CellReading;
 import clearbed.recognise.schedule.cell.UnitCells;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;

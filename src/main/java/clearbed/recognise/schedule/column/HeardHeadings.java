@@ -1,7 +1,7 @@
 package clearbed.recognise.schedule.column;
 
 import clearbed.base.Memo;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.HeadingEvidence;

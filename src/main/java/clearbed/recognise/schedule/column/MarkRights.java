@@ -1,6 +1,6 @@
 package clearbed.recognise.schedule.column;
 
-import clearbed.recognise.statement.TagList;
+import clearbed.recognise.statement.code.TagList;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Collection;

@@ -2,7 +2,7 @@ package clearbed.recognise.schedule.grid;
 
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;

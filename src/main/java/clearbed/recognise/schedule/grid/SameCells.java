@@ -3,7 +3,7 @@ package clearbed.recognise.schedule.grid;
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.row.ItemRows;
 import clearbed.recognise.statement.Likeness;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package clearbed.recognise.schedule.grid;
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingRows;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import java.util.ArrayList;
 import java.util.List;
 

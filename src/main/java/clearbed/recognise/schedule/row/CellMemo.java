@@ -4,7 +4,7 @@ import clearbed.base.Memo;
 import clearbed.model.document.Origin;
 import clearbed.model.value.Unit;
 import clearbed.recognise.schedule.column.Header;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.DecimalMark;
 import java.util.List;
 import java.util.function.Supplier;

@@ -2,9 +2,9 @@ package clearbed.recognise.schedule.row;
 
 import clearbed.model.document.Origin;
 import clearbed.model.value.Content;
-import clearbed.recognise.statement.Limits;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.TermReader;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.Statement;
+import clearbed.recognise.statement.limit.TermReader;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

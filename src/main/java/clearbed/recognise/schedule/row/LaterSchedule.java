@@ -6,7 +6,7 @@ import clearbed.model.document.Table;
 import clearbed.model.document.ThinList;
 import clearbed.model.value.Unit;
 import clearbed.recognise.schedule.column.Header;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;

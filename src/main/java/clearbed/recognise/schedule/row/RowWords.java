@@ -2,7 +2,7 @@ package clearbed.recognise.schedule.row;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.column.Header;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package clearbed.recognise.schedule.row;
 import clearbed.model.document.Origin;
 import clearbed.model.document.ThinList;
 import clearbed.recognise.schedule.cell.GlassTest;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.limit.Statement;
 import java.util.List;
 import java.util.Map;
 
