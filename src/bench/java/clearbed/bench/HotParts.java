@@ -4,7 +4,7 @@ import clearbed.model.document.Document;
 import clearbed.read.ReadAll;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;

@@ -11,7 +11,7 @@ import clearbed.read.source.Source;
 import clearbed.recognise.Facts;
 import clearbed.recognise.KeptFacts;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.statement.Limits;
+import clearbed.recognise.statement.limit.Limits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

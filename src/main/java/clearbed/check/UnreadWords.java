@@ -7,9 +7,10 @@ import clearbed.model.document.Document;
 import clearbed.model.report.Account;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.LimitFinder;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
@@ -140,7 +141,7 @@ final class UnreadWords {
 
   /** "GT-4 has a mirror on its back" tells nothing of GT-5; "Except GT-4, all are plain" does. */
   private Set<String> subject(String sentence) {
-    LimitFinder.TagsAt first = LimitFinder.firstTags(sentence);
+    TagFinder.TagsAt first = TagFinder.firstTags(sentence);
     if (first == null || first.start() > SUBJECT || vocabulary.list("except").in(sentence))
       return Set.of();
     // "Walls as drawn, floor of GT-4 level" has another subject.

@@ -1,7 +1,7 @@
 package clearbed.project;
 
 import clearbed.recognise.Facts;
-import clearbed.recognise.statement.Citation;
+import clearbed.recognise.statement.code.Citation;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;

@@ -2,7 +2,7 @@ package clearbed.recognise;
 
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -54,7 +54,7 @@ final class AddressedTable {
       String words = filled.get(2).text().strip();
       if (address.length() > LONGEST_ADDRESS) return List.of();
       if (SENTENCE.matcher(words).matches()) sentences++;
-      if (!LimitFinder.tags(PlainText.of(address)).isEmpty()) tiles++;
+      if (!TagFinder.tags(PlainText.of(address)).isEmpty()) tiles++;
       String text = address + ": " + words;
       out.add(Paragraph.body(table.origin(filled.get(2)).withText(text), text));
       for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(out::add);

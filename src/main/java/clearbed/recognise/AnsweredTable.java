@@ -3,8 +3,8 @@ package clearbed.recognise;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Phrases;
@@ -101,7 +101,7 @@ final class AnsweredTable {
 
   private static Set<String> tags(String text) {
     String plain = PlainText.of(text);
-    Set<String> keys = LimitFinder.tags(plain);
+    Set<String> keys = TagFinder.tags(plain);
     Set<String> out = new TreeSet<>();
     for (String key : keys) out.add(Tags.asWritten(key, plain));
     return out;

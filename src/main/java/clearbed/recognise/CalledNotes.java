@@ -5,8 +5,8 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -280,7 +280,7 @@ final class CalledNotes {
       boolean labelled = !p.label().isBlank();
       Matcher m = NOTE.matcher(words);
       String said = labelled || !m.matches() ? words : m.group(2);
-      if (!LimitFinder.tags(said).isEmpty()) return;
+      if (!TagFinder.tags(said).isEmpty()) return;
       blocks.set(
           note.block(),
           new Paragraph(p.origin(), p.label(), 0, p.listLevel(), of + said, p.region()));
@@ -291,7 +291,7 @@ final class CalledNotes {
       Matcher m = NOTE.matcher(cell.text().strip());
       boolean typed = filled.size() == 1 && m.matches();
       String said = typed ? m.group(2) : cell.text().strip();
-      if (!LimitFinder.tags(said).isEmpty()) return;
+      if (!TagFinder.tags(said).isEmpty()) return;
       String number = typed ? m.group(1) + ". " : "";
       List<Table.Cell> cells = new ArrayList<>(row.cells());
       cells.replaceAll(c -> c.column() == cell.column() ? c.withText(number + of + said) : c);

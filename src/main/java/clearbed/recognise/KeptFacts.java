@@ -2,9 +2,9 @@ package clearbed.recognise;
 
 import clearbed.model.document.Table;
 import clearbed.model.document.ThinList;
-import clearbed.recognise.schedule.LaterSchedule;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.schedule.row.LaterSchedule;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.statement.limit.Statement;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;

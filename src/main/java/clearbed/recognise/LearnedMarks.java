@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -62,7 +62,7 @@ public final class LearnedMarks {
       for (ScheduleRow row : f.rows()) {
         String mark = mark(row);
         if (!CODE.matcher(mark).matches() || TileWords.tile(mark)) continue;
-        if (!LimitFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
+        if (!TagFinder.tags(mark).isEmpty() || known.taught().isTag(mark)) continue;
         coded.add(row);
         times.merge(mark, 1, Integer::sum);
       }

@@ -1,7 +1,7 @@
 package clearbed.recognise;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons.Explained;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -193,7 +193,7 @@ final class LegendWords {
 
   /** As a heading, and as a cell. */
   private void add(String form, String meaning, List<Explained> out) {
-    boolean mark = LimitFinder.firstTags(form) != null;
+    boolean mark = TagFinder.firstTags(form) != null;
     if (mark || meaning.length() > LONGEST_MEANING) return;
     out.add(new Explained(form, meaning.strip(), true, ""));
     String family = vocabulary.family(meaning);

@@ -5,7 +5,7 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.recognise.section.MarksBehind;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -1,8 +1,8 @@
 package clearbed.recognise;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;

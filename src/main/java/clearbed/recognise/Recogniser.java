@@ -10,39 +10,39 @@ import clearbed.model.document.Table;
 import clearbed.model.report.Account;
 import clearbed.model.report.Fate;
 import clearbed.read.source.Reasons;
-import clearbed.recognise.schedule.BuildUpCards;
-import clearbed.recognise.schedule.CalledCodes;
-import clearbed.recognise.schedule.CardBlocks;
-import clearbed.recognise.schedule.CardLines;
 import clearbed.recognise.schedule.ChangeLog;
-import clearbed.recognise.schedule.DescribedMarks;
-import clearbed.recognise.schedule.LaterSchedule;
-import clearbed.recognise.schedule.MarkEvidence;
-import clearbed.recognise.schedule.PlaceCard;
-import clearbed.recognise.schedule.PropertySheet;
-import clearbed.recognise.schedule.RepeatingBlanks;
-import clearbed.recognise.schedule.RoomUse;
-import clearbed.recognise.schedule.SameCells;
 import clearbed.recognise.schedule.ScheduleFinder;
-import clearbed.recognise.schedule.ScheduleRow;
 import clearbed.recognise.schedule.TableLedger;
-import clearbed.recognise.section.Clause;
+import clearbed.recognise.schedule.card.BuildUpCards;
+import clearbed.recognise.schedule.card.CardBlocks;
+import clearbed.recognise.schedule.card.CardLines;
+import clearbed.recognise.schedule.card.PlaceCard;
+import clearbed.recognise.schedule.card.PropertySheet;
+import clearbed.recognise.schedule.column.MarkEvidence;
+import clearbed.recognise.schedule.grid.CalledCodes;
+import clearbed.recognise.schedule.grid.DescribedMarks;
+import clearbed.recognise.schedule.grid.RepeatingBlanks;
+import clearbed.recognise.schedule.grid.SameCells;
+import clearbed.recognise.schedule.row.LaterSchedule;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.CountedNotes;
-import clearbed.recognise.section.GlassMentions;
 import clearbed.recognise.section.MarksBehind;
-import clearbed.recognise.section.Outline;
 import clearbed.recognise.section.OutlineParser;
-import clearbed.recognise.section.Section;
 import clearbed.recognise.section.SentenceLedger;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.GlassMentions;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.section.outline.Outline;
 import clearbed.recognise.statement.Accounting;
-import clearbed.recognise.statement.Citation;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.FigureGaps;
-import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.SpanFinder;
 import clearbed.recognise.statement.StatementFinder;
-import clearbed.recognise.statement.TagList;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Citation;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.TagList;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.figure.FigureGaps;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -241,7 +241,7 @@ public final class Recogniser {
   private static void unspelt(Section section, List<Document.Gap> gaps) {
     for (Clause clause : section.clauses()) {
       if (clause.limits().tags().isEmpty()) continue;
-      String range = LimitFinder.unspelt(PlainText.of(clause.text()));
+      String range = TagFinder.unspelt(PlainText.of(clause.text()));
       if (!range.isEmpty()) gaps.add(TagList.gap(range, clause.origin()));
     }
   }
@@ -273,7 +273,7 @@ public final class Recogniser {
       for (Table card : cards) table(c, card, running, marks);
       return;
     }
-    boolean ofTile = LimitFinder.firstTags(over) != null;
+    boolean ofTile = TagFinder.firstTags(over) != null;
     PropertySheet.Sheet room = ofTile ? PropertySheet.NONE : placeCard.read(t, over);
     if (!room.isEmpty()) {
       inWords(c, t, room.paragraphs(), running);
@@ -307,13 +307,13 @@ public final class Recogniser {
   private boolean cards(
       Collected c, Table written, String over, List<Paragraph> running, MarkEvidence marks) {
     // A title with the mark is where people find the cell: many cards have a B7.
-    boolean titled = LimitFinder.firstTags(over) != null && written.origin().heading() == null;
+    boolean titled = TagFinder.firstTags(over) != null && written.origin().heading() == null;
     Table t = titled ? written.under(over) : written;
     Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
     if (found.isEmpty()) return false;
     if (titled) c.titled.put(written, t);
     // Words without a mark were no title of a card.
-    if (LimitFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
+    if (TagFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
     rows(c, found.get(), over, running);
     notes(c, found.get(), t, marks);
     return true;

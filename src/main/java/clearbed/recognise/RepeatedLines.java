@@ -3,7 +3,7 @@ package clearbed.recognise;
 import clearbed.model.document.Block;
 import clearbed.model.document.Document;
 import clearbed.model.document.Paragraph;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -49,7 +49,7 @@ final class RepeatedLines {
     return Set.of("", "tile").contains(vocabulary.family(line))
         && !TileWords.tileWork(line)
         && !vocabulary.list("glassAlone").in(line)
-        && LimitFinder.tags(line).isEmpty()
+        && TagFinder.tags(line).isEmpty()
         && vocabulary.taught().tagsIn(line).isEmpty();
   }
 

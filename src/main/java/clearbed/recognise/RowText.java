@@ -2,8 +2,8 @@ package clearbed.recognise;
 
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -134,7 +134,7 @@ final class RowText {
     Table.Cell first = row.at(0);
     Table.Cell cell = row.at(column);
     if (first == null || cell == null || !Tags.isMark(first.text().strip())) return false;
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(cell.text().strip());
+    TagFinder.TagsAt tags = TagFinder.firstTags(cell.text().strip());
     if (tags == null || tags.start() > 0) return false;
     TreeSet<String> prefixes = new TreeSet<>();
     tags.tags().forEach(tag -> prefixes.add(Tags.prefix(Tags.key(tag))));

@@ -4,13 +4,13 @@ import clearbed.model.value.Content;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Amendment;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Amendment;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -173,7 +173,7 @@ final class Amendments {
   }
 
   private static boolean names(String words) {
-    LimitFinder.TagsAt tags = LimitFinder.firstTags(words);
+    TagFinder.TagsAt tags = TagFinder.firstTags(words);
     return tags != null && tags.start() == 0;
   }
 

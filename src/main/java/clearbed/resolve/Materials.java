@@ -4,8 +4,8 @@ import clearbed.model.document.Origin;
 import clearbed.model.value.Content;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.entry.Draft;
 

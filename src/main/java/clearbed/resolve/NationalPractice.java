@@ -1,6 +1,6 @@
 package clearbed.resolve;
 
-import clearbed.recognise.statement.Citation;
+import clearbed.recognise.statement.code.Citation;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;

@@ -5,12 +5,12 @@ import clearbed.model.value.Content;
 import clearbed.model.value.Dimension;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.PlaceSentences;
-import clearbed.recognise.statement.Tags;
-import clearbed.recognise.statement.TermReader;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.PlaceSentences;
+import clearbed.recognise.statement.limit.TermReader;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
@@ -116,8 +116,7 @@ final class Places {
       if (clause.subject().own() && clause.subject().tags().size() == 1)
         placing(clause.text()).stream()
             .filter(
-                words ->
-                    LimitFinder.tags(words).stream().map(Tags::key).allMatch(draft.key::equals))
+                words -> TagFinder.tags(words).stream().map(Tags::key).allMatch(draft.key::equals))
             .forEach(words -> more.addAll(terms.in(EXPOSURE, words)));
       more.addAll(terms.in(EXPOSURE, place(draft, clause)));
       for (String term : harsher(more, clause.text(), draft))
@@ -146,7 +145,7 @@ final class Places {
   /** What stands behind the tag and the colon, where it can be nothing but a place; or empty. */
   private String place(Draft draft, Clause clause) {
     String text = PlainText.of(clause.text());
-    LimitFinder.TagsAt tags = clause.subject().own() ? LimitFinder.firstTags(text) : null;
+    TagFinder.TagsAt tags = clause.subject().own() ? TagFinder.firstTags(text) : null;
     if (tags == null || tags.tags().stream().noneMatch(t -> Tags.key(t).equals(draft.key)))
       return "";
     int colon = text.indexOf(": ", tags.end());

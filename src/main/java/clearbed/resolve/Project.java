@@ -2,10 +2,10 @@ package clearbed.resolve;
 
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RoomUse;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.Citation;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.Citation;
+import clearbed.recognise.statement.code.Tags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -7,7 +7,7 @@ import clearbed.model.report.Report;
 import clearbed.model.report.Verdict;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.section.clause.Section;
 import clearbed.survey.Surveyed.CheckResult;
 import clearbed.survey.Surveyed.CheckRow;
 import clearbed.survey.Surveyed.DocumentRow;

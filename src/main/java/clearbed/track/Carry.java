@@ -4,7 +4,7 @@ import clearbed.model.report.Finding;
 import clearbed.model.report.QuestionLog;
 import clearbed.model.report.Report;
 import clearbed.model.report.State;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

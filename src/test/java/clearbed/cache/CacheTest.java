@@ -14,7 +14,7 @@ import clearbed.read.DocumentReader;
 import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.schedule.ScheduleRow;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;

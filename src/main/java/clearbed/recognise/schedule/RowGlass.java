@@ -1,6 +1,8 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.document.Table;
+import clearbed.recognise.schedule.cell.GlassTest;
+import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Taught;

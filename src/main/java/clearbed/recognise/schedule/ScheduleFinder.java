@@ -7,20 +7,35 @@ import clearbed.model.document.Paragraph;
 import clearbed.model.document.Placed;
 import clearbed.model.document.Table;
 import clearbed.model.report.Fate;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.schedule.card.CardFinder;
+import clearbed.recognise.schedule.card.CardLines;
+import clearbed.recognise.schedule.card.CardTable;
+import clearbed.recognise.schedule.card.CardTitle;
+import clearbed.recognise.schedule.cell.GlassTest;
+import clearbed.recognise.schedule.cell.TagCells;
+import clearbed.recognise.schedule.column.Header;
+import clearbed.recognise.schedule.column.HeadingRows;
+import clearbed.recognise.schedule.column.JointEvidence;
+import clearbed.recognise.schedule.column.MarkEvidence;
+import clearbed.recognise.schedule.grid.CalledCodes;
+import clearbed.recognise.schedule.grid.SideBySide;
+import clearbed.recognise.schedule.grid.TickedColumns;
+import clearbed.recognise.schedule.grid.Transposed;
+import clearbed.recognise.schedule.row.CellMemo;
+import clearbed.recognise.schedule.row.GroupRows;
+import clearbed.recognise.schedule.row.LaterSchedule;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.RowWords;
+import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.SpanFinder;
-import clearbed.recognise.statement.Statement;
 import clearbed.recognise.statement.StatementFinder;
-import clearbed.recognise.statement.TagList;
-import clearbed.recognise.statement.Tags;
-import clearbed.recognise.text.PlainText;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Finds the schedules on a grid of cells, wherever they stand, and the notes around them. */
 public final class ScheduleFinder {
@@ -80,6 +95,9 @@ public final class ScheduleFinder {
   }
 
   final Vocabulary vocabulary;
+  private final TagCells tagCells;
+  private final TilesAcross across;
+  private final StackedTables stacked;
   final RowReader rowReader;
   final RowWords rowWords;
   private final StatementFinder finder;
@@ -90,7 +108,6 @@ public final class ScheduleFinder {
   private final Memo<String, String> words = Memo.ofTexts();
   final CellMemo memo = new CellMemo();
   private final SideBySide sideBySide;
-  private final TilesAcross across = new TilesAcross(this::isTag);
   private final CardFinder cards;
   final HeadingRows headingRows;
   final GroupRows groupRows;
@@ -105,6 +122,9 @@ public final class ScheduleFinder {
       Vocabulary vocabulary, StatementFinder finder, SpanFinder spans, boolean traces) {
     this.traces = traces;
     this.vocabulary = vocabulary;
+    this.tagCells = new TagCells(vocabulary);
+    this.across = new TilesAcross(vocabulary, tagCells);
+    this.stacked = new StackedTables(across);
     JointEvidence evidence = new JointEvidence(vocabulary, spans);
     this.headingRows = new HeadingRows(vocabulary, evidence);
     this.rowReader = new RowReader(vocabulary, finder, evidence.shorts());
@@ -132,46 +152,18 @@ public final class ScheduleFinder {
     return vocabulary.family(heading);
   }
 
-  static boolean looksLikeTag(String text) {
-    return Tags.isMark(text);
-  }
-
-  private static final Pattern LETTERS = Pattern.compile("\\p{Lu}{1,6}");
-
-  private static final Pattern NAMED =
-      Pattern.compile(
-          "(?:type|tile|mark|ref|code|mix)\\.?\\s+(?=\\S{1,8}$)", Pattern.CASE_INSENSITIVE);
-
-  /** "GM-A" of "Type GM-A". */
-  static String unnamed(String tag) {
-    return NAMED.matcher(tag.trim()).replaceFirst("");
-  }
-
-  /** The same, or of a form that was taught. */
+  /** True of a mark, and of one of a form that was taught. */
   boolean isTag(String text) {
-    return Tags.isMark(text, vocabulary);
+    return tagCells.isTag(text);
   }
 
-  /**
-   * The tags of a cell that is no list of them as people write such; its words where it has none.
-   */
+  /** The tags of a cell that is no list of them as people write such. */
   List<String> tags(String cell) {
-    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
-    if (isTag(text)) return List.of(text);
-    String bare = unnamed(text);
-    if (isTag(bare)) return List.of(bare);
-    List<String> parts = List.of(text.split("\\s*[,;&/]\\s*|\\s+and\\s+|\\n"));
-    return parts.size() > 1 && parts.stream().allMatch(this::isTag) ? parts : List.of(text);
+    return tagCells.in(cell);
   }
 
-  /** The same of a list or a range of tags, too. */
   boolean areTags(String text) {
-    return looksLikeTags(text) || vocabulary.taught().isTag(text);
-  }
-
-  /** The same of a list or a range of tags. */
-  static boolean looksLikeTags(String text) {
-    return looksLikeTag(text) || TagList.inCell(text) != null;
+    return tagCells.areTags(text);
   }
 
   /**
@@ -182,7 +174,7 @@ public final class ScheduleFinder {
   public Result find(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     List<Result> results = new ArrayList<>();
     for (Table beside : sideBySide.of(table))
-      for (Table part : across.apart(beside)) results.add(ticked(part, heading, document, codes));
+      for (Table part : stacked.of(beside)) results.add(ticked(part, heading, document, codes));
     if (results.size() != 1) return Result.joined(results);
     Result only = results.get(0);
     return only.isCard() ? only.in(groupRows.of(heading, table.origin().withText(heading))) : only;
@@ -245,59 +237,20 @@ public final class ScheduleFinder {
   private Result findOne(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     Result result = new ScheduleWalk(this, table, heading, document, codes).run();
     boolean tagged =
-        result.rows().stream().anyMatch(r -> r.tagged() && areTags(unnamed(r.tag())))
+        result.rows().stream().anyMatch(r -> r.tagged() && areTags(TagCells.unnamed(r.tag())))
             || !result.rooms().isEmpty();
     Table uncounted = Transposed.measured(Transposed.uncounted(table));
-    if (tagged && (Transposed.isTooLong(uncounted) || across.head(uncounted) < 0)) return result;
-    boolean mayTurn = table.rows().size() >= 4 && !isKey(table) && namesTiles(table);
-    Table turned = mayTurn ? Transposed.of(uncounted) : null;
+    if (tagged && !across.are(uncounted)) return result;
+    Table turned = across.mayBe(table) ? Transposed.of(uncounted) : null;
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, heading, document, codes).run();
       double more = other.evidence() - result.evidence();
-      boolean tags = tagsAcross(other) >= (result.schedule() ? 2 : 1);
-      if (tags && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+      boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
+      if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
         return other;
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
     return result.schedule() ? result : headless(table, heading, document, result);
-  }
-
-  /** "Prefix | Family" over "GT | Glass tile" and "PT | Porcelain": what letters stand for. */
-  private boolean isKey(Table table) {
-    int names = 0;
-    for (Table.Row row : table.rows()) {
-      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-      if (filled.size() > 2) return false;
-      if (filled.size() < 2) continue;
-      String name = filled.get(0).text().strip();
-      // "SIZE | 1 x 2" is of a card.
-      if (LETTERS.matcher(name).matches() && HeadingWords.named(vocabulary, name) == null) names++;
-    }
-    return names * 2 > table.rows().size();
-  }
-
-  /** A table in which no cell can be a tag, or one word of glass, lists no tiles across. */
-  private boolean namesTiles(Table table) {
-    return Stream.of(table.origin().sheet(), table.origin().heading())
-            .anyMatch(over -> over != null && mayBeGlass(over))
-        || table.rows().stream()
-            .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> mayBeTags(cell.text()) || mayBeGlass(cell.text()));
-  }
-
-  private boolean mayBeTags(String cell) {
-    // Every tag that was not taught begins with a capital.
-    if (PlainText.of(cell).chars().noneMatch(c -> c >= 'A' && c <= 'Z'))
-      return vocabulary.taught().isTag(cell);
-    return TagList.inCell(cell) != null || tags(cell).stream().anyMatch(this::isTag);
-  }
-
-  private boolean mayBeGlass(String text) {
-    String plain = PlainText.of(text);
-    return vocabulary.mayNameGlass(plain)
-        || Citations.mayCite(plain)
-            && Citations.find(plain).stream()
-                .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));
   }
 
   /** A table without headings, whose cells tell what they are. */

@@ -6,11 +6,23 @@ import clearbed.model.document.Paragraph;
 import clearbed.model.document.Placed;
 import clearbed.model.document.Table;
 import clearbed.model.report.Fate;
-import clearbed.recognise.statement.FigureGaps;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.TagList;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.column.Header;
+import clearbed.recognise.schedule.column.MarkEvidence;
+import clearbed.recognise.schedule.column.NotedUnits;
+import clearbed.recognise.schedule.grid.CalledCodes;
+import clearbed.recognise.schedule.row.BillHeads;
+import clearbed.recognise.schedule.row.BlankCells;
+import clearbed.recognise.schedule.row.GroupRows;
+import clearbed.recognise.schedule.row.ItemRows;
+import clearbed.recognise.schedule.row.LaterSchedule;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.TagList;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.figure.FigureGaps;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -405,7 +417,7 @@ final class ScheduleWalk {
     for (Header.Column column : header.all(Header.Role.SURFACE)) {
       Table.Cell cell = row.at(column.index());
       if (cell == null) continue;
-      Set<String> tags = LimitFinder.tags(PlainText.of(cell.text()));
+      Set<String> tags = TagFinder.tags(PlainText.of(cell.text()));
       if (vocabulary.taught().isTag(cell.text())) tags.add(PlainText.line(cell.text()));
       for (String tag : tags) {
         rooms.add(new RoomUse(tag, room, exposure, column.surface(), table.origin(cell)));
@@ -584,7 +596,7 @@ final class ScheduleWalk {
     if (keys.isEmpty()) return out;
     for (Table.Cell cell : row.cells())
       if (cell != own && !cell.text().isBlank())
-        for (String tag : LimitFinder.tags(PlainText.of(cell.text())))
+        for (String tag : TagFinder.tags(PlainText.of(cell.text())))
           if (keys.contains(Tags.key(tag))) out.add(tag);
     return out;
   }
@@ -656,7 +668,7 @@ final class ScheduleWalk {
   private List<String> tags(String cell, String material, Origin origin) {
     // "M40 MG1" beside "Glass mosaic MG1": the section that it is in, and its mark.
     String last = cell.strip().replaceFirst("^.*\\s", "");
-    boolean behind = !last.equals(cell.strip()) && ScheduleFinder.looksLikeTag(last);
+    boolean behind = !last.equals(cell.strip()) && Tags.isMark(last);
     if (behind && Tags.key(last).equals(Tags.key(items.named(material)))) return List.of(last);
     TagList.Found list = TagList.inCell(cell);
     if (list != null && list.tags().size() > 1) {

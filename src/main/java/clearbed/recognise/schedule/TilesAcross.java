@@ -1,118 +1,108 @@
 package clearbed.recognise.schedule;
 
 import clearbed.model.document.Table;
-import java.util.ArrayList;
+import clearbed.recognise.schedule.cell.TagCells;
+import clearbed.recognise.schedule.column.HeadingWords;
+import clearbed.recognise.schedule.grid.Transposed;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagList;
+import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/**
- * A table that names properties downwards and tiles across, and what stands over and under it on
- * the same grid with blank rows between: a title, a list of other finishes, notes.
- */
+/** Whether a table lists its tiles across, as columns, by what stands in its cells. */
 final class TilesAcross {
-  private static final int FEWEST = 2;
+  private static final Pattern LETTERS = Pattern.compile("\\p{Lu}{1,6}");
 
-  /** The first rows tell which way a table goes. */
-  private static final int SEARCHED = 8;
+  /** Rows that may stand over a table without headings. */
+  private static final int MOST_TITLES = 8;
 
-  private final Predicate<String> isTag;
+  /** Fewer lines say too little of tiles that stand across them. */
+  private static final int FEWEST = 4;
 
-  TilesAcross(Predicate<String> isTag) {
-    this.isTag = isTag;
+  private final Vocabulary vocabulary;
+  private final TagCells tagCells;
+
+  TilesAcross(Vocabulary vocabulary, TagCells tagCells) {
+    this.vocabulary = vocabulary;
+    this.tagCells = tagCells;
   }
 
-  /** Index of the row with the tags; -1 where none of the first is such. */
+  /**
+   * True of a table that does for certain: beside a word, or nothing, stand tags that are all
+   * different.
+   */
+  boolean are(Table table) {
+    return head(table) >= 0;
+  }
+
+  /** Index of the row of such tags; -1 where none of the first is one. */
   int head(Table table) {
+    if (Transposed.isTooLong(table)) return -1;
     int names = Transposed.first(table);
     List<Table.Row> rows = table.rows();
-    for (int i = 0; i < Math.min(SEARCHED, rows.size()); i++)
+    for (int i = 0; i < Math.min(MOST_TITLES, rows.size()); i++)
       if (isHead(rows.get(i), names)) return i;
     return -1;
   }
 
-  /** Beside a word, or nothing, stand tags that are all different. */
   private boolean isHead(Table.Row row, int names) {
-    List<Table.Cell> tags =
+    List<Table.Cell> filled =
         row.cells().stream().filter(c -> c.column() > names && !c.text().isBlank()).toList();
-    boolean all =
-        tags.size() >= FEWEST
-            && tags.stream().allMatch(c -> isTag(c.text()))
-            && tags.stream().map(Table.Cell::text).distinct().count() == tags.size();
+    boolean tags =
+        filled.size() >= 2
+            && filled.stream().allMatch(c -> isTag(c.text()))
+            && filled.stream().map(Table.Cell::text).distinct().count() == filled.size();
     Table.Cell first = row.at(names);
-    return all && (first == null || first.text().chars().noneMatch(Character::isDigit));
+    return tags && (first == null || first.text().chars().noneMatch(Character::isDigit));
   }
 
-  private boolean isTag(String text) {
-    return isTag.test(ScheduleFinder.unnamed(text));
+  boolean isTag(String text) {
+    return tagCells.isTag(TagCells.unnamed(text));
   }
 
-  /** The tables on the grid in order; itself alone where nothing stands apart from such a one. */
-  List<Table> apart(Table table) {
-    int head = Transposed.isTooLong(table) ? -1 : head(table);
-    if (head < 0) return List.of(table);
-    int names = Transposed.first(table);
-    List<Table> out = new ArrayList<>();
-    List<Table.Row> across = new ArrayList<>();
-    List<Table.Row> rest = new ArrayList<>();
-    List<Table.Row> waiting = new ArrayList<>();
-    Table.Row tags = table.rows().get(head);
-    for (List<Table.Row> block : blocks(table.rows())) {
-      if (block.contains(tags)) across.addAll(block);
-      else if (across.isEmpty()) out.add(table.withRows(block));
-      else if (rest.isEmpty() && goesOn(block, names)) {
-        across.addAll(waiting);
-        across.addAll(block);
-        waiting.clear();
-      } else if (rest.isEmpty() && block.size() == 1 && !isOwn(block, names)) {
-        waiting.addAll(block);
-      } else {
-        rest.addAll(waiting);
-        rest.addAll(block);
-        waiting.clear();
-      }
+  /** True of a table worth reading across to see. */
+  boolean mayBe(Table table) {
+    return table.rows().size() >= FEWEST && !isKey(table) && namesTiles(table);
+  }
+
+  /** "Prefix | Family" over "GT | Glass tile" and "PT | Porcelain": what letters stand for. */
+  private boolean isKey(Table table) {
+    int names = 0;
+    for (Table.Row row : table.rows()) {
+      List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
+      if (filled.size() > 2) return false;
+      if (filled.size() < 2) continue;
+      String name = filled.get(0).text().strip();
+      // "SIZE | 1 x 2" is of a card.
+      if (LETTERS.matcher(name).matches() && HeadingWords.named(vocabulary, name) == null) names++;
     }
-    rest.addAll(waiting);
-    if (out.isEmpty() && rest.isEmpty()) return List.of(table);
-    out.add(table.withRows(across));
-    if (!rest.isEmpty()) out.add(table.withRows(rest));
-    return out;
+    return names * 2 > table.rows().size();
   }
 
-  /** Runs of rows without a blank one between them. */
-  private static List<List<Table.Row>> blocks(List<Table.Row> rows) {
-    List<List<Table.Row>> out = new ArrayList<>();
-    List<Table.Row> block = new ArrayList<>();
-    int last = 0;
-    for (Table.Row row : rows) {
-      boolean blank = row.cells().stream().allMatch(c -> c.text().isBlank());
-      boolean gap = blank || row.number() > last + 1;
-      if (gap && !block.isEmpty()) {
-        out.add(block);
-        block = new ArrayList<>();
-      }
-      if (!blank) block.add(row);
-      last = row.number();
-    }
-    if (!block.isEmpty()) out.add(block);
-    return out;
+  /** A table in which no cell can be a tag, or one word of glass, lists no tiles across. */
+  private boolean namesTiles(Table table) {
+    return Stream.of(table.origin().sheet(), table.origin().heading())
+            .anyMatch(over -> over != null && mayBeGlass(over))
+        || table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .anyMatch(cell -> mayBeTags(cell.text()) || mayBeGlass(cell.text()));
   }
 
-  /** Names with values of several tiles. */
-  private boolean goesOn(List<Table.Row> block, int names) {
-    boolean valued =
-        block.stream()
-            .anyMatch(row -> row.cells().stream().filter(c -> says(c, names)).count() > 1);
-    return valued && !isOwn(block, names);
+  private boolean mayBeTags(String cell) {
+    // Every tag that was not taught begins with a capital.
+    if (PlainText.of(cell).chars().noneMatch(c -> c >= 'A' && c <= 'Z'))
+      return vocabulary.taught().isTag(cell);
+    return TagList.inCell(cell) != null || tagCells.in(cell).stream().anyMatch(tagCells::isTag);
   }
 
-  private static boolean says(Table.Cell cell, int names) {
-    return cell.column() > names && !cell.text().isBlank();
-  }
-
-  /** True of rows that have marks of their own in place of names. */
-  private boolean isOwn(List<Table.Row> block, int names) {
-    return block.stream()
-        .map(row -> row.at(names))
-        .anyMatch(c -> c != null && !c.text().isBlank() && isTag(c.text().strip()));
+  private boolean mayBeGlass(String text) {
+    String plain = PlainText.of(text);
+    return vocabulary.mayNameGlass(plain)
+        || Citations.mayCite(plain)
+            && Citations.find(plain).stream()
+                .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));
   }
 }

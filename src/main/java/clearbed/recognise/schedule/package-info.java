@@ -1,2 +1,2 @@
-/** Tables: which are schedules, what their columns hold, and what their rows say. */
+/** Schedules on a grid of cells, wherever they stand, and how each of their cells ended. */
 package clearbed.recognise.schedule;

@@ -1,8 +1,8 @@
 package clearbed.recognise.section;
 
 import clearbed.model.document.Paragraph;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.Tags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;

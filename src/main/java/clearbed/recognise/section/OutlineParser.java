@@ -2,8 +2,14 @@ package clearbed.recognise.section;
 
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
-import clearbed.recognise.statement.LimitFinder;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.section.outline.Leads;
+import clearbed.recognise.section.outline.OtherMarks;
+import clearbed.recognise.section.outline.SectionLines;
+import clearbed.recognise.section.outline.SectionNumbers;
+import clearbed.recognise.section.outline.Wordings;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.limit.LimitFinder;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -1,11 +1,25 @@
 package clearbed.recognise.section;
 
 import clearbed.model.document.Origin;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Limits;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.section.clause.Amendment;
+import clearbed.recognise.section.clause.AmendmentFinder;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.ClauseReferences;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.section.clause.Subject;
+import clearbed.recognise.section.clause.SubjectFinder;
+import clearbed.recognise.section.outline.OtherMarks;
+import clearbed.recognise.section.outline.Outline;
+import clearbed.recognise.section.outline.OutlineLine;
+import clearbed.recognise.section.outline.OutlineNode;
+import clearbed.recognise.section.outline.PublicationLists;
+import clearbed.recognise.section.outline.SectionText;
 import clearbed.recognise.statement.StatementFinder;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.limit.LimitFinder;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -143,7 +157,7 @@ final class SectionReader {
     String words = p.text();
     List<String> own = p.own().wording().subjects();
     boolean names = own.isEmpty() && p.own().wording().tagged();
-    List<String> mentioned = names ? others.outOf(List.copyOf(LimitFinder.tags(words))) : List.of();
+    List<String> mentioned = names ? others.outOf(List.copyOf(TagFinder.tags(words))) : List.of();
     return subjectFinder.of(words, own, above, mentioned);
   }
 

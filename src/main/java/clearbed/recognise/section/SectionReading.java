@@ -1,5 +1,6 @@
 package clearbed.recognise.section;
 
+import clearbed.recognise.section.outline.SectionText;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.vocabulary.Vocabulary;
 

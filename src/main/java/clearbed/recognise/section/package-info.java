@@ -1,2 +1,2 @@
-/** Running text: articles, clauses, what each is about, and what it changes of others. */
+/** Running text read as sections: articles, clauses, what they state. */
 package clearbed.recognise.section;

@@ -1,6 +1,9 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.limit.Statement;
+import clearbed.recognise.statement.part.Context;
+import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;

@@ -1,6 +1,7 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -48,7 +49,7 @@ final class Requirements {
               || ON_MEMBRANES.contains(a.id()) && a.words().requiredIn(p.carried.spelt(p.text))
               || requiredUnder(p.title(), p.text, a)
               || !a.id().startsWith("process.") && requiredUnder(over, p.text, a)
-              || ofLabel && requiredUnder(p.carried.label, p.text, a)
+              || ofLabel && requiredUnder(p.carried.label(), p.text, a)
               || ofMounting && requiredUnder(MOUNTING, p.text, a);
       if (!required || asksNothing(p, a)) continue;
       String open = undecided(p);

@@ -1,6 +1,11 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.ClassCodes;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
@@ -64,7 +69,7 @@ final class StandardStatements {
     return attribute.id().equals("tile.standard")
         && BE_TESTED.matcher(before).find()
         && Quantities.find(p.text).isEmpty()
-        && (!LimitFinder.tags(before).isEmpty() || TileWords.tile(before));
+        && (!TagFinder.tags(before).isEmpty() || TileWords.tile(before));
   }
 
   /** "DIN 18534-1 class W0-I, no sealing layer needed". */

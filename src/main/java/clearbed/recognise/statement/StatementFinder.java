@@ -4,6 +4,21 @@ import clearbed.base.Cancellation;
 import clearbed.base.Memo;
 import clearbed.model.document.Origin;
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.figure.AmountStatements;
+import clearbed.recognise.statement.figure.FlatnessStatements;
+import clearbed.recognise.statement.figure.SizeStatements;
+import clearbed.recognise.statement.limit.LaterWords;
+import clearbed.recognise.statement.limit.LimitFinder;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.Statement;
+import clearbed.recognise.statement.part.Carried;
+import clearbed.recognise.statement.part.Context;
+import clearbed.recognise.statement.part.PartLimits;
+import clearbed.recognise.statement.part.PartRoles;
+import clearbed.recognise.statement.part.Parts;
+import clearbed.recognise.statement.part.Passage;
+import clearbed.recognise.statement.part.Said;
+import clearbed.recognise.statement.part.Surroundings;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -111,9 +126,9 @@ public final class StatementFinder {
       if (part.text().endsWith("?") || roles.tellsWhere(part.text()) || roles.defines(part.text()))
         continue;
       String opening = LABEL.matcher(part.text()).replaceFirst("");
-      if (!part.sentence() && out.isEmpty() && roles.isTitle(opening)) carried.title = opening;
-      else if (!carried.title.isEmpty() && roles.isDenial(opening)) deny(out, carried.title);
-      if (!part.lead().isEmpty()) carried.label = part.lead();
+      if (!part.sentence() && out.isEmpty() && roles.isTitle(opening)) carried.title(opening);
+      else if (!carried.title().isEmpty() && roles.isDenial(opening)) deny(out, carried.title());
+      if (!part.lead().isEmpty()) carried.label(part.lead());
       String leadFamily = part.lead().isEmpty() ? "" : vocabulary.family(part.lead());
       // "JS-2, interior tile walls: ..." among sealants is still about a sealant.
       if (!leadFamily.isEmpty() && !(leadFamily.equals("tile") && !family.isEmpty()))
@@ -170,7 +185,7 @@ public final class StatementFinder {
       }
       if (names || spoken.isEmpty()) spoken = own;
       if (!part.exception()) previous = around.settle(said);
-      carried.tagged |= !said.tags().isEmpty();
+      carried.tagged(!said.tags().isEmpty());
       if (!said.tags().isEmpty()) inPassing = PartRoles.isInPassing(part.text());
       parted |=
           !named.isEmpty() && !said.tags().isEmpty() && Collections.disjoint(named, said.tags());

@@ -1,6 +1,11 @@
 package clearbed.recognise.statement;
 
 import clearbed.model.value.Content;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.ClassCodes;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.TileWords;
@@ -96,7 +101,7 @@ final class TermStatements {
     int close = text.indexOf(')', open + 1);
     if (open <= 0 || close < 0 || hits.keySet().stream().noneMatch(hit -> hit.end() <= open))
       return;
-    if (!LimitFinder.tags(text.substring(open, close)).isEmpty()) return;
+    if (!TagFinder.tags(text.substring(open, close)).isEmpty()) return;
     hits.keySet().removeIf(hit -> hit.start() > open && hit.end() <= close);
   }
 
@@ -136,7 +141,7 @@ final class TermStatements {
 
   /** "Cement mortar by ANSI A108.5, epoxy by ANSI A108.6" gives no tile either of them. */
   private boolean saysHowToSet(Passage p) {
-    return LimitFinder.tags(p.whole).isEmpty() && Citations.sayHowToSet(p.whole, vocabulary);
+    return TagFinder.tags(p.whole).isEmpty() && Citations.sayHowToSet(p.whole, vocabulary);
   }
 
   private boolean termsAllowed(Passage p, Attribute a) {

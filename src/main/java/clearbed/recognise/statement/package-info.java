@@ -1,2 +1,2 @@
-/** What a stretch of text says of an attribute, and what it limits that to. */
+/** What a stretch of text says of each attribute, found in every way that it may be said. */
 package clearbed.recognise.statement;

@@ -1,8 +1,8 @@
 package clearbed.resolve.entry;
 
 import clearbed.model.value.Content;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.TermReader;
+import clearbed.recognise.statement.limit.Statement;
+import clearbed.recognise.statement.limit.TermReader;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Collections;
 import java.util.HashSet;

@@ -1,8 +1,8 @@
 package clearbed.resolve.entry;
 
-import clearbed.recognise.statement.Limits;
-import clearbed.recognise.statement.PlaceLimit;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.PlaceLimit;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
 import java.util.List;

@@ -2,9 +2,9 @@ package clearbed.resolve.entry;
 
 import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.Statement;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.limit.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,11 +1,11 @@
 package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
-import clearbed.recognise.schedule.RowReader;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.statement.Limits;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.resolve.entry.Draft;
 import java.util.ArrayList;
 import java.util.HashMap;

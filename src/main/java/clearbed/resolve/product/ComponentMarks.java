@@ -1,13 +1,13 @@
 package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.ClauseNumbers;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.TileWords;
@@ -155,12 +155,11 @@ final class ComponentMarks {
 
   /** "43.20.010 A1" and "Waterproofing W1" over what the mark stands for. */
   private void titled(List<Clause> clauses) {
-    LimitFinder.TagsAt mark = null;
+    TagFinder.TagsAt mark = null;
     String around = "";
     for (Clause clause : clauses) {
       String text = PlainText.of(clause.text()).strip();
-      LimitFinder.TagsAt at =
-          text.length() > TITLE ? null : LimitFinder.firstTags(text, vocabulary);
+      TagFinder.TagsAt at = text.length() > TITLE ? null : TagFinder.firstTags(text, vocabulary);
       // Cells have headings in place of titles.
       boolean title = !clause.number().isEmpty() && clause.origin().cell() == null;
       if (at != null && at.tags().size() == 1 && title) {
@@ -183,7 +182,7 @@ final class ComponentMarks {
   }
 
   private void define(String sentence, Clause clause) {
-    LimitFinder.TagsAt at = LimitFinder.firstTags(sentence, vocabulary);
+    TagFinder.TagsAt at = TagFinder.firstTags(sentence, vocabulary);
     if (at == null || at.start() > BEFORE) return;
     String before = sentence.substring(0, at.start());
     if (RELATED.matcher(before).find() || TileWords.tile(before)) return;

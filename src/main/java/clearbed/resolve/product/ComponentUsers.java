@@ -2,14 +2,14 @@ package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RowReader;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.ClauseNumbers;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.RowReader;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -104,7 +104,7 @@ final class ComponentUsers {
     if (tiles.isEmpty()) usedBy(clause);
     if (tiles.isEmpty() && numbers.isEmpty()) return;
     for (Sentences.Sentence sentence : Sentences.of(PlainText.of(clause.text()))) {
-      Set<String> all = ComponentMarks.keys(LimitFinder.tags(sentence.text(), vocabulary));
+      Set<String> all = ComponentMarks.keys(TagFinder.tags(sentence.text(), vocabulary));
       all.addAll(ComponentMarks.keys(ClauseNumbers.in(sentence.text())));
       if (all.stream().noneMatch(marks.works::containsKey)) continue;
       Set<String> own = new HashSet<>(all);
@@ -123,7 +123,7 @@ final class ComponentUsers {
     String text = PlainText.of(clause.text());
     // "B-2. Deflection ..." is counted so; "MB-1 is white. EP-1 is epoxy, for GT-1" names two.
     if (COUNTED.matcher(text).lookingAt()) return;
-    Set<String> tags = LimitFinder.tags(text, vocabulary);
+    Set<String> tags = TagFinder.tags(text, vocabulary);
     Set<String> named = ComponentMarks.keys(tags);
     named.retainAll(marks.works.keySet());
     if (!named.equals(own)) return;

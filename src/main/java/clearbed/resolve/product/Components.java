@@ -2,13 +2,13 @@ package clearbed.resolve.product;
 
 import clearbed.model.value.Content;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Limits;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Limits;
+import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.entry.Draft;
@@ -138,7 +138,7 @@ public final class Components {
     // "The net is compatible with adhesive A1" is said of the tile above it, not of the adhesive.
     Set<String> subject = users.glass(clause.limits().tags());
     // Below a title the words may open with the adhesive: "Mesh, suits A1" under "GT-1 Mosaic".
-    if (subject.isEmpty()) subject = users.glass(LimitFinder.tags(clause.heading(), vocabulary));
+    if (subject.isEmpty()) subject = users.glass(TagFinder.tags(clause.heading(), vocabulary));
     boolean ofTheTile = work.equals("tile") || work.equals("substrate");
     if (ofTheTile && !subject.isEmpty() && !marks.works.containsValue(work))
       return s.withLimits(s.limits().withTags(subject));
@@ -194,7 +194,7 @@ public final class Components {
 
   /** The tiles that the clause itself says its marks are for: by tag, or all of glass. */
   private Set<String> meant(Clause clause) {
-    Set<String> tiles = users.glass(LimitFinder.tags(PlainText.of(clause.text()), vocabulary));
+    Set<String> tiles = users.glass(TagFinder.tags(PlainText.of(clause.text()), vocabulary));
     if (!tiles.isEmpty() || !clause.subject().glass()) return tiles;
     return drafts.values().stream()
         .filter(d -> d.glass)

@@ -6,13 +6,13 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Scope;
 import clearbed.model.value.Value;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import clearbed.recognise.statement.Likeness;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
-import clearbed.recognise.statement.TermReader;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.TermReader;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -98,7 +98,7 @@ public final class LikeOthers {
   }
 
   private void clause(Clause clause) {
-    LimitFinder.TagsAt own = LimitFinder.firstTags(PlainText.of(clause.text()), vocabulary);
+    TagFinder.TagsAt own = TagFinder.firstTags(PlainText.of(clause.text()), vocabulary);
     boolean opens = own != null && own.start() == 0 && own.tags().size() == 1;
     if (opens && !clause.listsReferences()) note(own.tags().get(0), clause.text(), clause, null);
   }

@@ -1,8 +1,8 @@
 package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.entry.Draft;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package clearbed.resolve.product;
 
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.GlassWords;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.part.GlassWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.Set;
 

@@ -1,13 +1,13 @@
 package clearbed.resolve.product;
 
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.section.Subject;
-import clearbed.recognise.statement.GlassWords;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.section.clause.Subject;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.part.GlassWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.entry.Draft;
 import java.util.ArrayList;
@@ -188,7 +188,7 @@ public final class SpecifiedProducts {
   /** "Type GT-B: ..."; "Product reference: ..., ref SH-2" is of a maker. */
   private boolean opensWithMark(String text) {
     String words = LABEL.matcher(text).replaceFirst("");
-    LimitFinder.TagsAt first = LimitFinder.firstTags(words);
+    TagFinder.TagsAt first = TagFinder.firstTags(words);
     if (first == null) return false;
     String before = words.substring(0, first.start()).strip().toLowerCase(Locale.ROOT);
     return before.isEmpty() || vocabulary.list("schedule.tag").matches(before);

@@ -8,6 +8,8 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.recognise.Recogniser;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,7 @@ package clearbed.recognise.statement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.Checked;
+import clearbed.recognise.statement.limit.TermReader;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -11,11 +11,11 @@ import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
 import clearbed.model.report.Level;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.ClauseNumbers;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.ArrayList;
@@ -222,9 +222,7 @@ public final class DanglingReferenceCheck implements SetComputation {
     String text = clause.text();
     return OF_TILE_WORK.matcher(text).find()
         || FIGURE.matcher(text).find()
-            && LimitFinder.tags(PlainText.of(text)).stream()
-                .map(Tags::key)
-                .anyMatch(glass::contains);
+            && TagFinder.tags(PlainText.of(text)).stream().map(Tags::key).anyMatch(glass::contains);
   }
 
   /** Numbers of clauses below the codes of work sections, of the whole set. */

@@ -1,7 +1,7 @@
 package clearbed.check.computed.reference;
 
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import clearbed.resolve.Project;
 import java.util.HashMap;
 import java.util.Locale;

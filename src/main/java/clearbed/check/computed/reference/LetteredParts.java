@@ -1,8 +1,8 @@
 package clearbed.check.computed.reference;
 
 import clearbed.model.document.Document;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.HashSet;

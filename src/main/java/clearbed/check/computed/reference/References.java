@@ -1,6 +1,6 @@
 package clearbed.check.computed.reference;
 
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

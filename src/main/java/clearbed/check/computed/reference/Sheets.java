@@ -2,8 +2,8 @@ package clearbed.check.computed.reference;
 
 import clearbed.check.judge.SetComputation.Scene;
 import clearbed.recognise.Facts;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Matcher;

@@ -2,10 +2,10 @@ package clearbed.check.computed.reference;
 
 import clearbed.base.Memo;
 import clearbed.model.report.Account;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.Citations;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.Citations;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
 import clearbed.model.report.Level;
-import clearbed.recognise.statement.Citation;
+import clearbed.recognise.statement.code.Citation;
 import clearbed.recognise.vocabulary.StandardInfo;
 import java.util.ArrayList;
 import java.util.Comparator;

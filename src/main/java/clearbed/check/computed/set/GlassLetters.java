@@ -1,6 +1,6 @@
 package clearbed.check.computed.set;
 
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
 import java.util.HashMap;

@@ -7,12 +7,12 @@ import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RoomUse;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,8 +113,8 @@ public final class UnscheduledTagsCheck implements SetComputation {
   /** Tags that a text names one by one: "G-10 to G-54" are room for more. */
   private static Set<String> namedEach(String text) {
     Set<String> written = new TreeSet<>();
-    for (String tag : LimitFinder.written(PlainText.of(text))) written.add(Tags.key(tag));
-    Set<String> spread = LimitFinder.tags(text);
+    for (String tag : TagFinder.written(PlainText.of(text))) written.add(Tags.key(tag));
+    Set<String> spread = TagFinder.tags(text);
     written.retainAll(spread);
     return spread.size() > written.size() + ROOM ? Set.of() : written;
   }

@@ -6,13 +6,13 @@ import clearbed.model.document.Origin;
 import clearbed.model.report.Finding;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
-import clearbed.recognise.schedule.RoomUse;
-import clearbed.recognise.schedule.ScheduleRow;
-import clearbed.recognise.section.Clause;
-import clearbed.recognise.section.Section;
-import clearbed.recognise.statement.LimitFinder;
-import clearbed.recognise.statement.Statement;
-import clearbed.recognise.statement.Tags;
+import clearbed.recognise.schedule.row.RoomUse;
+import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.section.clause.Clause;
+import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.statement.limit.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +32,7 @@ public final class UnspecifiedTagsCheck implements SetComputation {
     for (Clause clause : section.clauses()) {
       clause.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
       // "These notes apply to F-04, W-07 and W-08."
-      LimitFinder.tags(clause.text()).forEach(tag -> named.add(Tags.key(tag)));
+      TagFinder.tags(clause.text()).forEach(tag -> named.add(Tags.key(tag)));
       for (Statement s : clause.statements())
         s.limits().tags().forEach(tag -> named.add(Tags.key(tag)));
     }

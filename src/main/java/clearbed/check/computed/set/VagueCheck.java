@@ -9,7 +9,7 @@ import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Rule;
 import clearbed.model.report.Finding;
 import clearbed.model.report.FindingKind;
-import clearbed.recognise.statement.Citations;
+import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
 import clearbed.recognise.vocabulary.Phrases;

@@ -1,0 +1,2 @@
+/** The rows that head a table, and what each of its columns holds. */
+package clearbed.recognise.schedule.column;

@@ -1,0 +1,2 @@
+/** A statement and what limits it: tags, kinds of tile, places. */
+package clearbed.recognise.statement.limit;
