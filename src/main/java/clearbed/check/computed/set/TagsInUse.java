@@ -82,6 +82,12 @@ final class TagsInUse {
     return section;
   }
 
+  /** True of a clause that says of tiles by their tags what they are like. */
+  private static boolean describes(Clause clause) {
+    return !products(clause).isEmpty()
+        && clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
+  }
+
   static Set<String> prefixes(Set<String> keys) {
     return keys.stream().map(Tags::prefix).filter(p -> !p.isEmpty()).collect(Collectors.toSet());
   }
@@ -94,7 +100,8 @@ final class TagsInUse {
 
   /** True where a section specifies half of the glass tiles or more by their tags. */
   static boolean specifiedByTag(Scene scene, Section section) {
-    if (section == null) return false;
+    // "Behind GT-1 and GT-2 the whole wall is levelled" says how to work, and specifies no tile.
+    if (section == null || section.clauses().stream().noneMatch(TagsInUse::describes)) return false;
     Set<String> products = new TreeSet<>();
     for (Clause clause : section.clauses()) {
       products.addAll(products(clause));

@@ -66,6 +66,11 @@ public final class Outline {
       Pattern.compile("^\\(?([A-Z])[.)](?:\\s+|$)(.*)$", Pattern.DOTALL);
   private static final Pattern NUMBER =
       Pattern.compile("^(\\d{1,2})\\.(?:\\s+|$)(.*)$", Pattern.DOTALL);
+
+  /** {@code 4  GT-1 turns the corner}, as notes of drawings are counted. */
+  private static final Pattern HANGING =
+      Pattern.compile("^(\\d{1,2}) {2,6}(?=\\p{Lu})(.*)$", Pattern.DOTALL);
+
   private static final Pattern LOWER =
       Pattern.compile("^([a-z])\\.(?:\\s+|$)(.*)$", Pattern.DOTALL);
   private static final Pattern NUMBER_BRACKET =
@@ -107,7 +112,7 @@ public final class Outline {
     if (m.matches() && heading(p, new Label(1, m.group(1), m.group(2))))
       return new Label(1, m.group(1), m.group(2).trim());
     Object[][] forms = {
-      {UPPER, 2}, {NUMBER, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
+      {UPPER, 2}, {NUMBER, 3}, {HANGING, 3}, {LOWER, 4}, {NUMBER_BRACKET, 5}, {LOWER_BRACKET, 6}
     };
     for (Object[] form : forms) {
       m = ((Pattern) form[0]).matcher(whole);
