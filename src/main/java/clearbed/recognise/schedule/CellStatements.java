@@ -9,11 +9,13 @@ import clearbed.recognise.statement.Context;
 import clearbed.recognise.statement.LimitFinder;
 import clearbed.recognise.statement.Limits;
 import clearbed.recognise.statement.Statement;
+import clearbed.recognise.statement.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -80,6 +82,9 @@ final class CellStatements {
         out.addAll(told);
       } else {
         out.addAll(headed.find(origin, text, column, Context.running(family, Set.of(), material)));
+        // "S1" under "Sealant" is the mark of one, and no class of an adhesive.
+        if (WorkFamilies.MATERIALS.contains(family) && Tags.isMark(text))
+          out.removeIf(s -> isOfAnother(s, family));
         if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
       }
       if (material && column.unit() != null) describedSize(out, origin, text, column);
@@ -90,6 +95,11 @@ final class CellStatements {
     }
     marks(out, origin, text, column);
     return out;
+  }
+
+  private static boolean isOfAnother(Statement s, String family) {
+    String own = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
+    return WorkFamilies.MATERIALS.contains(own) && !own.equals(family);
   }
 
   /** "3 wide; CG2 WA" under "Joint, grout", in the unit that is noted for the whole document. */

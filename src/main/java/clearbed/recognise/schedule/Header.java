@@ -66,7 +66,7 @@ public record Header(Map<Integer, Column> columns, int rows) {
     }
 
     /** True where its cells are figures. */
-    boolean measures() {
+    public boolean measures() {
       return attribute != null
           && (attribute.kind() == Attribute.Kind.AMOUNT
               || attribute.kind() == Attribute.Kind.SIZE

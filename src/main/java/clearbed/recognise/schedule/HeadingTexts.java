@@ -57,7 +57,7 @@ final class HeadingTexts {
     return out;
   }
 
-  private static Unit unitOf(String heading) {
+  static Unit unitOf(String heading) {
     if (heading.endsWith("%")) return Unit.PERCENT;
     Unit unit = Quantities.unitOfHeader(heading);
     if (unit == null) unit = HeadingRows.unit(heading);
@@ -130,6 +130,7 @@ final class HeadingTexts {
     String measured = unit.isEmpty() ? top + " " + bottom : top + " " + bottom + " (" + unit + ")";
     Unit found = unitOf(measured.trim());
     if (found == null) found = unitBehind(measured.trim(), cells);
+    if (found == null) found = unitOf(top);
     TwoUnits pair = TwoUnits.of(measured.trim());
     if (pair != null) {
       found = pair.first();

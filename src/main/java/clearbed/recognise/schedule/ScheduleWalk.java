@@ -481,7 +481,15 @@ final class ScheduleWalk {
       said = packer.pack(means.groupRows.describing(head.statements()).with(said));
     head =
         new ScheduleRow(
-            mark, true, glass.is(), glass.decided(), glass.evidence(), origin, said, Map.of());
+            mark,
+            true,
+            glass.is(),
+            glass.decided(),
+            glass.evidence(),
+            origin,
+            said,
+            Map.of(),
+            false);
     rows.add(head);
   }
 
@@ -561,7 +569,8 @@ final class ScheduleWalk {
               glass.evidence(),
               origin,
               statements,
-              blanks));
+              blanks,
+              false));
     }
     previous = row;
   }
