@@ -34,7 +34,7 @@ final class Legends {
   /** What a document calls glass tile: "'Glass tile' means all tiles FG". */
   private static final Pattern DEFINED =
       Pattern.compile(
-          "[\"\u201c\u2018']([^\"\u201c\u201d\u2018\u2019']{4,40})[\"\u201d\u2019']\\s[^.;:]{0,60}?\\b(?:means|denotes|stands for)\\s[^.;:]{0,40}?(?<![\\p{L}\\d-])(\\p{Lu}{2,6})(?![\\p{L}\\d])");
+          "[\"\u201c\u2018']([^\"\u201c\u201d\u2018\u2019']{4,40})[\"\u201d\u2019']\\s[^.;:]{0,60}?\\b(?:means|denotes|stands for)\\s[^.;:]{0,40}?(?<![\\p{L}\\d-])(\\p{Lu}{2,6})(?![\\p{L}\\d]|[-./ ]{1,2}\\d)");
 
   private static final Set<String> SAID_PLAINLY = Set.of("=", "means", "stands for", "denotes");
 
