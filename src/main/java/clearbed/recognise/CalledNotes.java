@@ -89,15 +89,7 @@ final class CalledNotes {
       if (notes.blocks.get(i) instanceof Table table) notes.table(i, table, next.next());
     if (notes.calls.isEmpty()) return new Read(document, List.of());
     notes.called.forEach(notes::limit);
-    return new Read(
-        new Document(
-            document.path(),
-            document.format(),
-            document.status(),
-            document.reason(),
-            notes.blocks,
-            document.gaps()),
-        notes.calls);
+    return new Read(document.withBlocks(notes.blocks), notes.calls);
   }
 
   private void table(int at, Table table, List<Integer> columns) {

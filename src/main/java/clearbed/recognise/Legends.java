@@ -31,6 +31,11 @@ final class Legends {
       Pattern.compile(
           "(?<![\\d.])(\\d{2} \\d{2} \\d{2}(?:\\.\\d{2})?)\\s*[-:\u2013\u2014]?\\s*(\\p{L}[^;,.\\n]{3,40})");
 
+  /** What a document calls glass tile: "'Glass tile' means all tiles FG". */
+  private static final Pattern DEFINED =
+      Pattern.compile(
+          "[\"\u201c\u2018']([^\"\u201c\u201d\u2018\u2019']{4,40})[\"\u201d\u2019']\\s[^.;:]{0,60}?\\b(?:means|denotes|stands for)\\s[^.;:]{0,40}?(?<![\\p{L}\\d-])(\\p{Lu}{2,6})(?![\\p{L}\\d]|[-./ ]{1,2}\\d)");
+
   private static final Set<String> SAID_PLAINLY = Set.of("=", "means", "stands for", "denotes");
 
   /** Fewer might be words of any kind. */
@@ -76,6 +81,8 @@ final class Legends {
       boolean abbreviates = m.group(1).length() >= FEWEST && abbreviates(m.group(1), meaning);
       if (isGlassTile(meaning) && (told || abbreviates)) glass.add(m.group(1));
     }
+    Matcher defined = DEFINED.matcher(plain);
+    while (defined.find()) if (isGlassTile(defined.group(1))) glass.add(defined.group(2));
     // "09 30 14 glass tiling; 09 68 00 carpet", and the title of a section.
     Matcher section = SECTION.matcher(plain);
     while (section.find())

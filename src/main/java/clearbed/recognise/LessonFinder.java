@@ -34,12 +34,12 @@ final class LessonFinder {
               + MarksBehind.BULLET
               + ")?(?:(\\p{Lu}\\p{Ll}{2,9}) (\\p{Lu}|\\d{1,2})(?:[.:,]|\\s|$)|(\\p{Lu}{3,5}) (?:is|are) (?:the|a|an) )");
 
-  /** A word and its letter or number: "Grout B: ...", "MEMBRANE 2". */
+  /** A word and its letter or number: "Grout B: ...", "MEMBRANE 2", "310 ADHESIVE A". */
   private static final Pattern LETTERED_PRODUCT =
       Pattern.compile(
           "(?:^\\s*(?:"
               + MarksBehind.BULLET
-              + ")?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
+              + ")?(?:\\d{1,3}(?:\\.\\d{1,2})*\\.?\\s+)?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}\\d{0,2}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
 
   private static final Pattern OPENS_WITH_MARK =
       Pattern.compile(

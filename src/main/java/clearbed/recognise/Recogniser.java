@@ -110,7 +110,7 @@ public final class Recogniser {
     this.sentences = new SentenceLedger(vocabulary, finder, spans);
     this.outlineParser = new OutlineParser(vocabulary, finder);
     this.propertySheet = new PropertySheet(vocabulary);
-    this.placeCard = new PlaceCard(vocabulary);
+    this.placeCard = new PlaceCard(vocabulary, finder);
     this.changeLog = new ChangeLog(vocabulary);
     this.countedNotes = new CountedNotes(vocabulary);
     this.scheduleFinder = new ScheduleFinder(vocabulary, finder, spans, traces);
@@ -248,7 +248,7 @@ public final class Recogniser {
 
   private void table(Collected c, Table written, List<Paragraph> running, MarkEvidence marks) {
     Table filled = c.blanksRepeat ? RepeatingBlanks.filled(written) : written;
-    Table t = SameCells.repeated(filled, vocabulary);
+    Table t = LetteredProducts.called(SameCells.repeated(filled, vocabulary), vocabulary);
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
     List<Paragraph> items = answers.isEmpty() ? AddressedTable.items(t, vocabulary) : answers;
     List<Paragraph> notes = items.isEmpty() ? NumberedTable.notes(t, countedNotes) : items;

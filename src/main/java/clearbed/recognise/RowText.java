@@ -171,7 +171,7 @@ final class RowText {
             .filter(c -> c != lead && c != filled.get(0))
             .map(c -> named(heads, c))
             .toList();
-    String text = lead.text().trim();
+    String text = corner(heads, lead) + lead.text().trim();
     if (heads != null || !rest.isEmpty()) text = text.replaceAll(":$", "");
     if (!rest.isEmpty()) text += ": " + String.join("; ", rest);
     Table.Cell first =
@@ -180,6 +180,14 @@ final class RowText {
             : row.cells().stream().filter(c -> !c.text().isBlank()).findFirst().orElseThrow();
     running.add(Paragraph.body(table.origin(first).withText(text), text));
     for (Table.Cell cell : row.cells()) Paragraph.remark(table, cell).ifPresent(running::add);
+  }
+
+  /** "Waiting time" over "laying to grouting" says what the figures beside it are of. */
+  private String corner(Table.Row heads, Table.Cell lead) {
+    Table.Cell corner = heads == null ? null : heads.at(lead.column());
+    boolean measures =
+        corner != null && vocabulary.list("schedule.measured").matches(corner.text().strip());
+    return measures ? corner.text().strip() + ", " : "";
   }
 
   /** "Gap mm" over "2" is a gap of 2 mm. */

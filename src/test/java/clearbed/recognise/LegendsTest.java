@@ -23,6 +23,7 @@ class LegendsTest {
       value = {
         "GLS = glass tile | GLS",
         "V stands for vitreous glass mosaic | V",
+        "'Glass mosaic' here and below means every tile VM | VM",
         "GT: glass tile, all colours | GT",
         "CT = ceramic tile GV = glass mosaic tile PF = paint | GV",
         "Kind: EP emulsion paint; GLS glass tile; PCL porcelain tile | GLS"
@@ -35,6 +36,8 @@ class LegendsTest {
   @ValueSource(
       strings = {
         "WALLS: glass tile",
+        "'Glass mosaic' has the meaning of clause VM",
+        "'Glass mosaic' means the tiles marked VM-01 and VM-02",
         "MATERIAL: GLASS TILE",
         "PT = porcelain tile beside glass tile",
         "GT = grout for glass tile",

@@ -63,4 +63,31 @@ class LogsAndTablesOfPartsTest {
                 + "A. The tile manufacturer's printed setting, cutting and care instructions.\n");
     assertThat(c.findings("instructions")).isEmpty();
   }
+
+  @Test
+  void what_a_table_measures_stands_over_the_names_of_its_rows() throws IOException {
+    Checked c =
+        with(
+            "09 30 20.md",
+            "# SECTION 09 30 20 GLASS TILING\n\n## 3.05 PROTECTION\n\n"
+                + "| Waiting time | Cement mortar | Epoxy mortar |\n|---|---|---|\n"
+                + "| setting to grouting | 48 h | 24 h |\n"
+                + "| setting to light foot traffic | 72 h | 48 h |\n");
+    assertThat(c.governing("NB-1", "process.cureBeforeGrout")).isNotEmpty();
+  }
+
+  @Test
+  void marks_of_rooms_are_no_tiles() throws IOException {
+    Files.writeString(
+        folder.resolve("rooms.csv"),
+        "Code,Tile,Size,Room\nNB-21,Cast glass tile,3 x 6 in,\"K.03, K.04 changing\"\n"
+            + "NB-22,Fused glass mosaic,1 x 1 in,K.05 bar\n");
+    Checked c =
+        with(
+            "notes.md",
+            "# SECTION 09 30 20 GLASS TILING\n\n## 2.04 NICHES\n\n"
+                + "A. Niches in K.04 get glass mosaic as the wall.\n");
+    assertThat(c.project().glass()).extracting(Entry::tag).doesNotContain("K.04", "K-04");
+    assertThat(c.findings("unscheduled-tag")).isEmpty();
+  }
 }

@@ -56,6 +56,16 @@ class WherePartsOfAClauseHoldTest {
   }
 
   @Test
+  void a_list_of_places_before_a_colon_limits_the_rules_of_the_work_too() {
+    Checked c =
+        section("A. Lobby and offices: keep water off for 14 days after grouting. Pool: 21 days.");
+    assertThat(c.governing("GT-1", "process.cureBeforeWater")).isEmpty();
+    assertThat(c.governing("GT-2", "process.cureBeforeWater")).isNotEmpty();
+    c = section("A. Do not fill the pool for 21 days after grouting.");
+    assertThat(c.governing("GT-2", "process.cureBeforeWater")).isNotEmpty();
+  }
+
+  @Test
   void an_exception_has_its_own_value() {
     Checked c = section("A. Sealant of movement joints: Class 25, except Class 50 at GT-3.");
     assertThat(c.governing("GT-3", "sealant.class")).containsExactly("50");

@@ -55,6 +55,11 @@ public record Document(
     gaps = List.copyOf(gaps);
   }
 
+  /** The same document with these blocks in place of its own. */
+  public Document withBlocks(List<Block> now) {
+    return new Document(path, format, status, reason, now, gaps);
+  }
+
   public static Document read(String path, String format, List<Block> blocks, List<Gap> gaps) {
     return new Document(path, format, statusFor(gaps), "", blocks, gaps);
   }

@@ -75,7 +75,15 @@ final class HeadedItems {
       said = statements.packed(means.groupRows.describing(head.statements()).with(said));
     head =
         new ScheduleRow(
-            mark, true, glass.is(), glass.decided(), glass.evidence(), origin, said, Map.of());
+            mark,
+            true,
+            glass.is(),
+            glass.decided(),
+            glass.evidence(),
+            origin,
+            said,
+            Map.of(),
+            false);
     rows.add(head);
   }
 

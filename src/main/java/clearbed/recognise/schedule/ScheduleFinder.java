@@ -17,6 +17,7 @@ import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingRows;
 import clearbed.recognise.schedule.column.JointEvidence;
 import clearbed.recognise.schedule.column.MarkEvidence;
+import clearbed.recognise.schedule.column.SidesApart;
 import clearbed.recognise.schedule.grid.CalledCodes;
 import clearbed.recognise.schedule.grid.SideBySide;
 import clearbed.recognise.schedule.grid.TickedColumns;
@@ -108,6 +109,7 @@ public final class ScheduleFinder {
   private final Memo<String, String> words = Memo.ofTexts();
   final CellMemo memo = new CellMemo();
   private final SideBySide sideBySide;
+  private final SidesApart sidesApart;
   private final CardFinder cards;
   final HeadingRows headingRows;
   final GroupRows groupRows;
@@ -133,6 +135,7 @@ public final class ScheduleFinder {
     this.glassTest = new GlassTest(vocabulary);
     this.cards = new CardFinder(vocabulary, headingRows);
     this.sideBySide = new SideBySide(headingRows);
+    this.sidesApart = new SidesApart(vocabulary);
     this.groupRows = new GroupRows(vocabulary);
   }
 
@@ -182,10 +185,13 @@ public final class ScheduleFinder {
 
   private Result ticked(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     TickedColumns.Read read = TickedColumns.of(table);
-    Result result = findOne(read.table(), heading, document, codes);
+    SidesApart.Read sized = sidesApart.of(read.table());
+    Result result = findOne(sized.table(), heading, document, codes);
     TableLedger ledger = result.ledgers().get(0);
-    read.heads().forEach(row -> ledger.row(row, Fate.CONTEXT));
-    read.ticks().forEach(row -> ledger.row(row, Fate.READ));
+    for (List<Table.Row> heads : List.of(read.heads(), sized.heads()))
+      heads.forEach(row -> ledger.row(row, Fate.CONTEXT));
+    for (List<Table.Row> cells : List.of(read.ticks(), sized.sides()))
+      cells.forEach(row -> ledger.row(row, Fate.READ));
     return result;
   }
 

@@ -340,7 +340,8 @@ final class ScheduleWalk {
               own.evidence(),
               origin,
               said,
-              blanks));
+              blanks,
+              false));
     }
     previous = row;
   }

@@ -122,6 +122,8 @@ public final class Vocabulary {
             "material",
             "roomNumber",
             "looks",
+            "sides",
+            "measured",
             "questioned",
             "answered",
             "filler",

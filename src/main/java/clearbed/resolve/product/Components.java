@@ -167,10 +167,10 @@ public final class Components {
 
   /** "K2 is laid on D2", where D2 is a membrane and no dispersion adhesive. */
   private boolean isMarkReadAsClass(Statement s) {
-    if (marks.parts.isEmpty() || !TOLD_BY_CLASS.contains(s.attribute())) return false;
+    if (marks.works.isEmpty() || !TOLD_BY_CLASS.contains(s.attribute())) return false;
     Matcher code = CLASS_CODE.matcher(s.asWritten());
     while (code.find())
-      if (marks.parts.containsKey(Tags.key(code.group()))) return !Citations.mayCite(s.asWritten());
+      if (marks.works.containsKey(Tags.key(code.group()))) return !Citations.mayCite(s.asWritten());
     return false;
   }
 

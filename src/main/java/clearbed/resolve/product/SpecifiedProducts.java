@@ -39,6 +39,7 @@ public final class SpecifiedProducts {
   private final List<Facts> facts;
   private final Map<String, Draft> drafts;
   private final Set<String> prefixes;
+  private final Set<String> rooms;
   private final Set<String> components;
   private final Set<String> subjects = new TreeSet<>();
   private final ProductArticles articles;
@@ -62,6 +63,7 @@ public final class SpecifiedProducts {
             .map(Tags::prefix)
             .filter(prefix -> !prefix.isEmpty())
             .collect(Collectors.toSet());
+    this.rooms = RoomMarks.letters(facts, prefixes);
   }
 
   public void add() {
@@ -139,6 +141,7 @@ public final class SpecifiedProducts {
     boolean asOthers = prefixes.contains(Tags.prefix(Tags.key(tag)));
     boolean taught = vocabulary.taught().isTag(tag);
     if (tag.indexOf(' ') >= 0 && !asOthers && !taught) return false;
+    if (rooms.contains(Tags.prefix(Tags.key(tag)))) return false;
     // "Keys M4.x are glass tile" speaks of M4.1 and M4.2.
     String key = Tags.key(tag);
     if (!Tags.meant(key, drafts.keySet()).equals(Set.of(key))) return false;

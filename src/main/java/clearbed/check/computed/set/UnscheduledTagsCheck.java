@@ -34,8 +34,9 @@ public final class UnscheduledTagsCheck implements SetComputation {
     Map<String, Origin> undecided = new LinkedHashMap<>();
     for (Facts f : scene.project().facts()) {
       for (ScheduleRow row : f.rows()) {
-        if (row.decided()) rows.add(Tags.key(row.tag()));
-        if (row.decided()) schedules.add(table(row.origin()));
+        if (!row.decided() || row.used()) continue;
+        rows.add(Tags.key(row.tag()));
+        schedules.add(table(row.origin()));
       }
     }
     // "F-03 oak flooring" among rows that say what they are is a row, too.
@@ -52,6 +53,11 @@ public final class UnscheduledTagsCheck implements SetComputation {
     Set<String> glass = scene.project().glassKeys();
     boolean scheduled = !rows.isEmpty();
     if (!scheduled) undecided.keySet().forEach(tag -> rows.add(Tags.key(tag)));
+    Map<String, Origin> used = new LinkedHashMap<>();
+    for (Facts f : scene.project().facts())
+      for (ScheduleRow row : f.rows())
+        if (row.used() && row.glass()) used.putIfAbsent(row.tag(), row.origin());
+    if (!scheduled) used.keySet().forEach(tag -> rows.add(Tags.key(tag)));
     // "GL9 to the niche": of letters that only glass tiles have, it needs no word of glass.
     GlassLetters letters = new GlassLetters(glass, rows);
     // Tiles of whose letters the schedules have several are missing there.
@@ -91,6 +97,7 @@ public final class UnscheduledTagsCheck implements SetComputation {
           TagsInUse.stranger(strangers, rows, prefixes, tag, clause.origin());
       }
     }
+    used.forEach((tag, origin) -> TagsInUse.stranger(strangers, rows, prefixes, tag, origin));
     undecided.forEach((tag, origin) -> TagsInUse.stranger(strangers, rows, prefixes, tag, origin));
     // "T-5x" stands for T-51 and T-52.
     strangers.keySet().removeIf(tag -> rows.containsAll(Tags.meant(Tags.key(tag), rows)));

@@ -6,7 +6,9 @@ import clearbed.model.document.Table;
 import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
+import clearbed.recognise.schedule.row.RowReader;
 import clearbed.recognise.schedule.row.ScheduleRow;
+import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
@@ -51,6 +53,7 @@ public final class PlaceCard {
   private static final String LOCATION = "location.";
   private static final String ROOM = "location.room";
   private static final String EXPOSURE = "location.exposure";
+  private static final String SUBMERGED = "submerged";
   private static final String TILE = "tile.";
 
   /** Fewer rows of a name and a value make no card. */
@@ -67,9 +70,6 @@ public final class PlaceCard {
 
   private static final int LONGEST_NAME = 60;
 
-  /** Of a longer value the opening mark is part of a sentence. */
-  private static final int LONGEST_PLACE = 90;
-
   /**
    * @param of attribute that the name is one of; or empty
    * @param room true where the value names the room, whatever numbers it has
@@ -80,18 +80,13 @@ public final class PlaceCard {
       return !room && (of.isEmpty() || of.startsWith(LOCATION));
     }
 
-    TagFinder.TagsAt tags() {
-      String opening = lines().get(0);
-      return !part() || opening.length() > LONGEST_PLACE ? null : TagFinder.opening(opening);
+    /** What it says of tiles; empty where it opens with none. */
+    List<LaidTiles> laid() {
+      return part() ? LaidTiles.in(value.text()) : List.of();
     }
 
     String words() {
       return PlainText.of(value.text()).strip();
-    }
-
-    /** "GT-1 glass mosaic" over "Grout: epoxy": each line says something of its own. */
-    List<String> lines() {
-      return value.text().strip().lines().map(PlainText::of).map(String::strip).toList();
     }
 
     String title() {
@@ -101,9 +96,11 @@ public final class PlaceCard {
 
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;
+  private final RowReader rows;
 
-  public PlaceCard(Vocabulary vocabulary) {
+  public PlaceCard(Vocabulary vocabulary, StatementFinder finder) {
     this.vocabulary = vocabulary;
+    this.rows = new RowReader(vocabulary, finder);
     this.glassTest = new GlassTest(vocabulary);
   }
 
@@ -122,32 +119,67 @@ public final class PlaceCard {
     if (parts.isEmpty()) return PropertySheet.NONE;
     String room = named ? "" : RoomTitle.name(over, vocabulary) + ", ";
     String place = MEASURE.matcher(room + place(lines)).replaceAll("");
+    String under = underWater(lines);
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();
-    List<ScheduleRow> rows = new ArrayList<>();
+    List<ScheduleRow> told = new ArrayList<>();
     for (Line line : lines) {
-      TagFinder.TagsAt tags = line.tags();
-      if (tags != null) {
-        String led = String.join(", ", tags.tags()) + ": ";
-        List<String> said = line.lines();
-        add(out, table, line, led + "Location: " + place + ", " + surface(line.title()));
-        String rest = said.get(0).substring(tags.end()).replaceFirst("^[\\s,;:]+", "");
-        if (!rest.isEmpty()) add(out, table, line, led + rest);
-        GlassTest.Result glass = glassTest.of(rest);
-        Origin at = table.origin(line.value()).withText(said.get(0));
-        if (glass.decided() && tags.tags().size() == 1)
-          rows.add(ScheduleRow.told(tags.tags().get(0), rest, glass, at));
-        for (String more : said.subList(1, said.size()))
-          if (!more.isEmpty()) add(out, table, line, led + more);
-      } else {
+      List<LaidTiles> tiles = line.laid();
+      for (LaidTiles laid : tiles) {
+        String own = surface(line.title() + (laid.place().isEmpty() ? "" : ", " + laid.place()));
+        // "Pool tank" of a pool hall says more of its tiles than the name of the hall.
+        String at = isUnderWater(own) || place.isEmpty() ? own : place + ", " + own;
+        add(out, table, line, laid.led() + "Location: " + at);
+        laid.lines().stream()
+            .filter(said -> !said.isEmpty())
+            .forEach(said -> add(out, table, line, laid.led() + said));
+        GlassTest.Result glass = glassTest.of(laid.what());
+        if (glass.decided() && laid.tags().tags().size() == 1) {
+          Origin origin =
+              table.origin(line.value()).withText(laid.said().lines().findFirst().orElse(""));
+          told.add(
+              ScheduleRow.told(laid.tags().tags().get(0), laid.what(), glass, origin).onCard());
+        }
+      }
+      if (tiles.isEmpty()) {
         String said = line.title() + ": " + line.words();
         boolean own = line.room() || !TagFinder.tags(said).isEmpty();
-        add(out, table, line, own ? said : of(line.title(), parts, all) + ": " + said);
+        String of = !under.isEmpty() && tellsWater(line) ? under : of(line.title(), parts, all);
+        add(out, table, line, own ? said : of + ": " + said);
       }
       for (Table.Cell cell : List.of(line.name(), line.value()))
         Paragraph.remark(table, cell).ifPresent(out::add);
     }
-    return new PropertySheet.Sheet(out, rows);
+    return new PropertySheet.Sheet(out, told);
+  }
+
+  /** The tiles of pools and basins on the card; empty where there are none. */
+  private String underWater(List<Line> lines) {
+    return lines.stream()
+        .flatMap(
+            line ->
+                line.laid().stream()
+                    .filter(laid -> isUnderWater(line.title() + " " + laid.place()))
+                    .flatMap(laid -> laid.tags().tags().stream()))
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  /** "Water 28 \u00b0C" of a room with a pool is not of its walls. */
+  private boolean tellsWater(Line line) {
+    if (!line.of().equals(EXPOSURE)) return false;
+    Header.Column named = HeadingWords.named(vocabulary, line.title());
+    Origin nowhere = Origin.ofDocument("");
+    return named != null
+        && rows.property(named, line.words(), nowhere).stream()
+            .anyMatch(s -> s.content().text().equals(SUBMERGED));
+  }
+
+  private boolean isUnderWater(String words) {
+    return vocabulary
+        .attribute(EXPOSURE)
+        .map(a -> a.words().terms().get(SUBMERGED).in(words))
+        .orElse(false);
   }
 
   private static void add(List<Paragraph> out, Table table, Line line, String text) {
@@ -161,11 +193,11 @@ public final class PlaceCard {
   private boolean isUnderRoom(List<Line> lines, String over) {
     boolean surface =
         lines.stream()
-            .filter(line -> line.tags() != null)
+            .filter(line -> !line.laid().isEmpty())
             .anyMatch(line -> RoomTitle.isSurface(line.title(), vocabulary));
     boolean property =
         lines.stream()
-            .filter(line -> line.tags() == null)
+            .filter(line -> line.laid().isEmpty())
             .anyMatch(line -> !line.of().isEmpty() || !vocabulary.family(line.title()).isEmpty());
     return surface && property && RoomTitle.is(over, vocabulary);
   }
@@ -192,11 +224,12 @@ public final class PlaceCard {
   }
 
   /** What the first rows say of the room and what it is exposed to. */
-  private static String place(List<Line> lines) {
+  private String place(List<Line> lines) {
     return lines.stream()
         .limit(FIRST_ROWS)
         .filter(line -> line.room() || line.of().equals(EXPOSURE))
-        .filter(line -> line.tags() == null)
+        .filter(line -> !tellsWater(line) || underWater(lines).isEmpty())
+        .filter(line -> line.laid().isEmpty())
         .map(
             line -> line.room() ? ROOM_NUMBER.matcher(line.words()).replaceFirst("") : line.words())
         .collect(Collectors.joining(", "));
@@ -206,9 +239,8 @@ public final class PlaceCard {
   private static Map<String, String> parts(List<Line> lines) {
     Map<String, String> out = new LinkedHashMap<>();
     for (Line line : lines) {
-      if (line.tags() == null) continue;
-      String led = String.join(", ", line.tags().tags());
-      out.merge(line.title(), led, (a, b) -> a + ", " + b);
+      for (LaidTiles laid : line.laid())
+        out.merge(line.title(), String.join(", ", laid.tags().tags()), (a, b) -> a + ", " + b);
     }
     return out;
   }

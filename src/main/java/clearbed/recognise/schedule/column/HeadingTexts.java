@@ -59,7 +59,7 @@ final class HeadingTexts {
     return out;
   }
 
-  private static Unit unitOf(String heading) {
+  static Unit unitOf(String heading) {
     if (heading.endsWith("%")) return Unit.PERCENT;
     Unit unit = Quantities.unitOfHeader(heading);
     if (unit == null) unit = UnitCells.unit(heading);
@@ -132,6 +132,7 @@ final class HeadingTexts {
     String measured = unit.isEmpty() ? top + " " + bottom : top + " " + bottom + " (" + unit + ")";
     Unit found = unitOf(measured.trim());
     if (found == null) found = unitBehind(measured.trim(), cells);
+    if (found == null) found = unitOf(top);
     TwoUnits pair = TwoUnits.of(measured.trim());
     if (pair != null) {
       found = pair.first();

@@ -4,6 +4,7 @@ import clearbed.model.value.Unit;
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeaderWords;
 import clearbed.recognise.vocabulary.HeadingEvidence;
@@ -32,6 +33,10 @@ public final class HeadingWords {
       Pattern.compile(
           ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$"
               + "|\\s(?:mm|cm|m|ft|psi|mpa|°\\s?[cf]|sf|sq\\.? ?ft|sqft|m2|sqm|sq\\.? ?m)\\.?$");
+  private static final Pattern UNIT_OVER =
+      Pattern.compile(
+          "(?:,\\s*|\\s*[(\\[])(?:" + UnitWords.PATTERN + ")\\.?[)\\]]?\\s*$",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern BRACKETS =
       Pattern.compile("\\((?![^)]*\\b(?:wet|dry)\\b)[^)]*\\)|\\[[^\\]]*\\]");
 
@@ -126,7 +131,7 @@ public final class HeadingWords {
 
   /** The whole heading, and the lowest part of it where there are several. */
   private static List<String> cleaned(Vocabulary vocabulary, String top, String bottom) {
-    String full = clean(vocabulary, (top + " " + bottom).trim());
+    String full = clean(vocabulary, joined(top, bottom));
     return top.isEmpty() || bottom.isEmpty()
         ? List.of(full)
         : List.of(full, clean(vocabulary, bottom));
@@ -253,6 +258,13 @@ public final class HeadingWords {
   static String lastWord(String heading) {
     String plain = BRACKETS.matcher(heading.toLowerCase(Locale.ROOT)).replaceAll(" ").trim();
     return plain.substring(plain.lastIndexOf(' ') + 1);
+  }
+
+  /** "Joint, mm" over "Width" is "Joint width"; a unit at the end is left to others. */
+  static String joined(String top, String bottom) {
+    return bottom.isEmpty()
+        ? top.trim()
+        : (UNIT_OVER.matcher(top).replaceFirst("") + " " + bottom).trim();
   }
 
   /** Lower case, short forms spelt out, without units, brackets, full stops and line breaks. */

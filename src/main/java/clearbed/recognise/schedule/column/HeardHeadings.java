@@ -50,7 +50,7 @@ final class HeardHeadings {
       out.put(HeadingEvidence.OTHER, new Heard(1, "money", false));
       return out;
     }
-    for (String words : variants(w.text()))
+    for (String words : variants(HeadingWords.joined(w.top(), w.bottom())))
       evidence
           .of(words)
           .forEach((meaning, by) -> out.merge(meaning, by, HeadingEvidence::stronger));

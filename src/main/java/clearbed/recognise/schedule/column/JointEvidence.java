@@ -86,6 +86,7 @@ public final class JointEvidence {
     List<ColumnWords> words = written.stream().map(this::spelt).map(this::measured).toList();
     Map<Integer, Map<String, ColumnScore>> scores = new TreeMap<>();
     for (ColumnWords w : words) if (!scorer.isFormer(w)) scores.put(w.index(), scorer.of(w));
+    for (ColumnWords w : words) CountedRows.in(w, scores.getOrDefault(w.index(), Map.of()));
     neighbours.among(words, scores, family);
     neighbours.beside(words, Assignment.of(claims(scores, words)), scores);
     Map<Integer, Assignment.Choice> chosen = Assignment.of(claims(scores, words));

@@ -8,6 +8,7 @@ import clearbed.recognise.schedule.cell.TwoUnits;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.statement.code.ClauseNumbers;
 import clearbed.recognise.statement.code.TagFinder;
+import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.statement.part.Context;
@@ -16,6 +17,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -82,6 +84,9 @@ final class CellStatements {
         out.addAll(told);
       } else {
         out.addAll(headed.find(origin, text, column, Context.running(family, Set.of(), material)));
+        // "S1" under "Sealant" is the mark of one, and no class of an adhesive.
+        if (WorkFamilies.MATERIALS.contains(family) && Tags.isMark(text))
+          out.removeIf(s -> isOfAnother(s, family));
         if (!material && family.isEmpty()) out.addAll(opening(origin, text, column));
       }
       if (material && column.unit() != null) describedSize(out, origin, text, column);
@@ -220,6 +225,11 @@ final class CellStatements {
             .attribute(s.attribute())
             .filter(a -> a.kind() != Attribute.Kind.WORDS)
             .isPresent();
+  }
+
+  private static boolean isOfAnother(Statement s, String family) {
+    String own = family(s);
+    return WorkFamilies.MATERIALS.contains(own) && !own.equals(family);
   }
 
   private static String family(Statement s) {

@@ -18,6 +18,7 @@ import java.util.Map;
  * @param origin of the tag cell
  * @param statements empty for rows on something else than glass tile
  * @param blanks empty cells under a known header, by attribute
+ * @param used true on the card of a room, which uses the tile and schedules none
  */
 public record ScheduleRow(
     String tag,
@@ -27,7 +28,8 @@ public record ScheduleRow(
     String evidence,
     Origin origin,
     List<Statement> statements,
-    Map<String, Origin> blanks) {
+    Map<String, Origin> blanks,
+    boolean used) {
   public ScheduleRow {
     statements = ThinList.copyOf(statements);
     blanks = blanks instanceof BlankCells ? blanks : Map.copyOf(blanks);
@@ -36,7 +38,12 @@ public record ScheduleRow(
   /** The row of a tile that is described in running words, which state the rest. */
   public static ScheduleRow told(String tag, String words, GlassTest.Result glass, Origin origin) {
     return new ScheduleRow(
-        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
+        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of(), false);
+  }
+
+  /** The same on the card of a room. */
+  public ScheduleRow onCard() {
+    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, statements, blanks, true);
   }
 
   /**
@@ -44,10 +51,10 @@ public record ScheduleRow(
    */
   public ScheduleRow withoutStatements(boolean told) {
     boolean now = decided || told;
-    return new ScheduleRow(tag, tagged, glass, now, evidence, origin, List.of(), Map.of());
+    return new ScheduleRow(tag, tagged, glass, now, evidence, origin, List.of(), Map.of(), used);
   }
 
   public ScheduleRow withStatements(List<Statement> now) {
-    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, now, blanks);
+    return new ScheduleRow(tag, tagged, glass, decided, evidence, origin, now, blanks, used);
   }
 }

@@ -67,7 +67,7 @@ public final class Outline {
   private static final Pattern NUMBER =
       Pattern.compile("^(\\d{1,2})\\.(?:\\s+|$)(.*)$", Pattern.DOTALL);
 
-  /** {@code 4  GT-1 turns the corner}, as notes of drawings are counted. */
+  /** {@code 4 GT-1 turns the corner}, as notes of drawings are counted. */
   private static final Pattern HANGING =
       Pattern.compile("^(\\d{1,2}) {2,6}(?=\\p{Lu})(.*)$", Pattern.DOTALL);
 

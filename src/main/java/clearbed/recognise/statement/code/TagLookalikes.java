@@ -55,6 +55,8 @@ final class TagLookalikes {
 
   private static final Pattern DECIMALS = Pattern.compile(",\\d{1,3}(?![\\d,])(?!, ?[A-Z])");
 
+  private static final Pattern LABEL = Pattern.compile("(?: \\([^()]{2,40}\\))?:");
+
   /** A class code is no longer, in characters. */
   private static final int CODE = 12;
 
@@ -83,8 +85,9 @@ final class TagLookalikes {
    * @param m a place in the text that has the form of a tag
    */
   boolean isOne(MatchResult m) {
-    // "S1: neutral silicone, ISO 11600 ..." is the mark of a sealant, however it looks.
-    boolean label = m.start() == 0 && m.end() < text.length() && text.charAt(m.end()) == ':';
+    // "S1 (walls): neutral silicone, ISO 11600 ..." is the mark of a sealant, however it looks.
+    boolean label =
+        m.start() == 0 && LABEL.matcher(text).region(m.end(), text.length()).lookingAt();
     boolean isoClass = !label && ISO_CLASS.matcher(m.group()).matches() && ofIso();
     boolean slipClass = SLIP_CLASS.matcher(m.group()).matches() && ofSlip();
     String before = text.substring(Math.max(0, m.start() - 6), m.start());

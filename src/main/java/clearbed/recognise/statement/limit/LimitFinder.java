@@ -94,6 +94,11 @@ public final class LimitFinder {
     return told ? each : List.of(of(text, heading));
   }
 
+  /** True where a place is the first that a lead-in names. */
+  public boolean opensWithPlace(String lead) {
+    return !lead.isEmpty() && places.named(lead).stream().anyMatch(place -> place.start() == 0);
+  }
+
   /** True for "studs, slab and pool wall": what a tile is carried by, whatever its place. */
   public boolean listsStructures(String text) {
     List<Phrases.Hit> hits = vocabulary.list("places.structures").all(text);

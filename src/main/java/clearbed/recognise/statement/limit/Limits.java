@@ -123,6 +123,13 @@ public record Limits(
     return new Limits(tags, glass, otherTile, Set.of(), Exclusions.NOTHING, Set.of(), Map.of());
   }
 
+  /** Any tile that is in these places. */
+  public Limits placesAlone() {
+    return exposures.isEmpty()
+        ? NONE
+        : new Limits(Set.of(), false, Set.of(), exposures, Exclusions.NOTHING, Set.of(), Map.of());
+  }
+
   /** Limited to both. */
   public Limits and(Limits other) {
     if (other == NONE) return this;

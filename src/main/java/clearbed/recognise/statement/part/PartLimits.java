@@ -48,6 +48,7 @@ public final class PartLimits {
     Map<Said, Limits> own = new Apportionment(p, vocabulary, all).of(around, whole);
     Limits besideAll = besideBrackets(p, whole, bracket -> " ");
     boolean anywhere = p.said().stream().anyMatch(Said::anywhere);
+    Limits listed = anywhere ? listed(around) : Limits.NONE;
     Limits besideFigures = anywhere ? besideBrackets(p, whole, PartLimits::apart) : besideAll;
     for (Said value : p.said()) {
       // Of rules of the work, which places do not limit, "at the pool (GT-3)" is of GT-3.
@@ -55,12 +56,21 @@ public final class PartLimits {
       if (p.isWhole(value) && beside != whole) own.put(value, around.settle(beside));
       own.compute(value, (v, l) -> LaterWords.ofItsOwn(v.attribute(), l, around.within(beside)));
       if (ofStructures(value, p)) own.computeIfPresent(value, (v, l) -> l.anywhere());
-      p.state(out, value, own.get(value));
+      Limits its = own.get(value);
+      p.state(out, value, value.anywhere() ? its.anywhere().within(listed) : its);
       p.carried.note(value.attribute(), own.get(value));
     }
     boolean aside = !whole.tags().isEmpty() && ASIDE.matcher(p.whole).find();
     if (aside) return limitFinder.of(ASIDE.matcher(p.whole).replaceAll(" "), false);
     return whole;
+  }
+
+  /** "Showers, steam room and porch: keep water off": a list of places limits whatever follows. */
+  private Limits listed(Surroundings around) {
+    String lead = around.part().lead();
+    return limitFinder.opensWithPlace(lead) && vocabulary.isVerbless(lead)
+        ? around.lead().placesAlone()
+        : Limits.NONE;
   }
 
   /** "Studs, slab and pool wall: L/480" lists what bends, and is of the tile on all of it. */

@@ -151,10 +151,9 @@ public final class Passage {
   }
 
   /**
-   * @param own what the value is limited to
+   * @param its what the value is limited to
    */
-  void state(List<Statement> out, Said value, Limits own) {
-    Limits its = value.anywhere() ? own.anywhere() : own;
+  void state(List<Statement> out, Said value, Limits its) {
     Statement statement =
         new Statement(value.attribute(), value.content(), value.excluded(), whole, origin, its);
     boolean known =

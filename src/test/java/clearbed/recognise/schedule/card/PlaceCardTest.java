@@ -105,6 +105,37 @@ class PlaceCardTest {
   }
 
   @Test
+  void a_value_may_name_the_tiles_of_several_parts_of_the_room() throws IOException {
+    Checked c =
+        with(
+            under(
+                "Room 4.02 Bathing hall",
+                "Floor | Surround: PO-9 porcelain",
+                "Walls | East wall: WA-1 cast glass tile, on cement board. West wall: PO-9 porcelain",
+                "Pool | WA-2 glass mosaic. Users barefoot: slip resistance class C",
+                "Conditions | Water 29 degrees, air 30 degrees"));
+    assertThat(c.governing("WA-1", "substrate.type")).containsExactly("cement board");
+    assertThat(c.governing("WA-1", "location.exposure")).doesNotContain("submerged");
+    assertThat(c.governing("WA-2", "location.exposure")).containsOnly("submerged");
+    assertThat(c.governing("WA-2", "substrate.type")).doesNotContain("cement board");
+    assertThat(c.project().entries()).noneMatch(e -> e.tag().contains("Surround"));
+  }
+
+  @Test
+  void a_room_uses_a_tile_and_schedules_none() throws IOException {
+    Checked c =
+        with(
+            under(
+                "Room 4.03 Showers",
+                "Walls | WA-1 cast glass tile; WA-7 glass mosaic, niche",
+                "Floor | PO-9",
+                "Exposure | Wet"));
+    assertThat(c.hasGlass("WA-7")).isTrue();
+    assertThat(c.findings("unscheduled-tag")).hasSize(1);
+    assertThat(c.findings("unscheduled-tag").get(0).tags()).containsExactly("WA-7");
+  }
+
+  @Test
   void a_table_of_parts_and_marks_under_another_heading_is_no_card_of_a_room() throws IOException {
     Checked c = with(under("Deliveries", "Exposure | Freezing", "Wall | WA-1", "Floor | PO-9"));
     assertThat(c.governing("WA-1", "location.exposure")).doesNotContain("exterior-freeze");
