@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
 
 /** Which tags of glass tile a set uses, and which section specifies tiles by them. */
 final class TagsInUse {
+  /** Articles of the third part of a section, on the work. */
+  private static final String EXECUTION = "3.";
+
   private TagsInUse() {}
 
   static Finding missing(
@@ -53,7 +56,9 @@ final class TagsInUse {
   /** The tags that a clause specifies as tiles: it opens with them, or says what they are like. */
   private static Set<String> products(Clause clause) {
     Set<String> out = new TreeSet<>();
-    if (clause.subject().specified() && clause.subject().own())
+    // "3.1 Behind GT-1 and GT-2 the whole wall is levelled" says how to work, and specifies none.
+    boolean work = clause.article().startsWith(EXECUTION) && !statesTile(clause);
+    if (clause.subject().specified() && clause.subject().own() && !work)
       clause.subject().tags().forEach(tag -> out.add(Tags.key(tag)));
     clause.statements().stream()
         .filter(s -> s.attribute().startsWith("tile.standard") || s.attribute().equals("tile.size"))
@@ -84,8 +89,11 @@ final class TagsInUse {
 
   /** True of a clause that says of tiles by their tags what they are like. */
   private static boolean describes(Clause clause) {
-    return !products(clause).isEmpty()
-        && clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
+    return !products(clause).isEmpty() && statesTile(clause);
+  }
+
+  private static boolean statesTile(Clause clause) {
+    return clause.statements().stream().anyMatch(s -> s.attribute().startsWith("tile."));
   }
 
   static Set<String> prefixes(Set<String> keys) {
@@ -100,8 +108,9 @@ final class TagsInUse {
 
   /** True where a section specifies half of the glass tiles or more by their tags. */
   static boolean specifiedByTag(Scene scene, Section section) {
-    // "Behind GT-1 and GT-2 the whole wall is levelled" says how to work, and specifies no tile.
-    if (section == null || section.clauses().stream().noneMatch(TagsInUse::describes)) return false;
+    if (section == null) return false;
+    // Notes that name tiles and say nothing of what they are like specify none.
+    if (section.notes() && section.clauses().stream().noneMatch(TagsInUse::describes)) return false;
     Set<String> products = new TreeSet<>();
     for (Clause clause : section.clauses()) {
       products.addAll(products(clause));
