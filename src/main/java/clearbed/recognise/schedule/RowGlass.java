@@ -121,7 +121,12 @@ final class RowGlass {
           cell != null
               && !cell.text().isBlank()
               && !means.vocabulary.list("empty").matches(PlainText.line(cell.text()).strip());
-      if (says && column.attribute() != null) parts.add(column.attribute().family());
+      // "LM-1" under "Mortar" calls one.
+      if (says)
+        parts.add(
+            column.attribute() == null
+                ? means.vocabulary.family(column.text())
+                : column.attribute().family());
     }
     return parts.containsAll(SET_AS_TILE);
   }

@@ -39,6 +39,9 @@ public final class UnitSlipCheck implements SetComputation {
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
 
+  /** "8 mm = 5/16 in". */
+  private static final Pattern EQUALS = Pattern.compile("\\s*=\\s*");
+
   private static final String SIDE = "\\d[\\d./ -]*?";
   private static final String BESIDE = "\\s*[xX\u00d7]\\s*";
   private static final Pattern BY = Pattern.compile(BESIDE);
@@ -75,12 +78,18 @@ public final class UnitSlipCheck implements SetComputation {
 
   private static List<Slip> slips(String text) {
     List<Slip> out = new ArrayList<>();
+    String plain = PlainText.of(text);
     Quantities.Found before = null;
     Quantities.Found earlier = null;
     for (Quantities.Found f : Quantities.find(text)) {
       boolean pair = earlier != null && !slips(earlier.content(), f.content()) && kin(earlier, f);
       // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
-      if (f.restates() && before != null && !pair && slips(before.content(), f.content()))
+      boolean equated =
+          before != null
+              && before.end() <= f.start()
+              && EQUALS.matcher(plain.substring(before.end(), f.start())).matches();
+      boolean again = before != null && (f.restates() || equated);
+      if (again && !pair && slips(before.content(), f.content()))
         out.add(new Slip(before.content(), f.content()));
       earlier = before;
       before = f;

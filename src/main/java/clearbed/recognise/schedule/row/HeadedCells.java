@@ -14,6 +14,7 @@ import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.statement.StatementFinder;
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.statement.code.ClauseNumbers;
+import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.statement.part.Context;
@@ -36,6 +37,8 @@ final class HeadedCells {
 
   /** So many words are no figure with its unit. */
   private static final int SENTENCE = 5;
+
+  private static final Pattern SEPARATORS = Pattern.compile("^\\s*[/,;:|]\\s*");
 
   private static final Pattern LISTED = Pattern.compile("\\s*[,;/+&]\\s*|\\s+and\\s+");
 
@@ -70,7 +73,7 @@ final class HeadedCells {
     }
     String told =
         attribute.dimension() == Dimension.LENGTH || attribute.kind() == Attribute.Kind.SIZE
-            ? BothSystems.told(text, column.mark())
+            ? BothSystems.told(behindMark(text), column.mark())
             : text;
     CellFigures.Reading reading = figures.read(told, attribute, column.unit(), column.mark());
     if (!reading.plain()) {
@@ -83,6 +86,14 @@ final class HeadedCells {
     }
     out.addAll(stated(origin, text, reading.text(), column, attribute));
     if (!reading.text().equals(text)) terms(out, origin, text, column, attribute);
+  }
+
+  /** "1/16" of "GR-2 / 1/16": which product, and a figure of it. */
+  private static String behindMark(String text) {
+    TagFinder.TagsAt mark = TagFinder.opening(text);
+    if (mark == null || mark.start() > 0) return text;
+    String rest = SEPARATORS.matcher(text.substring(mark.end())).replaceFirst("");
+    return rest.isEmpty() || !Character.isDigit(rest.charAt(0)) ? text : rest;
   }
 
   /** "PTV 38, slider 57": beside its figure a cell may have a term of the same thing. */

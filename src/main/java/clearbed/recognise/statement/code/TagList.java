@@ -105,11 +105,16 @@ public final class TagList {
             + ")(\\d{1,4})([A-Za-z]?)(?![A-Za-z0-9]|\\.\\d)|([A-Z]{2,4})(-)([A-Z])(?![A-Za-z0-9])");
   }
 
+  /** "GR-2 / 1/16" is a mark and a width. */
+  private static final Pattern FRACTION =
+      Pattern.compile("(?<=\\s)\\d{1,2}/(?:2|4|8|16|32|64)(?![\\w/])");
+
   /** The tags of a cell that holds nothing else, or null. */
   public static Found inCell(String cell) {
     // To a dash between figures, as printers set it for "to", a hyphen is part of a tag.
     String spaced = DASH.matcher(cell).replaceAll(" - ");
     String text = PlainText.of(spaced).trim();
+    if (FRACTION.matcher(text).find()) return null;
     Found found = new TagList(text, true).read(0);
     return found != null && found.end() == text.length() ? found : null;
   }
