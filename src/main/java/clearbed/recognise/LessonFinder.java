@@ -39,7 +39,7 @@ final class LessonFinder {
       Pattern.compile(
           "(?:^\\s*(?:"
               + MarksBehind.BULLET
-              + ")?(?:\\d{1,3}(?:\\.\\d{1,2})*\\.?\\s+)?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}\\d{0,2}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
+              + ")?(?:\\d{1,3}(?:\\.\\d{1,2}){0,3}\\.?\\s+)?|[.;]\\s+)(\\p{Lu}\\p{L}{3,14}(?: \\p{L}{4,14})?) (\\p{Lu}\\d{0,2}|\\d{1,2})(?: \\([^()]{2,40}\\))?(?:\\s*[:.=\u2013\u2014](?=\\s|$)|\\s+-(?=\\s)|\\s+(?:is|means|shall be)\\b|\\s*$)");
 
   private static final Pattern OPENS_WITH_MARK =
       Pattern.compile(

@@ -130,6 +130,46 @@ class SheetsOfPoolBuildersTest {
         .noneMatch(message -> message.contains("3/4 in"));
   }
 
+  @Test
+  void a_product_and_a_width_stand_in_one_cell_and_float_glass_that_is_set_is_tile() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "tiles.csv",
+            "Tag,Location,Tile,Tile,Installation,Installation\n"
+                + "Tag,Location,Make,Face size (in.),Mortar,Grout / joint width (in.)\n"
+                + "GC-1,Wash room walls,Pressed glass mosaic,1 x 1,LM-1,GR-2 / 1/16\n"
+                + "GC-2,Bar wall,Cast glass,2 x 2,LM-1,GR-1 / 1/8\n"
+                + "GC-3,Bar wall,\"Float glass, painted on the back\",2 x 4,EM-1,GR-1 / 1/8\n");
+    assertThat(c.governing("GC-1", "grout.width")).containsExactly("0.0625 in");
+    assertThat(c.governing("GC-3", "grout.width")).containsExactly("0.125 in");
+    assertThat(c.entry("GC-3").glass()).isTrue();
+  }
+
+  @Test
+  void inside_what_does_not_freeze_is_not_outside() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "tiles.csv",
+            "Tag,Material,Exposure\nGC-1,Glass mosaic,\"Interior, wet, not freezing\"\n"
+                + "GC-2,Glass mosaic,\"Porch, not freezing\"\n");
+    assertThat(c.governing("GC-1", "location.exposure")).containsExactly("wet");
+    assertThat(c.governing("GC-2", "location.exposure")).contains("exterior");
+  }
+
+  @Test
+  void two_systems_about_an_equals_sign_are_one_figure_and_a_scale_is_not() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "tiles.csv",
+            "Tag,Material,Size\nGC-1,Glass tile,48 x 48 x 8 mm (8 mm = 5/8 in)\n",
+            "notes.txt",
+            "GLASS TILE NOTES\n\n1. Scale of all details: 1/2 in = 1 ft.\n");
+    assertThat(c.findings("unit-slip")).hasSize(1);
+  }
+
   private Path write(String... namesAndTexts) {
     Checked.ofFiles(folder, namesAndTexts);
     return folder;

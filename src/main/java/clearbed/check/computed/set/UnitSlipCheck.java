@@ -18,7 +18,9 @@ import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -39,7 +41,15 @@ public final class UnitSlipCheck implements SetComputation {
   private static final double HALF_MILLIMETRE = 0.0006;
   private static final double DEGREES = 1.6;
 
-  /** "8 mm = 5/16 in". */
+  private static final Set<Unit> METRIC =
+      EnumSet.of(
+          Unit.MILLIMETRE,
+          Unit.CENTIMETRE,
+          Unit.METRE,
+          Unit.MEGAPASCAL,
+          Unit.NEWTON_PER_SQUARE_MILLIMETRE);
+
+  /** "8 mm = 5/16 in", and not the "1/2 in = 1 ft" of a drawing. */
   private static final Pattern EQUALS = Pattern.compile("\\s*=\\s*");
 
   private static final String SIDE = "\\d[\\d./ -]*?";
@@ -86,6 +96,7 @@ public final class UnitSlipCheck implements SetComputation {
       // "6 mm in 3 m (1/4 in in 10 ft)": the first in brackets restates the first before them.
       boolean equated =
           before != null
+              && METRIC.contains(f.unit()) != METRIC.contains(before.unit())
               && before.end() <= f.start()
               && EQUALS.matcher(plain.substring(before.end(), f.start())).matches();
       boolean again = before != null && (f.restates() || equated);
