@@ -170,6 +170,38 @@ class SheetsOfPoolBuildersTest {
     assertThat(c.findings("unit-slip")).hasSize(1);
   }
 
+  @Test
+  void a_stricter_bound_of_its_own_keeps_that_of_all_and_a_looser_one_does_not() {
+    String section =
+        "SECTION 09 30 00\nTILING\n\nPART 2 - PRODUCTS\n\n2.2 MORTAR\n\n"
+            + "A. Mortar for glass tile: shear bond strength to glass tile not less than 400 psi.\n";
+    assertThat(conflicts(450, section)).isZero();
+    assertThat(conflicts(350, section)).isEqualTo(1);
+  }
+
+  private long conflicts(int psi, String section) {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "tiles.csv",
+            "Tag,Material,Shear bond strength\nBF-1,Glass mosaic,not less than " + psi + " psi\n",
+            "093000.txt",
+            section);
+    return c.findings("conflict").size();
+  }
+
+  @Test
+  void sample_panels_in_a_bill_are_no_tile() {
+    Checked c =
+        Checked.ofFiles(
+            folder,
+            "bill.csv",
+            "Item,Mark,Description,Unit,Qty\n1,BF-1,Glass mosaic 25 x 25 mm to pool floor,m2,80\n"
+                + "2,BW-1,Glass mosaic 25 x 25 mm to pool wall,m2,60\n"
+                + "3,,Sample panels (mock-up) of glass tile to each,nr,2\n");
+    assertThat(c.project().entries()).extracting(Entry::tag).containsExactly("BF-1", "BW-1");
+  }
+
   private Path write(String... namesAndTexts) {
     Checked.ofFiles(folder, namesAndTexts);
     return folder;

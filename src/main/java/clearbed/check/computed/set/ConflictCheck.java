@@ -103,11 +103,25 @@ public final class ConflictCheck implements SetComputation {
         boolean alike =
             attribute.alike().contains(x.content().text())
                 && attribute.alike().contains(y.content().text());
-        if (alike || agree(x.content(), y.content()) || ofOneSubject(x, y, vocabulary))
+        boolean refined = refines(x, y) || refines(y, x);
+        if (alike || refined || agree(x.content(), y.content()) || ofOneSubject(x, y, vocabulary))
           return false;
       }
     }
     return true;
+  }
+
+  /** "At least 3 N/mm2" of the tile itself keeps "at least 2.8 N/mm2" of all of them. */
+  private static boolean refines(Value own, Value common) {
+    if (own.scope() != Scope.ENTRY || common.scope() == Scope.ENTRY) return false;
+    if (!(own.content() instanceof Content.Amount a)) return false;
+    if (!(common.content() instanceof Content.Amount b) || a.bound() != b.bound()) return false;
+    if (a.low().unit().dimension() != b.low().unit().dimension()) return false;
+    return switch (a.bound()) {
+      case AT_LEAST, ABOVE -> a.low().compareTo(b.low()) >= 0;
+      case AT_MOST, BELOW -> a.high().compareTo(b.high()) <= 0;
+      default -> false;
+    };
   }
 
   /** ISO 13007-1 and EN 12004 are one standard of two publishers. */

@@ -4,6 +4,7 @@ import clearbed.model.document.Table;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -34,9 +35,11 @@ public final class ItemRows {
   private static final Set<String> TILE = Set.of("", "tile");
 
   private final Vocabulary vocabulary;
+  private final Attribute mockUp;
 
   public ItemRows(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.mockUp = vocabulary.attribute("process.mockup").orElseThrow();
   }
 
   /** True for what counts a row, and may be a mark where its words have none. */
@@ -96,11 +99,16 @@ public final class ItemRows {
     return named ? first.tags().get(0) : "";
   }
 
-  /** False for "Movement joints to glass": what comes before the glass names the work. */
+  /**
+   * False for "Movement joints to glass" and "Sample panels of glass tile": what comes before the
+   * glass names the work.
+   */
   public boolean isTile(String material) {
     String text = PlainText.of(material);
     Phrases.Hit glass = vocabulary.list("glassAlone").first(text);
-    return glass == null || TILE.contains(vocabulary.family(text.substring(0, glass.start())));
+    if (glass == null) return true;
+    String before = text.substring(0, glass.start());
+    return TILE.contains(vocabulary.family(before)) && !mockUp.words().cues().in(before);
   }
 
   /** True of a table whose rows are counted, and most of whose words call a tile by its mark. */
