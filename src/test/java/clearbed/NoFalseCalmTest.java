@@ -161,4 +161,20 @@ class NoFalseCalmTest {
     assertThat(checked.findings("conflict"))
         .anySatisfy(f -> assertThat(f.message()).contains("Material of GT-1"));
   }
+
+  @Test
+  void a_code_that_nobody_explains_is_a_question_and_no_fault_of_the_tile() throws IOException {
+    Checked checked =
+        check(
+            "a.csv",
+            "Tag,Material,Size,Mortar,Sealant",
+            "GT-1,Glass tile,4 x 4 in,ZK-7,PZ",
+            "GT-2,Glass tile,2 x 2 in,ZK-8,PZ");
+    assertThat(checked.findings("mortar-class")).isEmpty();
+    assertThat(checked.findings("bond-strength")).isEmpty();
+    assertThat(checked.findings("joint-sealant")).isEmpty();
+    assertThat(checked.findings("unread"))
+        .anySatisfy(f -> assertThat(f.message()).contains("ZK-7"));
+    assertThat(checked.findings("grout-class")).isNotEmpty();
+  }
 }

@@ -54,8 +54,8 @@ final class EntryJudge {
   /** "Not stated" is said only where nothing that was not understood could state it. */
   Judgement of(Entry entry) {
     Judgement judgement = ofWhatWasRead(entry);
-    if (!(judgement instanceof Judgement.Missing) && !statedInWordsAlone(judgement, entry))
-      return judgement;
+    boolean open = judgement instanceof Judgement.Missing || isCallAlone(judgement, entry);
+    if (!open && !statedInWordsAlone(judgement, entry)) return judgement;
     if (rule.emptyCellIsMissing() && entry.blanks().containsKey(rule.attribute())) return judgement;
     List<Account.Unread> words = unread.thatMightAnswer(rule, entry);
     return words.isEmpty() ? judgement : new Judgement.NotRead(words);
@@ -68,6 +68,15 @@ final class EntryJudge {
     if (attribute == null || attribute.kind() == Attribute.Kind.WORDS) return false;
     List<Value> values = entry.governing(rule.attribute());
     return !values.isEmpty() && values.stream().allMatch(v -> v.content() instanceof Content.Words);
+  }
+
+  /** Wrong by a code alone, "PS", of which nobody knows what it stands for. */
+  private boolean isCallAlone(Judgement judgement, Entry entry) {
+    if (!(judgement instanceof Judgement.Failed) || rule.attribute().isEmpty()) return false;
+    List<Value> values = entry.governing(rule.attribute());
+    return !values.isEmpty()
+        && values.stream()
+            .allMatch(v -> v.content() instanceof Content.Words w && unread.isStray(w.text()));
   }
 
   private Judgement ofWhatWasRead(Entry entry) {

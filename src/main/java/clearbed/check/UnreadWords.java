@@ -5,6 +5,7 @@ import clearbed.check.computed.reference.UnknownStandards;
 import clearbed.check.rules.Rule;
 import clearbed.model.document.Document;
 import clearbed.model.report.Account;
+import clearbed.model.value.Dimension;
 import clearbed.model.value.Entry;
 import clearbed.recognise.Facts;
 import clearbed.recognise.statement.code.Citations;
@@ -13,6 +14,7 @@ import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.statement.limit.LimitFinder;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,12 +27,17 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The words of the set that were not understood, by the attributes that they likely state. */
 final class UnreadWords {
   /** Of a sentence, where its subject stands, in characters. */
   private static final int SUBJECT = 40;
+
+  /** "TM-1", "GR-E", "MB": a product by its code. */
+  private static final Pattern CODE =
+      Pattern.compile("\\p{Lu}{1,4}(?:[-./ ]?\\d{1,3}\\p{Lu}?|[-./]\\p{Lu}{1,3})?");
 
   private final Vocabulary vocabulary;
   private final LimitFinder limits;
@@ -41,18 +48,28 @@ final class UnreadWords {
   /** By the words themselves: many sentences are alike. */
   private final Map<Account.Unread, Set<String>> about = new IdentityHashMap<>();
 
+  /** What codes of products may stand for. */
+  private final Map<Account.Unread, Set<String>> called = new IdentityHashMap<>();
+
+  private final Set<String> components;
+
   private final Map<String, List<Account.Unread>> ofTheSet = new LinkedHashMap<>();
 
   UnreadWords(Project project, Vocabulary vocabulary, List<Document> documents) {
     this.vocabulary = vocabulary;
     this.limits = new LimitFinder(vocabulary);
+    this.components = project.components();
     project.glass().forEach(e -> glass.put(Tags.key(e.tag()), e.tag()));
     for (Facts facts : project.facts()) {
       for (Account.Unread words : facts.account().unread()) {
         if (!concerns(words)) continue;
         all.add(words);
         about.put(words, glassIn(words));
-        for (String attribute : words.likely()) {
+        Set<String> may = new LinkedHashSet<>(words.likely());
+        Set<String> calls = calledFor(words);
+        if (!calls.isEmpty()) called.put(words, calls);
+        may.addAll(calls);
+        for (String attribute : may) {
           // "The architect may request a mock-up" is understood: it answers nothing.
           if (vocabulary.asksNothing(attribute, words.text())) continue;
           byAttribute.computeIfAbsent(attribute, a -> new ArrayList<>()).add(words);
@@ -64,6 +81,35 @@ final class UnreadWords {
     ofTheSet.put("withdrawn-standard", standards);
     ofTheSet.put("unlisted-standard", standards);
     ofTheSet.put("conflict", all.stream().filter(this::mayContradict).toList());
+  }
+
+  /**
+   * "TM-1" under "Mortar", which stands for a product that nobody was understood to describe: it
+   * may be all that is asked of a mortar.
+   */
+  private Set<String> calledFor(Account.Unread words) {
+    String work = vocabulary.family(words.text());
+    if (!WorkFamilies.MATERIALS.contains(work) || words.samples().isEmpty()) return Set.of();
+    for (String sample : words.samples()) {
+      if (!isStray(sample)) return Set.of();
+    }
+    return vocabulary.attributes().stream()
+        .filter(a -> a.family().equals(work) && isOfProduct(a))
+        .map(Attribute::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** What the sheet of a product says of it; how much of it goes where, no product tells. */
+  private static boolean isOfProduct(Attribute a) {
+    return a.kind() == Attribute.Kind.STANDARD
+        || a.kind() == Attribute.Kind.TERM
+        || a.dimension() == Dimension.PRESSURE;
+  }
+
+  /** True of the code of a product that nobody was understood to describe. */
+  boolean isStray(String text) {
+    String code = text.strip();
+    return CODE.matcher(code).matches() && !components.contains(Tags.key(code));
   }
 
   /** One of two values that differ may be in it. */
@@ -154,7 +200,8 @@ final class UnreadWords {
   List<String> couldAnswer(Account.Unread words, List<Rule> rules) {
     Set<String> out = new LinkedHashSet<>();
     for (Rule rule : rules) {
-      if (asks(rule, words.attributes())) out.add(rule.reportedAs());
+      boolean calls = asks(rule, List.copyOf(called.getOrDefault(words, Set.of())));
+      if (calls || asks(rule, words.attributes())) out.add(rule.reportedAs());
     }
     String text = words.text() + " " + String.join(" ", words.samples());
     boolean single =
