@@ -38,13 +38,22 @@ public record Checked(List<Document> documents, Project project, Checker.Checked
 
   /** The same of files that are written into the folder first: a name, a text, and so on. */
   public static Checked ofFiles(Path folder, String... namesAndTexts) {
+    return of(written(folder, namesAndTexts));
+  }
+
+  /** The same, read anew by what the files teach. */
+  public static Checked taughtByFiles(Path folder, String... namesAndTexts) {
+    return taught(written(folder, namesAndTexts));
+  }
+
+  private static Path written(Path folder, String... namesAndTexts) {
     try {
       for (int i = 0; i < namesAndTexts.length; i += 2)
         Files.writeString(folder.resolve(namesAndTexts[i]), namesAndTexts[i + 1]);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return of(folder);
+    return folder;
   }
 
   /** The same by the standard set of this name. */

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** What a rule says of one entry, by what was understood of the set and what was not. */
 final class EntryJudge {
@@ -66,17 +67,21 @@ final class EntryJudge {
     if (!(judgement instanceof Judgement.Satisfied) || rule.attribute().isEmpty()) return false;
     Attribute attribute = vocabulary.attribute(rule.attribute()).orElse(null);
     if (attribute == null || attribute.kind() == Attribute.Kind.WORDS) return false;
-    List<Value> values = entry.governing(rule.attribute());
-    return !values.isEmpty() && values.stream().allMatch(v -> v.content() instanceof Content.Words);
+    return inWordsAlone(entry, words -> true);
   }
 
   /** Wrong by a code alone, "PS", of which nobody knows what it stands for. */
   private boolean isCallAlone(Judgement judgement, Entry entry) {
     if (!(judgement instanceof Judgement.Failed) || rule.attribute().isEmpty()) return false;
+    return inWordsAlone(entry, unread::isStray);
+  }
+
+  /** True where all that is said of what the rule asks for was kept in its words. */
+  private boolean inWordsAlone(Entry entry, Predicate<String> such) {
     List<Value> values = entry.governing(rule.attribute());
     return !values.isEmpty()
         && values.stream()
-            .allMatch(v -> v.content() instanceof Content.Words w && unread.isStray(w.text()));
+            .allMatch(v -> v.content() instanceof Content.Words w && such.test(w.text()));
   }
 
   private Judgement ofWhatWasRead(Entry entry) {

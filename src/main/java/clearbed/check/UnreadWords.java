@@ -65,10 +65,9 @@ final class UnreadWords {
         if (!concerns(words)) continue;
         all.add(words);
         about.put(words, glassIn(words));
+        called.put(words, calledFor(words));
         Set<String> may = new LinkedHashSet<>(words.likely());
-        Set<String> calls = calledFor(words);
-        if (!calls.isEmpty()) called.put(words, calls);
-        may.addAll(calls);
+        may.addAll(called.get(words));
         for (String attribute : may) {
           // "The architect may request a mock-up" is understood: it answers nothing.
           if (vocabulary.asksNothing(attribute, words.text())) continue;
@@ -89,10 +88,11 @@ final class UnreadWords {
    */
   private Set<String> calledFor(Account.Unread words) {
     String work = vocabulary.family(words.text());
-    if (!WorkFamilies.MATERIALS.contains(work) || words.samples().isEmpty()) return Set.of();
-    for (String sample : words.samples()) {
-      if (!isStray(sample)) return Set.of();
-    }
+    boolean calls =
+        WorkFamilies.MATERIALS.contains(work)
+            && !words.samples().isEmpty()
+            && words.samples().stream().allMatch(this::isStray);
+    if (!calls) return Set.of();
     return vocabulary.attributes().stream()
         .filter(a -> a.family().equals(work) && isOfProduct(a))
         .map(Attribute::id)
@@ -153,7 +153,7 @@ final class UnreadWords {
     return out;
   }
 
-  private static boolean asks(Rule rule, List<String> attributes) {
+  private static boolean asks(Rule rule, Collection<String> attributes) {
     if (!rule.attribute().isEmpty() && attributes.contains(rule.attribute())) return true;
     for (String other : rule.instead()) if (attributes.contains(other)) return true;
     return false;
@@ -200,7 +200,7 @@ final class UnreadWords {
   List<String> couldAnswer(Account.Unread words, List<Rule> rules) {
     Set<String> out = new LinkedHashSet<>();
     for (Rule rule : rules) {
-      boolean calls = asks(rule, List.copyOf(called.getOrDefault(words, Set.of())));
+      boolean calls = asks(rule, called.getOrDefault(words, Set.of()));
       if (calls || asks(rule, words.attributes())) out.add(rule.reportedAs());
     }
     String text = words.text() + " " + String.join(" ", words.samples());

@@ -260,9 +260,9 @@ public final class Recogniser {
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
     PropertySheet.Sheet properties = changeLog.read(t);
-    boolean first = properties.isEmpty() && cards(c, t, tab.isEmpty() ? over : tab, running, marks);
-    if (first) return;
-    if (properties.isEmpty()) properties = propertySheet.read(t, tab.isEmpty() ? over : tab);
+    String title = tab.isEmpty() ? over : tab;
+    if (properties.isEmpty() && cards(c, t, title, running, marks)) return;
+    if (properties.isEmpty()) properties = propertySheet.read(t, title);
     if (!properties.isEmpty()) {
       inWords(c, t, properties.paragraphs(), running);
       c.rows.addAll(properties.rows());
@@ -311,7 +311,7 @@ public final class Recogniser {
     Table t = titled ? written.under(over) : written;
     Optional<ScheduleFinder.Result> found = scheduleFinder.cards(t, over, marks);
     if (found.isEmpty()) return false;
-    if (titled) c.titled.put(written, t);
+    if (titled) c.underTitles.put(written, t);
     // Words without a mark were no title of a card.
     if (TagFinder.firstTags(over, vocabulary) != null) c.titled(over, running);
     rows(c, found.get(), over, running);
@@ -390,7 +390,7 @@ public final class Recogniser {
     }
     for (Block block : Stream.concat(document.blocks().stream(), cards.stream()).toList()) {
       if (block instanceof Table written) {
-        Table t = c.titled.getOrDefault(written, written);
+        Table t = c.underTitles.getOrDefault(written, written);
         for (Table.Row row : t.rows()) {
           // "ASTM C920 | Sealants": a row of a list of standards asks for none of them.
           boolean listed =
@@ -427,7 +427,7 @@ public final class Recogniser {
     final SheetScopes scopes = new SheetScopes();
 
     /** Tables that are cards, under the title that names the tile. */
-    final Map<Table, Table> titled = new IdentityHashMap<>();
+    final Map<Table, Table> underTitles = new IdentityHashMap<>();
 
     final CalledCodes codes;
     final boolean blanksRepeat;

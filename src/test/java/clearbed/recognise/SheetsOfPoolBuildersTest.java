@@ -40,14 +40,14 @@ class SheetsOfPoolBuildersTest {
   @Test
   void letters_that_a_list_of_products_gives_are_followed_from_the_schedule() {
     Checked c =
-        Checked.taught(
-            write(
-                "tiles.csv",
-                "Tag,Material,Size,Membrane,Mortar,Grout,Sealant\n"
-                    + "BW-1,Glass mosaic,1 x 1 in,\"WP, under the bed\",BM-1,EG,US\n"
-                    + "BF-1,Glass mosaic,2 x 2 in,WP,BM-1,EG,US\n",
-                "products.csv",
-                PRODUCTS));
+        Checked.taughtByFiles(
+            folder,
+            "tiles.csv",
+            "Tag,Material,Size,Membrane,Mortar,Grout,Sealant\n"
+                + "BW-1,Glass mosaic,1 x 1 in,\"WP, under the bed\",BM-1,EG,US\n"
+                + "BF-1,Glass mosaic,2 x 2 in,WP,BM-1,EG,US\n",
+            "products.csv",
+            PRODUCTS);
     for (String tag : List.of("BW-1", "BF-1")) {
       assertThat(c.governing(tag, "mortar.standard")).containsExactly("ANSI A118.15");
       assertThat(c.governing(tag, "membrane.standard")).containsExactly("ANSI A118.10");
@@ -200,10 +200,5 @@ class SheetsOfPoolBuildersTest {
                 + "2,BW-1,Glass mosaic 25 x 25 mm to pool wall,m2,60\n"
                 + "3,,Sample panels (mock-up) of glass tile to each,nr,2\n");
     assertThat(c.project().entries()).extracting(Entry::tag).containsExactly("BF-1", "BW-1");
-  }
-
-  private Path write(String... namesAndTexts) {
-    Checked.ofFiles(folder, namesAndTexts);
-    return folder;
   }
 }

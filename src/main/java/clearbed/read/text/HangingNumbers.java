@@ -24,8 +24,8 @@ final class HangingNumbers {
   static boolean[] in(List<String> lines) {
     boolean[] out = new boolean[lines.size()];
     List<Mark> list = new ArrayList<>();
-    for (int i = 0; i <= lines.size(); i++) {
-      String line = i < lines.size() ? lines.get(i) : "end";
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
       if (line.isBlank()) continue;
       Mark mark = mark(line, i);
       Mark last = list.isEmpty() ? null : list.get(list.size() - 1);
@@ -33,13 +33,18 @@ final class HangingNumbers {
         list.add(mark);
         continue;
       }
-      boolean within = last != null && indent(line) >= last.words() - 1;
+      boolean within = last != null && TextBlocks.indent(line) >= last.words() - 1;
       if (within) continue;
-      if (list.size() >= FEWEST) for (Mark m : list) out[m.line()] = true;
+      note(list, out);
       list.clear();
       if (mark != null && mark.number() == 1) list.add(mark);
     }
+    note(list, out);
     return out;
+  }
+
+  private static void note(List<Mark> list, boolean[] out) {
+    if (list.size() >= FEWEST) for (Mark mark : list) out[mark.line()] = true;
   }
 
   private static boolean follows(Mark mark, Mark last) {
@@ -51,11 +56,5 @@ final class HangingNumbers {
     return m.matches()
         ? new Mark(at, Integer.parseInt(m.group(2)), m.start(3) + m.group(3).length())
         : null;
-  }
-
-  private static int indent(String line) {
-    int n = 0;
-    while (n < line.length() && Character.isWhitespace(line.charAt(n))) n++;
-    return n;
   }
 }

@@ -181,7 +181,8 @@ final class TextBlocks {
     return sentence && end.length() + 1 + word.length() < width;
   }
 
-  private static int indent(String line) {
+  /** Blanks before the words. */
+  static int indent(String line) {
     int n = 0;
     while (n < line.length() && Character.isWhitespace(line.charAt(n))) n++;
     return n;

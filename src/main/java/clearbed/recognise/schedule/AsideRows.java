@@ -120,7 +120,9 @@ final class AsideRows {
         tagColumn >= 0
             && filled.stream().noneMatch(c -> c.column() == tagColumn)
             && header.columns().size() >= COLUMNS_OF_A_BILL;
-    return (title.columnSpan() > 1 || unmarked) && !means.isTag(title.text()) && !title.continued();
+    return (title.columnSpan() > 1 || unmarked)
+        && !means.tagCells.isTag(title.text())
+        && !title.continued();
   }
 
   /** A note that stands in a row of the table, behind its number or by itself. */

@@ -75,15 +75,7 @@ final class HeadedItems {
       said = statements.packed(means.groupRows.describing(head.statements()).with(said));
     head =
         new ScheduleRow(
-            mark,
-            true,
-            glass.is(),
-            glass.decided(),
-            glass.evidence(),
-            origin,
-            said,
-            Map.of(),
-            false);
+            mark, true, glass.is(), glass.decided(), glass.evidence(), origin, said, Map.of());
     rows.add(head);
   }
 

@@ -55,7 +55,9 @@ final class MarkColumn {
               .skip(from)
               .limit(JUDGED)
               .filter(
-                  r -> r.at(column.index()) != null && means.areTags(r.at(column.index()).text()))
+                  r ->
+                      r.at(column.index()) != null
+                          && means.tagCells.areTags(r.at(column.index()).text()))
               .count();
       long score = tags * 2 + (named ? 1 : 0);
       if (score > most && (named || tags >= 2 || tags * 2 >= Math.min(JUDGED, all.size() - from))) {

@@ -40,7 +40,8 @@ final class RowMarks {
     if (tagColumn < 0) return;
     for (Table.Row row : below.subList(0, Math.min(below.size(), KEYS))) {
       Table.Cell cell = row.at(tagColumn);
-      if (cell != null && means.isTag(cell.text())) keys.add(Tags.key(cell.text().strip()));
+      if (cell != null && means.tagCells.isTag(cell.text()))
+        keys.add(Tags.key(cell.text().strip()));
     }
   }
 
@@ -69,7 +70,7 @@ final class RowMarks {
       if (!list.unspelt().isEmpty()) gaps.add(TagList.gap(list.unspelt(), origin));
       return list.tags();
     }
-    return means.tags(cell);
+    return means.tagCells.in(cell);
   }
 
   static String shortened(String material) {

@@ -96,7 +96,7 @@ public final class ScheduleFinder {
   }
 
   final Vocabulary vocabulary;
-  private final TagCells tagCells;
+  final TagCells tagCells;
   private final TilesAcross across;
   private final StackedTables stacked;
   final RowReader rowReader;
@@ -153,20 +153,6 @@ public final class ScheduleFinder {
 
   String family(String heading) {
     return vocabulary.family(heading);
-  }
-
-  /** True of a mark, and of one of a form that was taught. */
-  boolean isTag(String text) {
-    return tagCells.isTag(text);
-  }
-
-  /** The tags of a cell that is no list of them as people write such. */
-  List<String> tags(String cell) {
-    return tagCells.in(cell);
-  }
-
-  boolean areTags(String text) {
-    return tagCells.areTags(text);
   }
 
   /**
@@ -226,7 +212,7 @@ public final class ScheduleFinder {
       return rows.stream()
               .skip(i + header.rows())
               .map(row -> row.at(tags.get(0).index()))
-              .filter(cell -> cell != null && !cell.continued() && isTag(cell.text()))
+              .filter(cell -> cell != null && !cell.continued() && tagCells.isTag(cell.text()))
               .map(Table.Cell::text)
               .distinct()
               .count()
@@ -243,7 +229,8 @@ public final class ScheduleFinder {
   private Result findOne(Table table, String heading, MarkEvidence document, CalledCodes codes) {
     Result result = new ScheduleWalk(this, table, heading, document, codes).run();
     boolean tagged =
-        result.rows().stream().anyMatch(r -> r.tagged() && areTags(TagCells.unnamed(r.tag())))
+        result.rows().stream()
+                .anyMatch(r -> r.tagged() && tagCells.areTags(TagCells.unnamed(r.tag())))
             || !result.rooms().isEmpty();
     Table uncounted = Transposed.measured(Transposed.uncounted(table));
     if (tagged && !across.are(uncounted)) return result;
@@ -251,8 +238,8 @@ public final class ScheduleFinder {
     if (turned != null) {
       Result other = new ScheduleWalk(this, turned, heading, document, codes).run();
       double more = other.evidence() - result.evidence();
-      boolean across = tagsAcross(other) >= (result.schedule() ? 2 : 1);
-      if (across && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
+      boolean tags = tagsAcross(other) >= (result.schedule() ? 2 : 1);
+      if (tags && (more > 0 || !result.schedule()) || tagsAcross(other) > 0 && more >= MUCH_MORE)
         return other;
       if (result.rows().stream().anyMatch(ScheduleRow::tagged)) return result;
     }
@@ -264,7 +251,7 @@ public final class ScheduleFinder {
     String family = vocabulary.family(heading);
     List<Table.Row> rows = table.rows();
     for (int i = 0; i < Math.min(rows.size(), MOST_TITLES); i++) {
-      if (rows.get(i).cells().stream().noneMatch(c -> areTags(c.text()))) continue;
+      if (rows.get(i).cells().stream().noneMatch(c -> tagCells.areTags(c.text()))) continue;
       Header header = headingRows.without(rows, i, family);
       if (header == null) break;
       return new ScheduleWalk(this, table, heading, document, CalledCodes.NONE)
@@ -279,7 +266,9 @@ public final class ScheduleFinder {
    * names of glass tile.
    */
   private long tagsAcross(Result turned) {
-    return turned.rows().stream().filter(r -> r.tagged() && (isTag(r.tag()) || r.glass())).count();
+    return turned.rows().stream()
+        .filter(r -> r.tagged() && (tagCells.isTag(r.tag()) || r.glass()))
+        .count();
   }
 
   /** What is cut short or passed over is not told of rows that are read so late. */

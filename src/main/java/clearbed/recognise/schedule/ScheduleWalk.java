@@ -173,7 +173,7 @@ final class ScheduleWalk {
     return header != null
         && tagColumn >= 0
         && row.at(tagColumn) != null
-        && means.areTags(row.at(tagColumn).text());
+        && means.tagCells.areTags(row.at(tagColumn).text());
   }
 
   private void start(Header found, List<Table.Row> all, int at) {
@@ -220,7 +220,7 @@ final class ScheduleWalk {
       return;
     }
     boolean group = !single && asides.isCountedGroup(filled, header, tagColumn);
-    if (group || single && !means.isTag(filled.get(0).text())) {
+    if (group || single && !means.tagCells.isTag(filled.get(0).text())) {
       ledger.row(row, Fate.CONTEXT);
       asides.aside(row, filled.get(filled.size() - 1), counts, lastRow);
       asides.remarks(row);
@@ -340,8 +340,7 @@ final class ScheduleWalk {
               own.evidence(),
               origin,
               said,
-              blanks,
-              false));
+              blanks));
     }
     previous = row;
   }

@@ -99,16 +99,12 @@ final class ComponentMarks {
   private void row(Draft draft) {
     if (!Tags.isMark(draft.key, vocabulary) || isTile(draft.key)) return;
     Set<String> said = new TreeSet<>();
-    for (ScheduleRow row : draft.rows) for (Statement s : row.statements()) said.add(family(s));
+    for (ScheduleRow row : draft.rows) for (Statement s : row.statements()) said.add(s.family());
     if (said.contains("tile")) return;
     said.retainAll(WORKS);
     if (said.isEmpty()) return;
     parts.put(draft.key, draft);
     works.putIfAbsent(draft.key, said.contains("mortar") ? "mortar" : said.iterator().next());
-  }
-
-  static String family(Statement s) {
-    return s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
   }
 
   /** "W41/340 ADHESIVE: RAPID": a clause on a product is called by its number. */
@@ -208,7 +204,7 @@ final class ComponentMarks {
   private static String stated(Clause clause) {
     Set<String> works = new TreeSet<>();
     for (Statement s : clause.statements()) {
-      String work = family(s);
+      String work = s.family();
       if (WORKS.contains(work)) works.add(work);
     }
     return works.size() == 1 ? works.iterator().next() : "";

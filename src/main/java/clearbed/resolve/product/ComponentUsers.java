@@ -142,8 +142,8 @@ final class ComponentUsers {
     if (part == null) return;
     for (ScheduleRow row : part.rows)
       for (Statement s : row.statements())
-        if (ComponentMarks.WORKS.contains(ComponentMarks.family(s)))
-          called.computeIfAbsent(ComponentMarks.family(s), any -> new TreeSet<>()).addAll(tiles);
+        if (ComponentMarks.WORKS.contains(s.family()))
+          called.computeIfAbsent(s.family(), any -> new TreeSet<>()).addAll(tiles);
   }
 
   Set<String> glass(Collection<String> tags) {

@@ -61,7 +61,7 @@ public final class Components {
    */
   private Optional<Statement> ofItsWork(ScheduleRow row, Statement s) {
     String work = vocabulary.family(row.evidence());
-    boolean other = ComponentMarks.WORKS.contains(work) && !ComponentMarks.family(s).equals(work);
+    boolean other = ComponentMarks.WORKS.contains(work) && !s.family().equals(work);
     if (!other || !SUPPOSED.contains(s.attribute())) return Optional.of(s);
     String meant = work + ".standard";
     boolean both =
@@ -83,8 +83,7 @@ public final class Components {
           if (!users.of(mark).contains(tile.key)) return;
           for (ScheduleRow row : part.rows)
             for (Statement s : row.statements())
-              if (ComponentMarks.WORKS.contains(ComponentMarks.family(s)))
-                ofItsWork(row, s).ifPresent(out::add);
+              if (ComponentMarks.WORKS.contains(s.family())) ofItsWork(row, s).ifPresent(out::add);
         });
     if (out.isEmpty()) return out;
     // "A1 white" of an adhesive that is made in white and in grey.
@@ -134,7 +133,7 @@ public final class Components {
     named.removeAll(own);
     named.retainAll(drafts.keySet());
     if (!named.isEmpty()) return s.withLimits(s.limits().withTags(named));
-    String work = ComponentMarks.family(s);
+    String work = s.family();
     // "The net is compatible with adhesive A1" is said of the tile above it, not of the adhesive.
     Set<String> subject = users.glass(clause.limits().tags());
     // Below a title the words may open with the adhesive: "Mesh, suits A1" under "GT-1 Mosaic".

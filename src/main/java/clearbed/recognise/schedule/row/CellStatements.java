@@ -200,7 +200,8 @@ final class CellStatements {
     List<Statement> sentence = inWords(origin, cell, column);
     if (sentence.isEmpty()) return said;
     List<Statement> out = new ArrayList<>(said);
-    out.removeIf(s -> isUnread(s) && sentence.stream().anyMatch(o -> family(o).equals(family(s))));
+    out.removeIf(
+        s -> isUnread(s) && sentence.stream().anyMatch(o -> o.family().equals(s.family())));
     for (Statement s : sentence)
       if (said.stream().noneMatch(o -> !isUnread(o) && o.attribute().equals(s.attribute())))
         out.add(s);
@@ -228,12 +229,7 @@ final class CellStatements {
   }
 
   private static boolean isOfAnother(Statement s, String family) {
-    String own = family(s);
-    return WorkFamilies.MATERIALS.contains(own) && !own.equals(family);
-  }
-
-  private static String family(Statement s) {
-    return s.attribute().replaceFirst("\\..*", "");
+    return WorkFamilies.MATERIALS.contains(s.family()) && !s.family().equals(family);
   }
 
   /** What a line over the items of a bill says of the tile of each. */

@@ -35,10 +35,23 @@ public record ScheduleRow(
     blanks = blanks instanceof BlankCells ? blanks : Map.copyOf(blanks);
   }
 
+  /** Of a schedule. */
+  public ScheduleRow(
+      String tag,
+      boolean tagged,
+      boolean glass,
+      boolean decided,
+      String evidence,
+      Origin origin,
+      List<Statement> statements,
+      Map<String, Origin> blanks) {
+    this(tag, tagged, glass, decided, evidence, origin, statements, blanks, false);
+  }
+
   /** The row of a tile that is described in running words, which state the rest. */
   public static ScheduleRow told(String tag, String words, GlassTest.Result glass, Origin origin) {
     return new ScheduleRow(
-        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of(), false);
+        tag, true, glass.glass(), glass.decided(), words, origin, List.of(), Map.of());
   }
 
   /** The same on the card of a room. */

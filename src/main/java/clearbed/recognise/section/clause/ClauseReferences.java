@@ -86,13 +86,12 @@ public final class ClauseReferences {
     if (number.isEmpty() || !clause.limits().tags().isEmpty()) return clause;
     List<Statement> statements = new ArrayList<>();
     for (Statement s : clause.statements()) {
-      String family = s.attribute().substring(0, Math.max(0, s.attribute().indexOf('.')));
-      Set<String> here = tags.get(new Reference(family, number));
+      Set<String> here = tags.get(new Reference(s.family(), number));
       if (here == null || !s.limits().tags().isEmpty()) {
         statements.add(s);
         continue;
       }
-      Set<String> others = new TreeSet<>(sent.get(family));
+      Set<String> others = new TreeSet<>(sent.get(s.family()));
       others.removeAll(here);
       Exclusions except = s.limits().except().andTags(others);
       statements.add(s.withLimits(s.limits().withExcept(except)));

@@ -170,7 +170,7 @@ final class FigureSubjects {
             .filter(a -> a.kind() == Attribute.Kind.AMOUNT && a.family().equals(LOCATION))
             .filter(a -> mayBe(amount, a))
             .toList();
-    return may.size() == 1 ? may.get(0) : null;
+    return only(may);
   }
 
   /** "Coverage:" over "GT-1: 95 percent": the only attribute that the line names, or null. */
@@ -184,7 +184,7 @@ final class FigureSubjects {
             .filter(a -> a.words().cues().in(over) && !a.words().not().in(over))
             .filter(a -> !a.words().not().in(p.whole))
             .toList();
-    return may.size() == 1 ? may.get(0) : null;
+    return only(may);
   }
 
   /** The only attribute of the work spoken of that may have such a figure, or null. */
@@ -196,6 +196,10 @@ final class FigureSubjects {
             .filter(a -> !a.words().not().in(p.whole))
             .filter(a -> p.context.mayStateFamily(a.family()) && fits(a, amount))
             .toList();
+    return only(may);
+  }
+
+  private static Attribute only(List<Attribute> may) {
     return may.size() == 1 ? may.get(0) : null;
   }
 

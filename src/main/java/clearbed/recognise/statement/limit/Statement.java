@@ -23,6 +23,11 @@ public record Statement(
     return content instanceof Content.Open;
   }
 
+  /** The part of the work that it is on, "grout" of {@code grout.width}; empty for none. */
+  public String family() {
+    return attribute.substring(0, Math.max(0, attribute.indexOf('.')));
+  }
+
   public Statement within(Limits outer) {
     return withLimits(limits.within(outer));
   }
