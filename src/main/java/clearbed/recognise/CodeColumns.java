@@ -92,9 +92,9 @@ final class CodeColumns {
 
   /** "Tile schedule B: glass", and not "Glass and ceramic tile". */
   private boolean isOnGlass(String title) {
-    boolean glass = vocabulary.describesGlassTile(title);
-    return (glass || TileWords.tile(title) && vocabulary.namesGlass(title))
-        && !vocabulary.namesOtherTile(title);
+    boolean glass = vocabulary.glass().describesTile(title);
+    return (glass || TileWords.tile(title) && vocabulary.glass().isNamed(title))
+        && !vocabulary.glass().namesOtherTile(title);
   }
 
   private List<Line> lines(List<Table.Row> rows, boolean onGlass) {
@@ -102,7 +102,7 @@ final class CodeColumns {
     boolean under = onGlass;
     for (Table.Row row : rows) {
       List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
-      if (filled.size() == 1) under = vocabulary.describesGlassTile(filled.get(0).text());
+      if (filled.size() == 1) under = vocabulary.glass().describesTile(filled.get(0).text());
       if (filled.size() >= FEWEST) out.add(new Line(row, under));
     }
     return out;
@@ -154,13 +154,13 @@ final class CodeColumns {
     StringBuilder words = new StringBuilder();
     for (Table.Cell cell : row.cells()) {
       boolean code = cell.column() == column;
-      if (!code && vocabulary.describesGlassTileAnywhere(cell.text())) return true;
+      if (!code && vocabulary.glass().describesTileAnywhere(cell.text())) return true;
       if (!code && named.contains(cell.text().strip())) return true;
       words.append(cell.text()).append(" | ");
     }
     // "Tile B | glass"
     String all = words.toString();
-    return TileWords.tile(all) && vocabulary.namesGlass(all);
+    return TileWords.tile(all) && vocabulary.glass().isNamed(all);
   }
 
   private static boolean isCode(String text) {

@@ -86,7 +86,7 @@ final class Legends {
     // "09 30 14 glass tiling; 09 68 00 carpet", and the title of a section.
     Matcher section = SECTION.matcher(plain);
     while (section.find())
-      if (isGlassTile(section.group(2)) && !vocabulary.namesOtherTile(section.group(2)))
+      if (isGlassTile(section.group(2)) && !vocabulary.glass().namesOtherTile(section.group(2)))
         glass.add(section.group(1));
     List<MatchResult> listed =
         LISTED.matcher(plain).results().filter(r -> abbreviates(r.group(1), r.group(2))).toList();
@@ -95,7 +95,7 @@ final class Legends {
   }
 
   private boolean isGlassTile(String meaning) {
-    return vocabulary.describesGlassTile(meaning)
+    return vocabulary.glass().describesTile(meaning)
         && Set.of("", "tile").contains(vocabulary.family(meaning));
   }
 

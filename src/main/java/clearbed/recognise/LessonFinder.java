@@ -193,7 +193,7 @@ final class LessonFinder {
       int from = m.lookingAt() ? m.end() : 0;
       marks.add(mark);
       String opening = p.text().substring(from, Math.min(p.text().length(), from + OPENING));
-      if (vocabulary.describesGlassTile(opening)) glass.add(mark);
+      if (vocabulary.glass().describesTile(opening)) glass.add(mark);
     }
     return glass.size() >= FEWEST ? marks : Set.of();
   }
@@ -206,7 +206,7 @@ final class LessonFinder {
       String mark = MarksBehind.mark(cell);
       if (mark.isEmpty()) continue;
       marks.add(mark);
-      if (vocabulary.describesGlassTileAnywhere(cell)) glass.add(mark);
+      if (vocabulary.glass().describesTileAnywhere(cell)) glass.add(mark);
     }
     marks.removeIf(mark -> Tags.isMark(mark, vocabulary));
     return glass.size() >= FEWEST ? marks : Set.of();
@@ -214,19 +214,19 @@ final class LessonFinder {
 
   /** "Glass mosaic in sheets" of anything, "hand-cast glass" of what is called a tile. */
   private boolean saysGlass(String opening, String word) {
-    if (vocabulary.describesGlassTile(opening)) return true;
+    if (vocabulary.glass().describesTile(opening)) return true;
     return TileWords.tile(word + " " + opening)
-        && vocabulary.describesOtherTile(opening).isEmpty()
-        && vocabulary.namesGlass(opening);
+        && vocabulary.glass().describesOtherTile(opening).isEmpty()
+        && vocabulary.glass().isNamed(opening);
   }
 
   private boolean mayBeGlass(CodeColumns.Grid grid) {
-    return vocabulary.mayNameGlass(grid.title()) || mayBeGlass(grid.rows());
+    return vocabulary.glass().mayBeNamed(grid.title()) || mayBeGlass(grid.rows());
   }
 
   private boolean mayBeGlass(List<Table.Row> rows) {
     return rows.stream()
         .flatMap(row -> row.cells().stream())
-        .anyMatch(cell -> vocabulary.mayNameGlass(cell.text()));
+        .anyMatch(cell -> vocabulary.glass().mayBeNamed(cell.text()));
   }
 }

@@ -51,14 +51,18 @@ final class Materials {
    * against it; "Concrete block, mortar bed" says what is behind it.
    */
   private boolean isOther(String words) {
-    if (vocabulary.describesOtherTile(words).isPresent()) return true;
+    if (vocabulary.glass().describesOtherTile(words).isPresent()) return true;
     boolean ground =
         vocabulary.attribute("substrate.type").orElseThrow().words().anyTerm().in(words);
     return !ground && vocabulary.list("otherFinish").in(words);
   }
 
   private String kind(String words) {
-    return vocabulary.describesOtherTile(words).map(kind -> kind + " tile").orElse("no glass tile");
+    return vocabulary
+        .glass()
+        .describesOtherTile(words)
+        .map(kind -> kind + " tile")
+        .orElse("no glass tile");
   }
 
   private static Value ofClause(String kind, Clause clause) {

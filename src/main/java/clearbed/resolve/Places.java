@@ -156,7 +156,7 @@ final class Places {
             && words.indexOf(':') < 0
             && Citations.find(words).isEmpty()
             && Quantities.find(words).stream().allMatch(f -> f.unit().dimension() == HEIGHT)
-            && !vocabulary.describesGlassTile(words)
+            && !vocabulary.glass().describesTile(words)
             && vocabulary.family(words).isEmpty()
             && vocabulary.isVerbless(words);
     return tells ? words : "";
@@ -168,7 +168,8 @@ final class Places {
         .limit(PLACING)
         .map(Sentences.Sentence::text)
         .filter(words -> words.length() <= LONGEST_PLACE && words.indexOf(':') < 0)
-        .filter(words -> Citations.find(words).isEmpty() && !vocabulary.describesGlassTile(words))
+        .filter(
+            words -> Citations.find(words).isEmpty() && !vocabulary.glass().describesTile(words))
         .filter(vocabulary::isVerbless)
         .toList();
   }

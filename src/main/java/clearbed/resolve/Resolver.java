@@ -171,7 +171,10 @@ public final class Resolver {
       boolean exposure =
           fact.exposures().isEmpty()
               || draft.terms("location.exposure").stream()
-                  .anyMatch(e -> fact.exposures().stream().anyMatch(p -> vocabulary.covers(p, e)));
+                  .anyMatch(
+                      e ->
+                          fact.exposures().stream()
+                              .anyMatch(p -> vocabulary.places().covers(p, e)));
       boolean room =
           fact.rooms().isEmpty()
               || draft.values.stream()

@@ -24,7 +24,7 @@ final class FactReader {
   List<ProjectFact> facts(ConfigFile file) throws ConfigException {
     List<ProjectFact> out = new ArrayList<>();
     for (ConfigNode fact : file.root().get("facts").items())
-      out.add(read(fact, vocabulary.exposures()));
+      out.add(read(fact, vocabulary.places().known()));
     return out;
   }
 

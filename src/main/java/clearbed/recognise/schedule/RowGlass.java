@@ -75,7 +75,7 @@ final class RowGlass {
         return new Result(false, true, around, false);
       GlassTest.Result said = means.known(around).result();
       // "K ceramic, V vitreous glass mosaic": over rows of several kinds it decides nothing.
-      if (said.glass() && means.vocabulary.namesOtherTile(around)) continue;
+      if (said.glass() && means.vocabulary.glass().namesOtherTile(around)) continue;
       // "Glass take-off" is no title of what is not glass tile.
       if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
     }
@@ -87,7 +87,7 @@ final class RowGlass {
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
       if (cell == null || !TICK.matcher(cell.text().strip()).matches()) continue;
-      boolean other = means.vocabulary.namesOtherTile(column.text());
+      boolean other = means.vocabulary.glass().namesOtherTile(column.text());
       if (!other && means.vocabulary.list("glassAlone").in(column.text()))
         return new Result(true, true, column.text() + ": " + cell.text().strip());
       if (other) return new Result(false, true, column.text() + ": " + cell.text().strip());
@@ -98,7 +98,7 @@ final class RowGlass {
   /** Glass that is no tile by its own words, and no tile of another kind. */
   private boolean isOfGlass(String material) {
     return means.vocabulary.list("glassAlone").in(material)
-        && means.vocabulary.describesOtherTile(material).isEmpty();
+        && means.vocabulary.glass().describesOtherTile(material).isEmpty();
   }
 
   /** Float or sheet glass and nothing else that is no tile: no mirror, no block, no pane. */

@@ -100,7 +100,7 @@ final class TilesAcross {
 
   private boolean mayBeGlass(String text) {
     String plain = PlainText.of(text);
-    return vocabulary.mayNameGlass(plain)
+    return vocabulary.glass().mayBeNamed(plain)
         || Citations.mayCite(plain)
             && Citations.find(plain).stream()
                 .anyMatch(f -> RowGlass.isGlass(f.standard().designation()));

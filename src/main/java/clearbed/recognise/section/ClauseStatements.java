@@ -14,6 +14,7 @@ import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.statement.part.Context;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.SectionRole;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,7 @@ final class ClauseStatements {
     if (text.isEmpty()) return List.of();
     OutlineNode own = p.own();
     SectionText section = reading.text();
-    Vocabulary.SectionRole role = reading.role();
+    SectionRole role = reading.role();
     // What a tag is given anywhere is weighed once it is known which tags are tiles.
     boolean all = role == null || own.wording().tagged();
     Set<String> families = all ? Set.of() : Set.copyOf(role.families());

@@ -250,7 +250,7 @@ public final class CountedNotes {
     for (Note note : series) {
       if (!STOPPED.matcher(paragraphs.get(note.at()).text()).lookingAt()) return false;
       String opening = note.rest().substring(0, Math.min(note.rest().length(), OPENING));
-      if (vocabulary.describesGlassTile(opening) || vocabulary.list("otherFinish").in(opening))
+      if (vocabulary.glass().describesTile(opening) || vocabulary.list("otherFinish").in(opening))
         products++;
     }
     return products * 3 <= series.size();
@@ -271,7 +271,7 @@ public final class CountedNotes {
   private boolean isProduct(String title) {
     return TileWords.tile(title)
         || vocabulary.list("otherFinish").in(title)
-        || vocabulary.describesGlassTile(title);
+        || vocabulary.glass().describesTile(title);
   }
 
   private static Paragraph title(Paragraph p, String label, String words) {

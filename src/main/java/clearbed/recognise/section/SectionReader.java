@@ -22,6 +22,7 @@ import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.DecimalMark;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.SectionRole;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,10 +64,10 @@ final class SectionReader {
   Optional<Section> read(SectionText text, DecimalMark mark) {
     if (text.isEmpty()) return Optional.empty();
     boolean notes = text.notes();
-    Vocabulary.SectionRole role =
-        notes ? null : vocabulary.role(text.number(), text.title()).orElse(null);
+    SectionRole role =
+        notes ? null : vocabulary.sections().of(text.number(), text.title()).orElse(null);
     if ((role == null || role.families().isEmpty()) && !notes && text.isOnTile())
-      role = vocabulary.role(TILE_SECTION, "").orElse(null);
+      role = vocabulary.sections().of(TILE_SECTION, "").orElse(null);
     SectionReading reading = new SectionReading(text, role, mark, amends(text), text.ofOtherWork());
     List<Clause> clauses = new ArrayList<>();
     boolean[] listed = publications.in(text.lines().stream().map(OutlineLine::text).toList());
@@ -124,7 +125,7 @@ final class SectionReader {
 
   private List<Statement> statements(
       OutlineLine p, Origin at, SectionReading reading, boolean references) {
-    Vocabulary.SectionRole role = reading.role();
+    SectionRole role = reading.role();
     OutlineNode own = p.own();
     boolean anyTile = own.limits().tags().isEmpty();
     boolean mute =

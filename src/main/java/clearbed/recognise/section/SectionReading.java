@@ -2,7 +2,7 @@ package clearbed.recognise.section;
 
 import clearbed.recognise.section.outline.SectionText;
 import clearbed.recognise.text.DecimalMark;
-import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.SectionRole;
 
 /**
  * What is known of a section before its clauses are read.
@@ -13,11 +13,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
  * @param silent true for notes that nowhere speak of tile work
  */
 record SectionReading(
-    SectionText text,
-    Vocabulary.SectionRole role,
-    DecimalMark mark,
-    boolean amending,
-    boolean silent) {
+    SectionText text, SectionRole role, DecimalMark mark, boolean amending, boolean silent) {
   /** True where nothing tells what the section is about. */
   boolean unknown() {
     return role == null && !text.notes();

@@ -123,6 +123,7 @@ public final class SpanFinder {
     for (Phrases.Hit hit : vocabulary.list("glassTile").all(rest))
       out.add(new Span.Product(hit.start(), hit.end(), GLASS_TILE));
     vocabulary
+        .glass()
         .otherTile()
         .forEach(
             (kind, phrases) -> {
@@ -266,7 +267,8 @@ public final class SpanFinder {
   private boolean states(Attribute a, Span span, double by) {
     if (span instanceof Span.Standard s) {
       return vocabulary
-          .standardOf(s.standard().designation())
+          .standards()
+          .of(s.standard().designation())
           .map(info -> info.states().contains(a.id()))
           .orElse(a.kind() == Attribute.Kind.STANDARD);
     }

@@ -83,7 +83,7 @@ final class StandardStatements {
   /** A class names the standard that it is of: {@code CG2WA}, {@code F-25LM}. */
   private void implied(Passage p, Set<String> stated) {
     for (MatchResult code : ClassCodes.ANY.matcher(p.text).results().toList()) {
-      StandardInfo info = vocabulary.standardOfCode(code.group().replace(" ", "")).orElse(null);
+      StandardInfo info = vocabulary.standards().ofCode(code.group().replace(" ", "")).orElse(null);
       if (info == null || stated.contains(info.states().get(0))) continue;
       Attribute attribute = vocabulary.attribute(info.states().get(0)).orElseThrow();
       boolean plain =
@@ -110,7 +110,7 @@ final class StandardStatements {
 
   /** With parts of the work the one that is spoken of, else all. */
   private List<String> statedBy(Passage p, Citations.Found found) {
-    StandardInfo info = vocabulary.standardOf(found.standard().designation()).orElse(null);
+    StandardInfo info = vocabulary.standards().of(found.standard().designation()).orElse(null);
     if (info == null) {
       boolean column = p.context.attribute().endsWith(".standard");
       return column ? List.of(p.context.attribute()) : List.of();

@@ -189,7 +189,8 @@ final class TermStatements {
 
   private boolean ofSealants(Passage p) {
     return Citations.find(p.whole).stream()
-        .anyMatch(f -> vocabulary.states(f.standard().designation(), "sealant.standard"));
+        .anyMatch(
+            f -> vocabulary.standards().states(f.standard().designation(), "sealant.standard"));
   }
 
   /** "On cement backer board over steel studs", of a tile. */

@@ -70,7 +70,7 @@ final class Offers {
                 c ->
                     c.as().equals("tag")
                         || c.samples().stream().anyMatch(this::isTag)
-                        || c.samples().stream().anyMatch(vocabulary::speaksOfGlassTile));
+                        || c.samples().stream().anyMatch(vocabulary.glass()::speaksOfTile));
   }
 
   private boolean isTag(String text) {
@@ -141,7 +141,8 @@ final class Offers {
   }
 
   private boolean namesTile(String text) {
-    return vocabulary.speaksOfGlassTile(text) || vocabulary.describesOtherTile(text).isPresent();
+    return vocabulary.glass().speaksOfTile(text)
+        || vocabulary.glass().describesOtherTile(text).isPresent();
   }
 
   /** With the unit of the column where the heading does not name it. */

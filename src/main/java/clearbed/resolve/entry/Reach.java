@@ -104,13 +104,13 @@ public final class Reach {
               .allMatch(
                   e ->
                       limits.except().places().stream()
-                          .anyMatch(p -> !isRoom(p) && vocabulary.covers(p.kind(), e)));
+                          .anyMatch(p -> !isRoom(p) && vocabulary.places().covers(p.kind(), e)));
       boolean room = limits.except().places().stream().anyMatch(p -> isRoom(p) && isIn(p, entry));
       if (all || room) return NOT;
     }
     if (limits.exposures().isEmpty() || exposures.isEmpty()) return 0;
     // A wall outside in the sun stands in the sun, and is no interior wall for it.
-    boolean outside = exposures.stream().anyMatch(e -> vocabulary.covers(OUTSIDE, e));
+    boolean outside = exposures.stream().anyMatch(e -> vocabulary.places().covers(OUTSIDE, e));
     Set<String> theirs = exposures;
     boolean any =
         limits.exposures().stream()
@@ -119,7 +119,7 @@ public final class Reach {
                 p ->
                     isRoom(p)
                         ? isIn(p, entry)
-                        : theirs.stream().anyMatch(e -> vocabulary.covers(p.kind(), e)));
+                        : theirs.stream().anyMatch(e -> vocabulary.places().covers(p.kind(), e)));
     return any || limits.exposures().stream().anyMatch(p -> entry.isIn(p.toString()))
         ? CONDITION
         : NOT;
@@ -137,7 +137,7 @@ public final class Reach {
   private boolean isIn(PlaceLimit place, Draft entry) {
     if (entry.hasRoom()) return entry.isIn(place.room());
     return entry.terms("location.exposure").stream()
-        .anyMatch(e -> vocabulary.covers(place.kind(), e));
+        .anyMatch(e -> vocabulary.places().covers(place.kind(), e));
   }
 
   /** True when the surface or a property of the entry is left out. */

@@ -66,7 +66,7 @@ public final class Components {
     String meant = work + ".standard";
     boolean both =
         s.content() instanceof Content.Standard standard
-            && vocabulary.states(standard.designation(), meant);
+            && vocabulary.standards().states(standard.designation(), meant);
     return both ? Optional.of(s.of(meant)) : Optional.empty();
   }
 

@@ -120,7 +120,7 @@ public final class LikeOthers {
     boolean names =
         called.isEmpty()
             || called.length() <= LONGEST_NAME
-                && (TileWords.tile(called) || vocabulary.describesGlassTile(called))
+                && (TileWords.tile(called) || vocabulary.glass().describesTile(called))
                 && called.chars().noneMatch(Character::isDigit);
     String differs = plain.substring(like.end());
     if (names)

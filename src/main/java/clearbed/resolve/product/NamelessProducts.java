@@ -54,7 +54,7 @@ final class NamelessProducts {
     for (Section section : sections) {
       for (Clause clause : section.clauses()) {
         if (!articles.mayBeProduct(section, clause)
-            || !vocabulary.speaksOfGlassTile(ProductArticles.opening(clause))) continue;
+            || !vocabulary.glass().speaksOfTile(ProductArticles.opening(clause))) continue;
         if (articles.areGlass(clause.text())) {
           add(NAMELESS, clause.text(), clause).asGlass.add(clause);
           return;

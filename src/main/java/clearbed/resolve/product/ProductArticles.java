@@ -34,7 +34,7 @@ final class ProductArticles {
   }
 
   boolean isGlassTitle(String title) {
-    return vocabulary.describesGlassTile(title)
+    return vocabulary.glass().describesTile(title)
         && glassWords.areIn(title)
         && Set.of("", "tile").contains(vocabulary.family(title));
   }

@@ -215,7 +215,8 @@ public final class SpecifiedProducts {
     List<Section> tile = f.sections().stream().filter(s -> s.article() && !s.notes()).toList();
     if (tile.size() != 1 || tile.get(0).clauses().isEmpty()) return;
     String title = tile.get(0).title();
-    if (!glassWords.areIn(title) || vocabulary.describesOtherTile(title).isPresent()) return;
+    if (!glassWords.areIn(title) || vocabulary.glass().describesOtherTile(title).isPresent())
+      return;
     Set<String> glass =
         drafts.values().stream()
             .filter(d -> d.glass)

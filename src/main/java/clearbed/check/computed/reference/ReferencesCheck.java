@@ -141,14 +141,15 @@ public final class ReferencesCheck implements SetComputation {
   }
 
   private static String subject(Scene scene, String designation) {
-    return scene.vocabulary().standardOf(designation).map(StandardInfo::subject).orElse("");
+    return scene.vocabulary().standards().of(designation).map(StandardInfo::subject).orElse("");
   }
 
   /** Of a standard of tile work; those of granite and boards bear on no glass tile. */
   private static boolean bears(Scene scene, Citation c) {
     return scene
         .vocabulary()
-        .standardOf(c.standard().designation())
+        .standards()
+        .of(c.standard().designation())
         .filter(
             info ->
                 !info.states().isEmpty()

@@ -48,7 +48,7 @@ public final class UnknownStandards {
     List<String> out = new ArrayList<>();
     List<Citations.Found> cited = Citations.find(text);
     for (Citations.Found f : cited) {
-      if (vocabulary.standardOf(f.standard().designation()).isEmpty()) out.add(f.asWritten());
+      if (vocabulary.standards().of(f.standard().designation()).isEmpty()) out.add(f.asWritten());
     }
     Matcher m = DESIGNATION.matcher(text);
     while (m.find()) {

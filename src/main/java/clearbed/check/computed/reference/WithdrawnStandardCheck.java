@@ -30,7 +30,8 @@ public final class WithdrawnStandardCheck implements SetComputation {
         Comparator.comparing((Citation c) -> c.standard().edition().isEmpty())
             .thenComparing(Citation::listed));
     for (Citation c : all) {
-      StandardInfo info = scene.vocabulary().standardOf(c.standard().designation()).orElse(null);
+      StandardInfo info =
+          scene.vocabulary().standards().of(c.standard().designation()).orElse(null);
       if (info == null
           || info.current() && !info.replaces(c.standard().edition())
           || !told.add(c.standard().designation() + c.origin().document())) continue;

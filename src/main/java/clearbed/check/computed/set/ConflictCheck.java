@@ -133,7 +133,7 @@ public final class ConflictCheck implements SetComputation {
   private static Optional<String> subject(Value v, Vocabulary vocabulary) {
     return v.content() instanceof Content.Standard s
             && (s.designation().startsWith("ISO ") || s.designation().startsWith("EN "))
-        ? vocabulary.standardOf(s.designation()).map(StandardInfo::subject)
+        ? vocabulary.standards().of(s.designation()).map(StandardInfo::subject)
         : Optional.empty();
   }
 

@@ -88,7 +88,7 @@ public final class UnscheduledTagsCheck implements SetComputation {
         boolean speaks =
             section.article()
                 || clause.limits().glass()
-                || speaking.get(text, () -> scene.vocabulary().speaksOfGlassTile(text));
+                || speaking.get(text, () -> scene.vocabulary().glass().speaksOfTile(text));
         if (!speaks) continue;
         if (dropped(scene, text)) continue;
         for (String tag : clause.limits().tags())

@@ -76,7 +76,7 @@ public record CardTitle(String mark, String rest) {
   private static boolean isSection(CardTitle title, Vocabulary vocabulary) {
     return SECTION.matcher(title.mark()).matches()
         && WORK.matcher(title.rest()).find()
-        && vocabulary.role(title.mark(), "").isPresent();
+        && vocabulary.sections().of(title.mark(), "").isPresent();
   }
 
   boolean isAlone() {

@@ -130,12 +130,15 @@ public final class CellReader {
     for (Span span : spans.in(text)) {
       if (span instanceof Span.Standard s) {
         standard = true;
-        vocabulary.standardOf(s.standard().designation()).ifPresent(i -> stated.addAll(i.states()));
+        vocabulary
+            .standards()
+            .of(s.standard().designation())
+            .ifPresent(i -> stated.addAll(i.states()));
       }
       if (span instanceof Span.ClassCode c) stated.addAll(classed(c.code()));
       product |= span instanceof Span.Product p && isTile(p.kind());
     }
-    place |= vocabulary.exposurePlaces().values().stream().anyMatch(words -> words.in(text));
+    place |= vocabulary.places().exposures().values().stream().anyMatch(words -> words.in(text));
     product |= vocabulary.list("glassTileAbroad").in(text);
     product |= vocabulary.list("glassAlone").in(text) || vocabulary.list("notTile").in(text);
     product |= describesFinish(text);

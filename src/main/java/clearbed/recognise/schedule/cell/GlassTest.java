@@ -43,7 +43,8 @@ public final class GlassTest {
       return new Result(true, true, false);
     // Of a row abroad the columns tell the rest; of running text nobody could.
     if (vocabulary.list("glassTileAbroad").in(rest)) return new Result(true, true, false);
-    boolean other = vocabulary.namesOtherTile(plain) || vocabulary.list("otherFinish").in(plain);
+    boolean other =
+        vocabulary.glass().namesOtherTile(plain) || vocabulary.list("otherFinish").in(plain);
     if (other || notTile) return new Result(false, true, true);
     List<Phrases.Hit> alone = vocabulary.list("glassAlone").all(rest);
     // "Mosaic of cast glass chips" is a mosaic, whatever its pieces are called.

@@ -287,7 +287,7 @@ public final class HeadingWords {
     List<Citations.Found> cited = Citations.find(plain);
     if (cited.isEmpty() || plain.substring(0, cited.get(0).start()).isBlank()) return List.of();
     return cited.stream()
-        .flatMap(found -> vocabulary.standardOf(found.standard().designation()).stream())
+        .flatMap(found -> vocabulary.standards().of(found.standard().designation()).stream())
         .filter(info -> info.states().size() == 1 && !info.states().get(0).endsWith(".standard"))
         .map(info -> info.states().get(0))
         .toList();

@@ -205,7 +205,7 @@ final class HeadedCells {
     if (Arrays.stream(text.split("[,;]\\s*"))
         .noneMatch(vocabulary.list("schedule.passed")::matches)) return Optional.empty();
     return Citations.find(PlainText.of(column.text())).stream()
-        .filter(f -> vocabulary.states(f.standard().designation(), attribute.id()))
+        .filter(f -> vocabulary.standards().states(f.standard().designation(), attribute.id()))
         .<Content>map(Citations.Found::standard)
         .findFirst();
   }

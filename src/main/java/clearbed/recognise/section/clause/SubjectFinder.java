@@ -89,7 +89,7 @@ public final class SubjectFinder {
       String naming = naming(words, mentioned);
       boolean glass =
           TILE.contains(vocabulary.family(words))
-              && vocabulary.describesGlassTile(naming)
+              && vocabulary.glass().describesTile(naming)
               && glassWords.areIn(naming);
       return new Subject(mentioned, true, false, glass, "");
     }
@@ -111,7 +111,8 @@ public final class SubjectFinder {
     int from = behind(at, words);
     boolean letters = tags.stream().allMatch(tag -> vocabulary.taught().letters(tag) != null);
     boolean glass = letters || saysGlass(words, at) && glassWords.areIn(words);
-    String other = glass ? "" : vocabulary.describesOtherTile(called(words, from)).orElse("");
+    String other =
+        glass ? "" : vocabulary.glass().describesOtherTile(called(words, from)).orElse("");
     return new Subject(tags, own, true, glass, other);
   }
 
@@ -145,7 +146,7 @@ public final class SubjectFinder {
   private boolean saysGlass(String words, TagFinder.TagsAt tags) {
     int from = behind(tags, words);
     String opening = words.substring(0, Math.min(words.length(), from + 2 * CALLED));
-    if (!vocabulary.describesGlassTile(opening)) return false;
+    if (!vocabulary.glass().describesTile(opening)) return false;
     for (Phrases.Hit hit : vocabulary.list("glassTile").all(opening)) {
       boolean before = tags != null && hit.start() < tags.start();
       String between = opening.substring(before ? 0 : from, hit.start());

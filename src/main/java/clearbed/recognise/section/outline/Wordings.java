@@ -138,7 +138,7 @@ public final class Wordings {
         subjects,
         !subjects.isEmpty() && subjectFinder.of(words, subjects, List.of(), List.of()).glass(),
         limitFinder.namesTags(words),
-        above && vocabulary.speaksOfGlassTile(Outline.shorten(words)),
+        above && vocabulary.glass().speaksOfTile(Outline.shorten(words)),
         TileWords.tileWork(words),
         words.length() < LONGEST_TITLE ? works(words) : Set.of());
   }

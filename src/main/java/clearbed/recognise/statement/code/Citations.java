@@ -167,7 +167,7 @@ public final class Citations {
     List<Found> cited = find(text);
     return !cited.isEmpty()
         && cited.stream()
-            .map(f -> vocabulary.standardOf(f.standard().designation()))
+            .map(f -> vocabulary.standards().of(f.standard().designation()))
             .allMatch(info -> info.isPresent() && info.get().states().isEmpty());
   }
 

@@ -40,8 +40,8 @@ final class BareFigures {
     rest = vocabulary.list("clause.besideFigures").without(rest);
     rest = vocabulary.list("clause.elsewhere").without(rest);
     rest = vocabulary.list("clause.complement").without(rest);
-    for (Phrases place : vocabulary.exposurePlaces().values()) rest = place.without(rest);
-    for (Phrases place : vocabulary.surfacePlaces().values()) rest = place.without(rest);
+    for (Phrases place : vocabulary.places().exposures().values()) rest = place.without(rest);
+    for (Phrases place : vocabulary.places().surfaces().values()) rest = place.without(rest);
     // "Movement joints at not more than: GT-1 3 m": their name tells of what; of a sealant, or of a
     // bed, a length by itself is of nobody knows what.
     String family = p.familyNear(start, end);

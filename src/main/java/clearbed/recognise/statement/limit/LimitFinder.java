@@ -57,6 +57,7 @@ public final class LimitFinder {
             || (heading && vocabulary.list("glassAlone").in(glassless));
     Set<String> other = new TreeSet<>();
     vocabulary
+        .glass()
         .otherTile()
         .forEach(
             (kind, phrases) -> {
@@ -132,7 +133,7 @@ public final class LimitFinder {
     String glassless = vocabulary.list("notTile").without(text);
     List<Phrases.Hit> out = new ArrayList<>(vocabulary.list("glassTile").all(glassless));
     String untitled = untitled(glassless);
-    vocabulary.otherTile().values().forEach(other -> out.addAll(other.all(untitled)));
+    vocabulary.glass().otherTile().values().forEach(other -> out.addAll(other.all(untitled)));
     return out;
   }
 

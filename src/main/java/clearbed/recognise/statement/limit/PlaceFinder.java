@@ -60,8 +60,8 @@ public final class PlaceFinder {
 
   public PlaceFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
-    this.lead = Pattern.compile(vocabulary.placeLead() + "$", Pattern.CASE_INSENSITIVE);
-    this.suited = Pattern.compile(vocabulary.placeSuited() + "$", Pattern.CASE_INSENSITIVE);
+    this.lead = Pattern.compile(vocabulary.places().lead() + "$", Pattern.CASE_INSENSITIVE);
+    this.suited = Pattern.compile(vocabulary.places().suited() + "$", Pattern.CASE_INSENSITIVE);
   }
 
   /**
@@ -81,7 +81,9 @@ public final class PlaceFinder {
       boolean place =
           words.stream()
               .anyMatch(
-                  w -> vocabulary.exposurePlaces().values().stream().anyMatch(p -> p.matches(w)));
+                  w ->
+                      vocabulary.places().exposures().values().stream()
+                          .anyMatch(p -> p.matches(w)));
       if (place)
         words.stream()
             .map(w -> w.replaceFirst("^the ", ""))
@@ -107,9 +109,9 @@ public final class PlaceFinder {
     while (from <= text.length()) {
       int end = between.find() ? between.start() : text.length();
       String item = text.substring(from, end);
-      if (!longest(item, vocabulary.exposurePlaces(), false).isEmpty()) {
+      if (!longest(item, vocabulary.places().exposures(), false).isEmpty()) {
         items++;
-        if (longest(item, vocabulary.surfacePlaces(), true).isEmpty()) without++;
+        if (longest(item, vocabulary.places().surfaces(), true).isEmpty()) without++;
       }
       from = end == text.length() ? end + 1 : between.end();
     }
@@ -130,7 +132,10 @@ public final class PlaceFinder {
             wide.room().isEmpty()
                 && !exposure.hasTerm(wide.kind())
                 && all.stream()
-                    .anyMatch(p -> !p.equals(wide.kind()) && vocabulary.coversAll(wide.kind(), p)));
+                    .anyMatch(
+                        p ->
+                            !p.equals(wide.kind())
+                                && vocabulary.places().coversAll(wide.kind(), p)));
   }
 
   /** All places and surfaces named, from left to right. */
@@ -142,7 +147,8 @@ public final class PlaceFinder {
   }
 
   private List<Place> named(String text, boolean surface) {
-    Map<String, Phrases> words = surface ? vocabulary.surfacePlaces() : vocabulary.exposurePlaces();
+    Map<String, Phrases> words =
+        surface ? vocabulary.places().surfaces() : vocabulary.places().exposures();
     List<Place> out = new ArrayList<>();
     List<Place> introduced = new ArrayList<>();
     for (Place place : longest(text, words, surface)) {

@@ -77,7 +77,8 @@ public final class Passage {
       cues.keySet().removeIf(hit -> all.stream().anyMatch(longer -> within(hit, longer)));
     for (Citations.Found f : Citations.find(whole))
       vocabulary
-          .standardOf(f.standard().designation())
+          .standards()
+          .of(f.standard().designation())
           .filter(info -> info.states().size() == 1)
           .flatMap(info -> vocabulary.attribute(info.states().get(0)))
           // A standard for its material shows a part of the work as well as its name.
