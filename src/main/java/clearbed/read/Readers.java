@@ -1,5 +1,7 @@
 package clearbed.read;
 
+import clearbed.read.markup.MarkupReader;
+import clearbed.read.markup.OdtReader;
 import clearbed.read.pdf.PdfReader;
 import clearbed.read.sheet.DelimitedReader;
 import clearbed.read.sheet.OdsReader;
@@ -7,8 +9,6 @@ import clearbed.read.sheet.XlsReader;
 import clearbed.read.sheet.XlsxReader;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
-import clearbed.read.text.MarkupReader;
-import clearbed.read.text.OdtReader;
 import clearbed.read.text.TextReader;
 import clearbed.read.word.WordReader;
 

@@ -10,7 +10,7 @@ import clearbed.model.document.Paragraph.Region;
 import clearbed.model.document.Table;
 import clearbed.model.document.Table.Cell;
 import clearbed.model.document.Table.Row;
-import clearbed.read.layout.Remarks;
+import clearbed.read.block.Remarks;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -3,8 +3,6 @@ package clearbed.read.detect;
 import clearbed.mark.ClosingLine;
 import clearbed.mark.JsonMark;
 import clearbed.mark.OwnOutput;
-import clearbed.read.layout.Dialect;
-import clearbed.read.layout.TextEncoding;
 import clearbed.read.source.Format;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;

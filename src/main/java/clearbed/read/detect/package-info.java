@@ -1,2 +1,2 @@
-/** The format of a file, told by its content. */
+/** The format of a file, the charset of a text and what sets its values apart, told by content. */
 package clearbed.read.detect;

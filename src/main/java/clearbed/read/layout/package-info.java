@@ -1,5 +1,2 @@
-/**
- * What lines, blanks and marks of any format mean: paragraphs, columns without rules, words struck
- * out.
- */
+/** What the places of lines and blanks mean: paragraphs, lists, columns without rules. */
 package clearbed.read.layout;

@@ -1,6 +1,6 @@
 package clearbed.read.pdf;
 
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.Line.Segment;
 import clearbed.read.layout.Ruling;

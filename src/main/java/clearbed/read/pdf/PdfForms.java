@@ -1,7 +1,7 @@
 package clearbed.read.pdf;
 
 import clearbed.model.document.Paragraph.Region;
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package clearbed.read.sheet;
 
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

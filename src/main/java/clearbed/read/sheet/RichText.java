@@ -1,7 +1,7 @@
 package clearbed.read.sheet;
 
-import clearbed.read.layout.Mark;
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.Mark;
+import clearbed.read.block.MarkedText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

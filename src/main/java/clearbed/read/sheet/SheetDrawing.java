@@ -3,7 +3,7 @@ package clearbed.read.sheet;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.util.ArrayList;
 import java.util.List;
 import org.xml.sax.Attributes;

@@ -4,7 +4,7 @@ import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
-import clearbed.read.layout.Remarks;
+import clearbed.read.block.Remarks;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;

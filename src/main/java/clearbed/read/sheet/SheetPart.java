@@ -1,7 +1,7 @@
 package clearbed.read.sheet;
 
 import clearbed.model.document.Table;
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;

@@ -1,6 +1,6 @@
 package clearbed.read.sheet;
 
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.MarkedText;
 import java.util.BitSet;
 import java.util.function.Supplier;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;

@@ -1,7 +1,7 @@
 package clearbed.read.source;
 
 import clearbed.base.Deadline;
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.Locale;

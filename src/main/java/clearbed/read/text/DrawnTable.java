@@ -4,7 +4,7 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
 import clearbed.model.document.Table.Cell;
 import clearbed.model.document.Table.Row;
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

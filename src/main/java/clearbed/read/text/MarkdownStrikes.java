@@ -1,7 +1,7 @@
 package clearbed.read.text;
 
-import clearbed.read.layout.Mark;
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.Mark;
+import clearbed.read.block.MarkedText;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

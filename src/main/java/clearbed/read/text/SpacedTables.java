@@ -1,7 +1,7 @@
 package clearbed.read.text;
 
+import clearbed.read.block.CleanText;
 import clearbed.read.layout.AlignedTables;
-import clearbed.read.layout.CleanText;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.LineKind;
 import clearbed.read.layout.PdfTable;

@@ -2,8 +2,8 @@ package clearbed.read.text;
 
 import clearbed.model.document.Document;
 import clearbed.model.document.Document.Gap;
-import clearbed.read.layout.Dialect;
-import clearbed.read.layout.TextEncoding;
+import clearbed.read.detect.Dialect;
+import clearbed.read.detect.TextEncoding;
 import clearbed.read.sheet.DelimitedReader;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;

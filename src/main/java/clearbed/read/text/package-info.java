@@ -1,4 +1,2 @@
-/**
- * Plain text and the formats that become markup: Markdown, HTML, RTF, old Word, OpenDocument text.
- */
+/** Plain text and Markdown: paragraphs, and tables drawn with bars, dashes or blanks. */
 package clearbed.read.text;

@@ -1,7 +1,7 @@
 package clearbed.read.word;
 
-import clearbed.read.layout.CleanText;
-import clearbed.read.layout.NumberWords;
+import clearbed.read.block.CleanText;
+import clearbed.read.block.NumberWords;
 import clearbed.read.xml.Xml;
 import java.util.HashMap;
 import java.util.HashSet;

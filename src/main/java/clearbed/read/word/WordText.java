@@ -1,7 +1,7 @@
 package clearbed.read.word;
 
-import clearbed.read.layout.Mark;
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.Mark;
+import clearbed.read.block.MarkedText;
 import clearbed.read.xml.Xml;
 import java.util.ArrayDeque;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
-import clearbed.read.layout.Mark;
+import clearbed.read.block.Mark;
 import clearbed.read.word.WordText;
 import java.util.ArrayDeque;
 import java.util.Deque;

@@ -1,7 +1,7 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Paragraph.Region;
-import clearbed.read.layout.Mark;
+import clearbed.read.block.Mark;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.xml.sax.Attributes;

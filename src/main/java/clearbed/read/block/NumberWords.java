@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.block;
 
 import java.util.Locale;
 

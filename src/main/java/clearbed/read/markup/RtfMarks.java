@@ -1,6 +1,6 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
-import clearbed.read.layout.Mark;
+import clearbed.read.block.Mark;
 import clearbed.read.xml.Xml;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;

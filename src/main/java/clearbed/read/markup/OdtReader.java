@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Document;
 import clearbed.read.sheet.OdsReader;

@@ -1,9 +1,9 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.base.Cancellation;
-import clearbed.read.layout.CleanText;
-import clearbed.read.layout.Mark;
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.CleanText;
+import clearbed.read.block.Mark;
+import clearbed.read.block.MarkedText;
 import clearbed.read.source.Source;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,6 +1,6 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
-import clearbed.read.layout.NumberWords;
+import clearbed.read.block.NumberWords;
 import clearbed.read.xml.OdfStyles;
 import clearbed.read.xml.Xml;
 import java.util.ArrayDeque;

@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.block;
 
 import clearbed.model.document.Block;
 import clearbed.model.document.Document.Fate;

@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;

@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.detect;
 
 import clearbed.model.document.Document.Gap;
 import clearbed.model.document.Origin;

@@ -1,6 +1,6 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
-import clearbed.read.layout.CleanText;
+import clearbed.read.block.CleanText;
 import java.util.function.Consumer;
 
 /**

@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Block;
 import clearbed.model.document.Document;

@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;

@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Block;
 import clearbed.model.document.Document.Fate;
@@ -6,9 +6,9 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
 import clearbed.model.document.Table;
-import clearbed.read.layout.CleanText;
-import clearbed.read.layout.Gaps;
-import clearbed.read.layout.Remarks;
+import clearbed.read.block.CleanText;
+import clearbed.read.block.Gaps;
+import clearbed.read.block.Remarks;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

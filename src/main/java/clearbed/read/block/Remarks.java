@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.block;
 
 /** What is said of comments, for they are what people say of a document, not what it says. */
 public final class Remarks {

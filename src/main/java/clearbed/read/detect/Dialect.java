@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.detect;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

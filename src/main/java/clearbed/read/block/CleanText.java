@@ -1,4 +1,4 @@
-package clearbed.read.layout;
+package clearbed.read.block;
 
 /** Characters that readers of a document do not see, taken out the same way for every format. */
 public final class CleanText {

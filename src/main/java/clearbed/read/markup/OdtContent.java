@@ -1,7 +1,7 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.model.document.Paragraph.Region;
-import clearbed.read.layout.Mark;
+import clearbed.read.block.Mark;
 import clearbed.read.word.WordText;
 import clearbed.read.xml.OdfStyles;
 import clearbed.read.xml.Xml;

@@ -1,4 +1,4 @@
-package clearbed.read.text;
+package clearbed.read.markup;
 
 import clearbed.base.Cancellation;
 import clearbed.model.document.Block;
@@ -6,11 +6,11 @@ import clearbed.model.document.Document.Gap;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph.Region;
 import clearbed.model.document.Table;
-import clearbed.read.layout.BlockList;
-import clearbed.read.layout.BlockList.Aside;
-import clearbed.read.layout.CleanText;
-import clearbed.read.layout.Mark;
-import clearbed.read.layout.MarkedText;
+import clearbed.read.block.BlockList;
+import clearbed.read.block.BlockList.Aside;
+import clearbed.read.block.CleanText;
+import clearbed.read.block.Mark;
+import clearbed.read.block.MarkedText;
 import clearbed.read.xml.Xml;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
