@@ -8,9 +8,6 @@ import clearbed.model.document.Document.Gap;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
-import clearbed.model.document.Table;
-import clearbed.model.document.Table.Cell;
-import clearbed.model.document.Table.Row;
 import clearbed.read.block.CleanText;
 import clearbed.read.block.Gaps;
 import clearbed.read.block.MarginText;
@@ -19,7 +16,6 @@ import clearbed.read.block.Remarks;
 import clearbed.read.word.WordText.Hung;
 import clearbed.read.xml.Xml;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -33,6 +29,8 @@ import org.w3c.dom.Element;
  * paragraph, or the table, that they hang on.
  */
 final class WordBlocks {
+  private static final Around BODY = new Around(null, null, null, Region.BODY, Set.of());
+
   private final String document;
   private final WordStyles styles;
   private final WordNumbering numbering;
@@ -43,42 +41,11 @@ final class WordBlocks {
   private final Set<String> marginTexts = new HashSet<>();
   private WordText wordText;
 
-  /** What stands around the paragraph that is being read. */
-  private Around around = new Around(null, null, null, Region.BODY, Set.of());
-
-  /** What people say of the cell that is being read. */
-  private final StringBuilder remark = new StringBuilder();
-
   /** Words left of a paragraph whose end was deleted: they run on into the next one. */
   private String carried = "";
 
   /** Number of the paragraph from which on words are passed over as a field's code. */
   private Integer withheldFrom;
-
-  /**
-   * @param anchor ordinal for paragraphs outside the body: where their note or text box hangs, or
-   *     null
-   * @param cell address, or null outside tables
-   * @param part as in {@link Origin#part()}
-   * @param region of paragraphs
-   * @param marks of rows and tracked changes
-   */
-  private record Around(Integer anchor, String cell, String part, Region region, Set<Mark> marks) {
-    Around marked(Mark mark) {
-      return mark == null
-          ? this
-          : new Around(anchor, cell, part, region, WordText.with(marks, mark));
-    }
-
-    Around inCell(String address) {
-      return new Around(anchor, address, part, region, marks);
-    }
-  }
-
-  /** Something that hangs on a paragraph, to be read when its table is done. */
-  private record Later(Hung hung, Integer ordinal, Around around) {}
-
-  private record Nested(Element table, Around around) {}
 
   WordBlocks(String document, WordStyles styles, WordNumbering numbering, WordAsides asides) {
     this.document = document;
@@ -92,6 +59,24 @@ final class WordBlocks {
     return blocks;
   }
 
+  void add(Block block) {
+    blocks.add(block);
+  }
+
+  /** The number of a paragraph, or of the one that its story hangs on. */
+  Integer ordinal(Element paragraph, Around around) {
+    return ordinals.getOrDefault(paragraph, around.anchor());
+  }
+
+  WordText.ParagraphText words(Element paragraph, Around around) {
+    return wordText.of(paragraph, around.marks());
+  }
+
+  /** Words that were left for the next paragraph do not run on past the cell of a table. */
+  void dropCarried() {
+    carried = "";
+  }
+
   List<Gap> gaps() {
     return gaps.list();
   }
@@ -99,19 +84,19 @@ final class WordBlocks {
   void body(Element body) {
     List<Element> paragraphs = WordParagraphs.in(body);
     for (int i = 0; i < paragraphs.size(); i++) ordinals.put(paragraphs.get(i), i + 1);
-    story(body);
-    endStory();
+    story(body, BODY);
+    endStory(BODY);
   }
 
   void looseComments() {
-    for (Element comment : asides.looseComments()) comment(comment, null, around);
+    for (Element comment : asides.looseComments()) hangComment(comment, null, BODY);
   }
 
   /** The words of a page header or footer, those of its tables too, each text once. */
   void margin(Element root, Region region) {
     String part = region == Region.HEADER ? "header" : "footer";
     int before = blocks.size();
-    within(new Around(null, null, part, region, Set.of()), () -> story(root));
+    within(new Around(null, null, part, region, Set.of()), root);
     List<Block> added = new ArrayList<>(blocks.subList(before, blocks.size()));
     blocks.subList(before, blocks.size()).clear();
     List<String> words = new ArrayList<>();
@@ -124,76 +109,69 @@ final class WordBlocks {
     MarginText.tell(gaps, document, part, words);
   }
 
-  private void within(Around inner, Runnable reading) {
-    Around outer = around;
+  private void within(Around around, Element root) {
     WordText outerText = wordText;
-    around = inner;
     wordText = new WordText(styles);
     Integer outerFrom = withheldFrom;
     withheldFrom = null;
-    reading.run();
-    endStory();
+    story(root, around);
+    endStory(around);
     withheldFrom = outerFrom;
     wordText = outerText;
-    around = outer;
   }
 
   /** A field that never ends takes the words behind its start for its code. */
-  private void endStory() {
+  private void endStory(Around around) {
     if (wordText.isWithholding())
       gaps.add(
-          origin(withheldFrom, null),
+          origin(withheldFrom, null, around),
           "a field begins here and has no end; words behind its start are not read");
   }
 
-  private void story(Element parent) {
+  private void story(Element parent, Around around) {
     for (Element e : Xml.children(parent)) {
       Cancellation.check();
       switch (e.getLocalName()) {
-        case "p" -> paragraph(e);
-        case "tbl" -> table(e);
+        case "p" -> paragraph(e, around);
+        case "tbl" -> new WordRows(this, numbering).read(e, around);
         case "sectPr", "sdtPr" -> {}
         case "AlternateContent" -> {
           Element choice = Xml.child(e, "Choice");
-          if (choice != null) story(choice);
+          if (choice != null) story(choice, around);
         }
-        case "altChunk" -> gaps.add(origin(null, null), "a file inserted here is not read");
-        default -> {
-          Around outer = around;
-          around = around.marked(WordText.change(e));
-          story(e);
-          around = outer;
-        }
+        case "altChunk" -> gaps.add(origin(null, null, around), "a file inserted here is not read");
+        default -> story(e, around.marked(WordText.change(e)));
       }
     }
   }
 
-  private void paragraph(Element p) {
-    Integer ordinal = ordinals.getOrDefault(p, around.anchor());
+  private void paragraph(Element p, Around around) {
+    Integer ordinal = ordinal(p, around);
     Element properties = Xml.child(p, "pPr");
-    WordText.ParagraphText found = wordText.of(p, around.marks());
+    WordText.ParagraphText found = words(p, around);
     if (!wordText.isWithholding()) withheldFrom = null;
     else if (withheldFrom == null) withheldFrom = ordinal;
     String raw = carried + found.text().raw();
     String text = CleanText.of(raw);
     carried = "";
-    report(found, ordinal, text);
+    report(found, ordinal, text, around);
     if (isEndDeleted(properties)) {
       carried = text.isEmpty() ? "" : raw;
     } else {
-      add(properties, ordinal, text, found.text().isAll(Mark.HIDDEN));
+      add(properties, ordinal, text, found.text().isAll(Mark.HIDDEN), around);
     }
     for (Hung hung : found.hung()) hung(hung, ordinal, around);
   }
 
-  private void add(Element properties, Integer ordinal, String text, boolean hidden) {
+  private void add(
+      Element properties, Integer ordinal, String text, boolean hidden, Around around) {
     WordNumbering.Place place = numbering.place(properties);
     // A paragraph that is hidden as a whole shows no number; an empty one does.
     String label = place == null || hidden ? "" : numbering.next(place);
     if (text.isEmpty()) return;
     int level = place == null ? -1 : place.level();
     int heading = around.region() == Region.BODY ? styles.headingLevel(properties) : 0;
-    Origin origin = origin(ordinal, text);
+    Origin origin = origin(ordinal, text, around);
     blocks.add(new Paragraph(origin, label, heading, level, text, around.region()));
   }
 
@@ -202,17 +180,18 @@ final class WordBlocks {
     return Xml.child(mark, "del") != null || Xml.child(mark, "moveFrom") != null;
   }
 
-  private void report(WordText.ParagraphText found, Integer ordinal, String text) {
-    Origin origin = origin(ordinal, text.isEmpty() ? null : text);
+  /** Tells what of a paragraph is not read, or not in force. */
+  void report(WordText.ParagraphText found, Integer ordinal, String text, Around around) {
+    Origin origin = origin(ordinal, text.isEmpty() ? null : text, around);
     if (found.embedded()) gaps.add(origin, "an object of another program is not read");
     gaps.add(origin, found.text());
   }
 
-  private void hung(Hung hung, Integer ordinal, Around at) {
+  void hung(Hung hung, Integer ordinal, Around at) {
     Element content = asides.take(hung);
     if (content == null) return;
     if (hung.kind() == WordText.HungKind.COMMENT) {
-      comment(content, ordinal, at);
+      hangComment(content, ordinal, at);
       return;
     }
     String name =
@@ -224,11 +203,27 @@ final class WordBlocks {
     boolean inMargin = at.region() == Region.HEADER || at.region() == Region.FOOTER;
     Region region = inMargin ? at.region() : Region.NOTE;
     String part = inMargin ? at.part() : name;
-    within(new Around(ordinal, at.cell(), part, region, hung.marks()), () -> story(content));
+    within(new Around(ordinal, at.cell(), part, region, hung.marks()), content);
   }
 
-  /** A remark of a person: what it leaves open is open, what it says is no requirement. */
-  private void comment(Element comment, Integer ordinal, Around at) {
+  private void hangComment(Element comment, Integer ordinal, Around at) {
+    Paragraph remark = remark(comment, ordinal, at);
+    if (remark != null && at.cell() == null) blocks.add(remark);
+  }
+
+  /** What people say of a cell by this comment; empty when it is settled. */
+  String remark(Hung comment, Integer ordinal, Around at) {
+    Element content = asides.take(comment);
+    Paragraph remark = content == null ? null : remark(content, ordinal, at);
+    return remark == null ? "" : remark.text();
+  }
+
+  /**
+   * A remark of a person: what it leaves open is open, what it says is no requirement.
+   *
+   * @return null when it is settled, or says nothing
+   */
+  private Paragraph remark(Element comment, Integer ordinal, Around at) {
     WordText plain = new WordText(styles);
     String said =
         WordParagraphs.in(comment).stream()
@@ -237,121 +232,14 @@ final class WordBlocks {
             .collect(Collectors.joining("\n"));
     // In a marked copy that came back the notes are ours, not people's.
     String text = OwnNotes.without(OwnNotes.signed(said, Xml.attribute(comment, "author")));
-    if (text.isEmpty()) return;
+    if (text.isEmpty()) return null;
     Origin origin = new Origin(document, null, at.cell(), null, ordinal, null, text, "comment");
     boolean done = asides.isDone(comment);
     gaps.add(origin, Remarks.reason(Xml.attribute(comment, "author"), done), Fate.PASSED_OVER);
-    if (done) return;
-    if (at.cell() != null) remark.append(remark.length() > 0 ? "\n" : "").append(text);
-    else blocks.add(new Paragraph(origin, "", 0, -1, text, Region.COMMENT));
+    return done ? null : new Paragraph(origin, "", 0, -1, text, Region.COMMENT);
   }
 
-  private Origin origin(Integer ordinal, String text) {
+  Origin origin(Integer ordinal, String text, Around around) {
     return new Origin(document, null, around.cell(), null, ordinal, null, text, around.part());
-  }
-
-  private void table(Element table) {
-    List<Nested> nested = new ArrayList<>();
-    List<Later> later = new ArrayList<>();
-    Around outer = around;
-    Integer ordinal =
-        WordParagraphs.ownParagraphs(table).stream()
-            .findFirst()
-            .map(p -> ordinals.getOrDefault(p, outer.anchor()))
-            .orElse(outer.anchor());
-    List<Row> rows = new ArrayList<>();
-    Map<Integer, Cell> above = new HashMap<>();
-    List<Element> elements = WordTable.rows(table);
-    for (int r = 1; r <= elements.size(); r++) {
-      Row row = row(elements.get(r - 1), r, above, nested, later);
-      if (!row.cells().isEmpty()) rows.add(row);
-      around = outer;
-    }
-    Origin origin = new Origin(document, null, null, null, ordinal, null, null, around.part());
-    if (!rows.isEmpty()) blocks.add(new Table(origin, rows, false));
-    for (Nested inner : nested) {
-      around = inner.around();
-      table(inner.table());
-    }
-    around = outer;
-    for (Later item : later) hung(item.hung(), item.ordinal(), item.around());
-  }
-
-  private Row row(
-      Element tr, int number, Map<Integer, Cell> above, List<Nested> nested, List<Later> later) {
-    Element properties = Xml.child(tr, "trPr");
-    boolean hidden = Boolean.TRUE.equals(Xml.flag(properties, "hidden"));
-    if (hidden) around = around.marked(Mark.HIDDEN);
-    if (Xml.child(properties, "ins") != null) around = around.marked(Mark.INSERTED);
-    if (Xml.child(properties, "del") != null) around = around.marked(Mark.DELETED);
-    Around ofRow = around;
-    List<Cell> cells = new ArrayList<>();
-    for (WordTable.Placed placed : WordTable.cells(tr)) {
-      around = ofRow.inCell(Table.address(number, placed.column()));
-      Element own = Xml.child(placed.element(), "tcPr");
-      if (Xml.child(own, "cellDel") != null) around = around.marked(Mark.DELETED);
-      if (Xml.child(own, "cellIns") != null) around = around.marked(Mark.INSERTED);
-      remark.setLength(0);
-      String text = cellText(placed.element(), nested, later);
-      String said = remark.toString();
-      Element merge = Xml.child(own, "vMerge");
-      boolean continues = merge != null && !"restart".equals(Xml.attribute(merge, "val"));
-      Cell over = above.get(placed.column());
-      if (continues && over != null) {
-        cells.add(
-            new Cell(over.column(), over.columnSpan(), true, over.text(), "", over.firstRow(), 0));
-        continue;
-      }
-      Cell cell = new Cell(placed.column(), placed.span(), false, text, said, number, 0);
-      if (merge != null && !text.isEmpty()) above.put(placed.column(), cell);
-      else above.remove(placed.column());
-      if (!text.isEmpty() || !said.isEmpty()) cells.add(cell);
-    }
-    // What a deleted row would take over from above it goes with it.
-    boolean deleted = ofRow.marks().contains(Mark.DELETED);
-    return new Row(number, deleted ? List.of() : cells, hidden);
-  }
-
-  private String cellText(Element tc, List<Nested> nested, List<Later> later) {
-    StringBuilder text = new StringBuilder();
-    cellText(tc, text, nested, later);
-    carried = "";
-    return CleanText.of(text.toString());
-  }
-
-  private void cellText(
-      Element parent, StringBuilder text, List<Nested> nested, List<Later> later) {
-    for (Element e : Xml.children(parent)) {
-      Cancellation.check();
-      switch (e.getLocalName()) {
-        case "p" -> cellParagraph(e, text, later);
-        case "tbl" -> nested.add(new Nested(e, around.inCell(null)));
-        case "tcPr", "sdtPr", "Fallback" -> {}
-        default -> {
-          Around outer = around;
-          around = around.marked(WordText.change(e));
-          cellText(e, text, nested, later);
-          around = outer;
-        }
-      }
-    }
-  }
-
-  private void cellParagraph(Element p, StringBuilder text, List<Later> later) {
-    WordText.ParagraphText found = wordText.of(p, around.marks());
-    Integer ordinal = ordinals.getOrDefault(p, around.anchor());
-    String words = CleanText.of(found.text().raw());
-    report(found, ordinal, words);
-    for (Hung hung : found.hung()) {
-      // A comment belongs to its cell; the rest is read behind the table.
-      if (hung.kind() == WordText.HungKind.COMMENT) hung(hung, ordinal, around);
-      else later.add(new Later(hung, ordinal, around));
-    }
-    WordNumbering.Place place = numbering.place(Xml.child(p, "pPr"));
-    String label = place == null ? "" : numbering.next(place);
-    if (words.isEmpty()) return;
-    if (text.length() > 0) text.append('\n');
-    if (!label.isEmpty()) text.append(label).append(' ');
-    text.append(words);
   }
 }

@@ -33,24 +33,6 @@ public final class FigureSearch {
               + N
               + ")\\s{0,9}(?:\"|''|in\\b\\.?|inch(?:es)?)",
           FLAGS);
-  public static final Pattern SIZE =
-      Pattern.compile(
-          START
-              + "(?<!\\d['\"]-)("
-              + N
-              + ")\\s{0,9}("
-              + U
-              + ")?\\s{0,9}(?:x|by)\\s{0,9}("
-              + N
-              + ")\\s{0,9}("
-              + U
-              + ")?"
-              + "(?:\\s{0,9}(?:x|by)\\s{0,9}("
-              + N
-              + ")\\s{0,9}("
-              + U
-              + ")?)?",
-          FLAGS);
   private static final Pattern RANGE =
       Pattern.compile(
           START
@@ -82,31 +64,6 @@ public final class FigureSearch {
           START
               + "((?:\\d{1,2}[ -])?\\d{1,2}/(?:2|4|8|16|32|64))(?=\\s{1,3}(?:wide|deep|thick|(?:grout |tile )?joints?|gaps?|at most|max|or less|short of)\\b)",
           FLAGS);
-
-  /** "48 hours (7 days in the tank)" gives another figure for another case. */
-  private static final Pattern OF_A_CASE =
-      Pattern.compile(
-          "\\s?(?i:in|at|for|under|behind|outside|inside|where|when|if|with)\\s(?:the |all )?\\p{L}");
-
-  /** "To Table J and 0.11 in all tiled surfaces" counts clauses, not inches. */
-  private static final Pattern OF_A_CLAUSE =
-      Pattern.compile(
-          "\\b(?:table|clauses?|sections?|articles?|items?|positions?|paragraphs?|notes?|details?)"
-              + "(?: [\\w.]{1,12}(?:,| and| or|, and))? $",
-          Pattern.CASE_INSENSITIVE);
-
-  /** "Not less than 0.55 in accordance with ANSI A326.3" is no length. */
-  public static final String ACCORDING = "\\s+(?:accord|conform|complian|keeping)";
-
-  private static final Pattern ACCORDING_TO = Pattern.compile(ACCORDING, Pattern.CASE_INSENSITIVE);
-
-  private static final int LONGEST_CLAUSE = 40;
-  private static final Pattern GOES_ON = Pattern.compile("\\s+(?:all|the|any|each|every|this)\\b");
-
-  private static final Pattern JOINED =
-      Pattern.compile(
-          "\\s*(?:[\\[(]\\s*|,?\\s*/\\s*)(?:approx\\.?\\s*|about\\s*)?"
-              + "|(?:\\s*(?:minimum|min\\.?|maximum|max\\.?))?\\s*[\\[(]\\s*");
 
   private final String s;
   private final DecimalMark mark;
@@ -154,49 +111,12 @@ public final class FigureSearch {
   }
 
   private void sizes() {
-    Matcher m = SIZE.matcher(s);
+    Matcher m = Sizes.PATTERN.matcher(s);
     while (m.find()) {
       if (!free(m.start(), m.end())) continue;
-      Content size = size(m, null, mark);
-      if (size != null) take(m.start(), m.end(), size, unitOf(m));
+      Content size = Sizes.of(m, null, mark);
+      if (size != null) take(m.start(), m.end(), size, Sizes.unit(m));
     }
-  }
-
-  private static Unit unitOf(Matcher size) {
-    for (int group = 2; group <= 6; group += 2) {
-      if (size.group(group) != null) return unit(size.group(group));
-    }
-    throw new IllegalStateException("a size without a unit");
-  }
-
-  /**
-   * The sides that {@link #SIZE} found.
-   *
-   * @param assumed unit of sides written without one, or null
-   * @return null when they have no unit
-   */
-  static Content size(Matcher m, Unit assumed, DecimalMark mark) {
-    List<Quantity> sides = new ArrayList<>();
-    Unit following = assumed;
-    boolean plain = true;
-    for (int group = 5; group >= 1; group -= 2) {
-      if (m.group(group) == null) continue;
-      Unit own = m.group(group + 1) == null ? null : unit(m.group(group + 1));
-      Unit unit = own != null ? own : following;
-      if (unit == null) return null;
-      double number = number(m.group(group), unit, mark);
-      switch (unit.dimension()) {
-        case LENGTH -> plain &= Double.isFinite(number);
-        case AREA -> plain = false;
-        default -> {
-          return null;
-        }
-      }
-      if (!plain && Numbers.isLabel(m.group(group))) return null;
-      if (plain) sides.add(0, Quantity.of(number, unit));
-      following = unit;
-    }
-    return plain ? new Content.Size(sides) : written(m.group());
   }
 
   private void feetInches() {
@@ -242,7 +162,7 @@ public final class FigureSearch {
     Matcher m = SINGLE.matcher(s);
     while (m.find()) {
       Unit unit = unit(m.group(3));
-      if (unit == null || isOfClause(m)) continue;
+      if (unit == null || WordIn.isUnit(m.group(3), s, m.start(), m.end())) continue;
       double number = signed(m.group(1), unit);
       if (!Double.isFinite(number)) {
         if (!Numbers.isLabel(m.group(1))) unclear(m.start(), m.end(), unit);
@@ -253,14 +173,6 @@ public final class FigureSearch {
         take(m.start(), m.end(), exact(number, unit), unit);
       }
     }
-  }
-
-  private boolean isOfClause(Matcher m) {
-    if (!m.group(3).equals("in")) return false;
-    if (ACCORDING_TO.matcher(s).region(m.end(), s.length()).lookingAt()) return true;
-    if (!GOES_ON.matcher(s).region(m.end(), s.length()).lookingAt()) return false;
-    int from = Math.max(0, m.start() - LONGEST_CLAUSE);
-    return OF_A_CLAUSE.matcher(s.substring(from, m.start())).find();
   }
 
   private void inches() {
@@ -295,7 +207,7 @@ public final class FigureSearch {
   }
 
   /** Without the full stop of its sentence. */
-  private static Content written(String words) {
+  static Content written(String words) {
     return new Content.NotUnderstood(words.trim().replaceFirst("\\.$", ""));
   }
 
@@ -358,17 +270,10 @@ public final class FigureSearch {
             out.size() - 1,
             new Found(before.start(), f.end(), before.content(), before.unit(), before.restates()));
       } else {
-        boolean restates = before != null && restates(before, f);
+        boolean restates = before != null && SecondUnits.restates(s, before, f);
         out.add(new Found(f.start(), f.end(), f.content(), f.unit(), restates));
       }
     }
     return out;
-  }
-
-  private boolean restates(Found before, Found f) {
-    return before.unit() != f.unit()
-        && before.unit().dimension() == f.unit().dimension()
-        && JOINED.matcher(s.substring(before.end(), f.start())).matches()
-        && !OF_A_CASE.matcher(s).region(f.end(), s.length()).lookingAt();
   }
 }

@@ -119,11 +119,10 @@ public final class Quantities {
    */
   public static Optional<Content.Size> size(String text, Unit assumed, DecimalMark mark) {
     String s = PlainText.of(text);
-    Matcher m = FigureSearch.SIZE.matcher(s);
+    Matcher m = Sizes.PATTERN.matcher(s);
     while (m.find()) {
       if (isOfSheet(s, m.start(), m.end())) continue;
-      if (FigureSearch.size(m, assumed, mark) instanceof Content.Size size)
-        return Optional.of(size);
+      if (Sizes.of(m, assumed, mark) instanceof Content.Size size) return Optional.of(size);
     }
     for (Found found : find(s, mark)) {
       if (found.content() instanceof Content.Amount a

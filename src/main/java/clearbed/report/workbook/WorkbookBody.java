@@ -2,12 +2,9 @@ package clearbed.report.workbook;
 
 import clearbed.base.io.FixedZip;
 import clearbed.mark.FindingsSheets;
-import clearbed.mark.OutputKind;
 import clearbed.mark.PackageMark;
-import clearbed.model.report.ProjectNames;
 import clearbed.model.report.QuestionLog;
 import clearbed.model.report.Report;
-import clearbed.report.wording.SafeText;
 import clearbed.report.workbook.calculation.CalculationsSheet;
 import clearbed.report.workbook.cell.DocumentLinks;
 import clearbed.report.workbook.cell.Pen;
@@ -15,7 +12,6 @@ import clearbed.report.workbook.cell.SheetSetup;
 import clearbed.report.workbook.cell.Styles;
 import clearbed.report.workbook.cell.WordsToChoose;
 import clearbed.report.workbook.layout.Headers;
-import clearbed.report.workbook.layout.SheetLayout;
 import clearbed.report.workbook.log.AskedTogether;
 import clearbed.report.workbook.log.LogColumn;
 import clearbed.report.workbook.log.LogColumns;
@@ -31,18 +27,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -98,7 +88,7 @@ final class WorkbookBody {
   void write(Path raw, OutputStream out) throws IOException {
     SetAsideSheet kept = new SetAsideSheet(book, pen, report.run().date());
     sheets.prepare(log, earlier.typed().unknown(), kept);
-    properties();
+    new BookProperties(report.run()).write(book.getProperties());
     LogColumns columns = new LogColumns(links, report.run().date());
     if (log.carries()) {
       Strangers strangers = new Strangers(book, pen, kept);
@@ -279,41 +269,5 @@ final class WorkbookBody {
 
   private boolean metric() {
     return report.run().ruleSet().startsWith("iso");
-  }
-
-  private void properties() {
-    POIXMLProperties properties = book.getProperties();
-    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
-    Optional<Date> issued = issued();
-    core.setTitle(TITLE);
-    ProjectNames names = report.run().names();
-    String project = names.project().isEmpty() ? "" : names.project() + ", ";
-    core.setSubjectProperty(SafeText.xml(project + "issue of " + report.run().date()));
-    if (!names.to().isEmpty()) core.setDescription(SafeText.xml("To " + names.to()));
-    core.setCreator("Clearbed " + report.run().version());
-    core.setLastModifiedByUser("Clearbed " + report.run().version());
-    core.setCreated(issued);
-    core.getUnderlyingProperties().setModifiedProperty(issued);
-    properties.getExtendedProperties().getUnderlyingProperties().setApplication("Clearbed");
-    if (!names.from().isEmpty()) {
-      properties
-          .getExtendedProperties()
-          .getUnderlyingProperties()
-          .setCompany(SafeText.xml(names.from()));
-    }
-    POIXMLProperties.CustomProperties custom = properties.getCustomProperties();
-    if (!custom.contains(FindingsWorkbook.MARK)) {
-      custom.addProperty(FindingsWorkbook.MARK, SheetLayout.FORMAT);
-    }
-    PackageMark.announce(custom, OutputKind.FINDINGS);
-  }
-
-  private Optional<Date> issued() {
-    try {
-      LocalDate date = LocalDate.parse(report.run().date());
-      return Optional.of(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
-    } catch (DateTimeParseException undated) {
-      return Optional.of(new Date(0));
-    }
   }
 }

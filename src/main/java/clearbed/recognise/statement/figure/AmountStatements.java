@@ -11,6 +11,7 @@ import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.text.BoundWords;
 import clearbed.recognise.text.FigureSearch;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.WordIn;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
@@ -27,7 +28,7 @@ public final class AmountStatements {
   private static final Pattern PLAIN_RATIO =
       Pattern.compile(
           "(?<![\\d.,/\\p{L}-])([01]?\\.\\d{1,2}|[01],\\d{1,2})(?!\\d|[.,]\\d|\\s*(?:in\\b(?!"
-              + FigureSearch.ACCORDING
+              + WordIn.ACCORDING
               + ")|mm|\"|%|percent))");
   private static final Pattern WHOLE = Pattern.compile("\\d");
 

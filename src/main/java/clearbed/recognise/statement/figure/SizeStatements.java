@@ -5,8 +5,8 @@ import clearbed.model.value.Dimension;
 import clearbed.model.value.Unit;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.part.Passage;
-import clearbed.recognise.text.FigureSearch;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.text.Sizes;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
@@ -173,7 +173,7 @@ public final class SizeStatements {
   static boolean isSize(Quantities.Found found) {
     return found.content() instanceof Content.Size
         || found.content() instanceof Content.NotUnderstood figure
-            && FigureSearch.SIZE.matcher(figure.written()).lookingAt();
+            && Sizes.PATTERN.matcher(figure.written()).lookingAt();
   }
 
   static boolean inside(List<int[]> taken, Quantities.Found found) {

@@ -40,7 +40,7 @@ public final class CalculationsSheet {
   private final RenewedSheet own;
   private final Pen pen;
   private final DocumentLinks links;
-  private final List<CalculationBlock.BlockRows> blocks = new ArrayList<>();
+  private final List<BlockRows> blocks = new ArrayList<>();
   private QuantitySummary summary;
 
   /**
@@ -97,7 +97,7 @@ public final class CalculationsSheet {
   /** Tells the next issue what was written; the rows were not written from top to bottom. */
   private void note() {
     Set<Integer> titles = new HashSet<>();
-    for (CalculationBlock.BlockRows block : blocks) titles.add(block.title());
+    for (BlockRows block : blocks) titles.add(block.title());
     titles.addAll(summary.headings());
     for (int at = 0; at <= rows.getLastRowNum(); at++) {
       Row row = rows.getRow(at);
@@ -141,7 +141,7 @@ public final class CalculationsSheet {
     for (int column = 0; column < words.size(); column++) {
       pen.text(header, column, words.get(column), Styles.Look.HEADER);
     }
-    Iterator<CalculationBlock.BlockRows> block = blocks.iterator();
+    Iterator<BlockRows> block = blocks.iterator();
     for (int i = 0; i < shown.size(); i++) {
       ResultRow row = new ResultRow(pen, rows.createRow(top + 1 + i));
       if (shown.get(i).steps().isEmpty()) row.lacking(shown.get(i));
@@ -161,7 +161,7 @@ public final class CalculationsSheet {
    */
   private void breakPages() {
     int pageTop = 0;
-    for (CalculationBlock.BlockRows block : blocks) {
+    for (BlockRows block : blocks) {
       // The gap above a title goes over with it.
       int top = block.title() - 1;
       int chart = block.chart() - 1;

@@ -42,7 +42,7 @@ final class QuantitySummary {
   private int headingAt = -1;
 
   /** A tile's part of the sums: its calculation, and where that stands. */
-  private record TilePart(Calculation calculation, CalculationBlock.BlockRows block) {
+  private record TilePart(Calculation calculation, BlockRows block) {
     String cell(String name) {
       return block.cells().get(name);
     }
@@ -144,7 +144,7 @@ final class QuantitySummary {
   /**
    * @param blocks of the calculations with steps, in the order in which they are shown
    */
-  void write(int top, List<CalculationBlock.BlockRows> blocks, LiveFormulas formulas) {
+  void write(int top, List<BlockRows> blocks, LiveFormulas formulas) {
     if (taken.isEmpty()) return;
     headingAt = top;
     Row header = rows.createRow(top);
@@ -180,12 +180,12 @@ final class QuantitySummary {
     Heights.fit(row, rows);
   }
 
-  private List<TilePart> parts(List<CalculationBlock.BlockRows> blocks) {
+  private List<TilePart> parts(List<BlockRows> blocks) {
     List<TilePart> parts = new ArrayList<>();
     int block = 0;
     for (Calculation each : shown) {
       if (each.steps().isEmpty()) continue;
-      CalculationBlock.BlockRows at = blocks.get(block++);
+      BlockRows at = blocks.get(block++);
       if (isOfATile(each)) parts.add(new TilePart(each, at));
     }
     return parts;

@@ -21,7 +21,7 @@ final class ResultRow {
     this.row = row;
   }
 
-  void write(Calculation calculation, CalculationBlock.BlockRows block) {
+  void write(Calculation calculation, BlockRows block) {
     Calculation.Step last = calculation.steps().get(calculation.steps().size() - 1);
     String tag = calculation.tag().isEmpty() ? "" : calculation.tag() + ": ";
     pen.text(row, 0, tag + last.label(), Styles.Look.STRONG);
@@ -57,7 +57,7 @@ final class ResultRow {
     cell.setCellValue(quantity.number());
   }
 
-  private void verdict(CalculationBlock.BlockRows block) {
+  private void verdict(BlockRows block) {
     Cell cell = pen.text(row, 6, block.verdictWords(), Styles.Look.TEXT);
     if (block.verdict() <= 0) return;
     cell.setCellFormula("B" + (block.verdict() + 1));
