@@ -69,9 +69,9 @@ public final class Cache implements FactStore, AutoCloseable {
   public Facts facts(Source source, Supplier<Facts> take) {
     if (source.known() != null) return take.get();
     String key;
-    State state;
+    FileStamp stamp;
     try {
-      state = State.of(source.file());
+      stamp = FileStamp.of(source.file());
       key =
           Fingerprint.of(
               source.file(),
@@ -86,15 +86,15 @@ public final class Cache implements FactStore, AutoCloseable {
     Facts kept = recalled(key, source.path());
     if (kept != null) return kept;
     Facts facts = take.get();
-    if (isLasting(facts.document()) && state.isStillOf(source.file())) keep(key, facts);
+    if (isLasting(facts.document()) && stamp.isStillOf(source.file())) keep(key, facts);
     return facts;
   }
 
   /** The time and size of a file: what changed while it was read is not what the key speaks of. */
-  private record State(FileTime changed, long size) {
-    static State of(Path file) throws IOException {
+  private record FileStamp(FileTime changed, long size) {
+    static FileStamp of(Path file) throws IOException {
       BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
-      return new State(found.lastModifiedTime(), found.size());
+      return new FileStamp(found.lastModifiedTime(), found.size());
     }
 
     boolean isStillOf(Path file) {

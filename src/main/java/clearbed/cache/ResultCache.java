@@ -16,10 +16,10 @@ import java.util.List;
  */
 public final class ResultCache<T> implements AutoCloseable {
   private final CacheFolder folder;
-  private final Form<T> form;
+  private final ResultForm<T> form;
 
   /** How a result is kept. */
-  public interface Form<T> {
+  public interface ResultForm<T> {
     /** Version of the layout of an entry. */
     int layout();
 
@@ -28,7 +28,7 @@ public final class ResultCache<T> implements AutoCloseable {
     T read(RecordInput in) throws DamagedRecord;
   }
 
-  private ResultCache(CacheFolder folder, Form<T> form) {
+  private ResultCache(CacheFolder folder, ResultForm<T> form) {
     this.folder = folder;
     this.form = form;
   }
@@ -38,7 +38,7 @@ public final class ResultCache<T> implements AutoCloseable {
    *
    * @throws IOException when it is no folder
    */
-  public static <T> ResultCache<T> open(Path folder, Form<T> form) throws IOException {
+  public static <T> ResultCache<T> open(Path folder, ResultForm<T> form) throws IOException {
     Cache.requireFolder(folder);
     return new ResultCache<>(new CacheFolder(folder, Fingerprint.ofProgram()), form);
   }
@@ -55,17 +55,17 @@ public final class ResultCache<T> implements AutoCloseable {
    * @param files by the names that they have in it, in order; with null for what is no file
    * @throws IOException when one cannot be read
    */
-  public static String key(List<String> words, List<Part> files) throws IOException {
+  public static String key(List<String> words, List<NamedFile> files) throws IOException {
     List<String> all = new ArrayList<>(words);
-    for (Part part : files) {
-      all.add(part.name());
-      all.add(part.file() == null ? "" : Fingerprint.of(part.file()));
+    for (NamedFile named : files) {
+      all.add(named.name());
+      all.add(named.file() == null ? "" : Fingerprint.of(named.file()));
     }
     return Fingerprint.of(all);
   }
 
   /** A file and what it is called in the result. */
-  public record Part(String name, Path file) {}
+  public record NamedFile(String name, Path file) {}
 
   /** What was kept, or null. */
   public T get(String key) {

@@ -2,7 +2,7 @@ package clearbed.read;
 
 import clearbed.model.document.Document;
 import clearbed.read.guard.IsolatingReader;
-import clearbed.read.guard.Outcome;
+import clearbed.read.guard.ReadOutcome;
 import clearbed.read.source.ArchiveLimits;
 import clearbed.read.source.ParserLimits;
 import clearbed.read.source.ReadOptions;
@@ -64,7 +64,7 @@ public final class DocumentReader implements AutoCloseable {
 
   /** What is reported of a source when the memory does not suffice for what it holds. */
   public static Document outOfMemory(Source source) {
-    return Outcome.outOfMemory(source).document();
+    return ReadOutcome.outOfMemory(source).document();
   }
 
   @Override

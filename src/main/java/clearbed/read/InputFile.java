@@ -13,9 +13,9 @@ import java.util.Set;
 /** A file that a batch finds under its arguments, before it is read. */
 public final class InputFile {
   private final Source source;
-  private final FileWalk.Found found;
+  private final FileWalk.FoundFile found;
 
-  private InputFile(Source source, FileWalk.Found found) {
+  private InputFile(Source source, FileWalk.FoundFile found) {
     this.source = source;
     this.found = found;
   }
@@ -31,7 +31,7 @@ public final class InputFile {
    * @param ownOutputs files, and folders that are written into
    */
   public static List<InputFile> under(List<Path> paths, Set<Path> ownOutputs) {
-    List<FileWalk.Found> found = new FileWalk(ownOutputs).find(paths);
+    List<FileWalk.FoundFile> found = new FileWalk(ownOutputs).find(paths);
     List<Source> sources = DistinctPaths.of(found);
     List<InputFile> files = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {

@@ -98,8 +98,8 @@ public final class FindingsJson {
     fields.promised("reason", document.reason());
     json.writeNumberField("glassEntries", document.glassEntries());
     json.writeNumberField("otherEntries", document.otherEntries());
-    gaps("skipped", document.skipped(), gap -> gap.fate() != Document.Fate.READ);
-    gaps("notes", document.skipped(), gap -> gap.fate() == Document.Fate.READ);
+    gaps("skipped", document.skipped(), gap -> gap.fate() != Document.GapFate.READ);
+    gaps("notes", document.skipped(), gap -> gap.fate() == Document.GapFate.READ);
   }
 
   private void gaps(String name, List<Document.Gap> all, Predicate<Document.Gap> wanted)

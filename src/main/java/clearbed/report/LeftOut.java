@@ -2,7 +2,7 @@ package clearbed.report;
 
 import clearbed.base.DisplayText;
 import clearbed.mark.OwnOutput;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Document.Status;
 import clearbed.model.report.Report.DocumentSummary;
 import clearbed.report.wording.Phrasing;
@@ -52,7 +52,8 @@ public final class LeftOut {
   }
 
   private static int voided(DocumentSummary document) {
-    return (int) document.skipped().stream().filter(gap -> gap.fate() == Fate.NOT_IN_FORCE).count();
+    return (int)
+        document.skipped().stream().filter(gap -> gap.fate() == GapFate.NOT_IN_FORCE).count();
   }
 
   private static void files(

@@ -25,10 +25,10 @@ public final class ProjectKey {
       throws IOException {
     List<String> words = new ArrayList<>(rules);
     words.add(name);
-    List<ResultCache.Part> parts = new ArrayList<>();
+    List<ResultCache.NamedFile> parts = new ArrayList<>();
     for (InputFile file : InputFile.under(List.of(place), ownOutputs)) {
       boolean bytes = Files.isRegularFile(file.file()) && !file.isKnown();
-      parts.add(new ResultCache.Part(file.path(), bytes ? file.file() : null));
+      parts.add(new ResultCache.NamedFile(file.path(), bytes ? file.file() : null));
     }
     return ResultCache.key(words, parts);
   }

@@ -32,8 +32,8 @@ public final class SurveyedBytes {
   }
 
   /** How the cache keeps projects. */
-  static final ResultCache.Form<Surveyed> FORM =
-      new ResultCache.Form<>() {
+  static final ResultCache.ResultForm<Surveyed> FORM =
+      new ResultCache.ResultForm<>() {
         @Override
         public int layout() {
           return LAYOUT;

@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.document.Document;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Document.Status;
 import clearbed.model.document.Table;
 import java.io.IOException;
@@ -48,7 +48,7 @@ class SheetMarksTest {
               "B2 struck through, not in force: ANSI A118.4 | 450",
               "A3 struck through, not in force: GT-2 | ANSI A118.15",
               "B4 struck through, not in force: void");
-      assertThat(document.gaps()).allMatch(g -> g.fate() == Fate.NOT_IN_FORCE);
+      assertThat(document.gaps()).allMatch(g -> g.fate() == GapFate.NOT_IN_FORCE);
       assertThat(document.status()).isEqualTo(Status.READ);
     }
   }
@@ -94,7 +94,7 @@ class SheetMarksTest {
               "A9 hidden row 9; read like the rest",
               "Old a hidden sheet; read like the rest",
               "Deep a sheet hidden so that Excel does not offer to show it; read like the rest");
-      assertThat(document.gaps()).allMatch(g -> g.fate() == Fate.READ);
+      assertThat(document.gaps()).allMatch(g -> g.fate() == GapFate.READ);
       assertThat(document.status()).isEqualTo(Status.READ);
     }
   }
@@ -125,7 +125,7 @@ class SheetMarksTest {
       assertThat(said(document))
           .containsExactly("A2 " + REMARK + ": Verify", "D7 " + REMARK + ": Nothing here yet");
       assertThat(document.gaps())
-          .allMatch(g -> g.fate() == Fate.PASSED_OVER && g.origin().part().equals("comment"));
+          .allMatch(g -> g.fate() == GapFate.PASSED_OVER && g.origin().part().equals("comment"));
       assertThat(document.status()).isEqualTo(Status.READ);
     }
   }

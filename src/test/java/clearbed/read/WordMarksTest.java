@@ -10,7 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import clearbed.model.document.Document;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Document.Status;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -48,7 +48,7 @@ class WordMarksTest {
             tuple(3, null, STRUCK, "Grout: ANSI A118.6."),
             tuple(4, null, STRUCK, "Kept"),
             tuple(6, "B1", STRUCK, "A118.4"));
-    assertThat(document.gaps()).allMatch(g -> g.fate() == Fate.NOT_IN_FORCE);
+    assertThat(document.gaps()).allMatch(g -> g.fate() == GapFate.NOT_IN_FORCE);
     assertThat(document.status()).isEqualTo(Status.READ);
   }
 
@@ -107,7 +107,7 @@ class WordMarksTest {
         .containsExactly(
             tuple(1, null, HIDDEN + ", down to paragraph 2", "not seen / Second."),
             tuple(4, null, HIDDEN + ", down to paragraph 6", "Fourth. / GT-1 / Glass tile"));
-    assertThat(document.gaps()).allMatch(g -> g.fate() == Fate.READ);
+    assertThat(document.gaps()).allMatch(g -> g.fate() == GapFate.READ);
     assertThat(document.status()).isEqualTo(Status.READ);
   }
 

@@ -42,12 +42,12 @@ public final class RecordCodec {
   /**
    * @param shared by the order in which they were first written
    */
-  private record Output(RecordOutput packed, Map<Object, Integer> shared) {}
+  private record SharingOutput(RecordOutput packed, Map<Object, Integer> shared) {}
 
   /**
    * @param shared in the order in which they were first read
    */
-  private record Input(RecordInput packed, List<Object> shared) {}
+  private record SharingInput(RecordInput packed, List<Object> shared) {}
 
   /** Asked of a class once: Java answers slowly whether it is sealed, and copies every answer. */
   private record Shape(
@@ -55,13 +55,13 @@ public final class RecordCodec {
       Class<?>[] kinds,
       Constructor<?> constructor,
       Method[] parts,
-      Part[] types) {
+      Component[] types) {
     Shape(Object[] constants, Class<?>[] kinds) {
       this(constants, kinds, null, null, null);
     }
   }
 
-  private enum Form {
+  private enum Encoding {
     TEXT,
     FLAG,
     NUMBER,
@@ -78,33 +78,34 @@ public final class RecordCodec {
    *
    * @param of what a collection holds: items, or keys and values
    */
-  private record Part(Form form, Class<?> type, Part[] of) {
-    static Part of(Type type) {
+  private record Component(Encoding encoding, Class<?> type, Component[] of) {
+    static Component of(Type type) {
       if (type instanceof ParameterizedType generic) {
         Type[] held = generic.getActualTypeArguments();
-        Part[] of = new Part[held.length];
+        Component[] of = new Component[held.length];
         for (int i = 0; i < of.length; i++) of[i] = of(held[i]);
         Class<?> raw = (Class<?>) generic.getRawType();
-        Form form = raw == Map.class ? Form.MAP : raw == Set.class ? Form.SET : Form.LIST;
-        return new Part(form, raw, of);
+        Encoding encoding =
+            raw == Map.class ? Encoding.MAP : raw == Set.class ? Encoding.SET : Encoding.LIST;
+        return new Component(encoding, raw, of);
       }
-      Form form = Form.OBJECT;
-      if (type == String.class) form = Form.TEXT;
-      if (type == boolean.class) form = Form.FLAG;
-      if (type == int.class) form = Form.NUMBER;
-      if (type == Integer.class) form = Form.NUMBER_OR_NULL;
-      if (type == double.class) form = Form.REAL;
-      return new Part(form, (Class<?>) type, null);
+      Encoding encoding = Encoding.OBJECT;
+      if (type == String.class) encoding = Encoding.TEXT;
+      if (type == boolean.class) encoding = Encoding.FLAG;
+      if (type == int.class) encoding = Encoding.NUMBER;
+      if (type == Integer.class) encoding = Encoding.NUMBER_OR_NULL;
+      if (type == double.class) encoding = Encoding.REAL;
+      return new Component(encoding, (Class<?>) type, null);
     }
   }
 
   /** Writes a value, which is not null, behind what was written before. */
   public <T> void write(RecordOutput out, T value, Class<T> type) {
-    write(new Output(out, new HashMap<>()), value, Part.of(type));
+    write(new SharingOutput(out, new HashMap<>()), value, Component.of(type));
   }
 
-  private void write(Output out, Object value, Part part) {
-    switch (part.form) {
+  private void write(SharingOutput out, Object value, Component component) {
+    switch (component.encoding) {
       case TEXT -> out.packed.text((String) value);
       case FLAG -> out.packed.flag((Boolean) value);
       case NUMBER -> out.packed.number((Integer) value);
@@ -114,24 +115,24 @@ public final class RecordCodec {
         out.packed.number((int) (bits >> 32));
         out.packed.number((int) bits);
       }
-      case MAP -> map(out, (Map<?, ?>) value, part);
-      case SET -> items(out, steady((Collection<?>) value), part);
-      case LIST -> items(out, (Collection<?>) value, part);
-      case OBJECT -> object(out, value, part.type);
+      case MAP -> map(out, (Map<?, ?>) value, component);
+      case SET -> items(out, steady((Collection<?>) value), component);
+      case LIST -> items(out, (Collection<?>) value, component);
+      case OBJECT -> object(out, value, component.type);
     }
   }
 
-  private void map(Output out, Map<?, ?> map, Part part) {
+  private void map(SharingOutput out, Map<?, ?> map, Component component) {
     out.packed.number(map.size());
     for (Object key : steady(map.keySet())) {
-      write(out, key, part.of[0]);
-      write(out, map.get(key), part.of[1]);
+      write(out, key, component.of[0]);
+      write(out, map.get(key), component.of[1]);
     }
   }
 
-  private void items(Output out, Collection<?> items, Part part) {
+  private void items(SharingOutput out, Collection<?> items, Component component) {
     out.packed.number(items.size());
-    for (Object item : items) write(out, item, part.of[0]);
+    for (Object item : items) write(out, item, component.of[0]);
   }
 
   /**
@@ -144,7 +145,7 @@ public final class RecordCodec {
     return new TreeSet<>(items);
   }
 
-  private void object(Output out, Object value, Class<?> type) {
+  private void object(SharingOutput out, Object value, Class<?> type) {
     if (value == null) {
       out.packed.number(NULL);
       return;
@@ -158,7 +159,7 @@ public final class RecordCodec {
     if (isShared) out.shared.put(value, out.shared.size());
   }
 
-  private void object(Output out, Object value, Shape shape) {
+  private void object(SharingOutput out, Object value, Shape shape) {
     if (shape.constants != null) {
       out.packed.number(((Enum<?>) value).ordinal());
     } else if (shape.kinds != null) {
@@ -170,7 +171,7 @@ public final class RecordCodec {
     }
   }
 
-  private void record(Output out, Object value, Shape shape) {
+  private void record(SharingOutput out, Object value, Shape shape) {
     for (int i = 0; i < shape.parts.length; i++) {
       try {
         write(out, shape.parts[i].invoke(value), shape.types[i]);
@@ -186,13 +187,13 @@ public final class RecordCodec {
    * @throws DamagedRecord when the bytes cannot be such a value
    */
   public <T> T read(RecordInput in, Class<T> type) throws DamagedRecord {
-    Object value = read(new Input(in, new ArrayList<>()), Part.of(type));
+    Object value = read(new SharingInput(in, new ArrayList<>()), Component.of(type));
     if (value == null) throw new DamagedRecord("holds nothing");
     return type.cast(value);
   }
 
-  private Object read(Input in, Part part) throws DamagedRecord {
-    switch (part.form) {
+  private Object read(SharingInput in, Component component) throws DamagedRecord {
+    switch (component.encoding) {
       case TEXT:
         return in.packed.text();
       case FLAG:
@@ -205,37 +206,40 @@ public final class RecordCodec {
         long high = in.packed.number();
         return Double.longBitsToDouble(high << 32 | in.packed.number() & 0xFFFF_FFFFL);
       case MAP:
-        return map(in, part);
+        return map(in, component);
       case SET:
-        return items(in, part, Set.of(), LinkedHashSet::new);
+        return items(in, component, Set.of(), LinkedHashSet::new);
       case LIST:
-        return items(in, part, List.of(), ArrayList::new);
+        return items(in, component, List.of(), ArrayList::new);
       default:
-        return object(in, part.type);
+        return object(in, component.type);
     }
   }
 
   // Most collections are empty, and many: what is limited to nothing has six of them.
 
-  private Map<Object, Object> map(Input in, Part part) throws DamagedRecord {
+  private Map<Object, Object> map(SharingInput in, Component component) throws DamagedRecord {
     int count = in.packed.count();
     if (count == 0) return Map.of();
     Map<Object, Object> map = new LinkedHashMap<>();
-    for (; count > 0; count--) map.put(read(in, part.of[0]), read(in, part.of[1]));
+    for (; count > 0; count--) map.put(read(in, component.of[0]), read(in, component.of[1]));
     return map;
   }
 
   private Collection<Object> items(
-      Input in, Part part, Collection<Object> none, Supplier<Collection<Object>> some)
+      SharingInput in,
+      Component component,
+      Collection<Object> none,
+      Supplier<Collection<Object>> some)
       throws DamagedRecord {
     int count = in.packed.count();
     if (count == 0) return none;
     Collection<Object> items = some.get();
-    for (; count > 0; count--) items.add(read(in, part.of[0]));
+    for (; count > 0; count--) items.add(read(in, component.of[0]));
     return items;
   }
 
-  private Object object(Input in, Class<?> type) throws DamagedRecord {
+  private Object object(SharingInput in, Class<?> type) throws DamagedRecord {
     int reference = in.packed.number();
     if (reference == NULL) return null;
     boolean isShared = shared.contains(type);
@@ -250,12 +254,12 @@ public final class RecordCodec {
     return in.shared.get(before);
   }
 
-  private Object object(Input in, Shape shape) throws DamagedRecord {
+  private Object object(SharingInput in, Shape shape) throws DamagedRecord {
     if (shape.constants != null) return in.packed.oneOf(shape.constants);
     return record(in, shape.kinds == null ? shape : shape(in.packed.oneOf(shape.kinds)));
   }
 
-  private Object record(Input in, Shape shape) throws DamagedRecord {
+  private Object record(SharingInput in, Shape shape) throws DamagedRecord {
     Object[] parts = new Object[shape.types.length];
     for (int i = 0; i < parts.length; i++) parts[i] = read(in, shape.types[i]);
     try {
@@ -278,10 +282,10 @@ public final class RecordCodec {
     if (components == null) throw new IllegalArgumentException(type + " is no record");
     Class<?>[] classes = new Class<?>[components.length];
     Method[] parts = new Method[components.length];
-    Part[] types = new Part[components.length];
+    Component[] types = new Component[components.length];
     for (int i = 0; i < components.length; i++) {
       classes[i] = components[i].getType();
-      types[i] = Part.of(components[i].getGenericType());
+      types[i] = Component.of(components[i].getGenericType());
       parts[i] = components[i].getAccessor();
       parts[i].setAccessible(true);
     }

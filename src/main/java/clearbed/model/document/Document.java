@@ -24,7 +24,7 @@ public record Document(
   }
 
   /** What became of the words at a gap. */
-  public enum Fate {
+  public enum GapFate {
     /** Nobody knows what they say. */
     UNREAD,
     /** Their writer took them back: struck through, deleted. */
@@ -40,13 +40,13 @@ public record Document(
    *
    * @param origin the place, with the words where they are known
    */
-  public record Gap(Origin origin, String reason, Fate fate) {
+  public record Gap(Origin origin, String reason, GapFate fate) {
     public Gap(Origin origin, String reason) {
-      this(origin, reason, Fate.UNREAD);
+      this(origin, reason, GapFate.UNREAD);
     }
 
     public boolean isUnread() {
-      return fate == Fate.UNREAD;
+      return fate == GapFate.UNREAD;
     }
   }
 

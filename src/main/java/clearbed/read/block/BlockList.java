@@ -1,8 +1,8 @@
 package clearbed.read.block;
 
 import clearbed.model.document.Block;
-import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -106,7 +106,7 @@ public final class BlockList {
       String words = CleanText.of(aside.words().raw());
       if (words.isEmpty()) continue;
       remarks.add(words);
-      gaps.add(cell.withText(words).withPart(aside.part()), Remarks.COMMENT, Fate.PASSED_OVER);
+      gaps.add(cell.withText(words).withPart(aside.part()), Remarks.COMMENT, GapFate.PASSED_OVER);
     }
     return String.join("\n", remarks);
   }
@@ -120,7 +120,7 @@ public final class BlockList {
       String words = CleanText.of(aside.words().raw());
       if (words.isEmpty()) continue;
       Origin at = origin.withText(words);
-      if (aside.region() == Region.COMMENT) gaps.add(at, Remarks.COMMENT, Fate.PASSED_OVER);
+      if (aside.region() == Region.COMMENT) gaps.add(at, Remarks.COMMENT, GapFate.PASSED_OVER);
       blocks.add(new Paragraph(at, "", 0, -1, words, aside.region()));
     }
     waiting.clear();

@@ -1,7 +1,7 @@
 package clearbed.read.block;
 
-import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +13,10 @@ public final class Gaps {
   private static final int SHOWN = 200;
 
   private final List<Gap> gaps = new ArrayList<>();
-  private Run run;
+  private MarkedRun run;
 
   /** Marked paragraphs without others between them. */
-  private record Run(Mark mark, Origin first, Integer last, StringBuilder words) {
+  private record MarkedRun(Mark mark, Origin first, Integer last, StringBuilder words) {
     boolean goesOn(Mark next, Origin at) {
       return next == mark
           && Objects.equals(at.part(), first.part())
@@ -37,7 +37,7 @@ public final class Gaps {
     add(new Gap(origin, reason));
   }
 
-  public void add(Origin origin, String reason, Fate fate) {
+  public void add(Origin origin, String reason, GapFate fate) {
     add(new Gap(origin, reason, fate));
   }
 
@@ -48,10 +48,10 @@ public final class Gaps {
 
   /** What the marks on words of a paragraph at this place say. */
   public void add(Origin origin, MarkedText text) {
-    for (MarkedText.Piece piece : text.pieces()) add(origin, piece);
+    for (MarkedText.MarkedWords piece : text.pieces()) add(origin, piece);
   }
 
-  public void add(Origin origin, MarkedText.Piece piece) {
+  public void add(Origin origin, MarkedText.MarkedWords piece) {
     if (piece.mark().takesAway()) {
       add(origin.withText(piece.words()), piece.mark().reason(), piece.mark().fate());
     } else {
@@ -59,12 +59,12 @@ public final class Gaps {
     }
   }
 
-  private void goOn(Origin origin, MarkedText.Piece piece) {
+  private void goOn(Origin origin, MarkedText.MarkedWords piece) {
     boolean same = run != null && run.goesOn(piece.mark(), origin);
     if (!same) endRun();
     StringBuilder words = same ? run.words.append(" / ") : new StringBuilder();
     Origin first = same ? run.first : origin;
-    run = new Run(piece.mark(), first, origin.paragraph(), words.append(piece.words()));
+    run = new MarkedRun(piece.mark(), first, origin.paragraph(), words.append(piece.words()));
   }
 
   private void endRun() {

@@ -1,7 +1,7 @@
 package clearbed.read.block;
 
 import clearbed.model.document.Block;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -38,7 +38,7 @@ public final class MarginText {
   public static void tell(Gaps gaps, String document, String part, List<String> words) {
     if (words.isEmpty()) return;
     Origin origin = Origin.ofDocument(document).withPart(part).withText(String.join(" / ", words));
-    gaps.add(origin, reason(part), Fate.PASSED_OVER);
+    gaps.add(origin, reason(part), GapFate.PASSED_OVER);
   }
 
   public static String reason(String part) {

@@ -1,19 +1,19 @@
 package clearbed.read.block;
 
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 
 /** What a document says of some of its words beyond the words; the first of several governs. */
 public enum Mark {
-  DELETED("deleted by a tracked change, not in force", Fate.NOT_IN_FORCE),
-  MOVED("moved away by a tracked change; read where they went", Fate.PASSED_OVER),
-  STRUCK("struck through, not in force", Fate.NOT_IN_FORCE),
-  INSERTED("inserted by a tracked change not yet accepted; read as in force", Fate.READ),
-  HIDDEN("hidden text; read like the rest", Fate.READ);
+  DELETED("deleted by a tracked change, not in force", GapFate.NOT_IN_FORCE),
+  MOVED("moved away by a tracked change; read where they went", GapFate.PASSED_OVER),
+  STRUCK("struck through, not in force", GapFate.NOT_IN_FORCE),
+  INSERTED("inserted by a tracked change not yet accepted; read as in force", GapFate.READ),
+  HIDDEN("hidden text; read like the rest", GapFate.READ);
 
   private final String reason;
-  private final Fate fate;
+  private final GapFate fate;
 
-  Mark(String reason, Fate fate) {
+  Mark(String reason, GapFate fate) {
     this.reason = reason;
     this.fate = fate;
   }
@@ -22,12 +22,12 @@ public enum Mark {
     return reason;
   }
 
-  public Fate fate() {
+  public GapFate fate() {
     return fate;
   }
 
   /** True when the words are no part of the text. */
   boolean takesAway() {
-    return fate != Fate.READ;
+    return fate != GapFate.READ;
   }
 }

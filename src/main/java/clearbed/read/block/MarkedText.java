@@ -8,8 +8,8 @@ import java.util.Set;
 /** The words of a paragraph or a cell in the making, and which of them bear a mark. */
 public final class MarkedText {
   private final StringBuilder words = new StringBuilder();
-  private final List<Open> pieces = new ArrayList<>();
-  private Open last;
+  private final List<OpenWords> pieces = new ArrayList<>();
+  private OpenWords last;
 
   /** True right behind words that were taken away. */
   private boolean seam;
@@ -17,9 +17,9 @@ public final class MarkedText {
   private boolean unmarked;
 
   /** Words that bear the same mark without a break. */
-  public record Piece(Mark mark, String words) {}
+  public record MarkedWords(Mark mark, String words) {}
 
-  private record Open(Set<Mark> marks, StringBuilder words) {}
+  private record OpenWords(Set<Mark> marks, StringBuilder words) {}
 
   public void append(CharSequence more, Set<Mark> marks) {
     if (more.length() == 0) return;
@@ -38,8 +38,8 @@ public final class MarkedText {
     else keep(more);
   }
 
-  private static Open open(Set<Mark> marks) {
-    return new Open(EnumSet.copyOf(marks), new StringBuilder());
+  private static OpenWords open(Set<Mark> marks) {
+    return new OpenWords(EnumSet.copyOf(marks), new StringBuilder());
   }
 
   /** What stood on both sides must not grow together. */
@@ -99,7 +99,7 @@ public final class MarkedText {
   /** True when there are words, and all of them bear the mark. */
   public boolean isAll(Mark mark) {
     boolean any = false;
-    for (Open piece : pieces) {
+    for (OpenWords piece : pieces) {
       if (isBlank(piece.words)) continue;
       if (!piece.marks.contains(mark)) return false;
       any = true;
@@ -108,13 +108,13 @@ public final class MarkedText {
   }
 
   /** The marked words in order; of words with several marks one piece for each that counts. */
-  public List<Piece> pieces() {
-    List<Piece> all = new ArrayList<>();
-    for (Open piece : pieces) {
+  public List<MarkedWords> pieces() {
+    List<MarkedWords> all = new ArrayList<>();
+    for (OpenWords piece : pieces) {
       String text = CleanText.line(piece.words.toString());
       if (text.isEmpty()) continue;
       for (Mark mark : piece.marks) {
-        all.add(new Piece(mark, text));
+        all.add(new MarkedWords(mark, text));
         if (mark.takesAway()) break;
       }
     }

@@ -5,7 +5,7 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Document.Status;
 import clearbed.read.detect.Detection;
 import clearbed.read.detect.FormatDetector;
-import clearbed.read.guard.Outcome.Ending;
+import clearbed.read.guard.ReadOutcome.ReadEnding;
 import clearbed.read.source.Checksums;
 import clearbed.read.source.Format;
 import clearbed.read.source.FormatReader;
@@ -39,38 +39,38 @@ final class GuardedReader {
     return harmed;
   }
 
-  Outcome read(Source source) {
-    Outcome outcome = onOwnThread(source);
+  ReadOutcome read(Source source) {
+    ReadOutcome outcome = onOwnThread(source);
     if (outcome.ending().harms()) harmed = true;
     boolean refused = outcome.document().status() == Status.UNREADABLE;
     // Whether the fault is the document's own cannot be told in a process that has lost its
     // footing.
-    return harmed && refused && outcome.ending() == Ending.DONE
-        ? new Outcome(Ending.BROKEN, outcome.document())
+    return harmed && refused && outcome.ending() == ReadEnding.DONE
+        ? new ReadOutcome(ReadEnding.BROKEN, outcome.document())
         : outcome;
   }
 
-  private Outcome onOwnThread(Source source) {
-    Outcome noMemory = Outcome.outOfMemory(source);
+  private ReadOutcome onOwnThread(Source source) {
+    ReadOutcome noMemory = ReadOutcome.outOfMemory(source);
     try {
       return ownThread.run("read " + source.path(), () -> readAnything(source), noMemory);
     } catch (TimeoutException e) {
       String reason = "not read within " + ownThread.seconds() + " s; open and save it again";
-      return Outcome.unreadable(Ending.TIMED_OUT, source, reason);
+      return ReadOutcome.unreadable(ReadEnding.TIMED_OUT, source, reason);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return Outcome.interrupted(source);
+      return ReadOutcome.interrupted(source);
     } catch (ExecutionException e) {
       throw new IllegalStateException(e);
     }
   }
 
-  private Outcome readAnything(Source source) {
+  private ReadOutcome readAnything(Source source) {
     Format format = null;
     try {
       Detection detection = FormatDetector.detect(source);
       format = detection.format();
-      return Outcome.done(format == null ? verdict(source, detection) : read(source, format));
+      return ReadOutcome.done(format == null ? verdict(source, detection) : read(source, format));
     } catch (Throwable t) {
       // Parsers of damaged files throw everything, errors included; each ends as one line.
       return failed(source, format, t);
@@ -94,20 +94,20 @@ final class GuardedReader {
         : Document.unreadable(source.path(), source.extension(), detection.reason());
   }
 
-  private static Outcome failed(Source source, Format format, Throwable failure) {
+  private static ReadOutcome failed(Source source, Format format, Throwable failure) {
     String name = format == null ? source.extension() : format.shortName();
     String reason = Reasons.of(failure, format);
-    return new Outcome(ending(failure), Document.unreadable(source.path(), name, reason));
+    return new ReadOutcome(ending(failure), Document.unreadable(source.path(), name, reason));
   }
 
   /** Libraries wrap errors in exceptions of their own. */
-  private static Ending ending(Throwable failure) {
+  private static ReadEnding ending(Throwable failure) {
     int depth = 0;
     for (Throwable t = failure; t != null && depth < DEEPEST_CAUSE; t = t.getCause(), depth++) {
-      if (t instanceof OutOfMemoryError) return Ending.OUT_OF_MEMORY;
-      if (t instanceof StackOverflowError) return Ending.TOO_DEEP;
-      if (t instanceof LinkageError || t instanceof VirtualMachineError) return Ending.BROKEN;
+      if (t instanceof OutOfMemoryError) return ReadEnding.OUT_OF_MEMORY;
+      if (t instanceof StackOverflowError) return ReadEnding.TOO_DEEP;
+      if (t instanceof LinkageError || t instanceof VirtualMachineError) return ReadEnding.BROKEN;
     }
-    return Ending.DONE;
+    return ReadEnding.DONE;
   }
 }

@@ -65,29 +65,29 @@ public final class IsolatingReader implements AutoCloseable {
     if (deadline.isPast())
       return Document.unreadable(source.path(), source.extension(), Reasons.overdue(deadline));
     try {
-      Outcome first = beside(source);
+      ReadOutcome first = beside(source);
       return first.ending().isSettled() ? first.document() : alone(source, first).document();
     } catch (OutOfMemoryError e) {
-      return Outcome.outOfMemory(source).document();
+      return ReadOutcome.outOfMemory(source).document();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return Outcome.interrupted(source).document();
+      return ReadOutcome.interrupted(source).document();
     }
   }
 
   /** Beside other documents. */
-  private Outcome beside(Source source) throws InterruptedException {
+  private ReadOutcome beside(Source source) throws InterruptedException {
     while (true) {
       WorkerProcess worker = here.isHarmed() ? sharedAfterHarm() : shared();
       if (worker == null) return here(source);
-      Outcome outcome = worker.read(source);
+      ReadOutcome outcome = worker.read(source);
       if (outcome != null) return outcome;
     }
   }
 
-  private Outcome here(Source source) {
-    Outcome outcome = here.read(source);
-    if (outcome.ending() == Outcome.Ending.TIMED_OUT) goElsewhere();
+  private ReadOutcome here(Source source) {
+    ReadOutcome outcome = here.read(source);
+    if (outcome.ending() == ReadOutcome.ReadEnding.TIMED_OUT) goElsewhere();
     return outcome;
   }
 
@@ -108,11 +108,11 @@ public final class IsolatingReader implements AutoCloseable {
   }
 
   /** The second try, one document at a time, so that none bears the blame of another. */
-  private Outcome alone(Source source, Outcome first) throws InterruptedException {
+  private ReadOutcome alone(Source source, ReadOutcome first) throws InterruptedException {
     synchronized (turn) {
       while (!noWorker) {
         if (alone == null || !alone.isFit()) alone = start(1, limits.alone());
-        Outcome second = alone == null ? null : alone.read(source);
+        ReadOutcome second = alone == null ? null : alone.read(source);
         if (second != null) return second;
       }
       return first;

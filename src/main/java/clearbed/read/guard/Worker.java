@@ -78,12 +78,12 @@ public final class Worker {
     }
   }
 
-  private void reply(WorkerChannel.Request request, Outcome outcome) throws IOException {
+  private void reply(WorkerChannel.Request request, ReadOutcome outcome) throws IOException {
     try {
       channel.reply(request.id(), outcome);
     } catch (OutOfMemoryError e) {
       // It could be read and not be written down.
-      channel.reply(request.id(), Outcome.outOfMemory(request.source()));
+      channel.reply(request.id(), ReadOutcome.outOfMemory(request.source()));
     }
   }
 }

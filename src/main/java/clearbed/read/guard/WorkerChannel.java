@@ -27,7 +27,7 @@ final class WorkerChannel {
 
   record Request(int id, Source source) {}
 
-  record Reply(int id, Outcome outcome) {}
+  record WorkerReply(int id, ReadOutcome outcome) {}
 
   WorkerChannel(DataInputStream in, OutputStream out) {
     this.in = in;
@@ -62,15 +62,15 @@ final class WorkerChannel {
     return new Request(id, new Source(path, file, packed.flag(), false));
   }
 
-  void reply(int id, Outcome outcome) throws IOException {
+  void reply(int id, ReadOutcome outcome) throws IOException {
     RecordOutput packed = new RecordOutput();
-    codec.write(packed, new Reply(id, outcome), Reply.class);
+    codec.write(packed, new WorkerReply(id, outcome), WorkerReply.class);
     send(packed.toBytes(VERSION));
   }
 
-  Reply reply() throws IOException, DamagedRecord {
+  WorkerReply reply() throws IOException, DamagedRecord {
     RecordInput packed = RecordInput.open(in.readNBytes(length()), VERSION);
-    Reply reply = codec.read(packed, Reply.class);
+    WorkerReply reply = codec.read(packed, WorkerReply.class);
     packed.requireEnd();
     return reply;
   }

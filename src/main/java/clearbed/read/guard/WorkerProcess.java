@@ -1,7 +1,7 @@
 package clearbed.read.guard;
 
 import clearbed.base.codec.DamagedRecord;
-import clearbed.read.guard.Outcome.Ending;
+import clearbed.read.guard.ReadOutcome.ReadEnding;
 import clearbed.read.source.ReadingLimits;
 import clearbed.read.source.Reasons;
 import clearbed.read.source.Source;
@@ -28,7 +28,8 @@ final class WorkerProcess implements AutoCloseable {
   private final Process process;
   private final WorkerChannel channel;
   private final ReadingLimits limits;
-  private final Map<Integer, CompletableFuture<WorkerChannel.Reply>> pending = new HashMap<>();
+  private final Map<Integer, CompletableFuture<WorkerChannel.WorkerReply>> pending =
+      new HashMap<>();
   private int asked;
   private boolean retired;
 
@@ -64,8 +65,8 @@ final class WorkerProcess implements AutoCloseable {
   }
 
   /** The outcome, or null when it was not asked because it is not fit. */
-  Outcome read(Source source) throws InterruptedException {
-    CompletableFuture<WorkerChannel.Reply> reply = new CompletableFuture<>();
+  ReadOutcome read(Source source) throws InterruptedException {
+    CompletableFuture<WorkerChannel.WorkerReply> reply = new CompletableFuture<>();
     int id;
     synchronized (this) {
       if (retired) return null;
@@ -75,17 +76,18 @@ final class WorkerProcess implements AutoCloseable {
     long start = System.nanoTime();
     try {
       channel.ask(new WorkerChannel.Request(id, source));
-      Outcome outcome = reply.get(patienceMillis(), TimeUnit.MILLISECONDS).outcome();
+      ReadOutcome outcome = reply.get(patienceMillis(), TimeUnit.MILLISECONDS).outcome();
       if (outcome.ending().harms()) retire();
-      if (outcome.ending() == Ending.TIMED_OUT) limits.waits().addSince(start);
+      if (outcome.ending() == ReadEnding.TIMED_OUT) limits.waits().addSince(start);
       return outcome;
     } catch (TimeoutException e) {
       limits.waits().addSince(start);
       close();
-      return Outcome.unreadable(Ending.ENDED, source, "not read in time; open and save it again");
+      return ReadOutcome.unreadable(
+          ReadEnding.ENDED, source, "not read in time; open and save it again");
     } catch (IOException | ExecutionException e) {
       close();
-      return Outcome.unreadable(Ending.ENDED, source, Reasons.ENDED);
+      return ReadOutcome.unreadable(ReadEnding.ENDED, source, Reasons.ENDED);
     } finally {
       settled(id);
     }
@@ -108,9 +110,9 @@ final class WorkerProcess implements AutoCloseable {
   private void listen() {
     try {
       while (true) {
-        WorkerChannel.Reply reply = channel.reply();
+        WorkerChannel.WorkerReply reply = channel.reply();
         synchronized (this) {
-          CompletableFuture<WorkerChannel.Reply> waiting = pending.get(reply.id());
+          CompletableFuture<WorkerChannel.WorkerReply> waiting = pending.get(reply.id());
           if (waiting != null) waiting.complete(reply);
         }
       }

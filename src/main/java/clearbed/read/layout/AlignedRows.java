@@ -1,7 +1,7 @@
 package clearbed.read.layout;
 
 import clearbed.read.layout.Line.Segment;
-import clearbed.read.layout.PdfTable.Piece;
+import clearbed.read.layout.PdfTable.PdfCell;
 import clearbed.read.layout.TextFlow.Turn;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,7 +41,7 @@ final class AlignedRows {
     }
     Line first = lines.get(0);
     double bottom = lines.get(lines.size() - 1).baseline();
-    List<List<Piece>> pieces = rows.stream().map(this::pieces).toList();
+    List<List<PdfCell>> pieces = rows.stream().map(this::pieces).toList();
     double right = lines.stream().mapToDouble(Line::x1).max().orElse(0);
     return new PdfTable(first.baseline() - first.size(), bottom, columns.lefts(), right, pieces);
   }
@@ -130,7 +130,7 @@ final class AlignedRows {
     return rules.stream().anyMatch(y -> y > from && y < to);
   }
 
-  private List<Piece> pieces(List<Line> row) {
+  private List<PdfCell> pieces(List<Line> row) {
     StringBuilder[] texts = new StringBuilder[columns.count()];
     int[] spans = new int[columns.count()];
     for (Line line : row) {
@@ -145,10 +145,10 @@ final class AlignedRows {
         last = texts[c];
       }
     }
-    List<Piece> pieces = new ArrayList<>();
+    List<PdfCell> pieces = new ArrayList<>();
     for (int c = 0; c < texts.length; c++) {
       if (texts[c] == null) continue;
-      pieces.add(new Piece(c, free(texts, c, spans[c]), 1, texts[c].toString(), page));
+      pieces.add(new PdfCell(c, free(texts, c, spans[c]), 1, texts[c].toString(), page));
     }
     return pieces;
   }

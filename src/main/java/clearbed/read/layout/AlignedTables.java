@@ -34,10 +34,10 @@ public final class AlignedTables {
    *
    * @param end index after its last line
    */
-  public record Found(PdfTable table, int end) {}
+  public record FoundTable(PdfTable table, int end) {}
 
   /** The table that begins at a line, or null. */
-  public Found at(int start) {
+  public FoundTable at(int start) {
     if (!isSeveral(start) || !hasLikeNeighbour(start)) return null;
     int end = start + 1;
     List<Segment> known = new ArrayList<>(lines.get(start).segments());
@@ -49,7 +49,7 @@ public final class AlignedTables {
     List<Line> block = lines.subList(start, end);
     AlignedColumns columns = AlignedColumns.of(block);
     if (columns == null || !isTable(block, columns)) return null;
-    return new Found(new AlignedRows(block, columns, levels, page).table(), end);
+    return new FoundTable(new AlignedRows(block, columns, levels, page).table(), end);
   }
 
   private static Line withLabelJoined(Line line) {

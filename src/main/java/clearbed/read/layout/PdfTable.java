@@ -16,7 +16,7 @@ import java.util.List;
  * @param rows cells in reading order, without numbers
  */
 public record PdfTable(
-    double top, double bottom, List<Double> lefts, double right, List<List<Piece>> rows) {
+    double top, double bottom, List<Double> lefts, double right, List<List<PdfCell>> rows) {
 
   /** Points by which the columns of one table may differ from page to page. */
   private static final double SAME_COLUMN = 8;
@@ -26,7 +26,7 @@ public record PdfTable(
    *
    * @param rowSpan rows it covers, 1 or more
    */
-  public record Piece(int column, int columnSpan, int rowSpan, String text, int page) {}
+  public record PdfCell(int column, int columnSpan, int rowSpan, String text, int page) {}
 
   public PdfTable {
     rows = new ArrayList<>(rows);
@@ -55,7 +55,7 @@ public record PdfTable(
     rows.addAll(next.rows.subList(from, next.rows.size()));
   }
 
-  private static List<String> texts(List<Piece> row) {
+  private static List<String> texts(List<PdfCell> row) {
     return row.stream().map(p -> p.column() + p.text()).toList();
   }
 
@@ -63,7 +63,7 @@ public record PdfTable(
     List<List<Cell>> cells = new ArrayList<>();
     for (int r = 0; r < rows.size(); r++) cells.add(new ArrayList<>());
     for (int r = 0; r < rows.size(); r++) {
-      for (Piece piece : rows.get(r)) {
+      for (PdfCell piece : rows.get(r)) {
         for (int k = 0; k < piece.rowSpan() && r + k < rows.size(); k++) {
           cells.get(r + k).add(cell(piece, r + 1, k > 0));
         }
@@ -78,7 +78,7 @@ public record PdfTable(
     return new Table(origin, built, false);
   }
 
-  private static Cell cell(Piece piece, int row, boolean continued) {
+  private static Cell cell(PdfCell piece, int row, boolean continued) {
     return new Cell(
         piece.column(), piece.columnSpan(), continued, piece.text(), "", row, piece.page());
   }

@@ -1,7 +1,7 @@
 package clearbed.read.markup;
 
 import clearbed.model.document.Block;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -44,7 +44,7 @@ final class DocBlocks {
       Origin place = place();
       gaps.add(place, told.text());
       List<Block> here = behind.computeIfAbsent(at, index -> new ArrayList<>());
-      for (DocMarks.Aside aside : told.asides()) add(aside, place, here);
+      for (DocMarks.DocNote aside : told.asides()) add(aside, place, here);
     }
     List<Block> all = new ArrayList<>(behind.getOrDefault(-1, List.of()));
     for (int i = 0; i < blocks.size(); i++) {
@@ -80,7 +80,7 @@ final class DocBlocks {
   }
 
   /** The library gives the lines of notes and comments behind the text, as text. */
-  private void takeOff(List<DocMarks.Aside> asides) {
+  private void takeOff(List<DocMarks.DocNote> asides) {
     List<String> lines = new ArrayList<>();
     asides.forEach(aside -> aside.lines().forEach(line -> lines.add(letters(line))));
     for (int i = blocks.size() - 1; i >= 0 && !lines.isEmpty(); i--) {
@@ -117,12 +117,12 @@ final class DocBlocks {
     return new Origin(document, null, null, null, ordinal, null, null);
   }
 
-  private void add(DocMarks.Aside aside, Origin place, List<Block> here) {
+  private void add(DocMarks.DocNote aside, Origin place, List<Block> here) {
     if (aside.lines().isEmpty()) return;
     String words = String.join("\n", aside.lines());
     Origin origin = place.withText(words).withPart(aside.part());
     boolean comment = aside.part().equals("comment");
-    if (comment) gaps.add(origin, Remarks.COMMENT, Fate.PASSED_OVER);
+    if (comment) gaps.add(origin, Remarks.COMMENT, GapFate.PASSED_OVER);
     here.add(new Paragraph(origin, "", 0, -1, words, comment ? Region.COMMENT : Region.NOTE));
   }
 

@@ -39,7 +39,7 @@ final class DocMarks {
   private static final char FIELD_END = '\u0015';
 
   private final List<Told> paragraphs = new ArrayList<>();
-  private final List<Aside> asides = new ArrayList<>();
+  private final List<DocNote> asides = new ArrayList<>();
 
   /**
    * A paragraph of the text, with the marks on its words; those that are struck through once are
@@ -47,21 +47,21 @@ final class DocMarks {
    *
    * @param shown the words that the library takes for text
    */
-  record Told(MarkedText text, String shown, List<Aside> asides) {}
+  record Told(MarkedText text, String shown, List<DocNote> asides) {}
 
   /**
    * A note or a comment.
    *
    * @param lines as the library gives them
    */
-  public record Aside(String part, List<String> lines) {}
+  public record DocNote(String part, List<String> lines) {}
 
   List<Told> paragraphs() {
     return paragraphs;
   }
 
   /** In the order of the file: footnotes, comments, endnotes. */
-  List<Aside> asides() {
+  List<DocNote> asides() {
     return asides;
   }
 
@@ -107,9 +107,9 @@ final class DocMarks {
   }
 
   private void read(HWPFDocument word) {
-    List<Aside> footnotes = asides("footnote", word.getFootnoteRange(), NOTE);
-    List<Aside> comments = asides("comment", word.getCommentsRange(), COMMENT);
-    List<Aside> endnotes = asides("endnote", word.getEndnoteRange(), NOTE);
+    List<DocNote> footnotes = asides("footnote", word.getFootnoteRange(), NOTE);
+    List<DocNote> comments = asides("comment", word.getCommentsRange(), COMMENT);
+    List<DocNote> endnotes = asides("endnote", word.getEndnoteRange(), NOTE);
     asides.addAll(footnotes);
     asides.addAll(comments);
     asides.addAll(endnotes);
@@ -118,7 +118,7 @@ final class DocMarks {
     for (int i = 0; i < range.numParagraphs(); i++) {
       Cancellation.check();
       Paragraph paragraph = range.getParagraph(i);
-      List<Aside> hung = new ArrayList<>();
+      List<DocNote> hung = new ArrayList<>();
       called(hung, footnotes, word.getFootnotes(), paragraph);
       called(hung, endnotes, word.getEndnotes(), paragraph);
       int calls = (int) paragraph.text().chars().filter(c -> c == COMMENT).count();
@@ -127,20 +127,20 @@ final class DocMarks {
     }
     // Comments whose call is lost belong to the whole.
     if (called < comments.size()) {
-      List<Aside> loose = comments.subList(called, comments.size());
+      List<DocNote> loose = comments.subList(called, comments.size());
       paragraphs.add(new Told(new MarkedText(), "", loose));
     }
   }
 
   private static void called(
-      List<Aside> hung, List<Aside> notes, Notes places, Paragraph paragraph) {
+      List<DocNote> hung, List<DocNote> notes, Notes places, Paragraph paragraph) {
     for (int i = 0; i < Math.min(notes.size(), places.getNotesCount()); i++) {
       int at = places.getNoteAnchorPosition(i);
       if (at >= paragraph.getStartOffset() && at < paragraph.getEndOffset()) hung.add(notes.get(i));
     }
   }
 
-  private static Told told(Paragraph paragraph, List<Aside> hung) {
+  private static Told told(Paragraph paragraph, List<DocNote> hung) {
     MarkedText text = new MarkedText();
     StringBuilder shown = new StringBuilder();
     boolean code = false;
@@ -170,8 +170,8 @@ final class DocMarks {
   }
 
   /** The asides of a kind, each of which starts with its sign. */
-  private static List<Aside> asides(String part, Range range, char sign) {
-    List<Aside> asides = new ArrayList<>();
+  private static List<DocNote> asides(String part, Range range, char sign) {
+    List<DocNote> asides = new ArrayList<>();
     if (range == null) return asides;
     for (int i = 0; i < range.numParagraphs(); i++) {
       String text = range.getParagraph(i).text();
@@ -179,7 +179,7 @@ final class DocMarks {
         String line = CleanText.line(piece);
         boolean starts = !piece.isEmpty() && piece.charAt(0) == sign;
         if (starts || asides.isEmpty() && !line.isEmpty()) {
-          asides.add(new Aside(part, new ArrayList<>()));
+          asides.add(new DocNote(part, new ArrayList<>()));
         }
         if (!line.isEmpty()) asides.get(asides.size() - 1).lines().add(line);
       }

@@ -18,7 +18,7 @@ final class MarkupTable {
   private final List<Row> rows = new ArrayList<>();
 
   /** Cells from above by column, with the number of the last row that they reach. */
-  private final TreeMap<Integer, Reach> reaching = new TreeMap<>();
+  private final TreeMap<Integer, ReachingCell> reaching = new TreeMap<>();
 
   private List<Cell> cells = new ArrayList<>();
   private int row;
@@ -27,7 +27,7 @@ final class MarkupTable {
   private int rowSpan = 1;
   private boolean inRow;
 
-  private record Reach(Cell cell, int span, int lastRow) {}
+  private record ReachingCell(Cell cell, int span, int lastRow) {}
 
   void startRow() {
     endRow();
@@ -36,7 +36,7 @@ final class MarkupTable {
     inRow = true;
     reaching.values().removeIf(r -> r.lastRow() < row);
     cells = new ArrayList<>();
-    for (Reach reach : reaching.values()) {
+    for (ReachingCell reach : reaching.values()) {
       Cell c = reach.cell();
       if (c.text().isEmpty()) continue;
       cells.add(new Cell(c.column(), c.columnSpan(), true, c.text(), "", c.firstRow(), 0));
@@ -50,14 +50,14 @@ final class MarkupTable {
     while (reachedAt(column) != null) column = nextFree(reachedAt(column));
   }
 
-  private Reach reachedAt(int at) {
+  private ReachingCell reachedAt(int at) {
     var floor = reaching.floorEntry(at);
     if (floor == null || floor.getValue().lastRow() < row) return null;
     // Cells that begin in this row lie to the left of the column in question.
     return floor.getKey() + floor.getValue().span() > at ? floor.getValue() : null;
   }
 
-  private static int nextFree(Reach reach) {
+  private static int nextFree(ReachingCell reach) {
     return reach.cell().column() + reach.span();
   }
 
@@ -70,7 +70,7 @@ final class MarkupTable {
     if (!inRow || column >= MOST_COLUMNS) return;
     Cell cell = new Cell(column, columnSpan, false, text, remark, row, 0);
     if (!text.isEmpty() || !remark.isEmpty()) cells.add(cell);
-    if (rowSpan > 1) reaching.put(column, new Reach(cell, columnSpan, row + rowSpan - 1));
+    if (rowSpan > 1) reaching.put(column, new ReachingCell(cell, columnSpan, row + rowSpan - 1));
     column += columnSpan;
   }
 

@@ -18,17 +18,17 @@ final class OdtLists {
   /** How far each list came, for those that count on. */
   private final Map<String, Integer> reached = new HashMap<>();
 
-  private final Deque<Open> open = new ArrayDeque<>();
+  private final Deque<OpenList> open = new ArrayDeque<>();
   private String defining = "";
 
   private record LevelStyle(String prefix, String format, String suffix, int start) {}
 
-  private static final class Open {
+  private static final class OpenList {
     private final String style;
     private final int depth;
     private int next;
 
-    Open(String style, int depth, int next) {
+    OpenList(String style, int depth, int next) {
       this.style = style;
       this.depth = depth;
       this.next = next;
@@ -72,19 +72,19 @@ final class OdtLists {
     boolean goesOn = "true".equals(OdfStyles.value(attributes, "continue-numbering"));
     int first = level == null ? 1 : level.start();
     if (goesOn) first = reached.getOrDefault(style + " " + depth, first);
-    open.push(new Open(style, depth, first));
+    open.push(new OpenList(style, depth, first));
   }
 
   void end(String name) {
     if (!name.equals("list") || open.isEmpty()) return;
-    Open list = open.pop();
+    OpenList list = open.pop();
     reached.put(list.style + " " + list.depth, list.next);
   }
 
   /** What stands before the next item of the list that is open. */
   String label() {
     if (open.isEmpty()) return BULLET;
-    Open list = open.peek();
+    OpenList list = open.peek();
     LevelStyle level = levels.get(list.style + " " + list.depth);
     if (level == null || level.format().isEmpty()) return BULLET;
     return level.prefix() + NumberWords.of(list.next++, format(level)) + level.suffix();

@@ -48,14 +48,14 @@ final class RtfMarks {
 
   private final String in;
   private final StringBuilder out;
-  private final Deque<Group> groups = new ArrayDeque<>();
-  private Group group = new Group(0);
+  private final Deque<RtfGroup> groups = new ArrayDeque<>();
+  private RtfGroup group = new RtfGroup(0);
   private Set<Mark> told = Set.of();
   private int at;
   private boolean begun;
 
   /** What holds until the end of a group. */
-  private static final class Group {
+  private static final class RtfGroup {
     private final int start;
     private Set<Mark> marks = Set.of();
     private boolean optional;
@@ -63,12 +63,12 @@ final class RtfMarks {
     private boolean dropped;
     private boolean ends;
 
-    Group(int start) {
+    RtfGroup(int start) {
       this.start = start;
     }
 
-    Group within(int from) {
-      Group inner = new Group(from);
+    RtfGroup within(int from) {
+      RtfGroup inner = new RtfGroup(from);
       inner.marks = marks;
       inner.noText = noText;
       return inner;

@@ -28,7 +28,7 @@ final class Lines {
     TreeMap<Double, List<Glyph>> levels = new TreeMap<>();
     for (Glyph glyph : glyphs) level(levels, glyph).add(glyph);
     List<Line> lines = new ArrayList<>();
-    for (Row row : raisedLettersIn(levels.values().stream().map(Row::of).toList())) {
+    for (GlyphRow row : raisedLettersIn(levels.values().stream().map(GlyphRow::of).toList())) {
       Line line = line(row.glyphs());
       if (line != null) lines.add(line);
     }
@@ -50,9 +50,9 @@ final class Lines {
   /**
    * @param largest of the letters; raised ones that join them are smaller
    */
-  private record Row(List<Glyph> glyphs, Glyph largest) {
-    static Row of(List<Glyph> glyphs) {
-      return new Row(glyphs, Lines.largest(glyphs));
+  private record GlyphRow(List<Glyph> glyphs, Glyph largest) {
+    static GlyphRow of(List<Glyph> glyphs) {
+      return new GlyphRow(glyphs, Lines.largest(glyphs));
     }
 
     double baseline() {
@@ -61,10 +61,10 @@ final class Lines {
   }
 
   /** Raised and lowered letters (small, between two levels) go to the line they belong to. */
-  private static List<Row> raisedLettersIn(List<Row> rows) {
-    List<Row> kept = new ArrayList<>(rows);
-    for (Row small : rows) {
-      for (Row host : rows) {
+  private static List<GlyphRow> raisedLettersIn(List<GlyphRow> rows) {
+    List<GlyphRow> kept = new ArrayList<>(rows);
+    for (GlyphRow small : rows) {
+      for (GlyphRow host : rows) {
         if (host == small || !isRaised(small, host) || !holds(kept, host)) continue;
         host.glyphs().addAll(small.glyphs());
         kept.removeIf(r -> r == small);
@@ -74,12 +74,12 @@ final class Lines {
     return kept;
   }
 
-  private static boolean holds(List<Row> rows, Row row) {
+  private static boolean holds(List<GlyphRow> rows, GlyphRow row) {
     return rows.stream().anyMatch(r -> r == row);
   }
 
   /** Each small letter stands beside a larger one, not beside small letters of its own kind. */
-  private static boolean isRaised(Row small, Row host) {
+  private static boolean isRaised(GlyphRow small, GlyphRow host) {
     double most = host.largest().size() * 0.6;
     if (Math.abs(small.baseline() - host.baseline()) > 2 * most) return false;
     for (Glyph g : small.glyphs()) {

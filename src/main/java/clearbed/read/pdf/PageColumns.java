@@ -45,9 +45,9 @@ final class PageColumns {
    *
    * @param goesOn true when it is the column to the right of the one before
    */
-  record Column(List<Line> lines, boolean goesOn) {
+  record PageColumn(List<Line> lines, boolean goesOn) {
     /** Those of the tables that stand in this column rather than in a later one. */
-    List<PdfTable> tables(List<Column> later, List<PdfTable> tables) {
+    List<PdfTable> tables(List<PageColumn> later, List<PdfTable> tables) {
       List<PdfTable> own = new ArrayList<>();
       for (PdfTable table : tables) {
         boolean over = lines.get(lines.size() - 1).baseline() > table.top();
@@ -81,17 +81,17 @@ final class PageColumns {
     this.known = known;
   }
 
-  List<Column> of(List<Line> lines) {
-    List<Column> columns = new ArrayList<>();
+  List<PageColumn> of(List<Line> lines) {
+    List<PageColumn> columns = new ArrayList<>();
     add(lines, false, columns);
     return columns;
   }
 
-  private void add(List<Line> lines, boolean goesOn, List<Column> columns) {
+  private void add(List<Line> lines, boolean goesOn, List<PageColumn> columns) {
     if (lines.isEmpty()) return;
     Cut cut = best(lines);
     if (cut == null) {
-      columns.add(new Column(lines, goesOn));
+      columns.add(new PageColumn(lines, goesOn));
       return;
     }
     Gutter gutter = cut.gutter();

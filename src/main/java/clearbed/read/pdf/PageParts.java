@@ -8,7 +8,7 @@ import clearbed.read.layout.Line;
 import clearbed.read.layout.LineKind;
 import clearbed.read.layout.ListMark;
 import clearbed.read.layout.PdfTable;
-import clearbed.read.pdf.PageColumns.Column;
+import clearbed.read.pdf.PageColumns.PageColumn;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,15 +19,15 @@ final class PageParts {
 
   private final PdfPage page;
   private final List<Double> columnEdges;
-  private final List<Part> parts = new ArrayList<>();
+  private final List<PagePart> parts = new ArrayList<>();
 
   /** The lines of the last paragraph. */
   private List<Line> last = List.of();
 
   /** Text with its page and region, or a table. */
-  record Part(int page, Region region, String text, PdfTable table) {
+  record PagePart(int page, Region region, String text, PdfTable table) {
     /** Whether the next paragraph is the rest of a sentence that is not ended here. */
-    boolean runsOnTo(Part next) {
+    boolean runsOnTo(PagePart next) {
       return !isEnded()
           && Character.isLowerCase(next.text().charAt(0))
           && !LineKind.opensItem(next.text());
@@ -38,10 +38,10 @@ final class PageParts {
     }
 
     /** The two as one paragraph. */
-    Part with(Part next) {
+    PagePart with(PagePart next) {
       StringBuilder whole = new StringBuilder(text);
       Hyphens.append(whole, next.text());
-      return new Part(page, region, whole.toString(), null);
+      return new PagePart(page, region, whole.toString(), null);
     }
   }
 
@@ -59,13 +59,13 @@ final class PageParts {
    *
    * @param drawn tables with drawn cells, from the top, whose words are not in the lines
    */
-  List<Part> of(List<Line> lines, List<PdfTable> drawn) {
+  List<PagePart> of(List<Line> lines, List<PdfTable> drawn) {
     parts.clear();
     List<PdfTable> tables = new ArrayList<>(drawn);
-    List<Column> columns = new PageColumns(drawn, columnEdges).of(lines);
+    List<PageColumn> columns = new PageColumns(drawn, columnEdges).of(lines);
     List<Line> before = List.of();
     for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
+      PageColumn column = columns.get(i);
       List<PdfTable> own = columns.get(i).tables(columns.subList(i + 1, columns.size()), tables);
       tables.removeAll(own);
       List<Line> lastBefore = last;
@@ -78,7 +78,7 @@ final class PageParts {
     return List.copyOf(parts);
   }
 
-  List<Part> ofOneColumn(List<Line> lines) {
+  List<PagePart> ofOneColumn(List<Line> lines) {
     parts.clear();
     column(lines, new ArrayList<>());
     return List.copyOf(parts);
@@ -95,7 +95,7 @@ final class PageParts {
         add(paragraphs.end());
         add(tables.remove(0));
       }
-      AlignedTables.Found found = aligned.at(i);
+      AlignedTables.FoundTable found = aligned.at(i);
       if (found != null) {
         add(paragraphs.end());
         add(found.table());
@@ -115,7 +115,7 @@ final class PageParts {
   }
 
   private void add(PdfTable table) {
-    parts.add(new Part(page.number(), Region.BODY, null, table));
+    parts.add(new PagePart(page.number(), Region.BODY, null, table));
     last = List.of();
   }
 
@@ -123,7 +123,7 @@ final class PageParts {
     if (paragraph == null) return;
     StringBuilder text = new StringBuilder();
     for (Line line : paragraph) Hyphens.append(text, line.text());
-    parts.add(new Part(page.number(), Region.BODY, text.toString(), null));
+    parts.add(new PagePart(page.number(), Region.BODY, text.toString(), null));
     last = paragraph;
   }
 
@@ -131,8 +131,8 @@ final class PageParts {
   private void joinToColumnBefore(
       int start, List<Line> left, List<Line> leftColumn, List<Line> column) {
     if (start == 0 || start >= parts.size() || left.isEmpty()) return;
-    Part end = parts.get(start - 1);
-    Part next = parts.get(start);
+    PagePart end = parts.get(start - 1);
+    PagePart next = parts.get(start);
     if (end.text() == null || next.text() == null) return;
     boolean goesOn = end.runsOnTo(next) || !end.isEnded() && hangsOn(left, leftColumn, column);
     if (!goesOn) return;

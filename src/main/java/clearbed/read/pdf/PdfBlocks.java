@@ -1,8 +1,8 @@
 package clearbed.read.pdf;
 
 import clearbed.model.document.Block;
-import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -10,7 +10,7 @@ import clearbed.read.block.MarginText;
 import clearbed.read.block.Mark;
 import clearbed.read.block.Remarks;
 import clearbed.read.layout.Line;
-import clearbed.read.pdf.PageParts.Part;
+import clearbed.read.pdf.PageParts.PagePart;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 final class PdfBlocks {
   private final String document;
-  private final List<Part> parts = new ArrayList<>();
+  private final List<PagePart> parts = new ArrayList<>();
   private final List<Gap> gaps = new ArrayList<>();
 
   /** Left edges of the columns of text found so far. */
@@ -38,7 +38,7 @@ final class PdfBlocks {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    for (Part part : parts) {
+    for (PagePart part : parts) {
       Integer ordinal = blocks.size() + 1;
       if (part.table() != null) {
         Origin origin = new Origin(document, null, null, part.page(), ordinal, null, null);
@@ -67,16 +67,16 @@ final class PdfBlocks {
 
   /** Each text of the margins once, whatever the number of its page. */
   private void margins() {
-    Map<String, Part> seen = new LinkedHashMap<>();
-    for (Part part : parts) {
+    Map<String, PagePart> seen = new LinkedHashMap<>();
+    for (PagePart part : parts) {
       boolean margin = part.region() == Region.HEADER || part.region() == Region.FOOTER;
       if (margin) seen.putIfAbsent(part.region() + part.text().replaceAll("\\d+", "#"), part);
     }
-    for (Part part : seen.values()) {
+    for (PagePart part : seen.values()) {
       if (part.text().chars().noneMatch(Character::isLetter)) continue;
       Origin page = new Origin(document, null, null, part.page(), null, null, part.text());
       String name = part.region() == Region.HEADER ? "header" : "footer";
-      gaps.add(new Gap(page.withPart(name), MarginText.reason(name), Fate.PASSED_OVER));
+      gaps.add(new Gap(page.withPart(name), MarginText.reason(name), GapFate.PASSED_OVER));
     }
   }
 
@@ -86,17 +86,17 @@ final class PdfBlocks {
         (number, times) -> {
           Origin page = new Origin(document, null, null, number, null, null, null);
           String reason = "the same page stands in the file %d times more; read once";
-          gaps.add(new Gap(page, reason.formatted(times), Fate.READ));
+          gaps.add(new Gap(page, reason.formatted(times), GapFate.READ));
         });
   }
 
   void addForms(PDDocument pdf) {
     for (PdfForms.Overlay remark : PdfForms.remarks(pdf)) {
       Origin origin = new Origin(document, null, null, remark.page(), null, null, remark.text());
-      gaps.add(new Gap(origin.withPart("comment"), Remarks.PLAIN, Fate.PASSED_OVER));
+      gaps.add(new Gap(origin.withPart("comment"), Remarks.PLAIN, GapFate.PASSED_OVER));
     }
     for (PdfForms.Overlay entry : PdfForms.of(pdf)) {
-      parts.add(new Part(entry.page(), entry.region(), entry.text(), null));
+      parts.add(new PagePart(entry.page(), entry.region(), entry.text(), null));
     }
   }
 
@@ -128,18 +128,18 @@ final class PdfBlocks {
     for (Line line : footers) parts.add(margin(page, Region.FOOTER, line));
   }
 
-  private static Part margin(PdfPage page, Region region, Line line) {
-    return new Part(page.number(), region, line.text(), null);
+  private static PagePart margin(PdfPage page, Region region, Line line) {
+    return new PagePart(page.number(), region, line.text(), null);
   }
 
   /** Joins a table, or a sentence, that goes on from the page before. */
   private void joinToPageBefore(int bodyStart) {
     if (bodyStart >= parts.size()) return;
-    Part next = parts.get(bodyStart);
+    PagePart next = parts.get(bodyStart);
     int at = bodyStart - 1;
     while (at >= 0 && parts.get(at).region() != Region.BODY) at--;
     if (at < 0 || parts.get(at).page() == next.page()) return;
-    Part last = parts.get(at);
+    PagePart last = parts.get(at);
     if (last.table() != null && next.table() != null) {
       if (!last.table().hasColumnsOf(next.table())) return;
       last.table().append(next.table());

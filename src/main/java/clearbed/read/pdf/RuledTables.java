@@ -3,7 +3,7 @@ package clearbed.read.pdf;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.Line.Segment;
 import clearbed.read.layout.PdfTable;
-import clearbed.read.layout.PdfTable.Piece;
+import clearbed.read.layout.PdfTable.PdfCell;
 import clearbed.read.layout.Ruling;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -64,7 +64,7 @@ final class RuledTables {
       }
     }
     words.leaveOutPage(sheet.width() * sheet.height());
-    List<List<Piece>> rows = words.rows();
+    List<List<PdfCell>> rows = words.rows();
     if (grid.columns() >= 2 && isTable(rows)) {
       tables.add(new PdfTable(grid.top(), grid.bottom(), grid.lefts(), grid.right(), rows));
     } else if (isInFlow(grid, words, lines)) {
@@ -87,7 +87,7 @@ final class RuledTables {
   }
 
   /** Boxes drawn around notes or pictures have lines too, but no two rows of values. */
-  private static boolean isTable(List<List<Piece>> rows) {
+  private static boolean isTable(List<List<PdfCell>> rows) {
     long several = rows.stream().filter(r -> r.size() >= 2).count();
     return rows.size() >= 2 && several >= 2 || several >= 1 && rows.size() >= 3;
   }

@@ -3,7 +3,7 @@ package clearbed.read.pdf;
 import clearbed.read.layout.Hyphens;
 import clearbed.read.layout.Line;
 import clearbed.read.layout.Line.Segment;
-import clearbed.read.layout.PdfTable.Piece;
+import clearbed.read.layout.PdfTable.PdfCell;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,9 +22,9 @@ final class RuledWords {
 
   private final RuledGrid grid;
   private final int page;
-  private final Map<Long, List<Placed>> byCell = new LinkedHashMap<>();
+  private final Map<Long, List<PlacedWords>> byCell = new LinkedHashMap<>();
 
-  private record Placed(Segment segment, Line line) {}
+  private record PlacedWords(Segment segment, Line line) {}
 
   RuledWords(RuledGrid grid, int page) {
     this.grid = grid;
@@ -38,12 +38,12 @@ final class RuledWords {
     if (row < 0 || column < 0) return;
     int[] first = firstOfMerged(row, column);
     long key = first[0] * 1000L + first[1];
-    byCell.computeIfAbsent(key, k -> new ArrayList<>()).add(new Placed(segment, line));
+    byCell.computeIfAbsent(key, k -> new ArrayList<>()).add(new PlacedWords(segment, line));
   }
 
   /** The words that are in the cells, to be taken out of the running text. */
   List<Segment> segments() {
-    return byCell.values().stream().flatMap(List::stream).map(Placed::segment).toList();
+    return byCell.values().stream().flatMap(List::stream).map(PlacedWords::segment).toList();
   }
 
   /**
@@ -67,9 +67,9 @@ final class RuledWords {
   /** The lines in each cell. */
   List<List<Line>> boxes() {
     List<List<Line>> boxes = new ArrayList<>();
-    for (List<Placed> words : byCell.values()) {
+    for (List<PlacedWords> words : byCell.values()) {
       Map<Line, List<Segment>> byLine = new LinkedHashMap<>();
-      for (Placed p : words) {
+      for (PlacedWords p : words) {
         byLine.computeIfAbsent(p.line(), k -> new ArrayList<>()).add(p.segment());
       }
       List<Line> lines = new ArrayList<>();
@@ -89,8 +89,8 @@ final class RuledWords {
     return new int[] {r, c};
   }
 
-  List<List<Piece>> rows() {
-    List<List<Piece>> rows = new ArrayList<>();
+  List<List<PdfCell>> rows() {
+    List<List<PdfCell>> rows = new ArrayList<>();
     for (int r = 0; r < grid.rows(); r++) {
       if (isSeveralRows(r)) rows.addAll(unruledRows(r));
       else rows.add(ruledRow(r));
@@ -102,20 +102,20 @@ final class RuledWords {
     return rows;
   }
 
-  private List<Piece> ruledRow(int r) {
-    List<Piece> pieces = new ArrayList<>();
+  private List<PdfCell> ruledRow(int r) {
+    List<PdfCell> pieces = new ArrayList<>();
     for (int c = 0; c < grid.columns(); c++) {
-      List<Placed> words = byCell.get(r * 1000L + c);
+      List<PlacedWords> words = byCell.get(r * 1000L + c);
       if (words == null) continue;
-      pieces.add(new Piece(c, grid.columnSpan(r, c), grid.rowSpan(r, c), text(words), page));
+      pieces.add(new PdfCell(c, grid.columnSpan(r, c), grid.rowSpan(r, c), text(words), page));
     }
     return pieces;
   }
 
-  private static String text(List<Placed> words) {
+  private static String text(List<PlacedWords> words) {
     StringBuilder text = new StringBuilder();
     Line last = null;
-    for (Placed p : words) {
+    for (PlacedWords p : words) {
       if (p.line() == last) text.append(' ').append(p.segment().text());
       else Hyphens.append(text, p.segment().text());
       last = p.line();
@@ -129,12 +129,12 @@ final class RuledWords {
    */
   private boolean isSeveralRows(int r) {
     if (grid.rows() > 3) return false;
-    List<Placed> first = byCell.get(r * 1000L);
+    List<PlacedWords> first = byCell.get(r * 1000L);
     if (first == null || first.size() < LINES_OF_UNRULED_ROWS) return false;
     int beside = 0;
-    for (Placed p : first) {
+    for (PlacedWords p : first) {
       for (int c = 1; c < grid.columns(); c++) {
-        List<Placed> words = byCell.getOrDefault(r * 1000L + c, List.of());
+        List<PlacedWords> words = byCell.getOrDefault(r * 1000L + c, List.of());
         if (words.stream().anyMatch(w -> w.line() == p.line())) {
           beside++;
           break;
@@ -145,9 +145,9 @@ final class RuledWords {
   }
 
   /** Values that go down a column are alike; the lines of a wrapped value are not. */
-  private static boolean opensLikeRows(List<Placed> first) {
+  private static boolean opensLikeRows(List<PlacedWords> first) {
     String pattern = null;
-    for (Placed p : first) {
+    for (PlacedWords p : first) {
       String shape = p.segment().text().replaceAll("\\d+", "#").replaceAll("[^#\\p{Lu}-]", "");
       if (pattern != null && !pattern.equals(shape)) return false;
       pattern = shape;
@@ -155,19 +155,19 @@ final class RuledWords {
     return pattern != null && !pattern.isEmpty();
   }
 
-  private List<List<Piece>> unruledRows(int r) {
-    List<Placed> first = byCell.get(r * 1000L);
-    List<List<Piece>> rows = new ArrayList<>();
+  private List<List<PdfCell>> unruledRows(int r) {
+    List<PlacedWords> first = byCell.get(r * 1000L);
+    List<List<PdfCell>> rows = new ArrayList<>();
     for (int i = 0; i < first.size(); i++) {
       double from = i == 0 ? -1 : first.get(i).line().baseline() - 1;
       double to = i + 1 < first.size() ? first.get(i + 1).line().baseline() - 1 : Double.MAX_VALUE;
-      List<Piece> row = new ArrayList<>();
+      List<PdfCell> row = new ArrayList<>();
       for (int c = 0; c < grid.columns(); c++) {
-        List<Placed> words =
+        List<PlacedWords> words =
             byCell.getOrDefault(r * 1000L + c, List.of()).stream()
                 .filter(w -> w.line().baseline() >= from && w.line().baseline() < to)
                 .toList();
-        if (!words.isEmpty()) row.add(new Piece(c, 1, 1, text(words), page));
+        if (!words.isEmpty()) row.add(new PdfCell(c, 1, 1, text(words), page));
       }
       rows.add(row);
     }

@@ -10,14 +10,14 @@ import java.util.Set;
 final class RichText {
   private static final Set<Mark> STRUCK = Set.of(Mark.STRUCK);
 
-  private final List<Run> runs = new ArrayList<>();
+  private final List<TextRun> runs = new ArrayList<>();
 
   /**
    * Words that look alike.
    *
    * @param struck null for the look of the cell
    */
-  record Run(String words, Boolean struck) {}
+  record TextRun(String words, Boolean struck) {}
 
   static RichText of(String words) {
     RichText text = new RichText();
@@ -26,7 +26,7 @@ final class RichText {
   }
 
   void add(String words, Boolean struck) {
-    if (!words.isEmpty()) runs.add(new Run(words, struck));
+    if (!words.isEmpty()) runs.add(new TextRun(words, struck));
   }
 
   /** True when the look of the cell is not all that matters. */
@@ -38,14 +38,14 @@ final class RichText {
   String plain() {
     if (runs.size() == 1) return runs.get(0).words();
     StringBuilder words = new StringBuilder();
-    for (Run run : runs) words.append(run.words());
+    for (TextRun run : runs) words.append(run.words());
     return words.toString();
   }
 
   /** The words in a cell of its own look. */
   MarkedText in(boolean struckCell) {
     MarkedText text = new MarkedText();
-    for (Run run : runs) {
+    for (TextRun run : runs) {
       boolean struck = run.struck() == null ? struckCell : run.struck();
       text.append(run.words(), struck ? STRUCK : Set.of());
     }

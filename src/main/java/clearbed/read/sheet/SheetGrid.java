@@ -75,7 +75,7 @@ final class SheetGrid {
   /** Adds a cell of whose words some may not be in force. */
   void marked(int column, MarkedText text, String remark) {
     cell(column, CleanText.of(text.raw()), remark);
-    for (MarkedText.Piece piece : text.pieces()) {
+    for (MarkedText.MarkedWords piece : text.pieces()) {
       notes.struck(number, column, piece.words());
       notes.filled(column);
     }

@@ -1,7 +1,7 @@
 package clearbed.read.sheet;
 
-import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
 import clearbed.read.block.Remarks;
@@ -20,9 +20,9 @@ final class SheetNotes {
   private final String document;
   private final String sheet;
   private final PlacesAlike struck =
-      new PlacesAlike("struck through, not in force", Fate.NOT_IN_FORCE);
-  private final PlacesAlike remarks = new PlacesAlike(Remarks.COMMENT, Fate.PASSED_OVER);
-  private final PlacesAlike rows = new PlacesAlike("hidden rows; read like the rest", Fate.READ);
+      new PlacesAlike("struck through, not in force", GapFate.NOT_IN_FORCE);
+  private final PlacesAlike remarks = new PlacesAlike(Remarks.COMMENT, GapFate.PASSED_OVER);
+  private final PlacesAlike rows = new PlacesAlike("hidden rows; read like the rest", GapFate.READ);
   private final BitSet hiddenColumns = new BitSet();
   private final BitSet filledColumns = new BitSet();
   private String hiddenSheet = "";
@@ -102,7 +102,7 @@ final class SheetNotes {
     List<Gap> all = new ArrayList<>();
     Origin whole = Origin.ofCell(document, sheet, null, null);
     if (!hiddenSheet.isEmpty() && !filledColumns.isEmpty()) {
-      all.add(new Gap(whole, hiddenSheet + "; read like the rest", Fate.READ));
+      all.add(new Gap(whole, hiddenSheet + "; read like the rest", GapFate.READ));
     }
     columns(all);
     for (PlacesAlike kind : List.of(rows, struck, remarks)) kind.into(all, whole);
@@ -118,7 +118,7 @@ final class SheetNotes {
         int last = filledColumns.previousSetBit(end - 1);
         String name = letters(filled) + (last > filled ? " to " + letters(last) : "");
         String reason = "hidden column" + (last > filled ? "s " : " ") + name;
-        all.add(new Gap(place(1, filled, null), reason + "; read like the rest", Fate.READ));
+        all.add(new Gap(place(1, filled, null), reason + "; read like the rest", GapFate.READ));
       }
       first = hiddenColumns.nextSetBit(end);
     }
@@ -131,11 +131,11 @@ final class SheetNotes {
   /** Places of which the same is to be said. */
   private static final class PlacesAlike {
     private final String reason;
-    private final Fate fate;
+    private final GapFate fate;
     private final List<Gap> places = new ArrayList<>();
     private int more;
 
-    PlacesAlike(String reason, Fate fate) {
+    PlacesAlike(String reason, GapFate fate) {
       this.reason = reason;
       this.fate = fate;
     }

@@ -7,16 +7,16 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** The list of sheets of a workbook. */
 final class WorkbookPart extends DefaultHandler {
-  private final List<Sheet> sheets = new ArrayList<>();
+  private final List<ListedSheet> sheets = new ArrayList<>();
   private boolean from1904;
 
   /**
    * @param link relationship id of its part
    * @param state {@code hidden}, {@code veryHidden}, or else visible
    */
-  record Sheet(String name, String link, String state) {}
+  record ListedSheet(String name, String link, String state) {}
 
-  List<Sheet> sheets() {
+  List<ListedSheet> sheets() {
     return sheets;
   }
 
@@ -28,7 +28,7 @@ final class WorkbookPart extends DefaultHandler {
   public void startElement(String uri, String name, String qName, Attributes attributes) {
     if (name.equals("sheet")) {
       String state = attributes.getValue("state");
-      sheets.add(new Sheet(attributes.getValue("name"), link(attributes), state));
+      sheets.add(new ListedSheet(attributes.getValue("name"), link(attributes), state));
     }
     if (name.equals("workbookPr")) {
       String flag = attributes.getValue("date1904");

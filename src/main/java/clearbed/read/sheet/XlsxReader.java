@@ -37,7 +37,7 @@ public final class XlsxReader implements FormatReader {
       parse(parts.first(main, "sharedStrings"), strings);
       CellStyles styles = new CellStyles();
       parse(parts.first(main, "styles"), styles);
-      for (WorkbookPart.Sheet sheet : workbook.sheets()) {
+      for (WorkbookPart.ListedSheet sheet : workbook.sheets()) {
         PackagePart part = parts.byId(main, sheet.link());
         Origin origin = Origin.ofCell(source.path(), sheet.name(), null, null);
         if (part == null) {
@@ -75,7 +75,7 @@ public final class XlsxReader implements FormatReader {
 
   private static void addDrawings(
       Source source,
-      WorkbookPart.Sheet sheet,
+      WorkbookPart.ListedSheet sheet,
       OfficePackage parts,
       PackagePart part,
       List<Block> blocks)

@@ -1,6 +1,6 @@
 package clearbed.read.source;
 
-import clearbed.read.source.FileWalk.Found;
+import clearbed.read.source.FileWalk.FoundFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,27 +15,28 @@ import java.util.Set;
 public final class DistinctPaths {
   private DistinctPaths() {}
 
-  public static List<Source> of(List<Found> found) {
+  public static List<Source> of(List<FoundFile> found) {
     Map<String, Integer> uses = new HashMap<>();
-    for (Found f : found) uses.merge(f.relative(), 1, Integer::sum);
+    for (FoundFile f : found) uses.merge(f.relative(), 1, Integer::sum);
     Set<String> taken = new HashSet<>();
-    for (Found f : found) if (uses.get(f.relative()) == 1) taken.add(f.relative());
+    for (FoundFile f : found) if (uses.get(f.relative()) == 1) taken.add(f.relative());
     List<Source> sources = new ArrayList<>(found.size());
-    for (Found f : found) {
+    for (FoundFile f : found) {
       String path = uses.get(f.relative()) == 1 ? f.relative() : distinct(f, found, taken);
       sources.add(source(f, path));
     }
     return sources;
   }
 
-  private static Source source(Found f, String path) {
+  private static Source source(FoundFile f, String path) {
     return f.exclusion() == null
         ? new Source(path, f.file(), f.named(), false)
         : Source.of(f.exclusion().document(path));
   }
 
-  private static String distinct(Found f, List<Found> all, Set<String> taken) {
-    List<Found> namesakes = all.stream().filter(o -> o.relative().equals(f.relative())).toList();
+  private static String distinct(FoundFile f, List<FoundFile> all, Set<String> taken) {
+    List<FoundFile> namesakes =
+        all.stream().filter(o -> o.relative().equals(f.relative())).toList();
     int depths = f.base() == null ? 0 : f.base().getNameCount();
     for (int depth = 1; depth <= depths; depth++) {
       String path = prefixed(f, depth);
@@ -49,7 +50,7 @@ public final class DistinctPaths {
     return f.relative() + " (" + n + ")";
   }
 
-  private static String prefixed(Found f, int depth) {
+  private static String prefixed(FoundFile f, int depth) {
     StringBuilder path = new StringBuilder();
     Path base = f.base();
     if (base != null) {

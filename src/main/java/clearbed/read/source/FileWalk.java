@@ -33,15 +33,15 @@ public final class FileWalk {
     return DistinctPaths.of(find(arguments));
   }
 
-  public List<Found> find(List<Path> arguments) {
-    List<Found> all = new ArrayList<>();
+  public List<FoundFile> find(List<Path> arguments) {
+    List<FoundFile> all = new ArrayList<>();
     for (Path argument : arguments) {
       Path given = argument.toAbsolutePath().normalize();
-      List<Found> found = new ArrayList<>();
+      List<FoundFile> found = new ArrayList<>();
       if (Files.isDirectory(given)) visit(given, found);
       else found.add(single(argument, given));
       found.removeIf(f -> !seen.add(f.file()));
-      found.sort(Comparator.comparing(Found::relative));
+      found.sort(Comparator.comparing(FoundFile::relative));
       all.addAll(found);
     }
     return all;
@@ -53,7 +53,8 @@ public final class FileWalk {
    * @param base folder to tell it from a namesake under another argument
    * @param exclusion why it is not to be opened, or null
    */
-  public record Found(Path base, String relative, Path file, boolean named, Exclusion exclusion) {}
+  public record FoundFile(
+      Path base, String relative, Path file, boolean named, Exclusion exclusion) {}
 
   record Exclusion(boolean ignored, String reason) {
     Document document(String path) {
@@ -64,11 +65,11 @@ public final class FileWalk {
     }
   }
 
-  private Found single(Path argument, Path given) {
+  private FoundFile single(Path argument, Path given) {
     Path fileName = given.getFileName();
     String name = fileName == null ? argument.toString() : fileName.toString();
     Exclusion exclusion = Files.exists(given) ? exclusion(given, name, true) : missing();
-    return new Found(given.getParent(), name, given, true, exclusion);
+    return new FoundFile(given.getParent(), name, given, true, exclusion);
   }
 
   private static Exclusion missing() {
@@ -102,7 +103,7 @@ public final class FileWalk {
     }
   }
 
-  private void visit(Path root, List<Found> found) {
+  private void visit(Path root, List<FoundFile> found) {
     try {
       Files.walkFileTree(
           root,
@@ -110,15 +111,15 @@ public final class FileWalk {
           Integer.MAX_VALUE,
           new Visitor(root, found));
     } catch (IOException e) {
-      found.add(new Found(root, ".", root, false, new Exclusion(false, Reasons.of(e, null))));
+      found.add(new FoundFile(root, ".", root, false, new Exclusion(false, Reasons.of(e, null))));
     }
   }
 
   private final class Visitor extends SimpleFileVisitor<Path> {
     private final Path root;
-    private final List<Found> found;
+    private final List<FoundFile> found;
 
-    Visitor(Path root, List<Found> found) {
+    Visitor(Path root, List<FoundFile> found) {
       this.root = root;
       this.found = found;
     }
@@ -175,7 +176,7 @@ public final class FileWalk {
         if (relative.length() > 0) relative.append('/');
         relative.append(part);
       }
-      found.add(new Found(root, relative.toString(), file, false, exclusion));
+      found.add(new FoundFile(root, relative.toString(), file, false, exclusion));
     }
   }
 }

@@ -16,19 +16,19 @@ final class HangingNumbers {
   /** Fewer numbers might be figures that a line was wrapped before. */
   private static final int FEWEST = 3;
 
-  private record Mark(int line, int number, int words) {}
+  private record NumberedLine(int line, int number, int words) {}
 
   private HangingNumbers() {}
 
   /** Of each line, whether such a note begins with it. */
   static boolean[] in(List<String> lines) {
     boolean[] out = new boolean[lines.size()];
-    List<Mark> list = new ArrayList<>();
+    List<NumberedLine> list = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
       if (line.isBlank()) continue;
-      Mark mark = mark(line, i);
-      Mark last = list.isEmpty() ? null : list.get(list.size() - 1);
+      NumberedLine mark = mark(line, i);
+      NumberedLine last = list.isEmpty() ? null : list.get(list.size() - 1);
       if (mark != null && last != null && follows(mark, last)) {
         list.add(mark);
         continue;
@@ -43,18 +43,18 @@ final class HangingNumbers {
     return out;
   }
 
-  private static void note(List<Mark> list, boolean[] out) {
-    if (list.size() >= FEWEST) for (Mark mark : list) out[mark.line()] = true;
+  private static void note(List<NumberedLine> list, boolean[] out) {
+    if (list.size() >= FEWEST) for (NumberedLine mark : list) out[mark.line()] = true;
   }
 
-  private static boolean follows(Mark mark, Mark last) {
+  private static boolean follows(NumberedLine mark, NumberedLine last) {
     return mark.number() == last.number() + 1 && Math.abs(mark.words() - last.words()) <= 1;
   }
 
-  private static Mark mark(String line, int at) {
+  private static NumberedLine mark(String line, int at) {
     Matcher m = COUNTED.matcher(line);
     return m.matches()
-        ? new Mark(at, Integer.parseInt(m.group(2)), m.start(3) + m.group(3).length())
+        ? new NumberedLine(at, Integer.parseInt(m.group(2)), m.start(3) + m.group(3).length())
         : null;
   }
 }

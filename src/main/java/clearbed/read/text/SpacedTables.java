@@ -85,24 +85,24 @@ final class SpacedTables {
   }
 
   /** The table that begins at a line of the text, or null. */
-  AlignedTables.Found at(int line) {
+  AlignedTables.FoundTable at(int line) {
     int start = Collections.binarySearch(places, line);
     if (start < 0) return null;
     String words = lines.get(start).text();
     if (words.indexOf('|') >= 0 || LineKind.opensItem(words)) return null;
     if (lines.get(start).segments().size() < FEWEST_COLUMNS) return card(line);
-    AlignedTables.Found found = tables.at(start);
+    AlignedTables.FoundTable found = tables.at(start);
     if (found == null
         || found.table().lefts().size() < FEWEST_COLUMNS
         || found.table().rows().size() < FEWEST_ROWS) return null;
-    return new AlignedTables.Found(found.table(), places.get(found.end() - 1) + 1);
+    return new AlignedTables.FoundTable(found.table(), places.get(found.end() - 1) + 1);
   }
 
   /**
    * A name and its value on each line, all values at the same place; a line with a value alone goes
    * on with the one above. An empty line ends it. "Name: value" is read line by line instead.
    */
-  private AlignedTables.Found card(int line) {
+  private AlignedTables.FoundTable card(int line) {
     Matcher over = OVER_CARD.matcher(text.get(line));
     boolean titled = over.matches() && line + 1 < text.size() && hasLeader(line + 1);
     if (titled)
@@ -113,12 +113,12 @@ final class SpacedTables {
   /**
    * @param over what stands over the first line, as rows of the card
    */
-  private AlignedTables.Found card(int line, List<List<PdfTable.Piece>> over) {
+  private AlignedTables.FoundTable card(int line, List<List<PdfTable.PdfCell>> over) {
     Matcher opening = NAMED.matcher(plain.get(line));
     if (!opening.matches()) return null;
     int names = opening.start(1);
     int values = opening.start(2);
-    List<List<PdfTable.Piece>> rows = new ArrayList<>(over);
+    List<List<PdfTable.PdfCell>> rows = new ArrayList<>(over);
     int end = line;
     for (; end < text.size() && !text.get(end).isBlank(); end++) {
       String words = plain.get(end);
@@ -127,7 +127,7 @@ final class SpacedTables {
       String name = words.substring(0, values).strip();
       String value = CleanText.of(words.substring(values));
       if (name.isEmpty() && !rows.isEmpty()) {
-        List<PdfTable.Piece> above = rows.remove(rows.size() - 1);
+        List<PdfTable.PdfCell> above = rows.remove(rows.size() - 1);
         rows.add(List.of(above.get(0), piece(1, above.get(1).text() + " " + value)));
       } else if (isName(name) && words.charAt(names) == name.charAt(0)) {
         rows.add(List.of(piece(0, CleanText.of(name)), piece(1, value)));
@@ -140,7 +140,7 @@ final class SpacedTables {
     double top = (line - over.size() - 1) * LINE_HEIGHT;
     List<Double> lefts = List.of((double) names, (double) values);
     PdfTable table = new PdfTable(top, (end - 1) * LINE_HEIGHT, lefts, values + LINE_HEIGHT, rows);
-    return new AlignedTables.Found(table, end);
+    return new AlignedTables.FoundTable(table, end);
   }
 
   private boolean hasLeader(int line) {
@@ -152,7 +152,7 @@ final class SpacedTables {
   }
 
   /** A list of mortars has names and values, too, but no mark among its first values. */
-  private static boolean isMarked(List<List<PdfTable.Piece>> rows) {
+  private static boolean isMarked(List<List<PdfTable.PdfCell>> rows) {
     return rows.stream().limit(2).anyMatch(row -> MARK.matcher(row.get(1).text()).matches());
   }
 
@@ -163,7 +163,7 @@ final class SpacedTables {
         && !text.endsWith(":");
   }
 
-  private static PdfTable.Piece piece(int column, String text) {
-    return new PdfTable.Piece(column, 1, 1, text, 0);
+  private static PdfTable.PdfCell piece(int column, String text) {
+    return new PdfTable.PdfCell(column, 1, 1, text, 0);
   }
 }

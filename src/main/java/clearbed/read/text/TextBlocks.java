@@ -81,7 +81,7 @@ final class TextBlocks {
     SpacedTables spaced = new SpacedTables(lines);
     boolean[] counted = HangingNumbers.in(lines);
     for (int i = 0; i < lines.size(); i++) {
-      AlignedTables.Found table = spaced.at(i);
+      AlignedTables.FoundTable table = spaced.at(i);
       int drawn = DrawnTable.end(lines, i);
       if (table != null) {
         blocks.add(inForce(table.table().build(ofTable())));

@@ -3,8 +3,8 @@ package clearbed.read.word;
 import clearbed.base.Cancellation;
 import clearbed.mark.OwnNotes;
 import clearbed.model.document.Block;
-import clearbed.model.document.Document.Fate;
 import clearbed.model.document.Document.Gap;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Paragraph.Region;
@@ -165,7 +165,7 @@ final class WordBlocks {
 
   private void add(
       Element properties, Integer ordinal, String text, boolean hidden, Around around) {
-    WordNumbering.Place place = numbering.place(properties);
+    WordNumbering.ListPlace place = numbering.place(properties);
     // A paragraph that is hidden as a whole shows no number; an empty one does.
     String label = place == null || hidden ? "" : numbering.next(place);
     if (text.isEmpty()) return;
@@ -235,7 +235,7 @@ final class WordBlocks {
     if (text.isEmpty()) return null;
     Origin origin = new Origin(document, null, at.cell(), null, ordinal, null, text, "comment");
     boolean done = asides.isDone(comment);
-    gaps.add(origin, Remarks.reason(Xml.attribute(comment, "author"), done), Fate.PASSED_OVER);
+    gaps.add(origin, Remarks.reason(Xml.attribute(comment, "author"), done), GapFate.PASSED_OVER);
     return done ? null : new Paragraph(origin, "", 0, -1, text, Region.COMMENT);
   }
 

@@ -24,7 +24,7 @@ final class WordNumbering {
   private final Set<String> restarted = new HashSet<>();
 
   /** Where in the numbering a paragraph stands. */
-  record Place(String instance, int level) {}
+  record ListPlace(String instance, int level) {}
 
   private static final class Counter {
     final int[] count = new int[LEVELS];
@@ -47,7 +47,7 @@ final class WordNumbering {
   }
 
   /** The numbering of a paragraph, its own or its style's; null when it has none. */
-  Place place(Element properties) {
+  ListPlace place(Element properties) {
     Element own = Xml.child(properties, "numPr");
     String instance = Xml.val(own, "numId");
     int level = Xml.val(own, "ilvl", -1);
@@ -62,7 +62,7 @@ final class WordNumbering {
       }
     }
     if (instance == null || !instances.containsKey(instance)) return null;
-    return new Place(instance, Math.min(LEVELS - 1, Math.max(0, level)));
+    return new ListPlace(instance, Math.min(LEVELS - 1, Math.max(0, level)));
   }
 
   /** The level that names the style, for a style that names the numbering but no level. */
@@ -79,7 +79,7 @@ final class WordNumbering {
   }
 
   /** Counts the paragraph and gives its label; empty when the level shows none. */
-  String next(Place place) {
+  String next(ListPlace place) {
     Element definition = definition(place.instance());
     if (definition == null) return "";
     String key = Xml.attribute(definition, "abstractNumId");
@@ -88,7 +88,7 @@ final class WordNumbering {
     return label(counter, place);
   }
 
-  private void count(Counter counter, Place place) {
+  private void count(Counter counter, ListPlace place) {
     int at = place.level();
     for (int i = 0; i < LEVELS; i++) {
       // An instance that overrides a start begins anew where it is first used.
@@ -110,7 +110,7 @@ final class WordNumbering {
     return restart > 0 && used <= restart - 1;
   }
 
-  private String label(Counter counter, Place place) {
+  private String label(Counter counter, ListPlace place) {
     Element level = level(place.instance(), place.level());
     String format = format(level);
     String text = Xml.val(level, "lvlText");

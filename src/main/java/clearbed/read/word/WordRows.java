@@ -67,7 +67,7 @@ final class WordRows {
     if (Xml.child(properties, "ins") != null) around = around.marked(Mark.INSERTED);
     if (Xml.child(properties, "del") != null) around = around.marked(Mark.DELETED);
     List<Cell> cells = new ArrayList<>();
-    for (WordTable.Placed placed : WordTable.cells(tr)) {
+    for (WordTable.PlacedCell placed : WordTable.cells(tr)) {
       Cell cell = cell(placed, number, around);
       if (cell.continued() || !cell.text().isEmpty() || !cell.remark().isEmpty()) cells.add(cell);
     }
@@ -76,7 +76,7 @@ final class WordRows {
     return new Row(number, deleted ? List.of() : cells, hidden);
   }
 
-  private Cell cell(WordTable.Placed placed, int row, Around ofRow) {
+  private Cell cell(WordTable.PlacedCell placed, int row, Around ofRow) {
     Element own = Xml.child(placed.element(), "tcPr");
     Around around = ofRow.inCell(Table.address(row, placed.column()));
     if (Xml.child(own, "cellDel") != null) around = around.marked(Mark.DELETED);
@@ -119,7 +119,7 @@ final class WordRows {
       if (hung.kind() == WordText.HungKind.COMMENT) remark(story.remark(hung, ordinal, around));
       else later.add(new Later(hung, ordinal, around));
     }
-    WordNumbering.Place place = numbering.place(Xml.child(p, "pPr"));
+    WordNumbering.ListPlace place = numbering.place(Xml.child(p, "pPr"));
     String label = place == null ? "" : numbering.next(place);
     if (words.isEmpty()) return;
     if (text.length() > 0) text.append('\n');

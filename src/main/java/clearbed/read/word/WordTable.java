@@ -12,7 +12,7 @@ final class WordTable {
   private WordTable() {}
 
   /** A cell element and the grid columns it covers. */
-  record Placed(Element element, int column, int span) {}
+  record PlacedCell(Element element, int column, int span) {}
 
   /** The innermost table that a paragraph stands in, or null. */
   static Element around(Element paragraph) {
@@ -27,7 +27,7 @@ final class WordTable {
     List<Element> rows = rows(table);
     for (int r = 1; r <= rows.size(); r++) {
       if (!address.endsWith(String.valueOf(r))) continue;
-      for (Placed cell : cells(rows.get(r - 1))) {
+      for (PlacedCell cell : cells(rows.get(r - 1))) {
         if (Table.address(r, cell.column()).equals(address)) return cell.element();
       }
     }
@@ -41,16 +41,16 @@ final class WordTable {
     return rows;
   }
 
-  static List<Placed> cells(Element row) {
+  static List<PlacedCell> cells(Element row) {
     List<Element> elements = new ArrayList<>();
     collect(row, "tc", elements);
-    List<Placed> cells = new ArrayList<>();
+    List<PlacedCell> cells = new ArrayList<>();
     int column = Math.max(0, Xml.val(Xml.child(row, "trPr"), "gridBefore", 0));
     for (Element element : elements) {
       int span = Math.max(1, Xml.val(Xml.child(element, "tcPr"), "gridSpan", 1));
       // No table is wider; a damaged span must not overflow the count.
       span = Math.min(span, 1000);
-      cells.add(new Placed(element, column, span));
+      cells.add(new PlacedCell(element, column, span));
       column += span;
     }
     return cells;

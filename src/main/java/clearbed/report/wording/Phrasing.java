@@ -12,7 +12,7 @@ public final class Phrasing {
     return status.name().toLowerCase(Locale.ROOT);
   }
 
-  public static String of(Document.Fate fate) {
+  public static String of(Document.GapFate fate) {
     return switch (fate) {
       case UNREAD -> "not read";
       case NOT_IN_FORCE -> "not in force";

@@ -169,7 +169,7 @@ class RecordCodecTest {
             texts(),
             Arbitraries.<Block>oneOf(paragraphs(), tables()).list().ofMaxSize(5),
             Combinators.combine(
-                    origins().injectNull(0.1), texts(), Arbitraries.of(Document.Fate.class))
+                    origins().injectNull(0.1), texts(), Arbitraries.of(Document.GapFate.class))
                 .as(Gap::new)
                 .list()
                 .ofMaxSize(3))

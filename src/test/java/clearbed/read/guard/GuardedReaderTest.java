@@ -43,7 +43,8 @@ class GuardedReaderTest {
       throws IOException, InterruptedException {
     GuardedReader reader = reader(Duration.ofMillis(50), source -> endless());
 
-    assertThat(reader.read(input("endless.txt")).ending()).isEqualTo(Outcome.Ending.TIMED_OUT);
+    assertThat(reader.read(input("endless.txt")).ending())
+        .isEqualTo(ReadOutcome.ReadEnding.TIMED_OUT);
 
     for (Thread left : threadsThatRead()) left.join(10_000);
     assertThat(threadsThatRead()).isEmpty();
@@ -79,11 +80,11 @@ class GuardedReaderTest {
             });
 
     assertThat(reader.isHarmed()).isFalse();
-    Outcome first = reader.read(input());
-    assertThat(first.ending()).isEqualTo(Outcome.Ending.OUT_OF_MEMORY);
+    ReadOutcome first = reader.read(input());
+    assertThat(first.ending()).isEqualTo(ReadOutcome.ReadEnding.OUT_OF_MEMORY);
     assertThat(first.document().reason()).contains("MiB").contains("-Xmx");
     assertThat(reader.isHarmed()).isTrue();
-    assertThat(reader.read(input()).ending()).isEqualTo(Outcome.Ending.BROKEN);
+    assertThat(reader.read(input()).ending()).isEqualTo(ReadOutcome.ReadEnding.BROKEN);
   }
 
   private static GuardedReader reader(Duration timeout, FormatReader parser) {

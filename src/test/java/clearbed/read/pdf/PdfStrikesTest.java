@@ -3,7 +3,7 @@ package clearbed.read.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clearbed.model.document.Document;
-import clearbed.model.document.Document.Fate;
+import clearbed.model.document.Document.GapFate;
 import clearbed.model.document.Document.Status;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
@@ -48,7 +48,7 @@ class PdfStrikesTest {
         .containsExactly(
             "1 " + STRUCK + ": ANSI A118.4",
             "1 " + STRUCK + ": Grout for all tile: ANSI A118.6, unsanded, in grey.");
-    assertThat(document.gaps()).allMatch(g -> g.fate() == Fate.NOT_IN_FORCE);
+    assertThat(document.gaps()).allMatch(g -> g.fate() == GapFate.NOT_IN_FORCE);
     assertThat(document.status()).isEqualTo(Status.READ);
   }
 

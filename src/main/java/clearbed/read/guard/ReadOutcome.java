@@ -9,10 +9,10 @@ import clearbed.read.source.Source;
  *
  * @param document what to report when nothing better comes of it
  */
-public record Outcome(Ending ending, Document document) {
+public record ReadOutcome(ReadEnding ending, Document document) {
 
   /** In what way, and so what may be made of it. */
-  enum Ending {
+  enum ReadEnding {
     /** Read, or refused for a reason of its own. */
     DONE,
     /** Used up its time; the thread may still be running. */
@@ -37,19 +37,19 @@ public record Outcome(Ending ending, Document document) {
     }
   }
 
-  static Outcome done(Document document) {
-    return new Outcome(Ending.DONE, document);
+  static ReadOutcome done(Document document) {
+    return new ReadOutcome(ReadEnding.DONE, document);
   }
 
-  static Outcome unreadable(Ending ending, Source source, String reason) {
-    return new Outcome(ending, Document.unreadable(source.path(), source.extension(), reason));
+  static ReadOutcome unreadable(ReadEnding ending, Source source, String reason) {
+    return new ReadOutcome(ending, Document.unreadable(source.path(), source.extension(), reason));
   }
 
-  static Outcome interrupted(Source source) {
-    return unreadable(Ending.TIMED_OUT, source, "reading was interrupted");
+  static ReadOutcome interrupted(Source source) {
+    return unreadable(ReadEnding.TIMED_OUT, source, "reading was interrupted");
   }
 
-  public static Outcome outOfMemory(Source source) {
-    return unreadable(Ending.OUT_OF_MEMORY, source, Reasons.outOfMemory());
+  public static ReadOutcome outOfMemory(Source source) {
+    return unreadable(ReadEnding.OUT_OF_MEMORY, source, Reasons.outOfMemory());
   }
 }
