@@ -66,6 +66,7 @@ final class LessonFinder {
   private final LegendWords explaining;
   private final CodeColumns codes;
   private final ProductCodes productCodes;
+  private final LabelledProducts labelledProducts;
 
   LessonFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
@@ -73,6 +74,7 @@ final class LessonFinder {
     this.explaining = new LegendWords(vocabulary);
     this.codes = new CodeColumns(vocabulary);
     this.productCodes = new ProductCodes(vocabulary);
+    this.labelledProducts = new LabelledProducts(vocabulary);
   }
 
   Lessons in(Document document) {
@@ -117,6 +119,7 @@ final class LessonFinder {
     marks.addAll(ofItems(paragraphs));
     marks.addAll(ofMarkedItems(paragraphs));
     for (Paragraph p : paragraphs) letteredProduct(p.text(), products);
+    products.addAll(labelledProducts.in(paragraphs));
     marks.addAll(products);
     return new Lessons(List.copyOf(marks), List.copyOf(glass), explained);
   }

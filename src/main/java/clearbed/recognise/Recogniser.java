@@ -16,8 +16,10 @@ import clearbed.recognise.schedule.TableLedger;
 import clearbed.recognise.schedule.card.BuildUpCards;
 import clearbed.recognise.schedule.card.CardBlocks;
 import clearbed.recognise.schedule.card.CardLines;
+import clearbed.recognise.schedule.card.GluedTitles;
 import clearbed.recognise.schedule.card.PlaceCard;
 import clearbed.recognise.schedule.card.PropertySheet;
+import clearbed.recognise.schedule.card.RoomTitle;
 import clearbed.recognise.schedule.column.MarkEvidence;
 import clearbed.recognise.schedule.grid.CalledCodes;
 import clearbed.recognise.schedule.grid.DescribedMarks;
@@ -247,6 +249,15 @@ public final class Recogniser {
   }
 
   private void table(Collected c, Table written, List<Paragraph> running, MarkEvidence marks) {
+    List<GluedTitles.Card> glued = GluedTitles.of(written);
+    if (!glued.isEmpty()) {
+      for (GluedTitles.Card card : glued) {
+        if (!card.title().isEmpty())
+          running.add(Paragraph.body(written.origin().withText(card.title()), card.title()));
+        table(c, card.table(), running, marks);
+      }
+      return;
+    }
     Table filled = c.blanksRepeat ? RepeatingBlanks.filled(written) : written;
     Table t = LetteredProducts.called(SameCells.repeated(filled, vocabulary), vocabulary);
     List<Paragraph> answers = AnsweredTable.answers(t, vocabulary);
@@ -260,7 +271,8 @@ public final class Recogniser {
     String over = c.headingOver(running);
     String tab = tabOfCard(t);
     PropertySheet.Sheet properties = changeLog.read(t);
-    String title = tab.isEmpty() ? over : tab;
+    boolean ofRoom = RoomTitle.isNumbered(over, vocabulary);
+    String title = !tab.isEmpty() ? tab : ofRoom ? "" : over;
     if (properties.isEmpty() && cards(c, t, title, running, marks)) return;
     if (properties.isEmpty()) properties = propertySheet.read(t, title);
     if (!properties.isEmpty()) {
@@ -273,7 +285,7 @@ public final class Recogniser {
       for (Table card : cards) table(c, card, running, marks);
       return;
     }
-    boolean ofTile = TagFinder.firstTags(over) != null;
+    boolean ofTile = TagFinder.firstTags(over) != null && !ofRoom;
     PropertySheet.Sheet room = ofTile ? PropertySheet.NONE : placeCard.read(t, over);
     if (!room.isEmpty()) {
       inWords(c, t, room.paragraphs(), running);

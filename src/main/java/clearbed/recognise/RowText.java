@@ -71,7 +71,9 @@ final class RowText {
   }
 
   private static boolean opensWithMark(String text, Vocabulary vocabulary) {
-    return endOfMark(text, vocabulary) > 0;
+    int end = endOfMark(text, vocabulary);
+    // A column of marks by themselves is that of a schedule.
+    return end > 0 && end < text.length();
   }
 
   /** Where the mark ends that a text opens with; 0 where it opens with none. */

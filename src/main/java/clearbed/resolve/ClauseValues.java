@@ -52,17 +52,22 @@ final class ClauseValues {
 
   /** Adds all else that they say. */
   void add(Sayings sayings, Draft draft) {
-    // Two passes: what the tile is like decides which clauses speak for it.
+    // What the tile is like, and what it is set and filled with, decides which clauses speak for
+    // it.
     said(sayings, draft, s -> OF_THE_TILE.contains(s.attribute())).forEach(c -> draft.add(c.value));
-    List<Candidate> second =
-        said(
-            sayings,
-            draft,
-            s ->
-                !OF_THE_TILE.contains(s.attribute())
-                    && !placesIt(s)
-                    && !ofClass.isAnother(s, draft, reach.namesTag(s.limits())));
-    closest(second).forEach(draft::add);
+    closest(said(sayings, draft, s -> classesIt(s) && isMeant(s, draft))).forEach(draft::add);
+    Predicate<Statement> taken =
+        s -> OF_THE_TILE.contains(s.attribute()) || placesIt(s) || classesIt(s);
+    closest(said(sayings, draft, s -> !taken.test(s) && isMeant(s, draft))).forEach(draft::add);
+  }
+
+  private boolean isMeant(Statement s, Draft draft) {
+    return !ofClass.isAnother(s, draft, reach.namesTag(s.limits()));
+  }
+
+  /** True of the class of its adhesive or grout, in words that name the tile. */
+  private boolean classesIt(Statement s) {
+    return OfClass.tellsClass(s) && reach.namesTag(s.limits());
   }
 
   /** True of where a tile is that the words name. */

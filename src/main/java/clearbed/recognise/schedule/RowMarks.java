@@ -3,6 +3,7 @@ package clearbed.recognise.schedule;
 import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Table;
+import clearbed.recognise.schedule.cell.TagCells;
 import clearbed.recognise.schedule.row.ItemRows;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.TagList;
@@ -60,7 +61,8 @@ final class RowMarks {
   }
 
   /** One cell may hold several tags: {@code GT-1, GT-2}, {@code GT-5 thru GT-8}. */
-  List<String> of(String cell, String material, Origin origin) {
+  List<String> of(String written, String material, Origin origin) {
+    String cell = TagCells.withoutRemark(written);
     // "M40 MG1" beside "Glass mosaic MG1": the section that it is in, and its mark.
     String last = cell.strip().replaceFirst("^.*\\s", "");
     boolean behind = !last.equals(cell.strip()) && Tags.isMark(last);

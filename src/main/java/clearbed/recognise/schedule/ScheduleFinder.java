@@ -151,8 +151,12 @@ public final class ScheduleFinder {
     return words.get(text, () -> text);
   }
 
-  String family(String heading) {
-    return vocabulary.family(heading);
+  /** The part of the work that a title over a table speaks of; empty for none. */
+  String family(String title) {
+    String named = vocabulary.family(title);
+    // Over a table of tiles "Joint schedule" is of no joint in particular but those that move.
+    boolean joints = named.isEmpty() && vocabulary.list("schedule.ofJoints").in(title);
+    return joints ? "movement" : named;
   }
 
   /**

@@ -14,13 +14,16 @@ import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.figure.FigureGaps;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** One pass down the rows of a grid. */
 final class ScheduleWalk {
@@ -34,6 +37,11 @@ final class ScheduleWalk {
 
   /** Rows among which a heading in words of its own is looked for. */
   private static final int FIRST = 60;
+
+  private static final Pattern FOLDER = Pattern.compile(".*/");
+
+  /** "JointSchedule", "joint_schedule.csv". */
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[_.,-]+|(?<=\\p{Ll})(?=\\p{Lu})");
 
   private final ScheduleFinder means;
   private final Vocabulary vocabulary;
@@ -166,7 +174,19 @@ final class ScheduleWalk {
   /** The part of the work that the table is about, by the heading over it or its title. */
   private String family() {
     String title = asides.title();
-    return family.isEmpty() && !title.isEmpty() ? means.family(title) : family;
+    String named = family.isEmpty() && !title.isEmpty() ? means.family(title) : family;
+    return named.isEmpty() ? named() : named;
+  }
+
+  /** The same by the name of the sheet or the file, where it is of no tile: "JointSchedule.csv". */
+  private String named() {
+    Origin at = table.origin();
+    boolean grid = at.paragraph() == null && at.page() == null;
+    if (!grid) return "";
+    String name = at.sheet() == null ? FOLDER.matcher(at.document()).replaceFirst("") : at.sheet();
+    String words = BETWEEN_WORDS.matcher(name).replaceAll(" ");
+    String of = TileWords.tile(words) ? "" : means.family(words);
+    return WorkFamilies.PARTS.contains(of) ? of : "";
   }
 
   private boolean isData(Table.Row row) {

@@ -37,6 +37,9 @@ final class SectionReader {
   /** "Standards named in the schedule and the notes", in characters. */
   private static final int LONGEST_LIST_TITLE = 60;
 
+  private static final Pattern LABEL =
+      Pattern.compile("^(?:\\p{L}{1,8} )?\\w{1,3}\\s*[-:\u2013\u2014]\\s+");
+
   private static final Pattern STOPS = Pattern.compile("[.:]+$");
 
   /** Numbers of sections on sealants, in two systems. */
@@ -181,7 +184,10 @@ final class SectionReader {
   }
 
   private boolean isReferences(String heading) {
-    return vocabulary.list("references").matches(STOPS.matcher(heading.trim()).replaceAll(""));
+    String words = STOPS.matcher(heading.trim()).replaceAll("");
+    // "BOX E - STANDARDS REFERRED TO"
+    return vocabulary.list("references").matches(words)
+        || vocabulary.list("references").matches(LABEL.matcher(words).replaceFirst(""));
   }
 
   /** In a section on sealants, joints in ceramic tile are joints in tile. */

@@ -125,6 +125,12 @@ public final class StatementFinder {
     for (Parts.Part part : Parts.of(PlainText.of(text), vocabulary.list("except"))) {
       if (part.text().endsWith("?") || roles.tellsWhere(part.text()) || roles.defines(part.text()))
         continue;
+      if (part.sentence()
+          && !out.isEmpty()
+          && vocabulary.list("clause.saidElsewhere").in(part.text())) {
+        LaterWords.saidElsewhere(out, limitFinder.of(part.text(), false).tags());
+        continue;
+      }
       String opening = LABEL.matcher(part.text()).replaceFirst("");
       if (!part.sentence() && out.isEmpty() && roles.isTitle(opening)) carried.title(opening);
       else if (!carried.title().isEmpty() && roles.isDenial(opening)) deny(out, carried.title());

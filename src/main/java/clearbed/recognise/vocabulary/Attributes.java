@@ -12,7 +12,7 @@ import java.util.Optional;
 final class Attributes {
   private final Map<String, Attribute> byId = new LinkedHashMap<>();
   private final List<Attribute> all;
-  private final WordReader words;
+  private final ListReader words;
 
   /**
    * @param headers learn the headings of each
@@ -20,7 +20,7 @@ final class Attributes {
   Attributes(
       ConfigNode list,
       ConfigNode shared,
-      WordReader words,
+      ListReader words,
       Families families,
       Taught taught,
       HeaderWords headers)

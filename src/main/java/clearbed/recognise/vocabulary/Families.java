@@ -12,7 +12,7 @@ final class Families {
 
   private final Map<String, Phrases> byName;
 
-  Families(ConfigNode families, WordReader words) throws ConfigException {
+  Families(ConfigNode families, ListReader words) throws ConfigException {
     this.byName = words.byName(families);
   }
 

@@ -25,10 +25,10 @@ public final class PlaceWords {
    * @param covers which exposures a place covers
    */
   PlaceWords(
-      ConfigNode places, ConfigNode covers, WordReader words, Attributes attributes, Taught taught)
+      ConfigNode places, ConfigNode covers, ListReader words, Attributes attributes, Taught taught)
       throws ConfigException {
-    lead = WordReader.regex(places.get("lead"));
-    suited = WordReader.regex(places.get("suited"));
+    lead = ListReader.regex(places.get("lead"));
+    suited = ListReader.regex(places.get("suited"));
     surfaces =
         withTaught(attributes.byTerm(places.get("surface"), SURFACE), SURFACE, words, taught);
     Map<String, Phrases> rooms = words.byName(places.get("exposure"));
@@ -45,7 +45,7 @@ public final class PlaceWords {
   }
 
   private static Map<String, Phrases> withTaught(
-      Map<String, Phrases> places, String attribute, WordReader words, Taught taught) {
+      Map<String, Phrases> places, String attribute, ListReader words, Taught taught) {
     Map<String, Phrases> out = new LinkedHashMap<>(places);
     for (Taught.Word word : taught.words()) {
       if (word.kind() != Taught.Kind.PLACE || !word.meaning().equals(attribute)) continue;

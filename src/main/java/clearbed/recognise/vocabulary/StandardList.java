@@ -34,7 +34,7 @@ public final class StandardList {
         n.get("successor").text(),
         n.get("edition").text(),
         n.get("mark").text(),
-        n.has("codes") ? WordReader.regex(n.get("codes")) : "",
+        n.has("codes") ? ListReader.regex(n.get("codes")) : "",
         n.has("undated"));
   }
 

@@ -79,7 +79,8 @@ public final class Vocabulary {
           "elsewhere",
           "passed",
           "denied",
-          "besideFigures");
+          "besideFigures",
+          "ofJoints");
 
   private static final List<String> OF_PLACES =
       List.of(
@@ -104,7 +105,7 @@ public final class Vocabulary {
   private final Taught taught;
   private final Families families;
   private final Attributes attributes;
-  private final GlassWords glass;
+  private final GlassNames glass;
   private final SectionRoles sections;
   private final StandardList standards;
   private final PlaceWords places;
@@ -129,7 +130,7 @@ public final class Vocabulary {
     ConfigNode schedules = file(files, "schedules");
     ConfigNode materials = file(files, "materials");
     ConfigNode listed = file(files, "attributes").get("attributes");
-    WordReader words = new WordReader(new WordsHeld());
+    ListReader words = new ListReader(new WordsHeld());
     headerWords = new HeaderWords(schedules.get("abbreviations"));
     families = new Families(file(files, "families").get("families"), words);
     taught =
@@ -146,7 +147,7 @@ public final class Vocabulary {
     lists("flatness.", language.get("flatness"), OF_FLATNESS, words);
     lists.computeIfPresent(GLASS_TILE, (list, known) -> known.and(taught.glass(), words.held()));
     glass =
-        new GlassWords(
+        new GlassNames(
             list(GLASS_TILE),
             list("glassTileAbroad"),
             list("glassAlone"),
@@ -157,9 +158,9 @@ public final class Vocabulary {
     surfaceHeaders = attributes.byTerm(schedules.get("surfaces"), "location.surface");
     alike = words.byName(schedules.get("alike"));
     abroad = wordsByName(schedules.get("abroad"), headings(schedules, listed));
-    ratioOfSpan = WordReader.regex(language.get("flatness").get("ratio"));
+    ratioOfSpan = ListReader.regex(language.get("flatness").get("ratio"));
     for (ConfigNode c : language.get("flatness").get("classes").items())
-      flatnessClasses.add(FlatnessClass.of(c, WordReader.regex(c.get("name"))));
+      flatnessClasses.add(FlatnessClass.of(c, ListReader.regex(c.get("name"))));
     supposed = supposed(language.get("supposed"), words);
     for (ConfigNode list : language.get("full").entries()) attribute(list, list.key());
     full = words.byName(language.get("full"));
@@ -168,7 +169,7 @@ public final class Vocabulary {
         new PlaceWords(language.get("places"), language.get("covers"), words, attributes, taught);
     for (ConfigNode form : language.get("amendments").items())
       amendments.add(
-          Pattern.compile(WordReader.regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
+          Pattern.compile(ListReader.regex(form), Pattern.CASE_INSENSITIVE | Pattern.DOTALL));
     for (String list : List.of("schedule.tag", "schedule.material", "schedule.filler"))
       list(list).plain().forEach(headerWords::know);
     headings = new HeadingEvidence(this);
@@ -178,17 +179,17 @@ public final class Vocabulary {
     return ConfigFile.read(files.open("vocabulary/" + name + ".yaml"), name).root();
   }
 
-  private void lists(String group, ConfigNode map, List<String> names, WordReader words)
+  private void lists(String group, ConfigNode map, List<String> names, ListReader words)
       throws ConfigException {
     for (String name : names) lists.put(group + name, words.phrases(map.get(name)));
   }
 
-  private void all(String group, ConfigNode language, WordReader words) throws ConfigException {
+  private void all(String group, ConfigNode language, ListReader words) throws ConfigException {
     for (ConfigNode list : language.get(group).entries())
       lists.put(group + "." + list.key(), words.phrases(list));
   }
 
-  private Map<String, Phrases> supposed(ConfigNode map, WordReader words) throws ConfigException {
+  private Map<String, Phrases> supposed(ConfigNode map, ListReader words) throws ConfigException {
     for (ConfigNode list : map.entries()) {
       String[] name = list.key().split(" ", 2);
       if (name.length != 2) throw list.fault("not an attribute and one of its terms");
@@ -197,7 +198,7 @@ public final class Vocabulary {
     return words.byName(map);
   }
 
-  private void asksNothing(ConfigNode map, WordReader words) throws ConfigException {
+  private void asksNothing(ConfigNode map, ListReader words) throws ConfigException {
     Phrases any = words.phrases(map.get(ANY));
     for (ConfigNode list : map.entries()) {
       if (list.key().equals(ANY)) continue;
@@ -281,7 +282,7 @@ public final class Vocabulary {
   }
 
   /** Words that tell glass tile from what is none. */
-  public GlassWords glass() {
+  public GlassNames glass() {
     return glass;
   }
 

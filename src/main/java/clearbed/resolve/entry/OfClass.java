@@ -25,6 +25,12 @@ public final class OfClass {
     this.terms = new TermReader(vocabulary);
   }
 
+  /** True of a statement that says which class the adhesive or the grout is of. */
+  public static boolean tellsClass(Statement s) {
+    return s.attribute().equals(CHEMISTRY)
+        || FAMILIES.stream().anyMatch(family -> s.attribute().equals(family + CLASS));
+  }
+
   /**
    * True where the words name classes, the tile has one of its own, and it is none of them; or
    * where words on no tile by its mark are of a class, as the tile's own governs.

@@ -1,5 +1,6 @@
 package clearbed.resolve.product;
 
+import clearbed.model.document.Origin;
 import clearbed.model.value.Content;
 import clearbed.recognise.schedule.row.RowReader;
 import clearbed.recognise.schedule.row.ScheduleRow;
@@ -43,21 +44,30 @@ public final class CalledProducts {
    */
   public CalledProducts(Map<String, Draft> drafts) {
     Set<String> described = described(drafts);
-    if (described.isEmpty()) return;
     Map<String, Set<String>> called = new TreeMap<>();
-    for (Draft draft : drafts.values()) {
-      if (described.contains(family(draft.key)) || !isTile(draft)) continue;
-      for (String key : calls(draft))
-        if (drafts.containsKey(key) && described.contains(family(key)))
-          called.computeIfAbsent(key, any -> new TreeSet<>()).add(draft.key);
-    }
     Map<String, Integer> times = new HashMap<>();
-    called.keySet().forEach(key -> times.merge(family(key), 1, Integer::sum));
+    for (Draft draft : drafts.values()) {
+      boolean letters = !described.isEmpty() && !described.contains(family(draft.key));
+      if (!draft.glass && !(letters && isTile(draft))) continue;
+      for (String key : calls(draft)) {
+        Draft product = drafts.get(key);
+        if (product == null || product == draft) continue;
+        boolean known = letters && described.contains(family(key));
+        boolean listed = isListed(product, draft);
+        if (!known && !listed) continue;
+        Set<String> tiles = called.computeIfAbsent(key, any -> new TreeSet<>());
+        if (tiles.isEmpty() && known) times.merge(family(key), 1, Integer::sum);
+        if (tiles.isEmpty() && listed) times.merge(list(product), 1, Integer::sum);
+        tiles.add(draft.key);
+      }
+    }
     times.values().removeIf(n -> n < FEWEST);
+    if (times.isEmpty()) return;
     Map<String, Draft> products = new HashMap<>();
     // Of products that no tile calls for the rows are products all the same.
     for (Draft draft : List.copyOf(drafts.values()))
-      if (times.containsKey(family(draft.key))) products.put(draft.key, drafts.remove(draft.key));
+      if (times.containsKey(family(draft.key)) || times.containsKey(list(draft)))
+        products.put(draft.key, drafts.remove(draft.key));
     called.forEach(
         (key, tiles) -> {
           Draft product = products.get(key);
@@ -66,6 +76,28 @@ public final class CalledProducts {
           told.addAll(tiles);
           tiles.forEach(tile -> join(drafts.get(tile), product));
         });
+  }
+
+  /** "OLU-20 | fused | 20 x 20": a row of another table that describes a tile and places none. */
+  private static boolean isListed(Draft product, Draft tile) {
+    String list = list(product);
+    return !list.isEmpty()
+        && tile.rows.stream().noneMatch(row -> list(row).equals(list))
+        && states(product, TILE)
+        && !states(product, LOCATION);
+  }
+
+  /** The one table that all rows of it stand in; empty where there is none. */
+  private static String list(Draft draft) {
+    Set<String> tables = new HashSet<>();
+    for (ScheduleRow row : draft.rows) tables.add(list(row));
+    return tables.size() == 1 ? tables.iterator().next() : "";
+  }
+
+  private static String list(ScheduleRow row) {
+    Origin at = row.origin();
+    return String.join(
+        "|", at.document(), String.valueOf(at.sheet()), String.valueOf(at.paragraph()));
   }
 
   /** The letters of glass whose rows all describe it and nowhere say where it is. */

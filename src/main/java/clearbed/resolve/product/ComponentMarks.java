@@ -124,7 +124,8 @@ final class ComponentMarks {
     // "GT-1: fused glass, 1 x 1 in. Substrate: mortar bed" is a tile, whatever it lies on.
     boolean tile =
         clause.statements().stream().anyMatch(s -> OF_TILES.contains(s.attribute()))
-            || !WORKS.contains(vocabulary.family(clause.text()));
+            // "A1 and A2: tensile adhesion on the scheduled glass tile ..." are adhesives.
+            || stated(clause).isEmpty() && !WORKS.contains(vocabulary.family(clause.text()));
     if (!tile) return;
     clause.subject().tags().forEach(tag -> tiles.add(Tags.prefix(Tags.key(tag))));
   }

@@ -20,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -68,6 +69,38 @@ final class ComponentUsers {
     for (Facts f : facts) {
       for (Section section : f.sections()) section.clauses().forEach(this::named);
     }
+    Map<String, Set<String>> further = new TreeMap<>();
+    marks.parts.values().forEach(part -> passedOn(part, further));
+    for (Facts f : facts)
+      for (Section section : f.sections())
+        for (Clause clause : section.clauses()) passedOn(clause, further);
+    further.forEach((mark, tiles) -> uses(tiles, mark));
+  }
+
+  /** "D1 | dry walls | 20 ft | JS-1": who calls for the joint D1 calls for its sealant as well. */
+  private void passedOn(Draft part, Map<String, Set<String>> further) {
+    for (ScheduleRow row : part.rows)
+      for (Statement s : row.statements())
+        if (s.attribute().equals(RowReader.MARK))
+          passOn(part.key, Tags.key(s.content().text()), further);
+  }
+
+  /** The same in words: "D1: 20 ft apart; sealant JS-1". */
+  private void passedOn(Clause clause, Map<String, Set<String>> further) {
+    String text = PlainText.of(clause.text());
+    TagFinder.TagsAt opening = TagFinder.firstTags(text, vocabulary);
+    if (opening == null || opening.start() > 0 || opening.tags().size() > 1) return;
+    String by = Tags.key(opening.tags().get(0));
+    for (String tag : TagFinder.tags(text.substring(opening.end()), vocabulary))
+      passOn(by, Tags.key(tag), further);
+  }
+
+  private void passOn(String by, String mark, Map<String, Set<String>> further) {
+    String work = marks.works.get(mark);
+    if (work == null || mark.equals(by) || !marks.works.containsKey(by)) return;
+    Set<String> left = new TreeSet<>(of(by));
+    left.removeAll(ofWork(work));
+    if (!left.isEmpty()) further.computeIfAbsent(mark, any -> new TreeSet<>()).addAll(left);
   }
 
   private void scheduled(Draft draft) {

@@ -139,7 +139,10 @@ public final class Components {
     // Below a title the words may open with the adhesive: "Mesh, suits A1" under "GT-1 Mosaic".
     if (subject.isEmpty()) subject = users.glass(TagFinder.tags(clause.heading(), vocabulary));
     boolean ofTheTile = work.equals("tile") || work.equals("substrate");
-    if (ofTheTile && !subject.isEmpty() && !marks.works.containsValue(work))
+    // "Glue of mesh sheets: compatible with mortar M1" tells of no tile that M1 sets how it is
+    // made.
+    boolean nature = work.equals("tile") && s.content() instanceof Content.Term;
+    if (ofTheTile && (nature || !subject.isEmpty()) && !marks.works.containsValue(work))
       return s.withLimits(s.limits().withTags(subject));
     // "A108.5 (Mortar A). Sheets of all kinds: A108.16": the name goes no further than its
     // sentence.

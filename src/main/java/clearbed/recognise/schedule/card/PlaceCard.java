@@ -117,8 +117,10 @@ public final class PlaceCard {
     if (lines.size() < (named ? FEWEST : FEWEST_UNDER_ROOM)) return PropertySheet.NONE;
     Map<String, String> parts = parts(lines);
     if (parts.isEmpty()) return PropertySheet.NONE;
-    String room = named ? "" : RoomTitle.name(over, vocabulary) + ", ";
-    String place = MEASURE.matcher(room + place(lines)).replaceAll("");
+    String room = named ? "" : RoomTitle.name(over, vocabulary);
+    String exposed = place(lines);
+    String between = room.isEmpty() || exposed.isEmpty() ? "" : ", ";
+    String place = MEASURE.matcher(room + between + exposed).replaceAll("");
     String under = underWater(lines);
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * "Room 2.14 Plunge pool", "Space B-07: Bar", "1.03 Showers": a heading that names a room, by the
  * word for one before its number, or by a name that tells what it is exposed to.
  */
-final class RoomTitle {
+public final class RoomTitle {
   /** "Room 2.14 " and "1.03 - " before the name. */
   private static final Pattern NUMBERED =
       Pattern.compile(
@@ -26,9 +26,14 @@ final class RoomTitle {
   static boolean is(String heading, Vocabulary vocabulary) {
     String words = PlainText.of(heading).strip();
     if (words.isEmpty() || words.length() > LONGEST || !vocabulary.isVerbless(words)) return false;
-    Matcher m = NUMBERED.matcher(words);
-    if (m.find() && m.group(1) != null && isRoom(m.group(1), vocabulary)) return true;
+    if (isNumbered(words, vocabulary)) return true;
     return terms("location.exposure", vocabulary).stream().anyMatch(term -> term.in(words));
+  }
+
+  /** "Room S1 Concourse": what looks like a mark is the number of a room. */
+  public static boolean isNumbered(String heading, Vocabulary vocabulary) {
+    Matcher m = NUMBERED.matcher(PlainText.of(heading).strip());
+    return m.find() && m.group(1) != null && isRoom(m.group(1), vocabulary);
   }
 
   /** Its name alone, or all of it where it has none. */

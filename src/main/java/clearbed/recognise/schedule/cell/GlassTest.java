@@ -36,8 +36,8 @@ public final class GlassTest {
    */
   public Result of(String words) {
     String plain = PlainText.of(words);
-    boolean notTile = vocabulary.list("notTile").in(plain);
-    String rest = vocabulary.list("notTile").without(plain);
+    boolean notTile = namesWhatIsNone(plain);
+    String rest = notTile ? vocabulary.list("notTile").without(plain) : plain;
     List<Phrases.Hit> hits = vocabulary.list("glassTile").all(rest);
     if (hits.stream().anyMatch(hit -> !endsInGlass(rest, hit)))
       return new Result(true, true, false);
@@ -54,6 +54,15 @@ public final class GlassTest {
             || Stream.concat(hits.stream(), alone.stream())
                 .anyMatch(hit -> !isPartOfAnother(rest, hit));
     return new Result(glass, glass || !alone.isEmpty(), false);
+  }
+
+  /** "Sheet glass" is no tile; within "fused sheet glass" it tells how one is made. */
+  private boolean namesWhatIsNone(String text) {
+    List<Phrases.Hit> none = vocabulary.list("notTile").all(text);
+    if (none.isEmpty()) return false;
+    List<Phrases.Hit> made = vocabulary.list("glassTile").all(text);
+    return none.stream()
+        .anyMatch(n -> made.stream().noneMatch(m -> m.start() < n.start() && n.end() <= m.end()));
   }
 
   private static boolean endsInGlass(String text, Phrases.Hit hit) {

@@ -1,11 +1,13 @@
 package clearbed.recognise.schedule.cell;
 
+import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.ShortForms;
 import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.tartarus.snowball.ext.EnglishStemmer;
 
 /**
  * Terms of attributes in the short forms of cells: {@code WHT}, {@code GYP BD}, {@code CONC SLAB}.
@@ -28,6 +31,9 @@ public final class ShortTerms {
   /** Nearly no word of a cell is a denial: the longer ones need no look. */
   private static final int LONGEST_DENIAL = 5;
 
+  /** Shorter words may be written out and short for another. */
+  private static final int SHORTEST_WHOLE = 5;
+
   private record Phrase(String term, List<String> words) {
     /** A short form of its first word begins as that does. */
     boolean mayBeAmong(long beginnings) {
@@ -36,6 +42,10 @@ public final class ShortTerms {
   }
 
   private final Map<String, List<Phrase>> byAttribute = new LinkedHashMap<>();
+
+  /** Words that are written out somewhere, and are short for no other. */
+  private final Set<String> whole = new HashSet<>();
+
   private final Vocabulary vocabulary;
 
   public ShortTerms(Vocabulary vocabulary) {
@@ -47,6 +57,8 @@ public final class ShortTerms {
           .forEach(
               (term, list) -> list.plain().forEach(p -> phrases.add(new Phrase(term, split(p)))));
       if (!a.terms().isEmpty()) byAttribute.put(a.id(), phrases);
+      for (Phrase phrase : phrases)
+        for (String word : phrase.words()) if (word.length() >= SHORTEST_WHOLE) whole.add(word);
     }
   }
 
@@ -121,19 +133,26 @@ public final class ShortTerms {
         && vocabulary.list("negation.directly").endsAt(before, before.length());
   }
 
+  /** "Paint" and "painted". */
+  private static boolean isFormOf(String word, String other) {
+    EnglishStemmer stemmer = new EnglishStemmer();
+    return Stems.stem(stemmer, word).equals(Stems.stem(stemmer, other));
+  }
+
   /** Every word of the phrase stands there, in its order; a word beside it takes half away. */
   private double quality(List<String> words, List<String> phrase) {
     if (phrase.size() > words.size()) return 0;
     double sum = 0;
     int at = 0;
-    for (String whole : phrase) {
+    for (String meant : phrase) {
       double found = 0;
       while (at < words.size() && found == 0) {
         String word = words.get(at++);
-        found =
-            word.length() < 3 && !word.equals(whole) && phrase.size() == 1
-                ? 0
-                : ShortForms.quality(word, whole);
+        boolean other =
+            !word.equals(meant)
+                && (word.length() < 3 && phrase.size() == 1
+                    || whole.contains(word) && !isFormOf(word, meant));
+        found = other ? 0 : ShortForms.quality(word, meant);
         if (found == 0 && word.length() <= LONGEST_DENIAL && denies(word)) return 0;
       }
       if (found == 0) return 0;

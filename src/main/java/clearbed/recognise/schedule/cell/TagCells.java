@@ -13,6 +13,8 @@ public final class TagCells {
       Pattern.compile(
           "(?:type|tile|mark|ref|code|mix)\\.?\\s+(?=\\S{1,8}$)", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern REMARK = Pattern.compile("\\s*\\([^()]{2,80}\\)\\s*$");
+
   private final Vocabulary vocabulary;
 
   public TagCells(Vocabulary vocabulary) {
@@ -24,8 +26,15 @@ public final class TagCells {
     return NAMED.matcher(tag.trim()).replaceFirst("");
   }
 
+  /** "W-9" of "W-9 (in the sun)". */
+  public static String withoutRemark(String cell) {
+    String bare = REMARK.matcher(cell).replaceFirst("");
+    return !bare.equals(cell) && (Tags.isMark(bare) || TagList.inCell(bare) != null) ? bare : cell;
+  }
+
   /** True of a mark, and of a list or a range of marks. */
-  public static boolean looksLikeTags(String text) {
+  public static boolean looksLikeTags(String cell) {
+    String text = withoutRemark(cell);
     return Tags.isMark(text) || TagList.inCell(text) != null;
   }
 
@@ -43,7 +52,7 @@ public final class TagCells {
    * The tags of a cell that is no list of them as people write such; its words where it has none.
    */
   public List<String> in(String cell) {
-    String text = PlainText.of(cell).trim().replaceAll("\\s+", " ");
+    String text = withoutRemark(PlainText.of(cell).trim().replaceAll("\\s+", " "));
     if (isTag(text)) return List.of(text);
     String bare = unnamed(text);
     if (isTag(bare)) return List.of(bare);

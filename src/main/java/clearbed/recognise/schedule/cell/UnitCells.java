@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /** Cells that are a unit and no more, as "mm" or "(in)" below a heading. */
 public final class UnitCells {
-  private static final Pattern BRACKETS = Pattern.compile("^[(\\[]|[)\\]]$");
+  private static final Pattern BRACKETS = Pattern.compile("^[(\\[]|[)\\]]$|^(?:±|\\+/-) ?");
 
   private UnitCells() {}
 

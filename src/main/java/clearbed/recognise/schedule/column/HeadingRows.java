@@ -15,6 +15,11 @@ public final class HeadingRows {
   /** Rows below a heading that show what its columns hold. */
   private static final int LOOKED_AT = 12;
 
+  /** Fewer words below a heading might be a row of data. */
+  private static final int FEWEST_HINTS = 3;
+
+  private static final int LONGEST_HINT = 24;
+
   /** One row more has to be worth so much. */
   private static final double ONE_MORE = 1.0;
 
@@ -58,7 +63,47 @@ public final class HeadingRows {
         most = sum;
       }
     }
-    return best;
+    return best == null ? null : withHints(best, rows, at, family);
+  }
+
+  /**
+   * "in.", "glass only", "see key" below some headings are said of those: the units count, and the
+   * row heads nothing by itself.
+   */
+  private Header withHints(Header header, List<Table.Row> rows, int at, String family) {
+    int end = at + header.rows();
+    if (end >= rows.size() || !areHints(rows, at, end, header)) return header;
+    Table.Row row = rows.get(end);
+    List<Table.Row> heads = new ArrayList<>(rows.subList(at, end));
+    List<Table.Cell> units =
+        row.cells().stream().filter(c -> UnitCells.unit(c.text()) != null).toList();
+    if (!units.isEmpty()) heads.add(row.withCells(units));
+    List<Table.Row> data = data(rows, end + 1, words(row));
+    return new Header(evidence.columns(HeadingTexts.of(heads, data), family), header.rows() + 1);
+  }
+
+  /** Some short words of no row of their own, each below a heading and none below the marks. */
+  private boolean areHints(List<Table.Row> rows, int at, int end, Header header) {
+    List<Header.Column> tags = header.all(Header.Role.TAG);
+    if (tags.size() != 1 || end + 1 >= rows.size() || end == at) return false;
+    Table.Row row = rows.get(end);
+    List<Table.Row> over = rows.subList(at, end);
+    Table.Cell mark = row.at(tags.get(0).index());
+    List<Table.Cell> filled = HeadingSigns.filled(row);
+    return (mark == null || mark.text().isBlank())
+        && row.number() == rows.get(end - 1).number() + 1
+        && filled.size() >= FEWEST_HINTS
+        && signs.mayHead(row)
+        && filled.stream().allMatch(c -> isHint(c, over))
+        && !recurs(rows, at, end - at + 1, false);
+  }
+
+  private static boolean isHint(Table.Cell cell, List<Table.Row> heading) {
+    return cell.columnSpan() == 1
+        && cell.text().length() <= LONGEST_HINT
+        && heading.stream()
+            .map(row -> row.at(cell.column()))
+            .anyMatch(over -> over != null && over.columnSpan() == 1 && !over.text().isBlank());
   }
 
   /**

@@ -69,7 +69,9 @@ final class HeadingTexts {
 
   /** "Thk inch", "Wdth in", where the cells are figures: "Used in" is a place. */
   private static Unit unitBehind(String heading, List<String> cells) {
-    String last = heading.substring(heading.lastIndexOf(' ') + 1);
+    // "max_spacing_ft", as programs name their columns.
+    int before = Math.max(heading.lastIndexOf(' '), heading.lastIndexOf('_'));
+    String last = heading.substring(before + 1);
     if (last.equals(heading) || cells.isEmpty()) return null;
     long figures = cells.stream().filter(c -> FIGURES.matcher(c.trim()).matches()).count();
     return figures * 2 >= cells.size() ? UnitCells.unit(last.replaceFirst("\\.$", "")) : null;

@@ -29,6 +29,11 @@ public final class HeadingWords {
   private static final Pattern WITH = Pattern.compile("\\bw/");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern STOPS = Pattern.compile("[.:*#,?]+");
+
+  /** "width_in", as programs name their columns. */
+  private static final Pattern UNIT_BEHIND_NAME =
+      Pattern.compile("(?<=\\w)_(?:mm|cm|m|in|ft|psi|mpa|pct|f|c|sf|m2)$");
+
   private static final Pattern UNIT_BEHIND =
       Pattern.compile(
           ",\\s*(?:mm|in|psi|mpa|ft|m|%|in\\.|(?:milli)?(?:met(?:re|er)s?)|inch(?:es)?|feet|°?\\s?[cf]|deg\\.? ?[cf])\\s*$"
@@ -269,7 +274,8 @@ public final class HeadingWords {
 
   /** Lower case, short forms spelt out, without units, brackets, full stops and line breaks. */
   static String clean(Vocabulary vocabulary, String text) {
-    String out = STOPPED.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("$1");
+    String words = UNIT_BEHIND_NAME.matcher(text.toLowerCase(Locale.ROOT)).replaceFirst("");
+    String out = STOPPED.matcher(words.replace('_', ' ')).replaceAll("$1");
     out = BRACKETS.matcher(WITH.matcher(out).replaceAll("with ")).replaceAll(" ");
     out = UNIT_BEHIND.matcher(out).replaceAll(" ");
     out = STOPS.matcher(out).replaceAll(" ");

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /**
@@ -37,6 +38,9 @@ final class HeardHeadings {
     this.vocabulary = vocabulary;
     this.evidence = vocabulary.headings();
   }
+
+  /** So much more a heading points to what the standard is of that it names. */
+  private static final double CITED = 1.6;
 
   /** Attributes and roles that they point to. */
   Map<String, Heard> over(ColumnWords.Heads w) {
@@ -70,9 +74,12 @@ final class HeardHeadings {
         .forEach(id -> out.merge(id, OF_TEST, HeadingEvidence::stronger));
     Set<String> named = families(w.text());
     if (!named.isEmpty()) out.replaceAll((meaning, by) -> ofNamed(meaning, by, named));
+    Set<String> cited = familiesOfStandards(w.text());
+    if (!cited.isEmpty()) out.replaceAll((meaning, by) -> ofCited(meaning, by, cited));
     Header.Column known = HeadingWords.column(vocabulary, 0, w.top(), w.bottom());
     boolean own = w.group() != ColumnWords.Group.OVER || w.bottom().isEmpty();
     if (known.role() != Header.Role.OTHER
+        && suits(meaning(known), cited, "")
         && (own || suits(meaning(known), families(w.top()), w.top())))
       out.merge(
           meaning(known),
@@ -81,6 +88,26 @@ final class HeardHeadings {
               : new Heard(1, "heading", false),
           HeardHeadings::better);
     return out;
+  }
+
+  /** The parts of the work that the standards are of which a heading names: "C920 use". */
+  private Set<String> familiesOfStandards(String heading) {
+    Set<String> out = new TreeSet<>();
+    for (Citations.Found f : Citations.find(PlainText.of(heading).replace('_', ' ')))
+      vocabulary
+          .standards()
+          .of(f.standard().designation())
+          .ifPresent(
+              info ->
+                  info.states().stream()
+                      .flatMap(id -> vocabulary.attribute(id).stream())
+                      .forEach(a -> out.add(a.family())));
+    return out;
+  }
+
+  private Heard ofCited(String meaning, Heard by, Set<String> families) {
+    boolean its = suits(meaning, families, "");
+    return its ? by.times(Math.min(CITED, 1 / by.strength())) : by.times(ColumnScores.HINT);
   }
 
   /** The stronger of two, in the words that say which word is meant. */

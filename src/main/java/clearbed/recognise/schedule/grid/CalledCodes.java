@@ -29,6 +29,8 @@ public final class CalledCodes {
   /** "9", "1.5" and "300" may be figures: codes of figures alone are longer. */
   private static final Pattern FIGURE = Pattern.compile("[\\d.,/ ]{1,3}|\\d*[.,/ ][\\d.,/ ]*");
 
+  private static final Pattern NOTHING = Pattern.compile("[^\\p{L}\\d]+");
+
   /** Fewer codes might be anything. */
   private static final int FEWEST = 2;
 
@@ -117,7 +119,7 @@ public final class CalledCodes {
     // Codes alone describe nothing, whatever stands over them.
     for (Header.Role role : List.of(Header.Role.OTHER, Header.Role.MATERIAL))
       for (Header.Column column : header.all(role))
-        if (column.index() != tags && !calling(table, below, column.index()).isEmpty())
+        if (column.index() != tags && callsMostly(table, below, column.index()))
           out = out.calling(column.index());
     return out;
   }
@@ -132,6 +134,27 @@ public final class CalledCodes {
       rows.add(row);
     }
     return rows.size() >= FEWEST && calls(table, rows, column) ? rows : List.of();
+  }
+
+  /** True of a column of codes most of which call other rows: some are of what nobody lists. */
+  private boolean callsMostly(Table table, List<Table.Row> below, int column) {
+    List<Table.Row> rows = new ArrayList<>();
+    int strange = 0;
+    for (Table.Row row : below) {
+      if (rows.size() + strange >= SEARCHED) break;
+      Table.Cell cell = row.at(column);
+      // A line over the rows of a group, and "-" where nothing is called.
+      if (cell == null || cell.columnSpan() > 1 || says(cell).isEmpty()) continue;
+      String code = code(cell);
+      if (code.isEmpty()) break;
+      if (named.containsKey(code)) rows.add(row);
+      else strange++;
+    }
+    return rows.size() >= FEWEST && rows.size() > strange && calls(table, rows, column);
+  }
+
+  private static String says(Table.Cell cell) {
+    return NOTHING.matcher(cell.text()).replaceAll("");
   }
 
   private boolean calls(Table table, List<Table.Row> rows, int column) {

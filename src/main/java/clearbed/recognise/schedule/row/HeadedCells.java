@@ -40,6 +40,11 @@ final class HeadedCells {
 
   private static final Pattern SEPARATORS = Pattern.compile("^\\s*[/,;:|]\\s*");
 
+  /** "NT I M G". */
+  private static final Pattern CODES = Pattern.compile("\\p{Lu}{1,3}\\d?(?:\\s+\\p{Lu}{1,3}\\d?)+");
+
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
   private static final Pattern LISTED = Pattern.compile("\\s*[,;/+&]\\s*|\\s+and\\s+");
 
   private final Vocabulary vocabulary;
@@ -181,8 +186,9 @@ final class HeadedCells {
 
   /** "NT, G" under "Use" is two of them; empty where one is none. */
   private List<String> terms(Header.Column column, Attribute attribute, String text) {
+    Pattern between = CODES.matcher(text.strip()).matches() ? BLANKS : LISTED;
     List<Optional<String>> each =
-        Arrays.stream(LISTED.split(text.strip())).map(t -> term(column, attribute, t)).toList();
+        Arrays.stream(between.split(text.strip())).map(t -> term(column, attribute, t)).toList();
     if (each.size() > 1 && each.stream().allMatch(Optional::isPresent))
       return each.stream().map(Optional::orElseThrow).distinct().toList();
     return term(column, attribute, text).stream().toList();

@@ -77,6 +77,9 @@ public final class PublicationLists {
       if (titles.get(i).isEmpty() && isUntitled(lines.get(i))) all.set(i, UNTITLED);
     runs(all, LIST, title -> isNamed(title) || TITLED.matcher(title).lookingAt(), out);
     runs(all, LIST_OF_BARE, title -> isNamed(title) || CAPITAL.matcher(title).matches(), out);
+    // A list in columns may end with a line or two that are not full.
+    for (int i = 1; i < out.length; i++)
+      out[i] |= out[i - 1] && Citations.mayCite(lines.get(i)) && isBare(lines.get(i), 1);
     return out;
   }
 
@@ -124,7 +127,7 @@ public final class PublicationLists {
     boolean led =
         vocabulary.list("ofStandards").in(lead) && !vocabulary.list("clause.imperative").in(lead);
     String line = led ? whole.substring(lead.length() + 1) : whole;
-    return isBare(line) || led && isTitled(line);
+    return isBare(line, LIST) || led && isTitled(line);
   }
 
   /** "EN 12004: adhesives; EN 13888: grouts; EN 14891: membranes. The latest editions apply." */
@@ -141,9 +144,9 @@ public final class PublicationLists {
     return titled >= LIST;
   }
 
-  private boolean isBare(String line) {
+  private static boolean isBare(String line, int fewest) {
     List<Citations.Found> found = Citations.find(line);
-    if (found.size() < LIST) return false;
+    if (found.size() < fewest) return false;
     StringBuilder rest = new StringBuilder(line);
     for (Citations.Found f : found)
       rest.replace(f.start(), f.end(), " ".repeat(f.end() - f.start()));

@@ -46,18 +46,16 @@ public final class TagFinder {
   /** The same, and those of forms that were taught. */
   public static Set<String> tags(String text, Vocabulary known) {
     Set<String> tags = tags(text);
-    for (Phrases.Hit hit : known.taught().tagsIn(text))
-      tags.add(tag(text.substring(hit.start(), hit.end())));
+    for (TagsAt at : TaughtTags.in(text, known.taught()))
+      at.tags().forEach(tag -> tags.add(tag(tag)));
     return tags;
   }
 
   /** The first tags of a text, of known forms or such as were taught; null when there are none. */
   public static TagsAt firstTags(String text, Vocabulary known) {
     TagsAt first = firstTags(text);
-    for (Phrases.Hit hit : known.taught().tagsIn(text)) {
-      if (first != null && first.start() <= hit.start()) continue;
-      first = new TagsAt(List.of(text.substring(hit.start(), hit.end())), hit.start(), hit.end());
-    }
+    for (TagsAt at : TaughtTags.in(text, known.taught()))
+      if (first == null || at.start() < first.start()) first = at;
     return first;
   }
 
@@ -143,8 +141,9 @@ public final class TagFinder {
     Matcher m = TAG.matcher(text);
     while (m.find()) {
       if (lookalikes.isOne(m)) continue;
-      boolean within = m.start() < covered;
-      TagList.Found list = within ? null : TagList.inText(text, m.start());
+      // Of "TL-G03, G04" the second is no G04.
+      if (m.start() < covered) continue;
+      TagList.Found list = TagList.inText(text, m.start());
       if (list == null) list = new TagList.Found(List.of(m.group()), m.end(), "");
       lists.add(new At(m.start(), list));
       covered = Math.max(covered, list.end());

@@ -32,7 +32,7 @@ public final class TagList {
   private static final Pattern LETTER = Pattern.compile("([A-Za-z])(?![A-Za-z0-9])");
 
   // With a blank before it alone, a dash is the sign of the figure behind it: "GT-5 -10 to 140 F".
-  private static final Pattern RANGE =
+  static final Pattern RANGE =
       Pattern.compile(" +(?i:through|thru|to|until) +| *\\.{2,4} *|-| +- +");
   private static final Pattern JOIN_IN_CELL =
       Pattern.compile("\\s*(?:[,;&/+\\n]|\\s(?i:and|or)\\s)\\s*(?:(?:(?i:and|or)\\b|&)\\s*)?");
@@ -166,6 +166,7 @@ public final class TagList {
     boolean tight = m.group().equals("-");
     boolean spaced = m.group().endsWith("- ");
     Next right = tag(m.end());
+    if (right != null) right = withOpening(right, left.item());
     if (right != null && !right.item().prefix().equals(left.item().prefix())) return null;
     boolean bare = right == null;
     if (bare) right = bare(m.end(), left.item(), spaced);
@@ -249,6 +250,7 @@ public final class TagList {
     Matcher m = matcher(cell ? JOIN_IN_CELL : JOIN_IN_TEXT, last.end());
     if (!m.lookingAt()) return null;
     Next next = tag(m.end());
+    if (next != null) next = withOpening(next, last.item());
     if (next != null) {
       // "L1/T/14" is one code in parts.
       if (m.group().equals("/") && next.item().between().equals("/")) return null;
@@ -258,6 +260,17 @@ public final class TagList {
     next = bare(m.end(), last.item(), true);
     boolean rises = next != null && (cell || rises(last.item(), next.item()));
     return rises ? next : null;
+  }
+
+  /** "TL-G03, G04": the letters that all begin with are said once. */
+  private static Next withOpening(Next next, Item last) {
+    int dash = Math.max(last.prefix().lastIndexOf('-'), last.prefix().lastIndexOf('.'));
+    boolean dropped = dash > 0 && next.item().prefix().equals(last.prefix().substring(dash + 1));
+    if (!dropped) return next;
+    Item whole = next.item();
+    return new Next(
+        new Item(last.prefix(), whole.between(), whole.number(), whole.digits(), whole.suffix()),
+        next.end());
   }
 
   private static boolean rises(Item last, Item next) {

@@ -27,11 +27,14 @@ public final class Tags {
   private static final Pattern ALONE =
       Pattern.compile(
           LETTERS
-              + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{1,4}\\.[A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
+              + "[- ./]?\\d{1,4}[A-Za-z]?(?:[-.]\\d{1,2})?|[A-Z]{1,4}[-.][A-Z]{1,3}-?\\d{1,3}|[A-Z]{2,4}-[A-Z]|[A-Z]\\d{2}/\\d{2,3}[A-Z]?");
 
   /** Figures among the parts of a tag: {@code L1-G2}, {@code M4.2}. */
   private static final Pattern IN_PARTS =
       Pattern.compile("([A-Z]{1,4}\\d{1,3}(?:[-./][A-Z]{0,3})+|\\d[A-Z]{1,2}-)\\d{1,3}[A-Z]?");
+
+  /** What is left of {@code TL-G01} without its figures. */
+  private static final Pattern OPENING_PARTS = Pattern.compile("[A-Z]{1,4}-[A-Z]{1,3}");
 
   private static final int OPENING = 100;
   private static final Pattern BEHIND_PREFIX = Pattern.compile("[^A-Za-z].*$");
@@ -70,6 +73,7 @@ public final class Tags {
    */
   public static Set<String> meant(String key, Set<String> known) {
     if (key.endsWith(FAMILY)) return family(key, known);
+    if (OPENING_PARTS.matcher(key).matches() && !known.contains(key)) return opening(key, known);
     if (!key.endsWith("X") || known.contains(key)) return Set.of(key);
     String opening = key.substring(0, key.length() - 1);
     Set<String> out = new TreeSet<>();
@@ -77,6 +81,16 @@ public final class Tags {
       if (one.length() > opening.length()
           && one.startsWith(opening)
           && one.substring(opening.length()).chars().allMatch(Character::isDigit)) out.add(one);
+    return out.isEmpty() ? Set.of(key) : out;
+  }
+
+  /** "Each TL-G type" of TL-G01 to TL-G10; itself where no tag begins so. */
+  private static Set<String> opening(String key, Set<String> known) {
+    Set<String> out = new TreeSet<>();
+    for (String one : known)
+      if (one.length() > key.length()
+          && one.startsWith(key)
+          && Character.isDigit(one.charAt(key.length()))) out.add(one);
     return out.isEmpty() ? Set.of(key) : out;
   }
 

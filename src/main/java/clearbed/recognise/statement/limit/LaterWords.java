@@ -198,6 +198,15 @@ public final class LaterWords {
     return previous.withExcept(except);
   }
 
+  /** "Joints 20 ft apart in dry rooms. For GT-14 see the notes": what was said is not for GT-14. */
+  public static void saidElsewhere(List<Statement> out, Set<String> tags) {
+    for (int i = 0; i < out.size(); i++) {
+      Statement s = out.get(i);
+      Limits l = s.limits();
+      if (l.tags().isEmpty()) out.set(i, s.withLimits(l.withExcept(l.except().andTags(tags))));
+    }
+  }
+
   /** "Comply with ANSI A137.1, the exception is glass tile." */
   private static void glassLeftOut(List<Statement> out, int from) {
     for (int i = from; i < out.size(); i++) {

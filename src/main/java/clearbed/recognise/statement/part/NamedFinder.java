@@ -10,8 +10,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Finds what a part of a text names that may limit its values, each where it stands. */
 final class NamedFinder {
@@ -23,6 +25,8 @@ final class NamedFinder {
 
   /** Nobody divides a sentence into more; what is longer is limited as a whole. */
   private static final int MOST = 60;
+
+  private static final Pattern OTHER_PART = Pattern.compile("^.*[;:]");
 
   private record Raw(int start, int end, boolean complement) {}
 
@@ -59,6 +63,30 @@ final class NamedFinder {
       out.add(new Named(first.start(), end, of(p, first.start(), end), false));
     }
     return out;
+  }
+
+  /**
+   * "Wet rooms and GT-12: 8 ft" is said of both, and not of GT-12 where it is in a wet room: the
+   * places that are meant beside the marks, or nothing where there are none.
+   *
+   * @param its what the text limits a value to
+   */
+  Optional<Limits> placesBesideTags(String text, Limits its) {
+    if (its.tags().isEmpty()) return Optional.empty();
+    for (Phrases.Hit tag : limits.tagPlaces(text)) {
+      for (PlaceFinder.Place place : places.named(text)) {
+        boolean before = place.end() <= tag.start();
+        int from = before ? place.end() : tag.end();
+        int to = before ? tag.start() : place.start();
+        if (from > to || to - from > LIST_GAP) continue;
+        if (!vocabulary.list("clause.bothOf").matches(text.substring(from, to).strip())) continue;
+        String listed = before ? text.substring(0, tag.start()) : text.substring(place.start());
+        Limits all = limits.of(OTHER_PART.matcher(listed).replaceFirst(""), true);
+        if (all.exposures().isEmpty()) continue;
+        return Optional.of(all.withTags(Set.of()).withExcept(its.except()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** "Pools and other wet areas" takes nothing away. */

@@ -11,6 +11,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -57,6 +58,10 @@ public final class PartLimits {
       own.compute(value, (v, l) -> LaterWords.ofItsOwn(v.attribute(), l, around.within(beside)));
       if (ofStructures(value, p)) own.computeIfPresent(value, (v, l) -> l.anywhere());
       Limits its = own.get(value);
+      Optional<Limits> places =
+          value.anywhere() ? Optional.empty() : named.placesBesideTags(p.text, its);
+      places.ifPresent(at -> p.state(out, value, at));
+      if (places.isPresent()) its = its.anywhere();
       p.state(out, value, value.anywhere() ? its.anywhere().within(listed) : its);
       p.carried.note(value.attribute(), own.get(value));
     }

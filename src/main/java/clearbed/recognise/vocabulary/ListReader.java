@@ -13,7 +13,7 @@ import java.util.regex.PatternSyntaxException;
  *
  * @param held the words of all lists, so that one look at a text tells which may be in it
  */
-record WordReader(WordsHeld held) {
+record ListReader(WordsHeld held) {
   Phrases phrases(ConfigNode list) throws ConfigException {
     return Phrases.of(list, held);
   }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Tells glass tile from other tile, and from other things of glass, by their names. */
-public final class GlassWords {
+public final class GlassNames {
   private final Phrases glassTile;
   private final Phrases abroad;
   private final Phrases glass;
@@ -18,7 +18,7 @@ public final class GlassWords {
    * @param notTile names of things of glass that are no tile
    * @param otherTile names of other tile, by kind
    */
-  GlassWords(
+  GlassNames(
       Phrases glassTile,
       Phrases abroad,
       Phrases glass,
