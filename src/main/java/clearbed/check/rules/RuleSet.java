@@ -6,6 +6,7 @@ import clearbed.calc.guideline.MovementGuideline;
 import clearbed.calc.takeoff.TakeoffInputs;
 import clearbed.model.report.Finding;
 import clearbed.model.report.ProjectNames;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.ProjectFact;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param yields of materials and work, as an office gives them, else as they are common
  * @param names that layers give the project and its people
  * @param changes what the layers change of the checks, in words
+ * @param vocabulary the words of the trade that the checks look for
  */
 public record RuleSet(
     String name,
@@ -38,7 +40,8 @@ public record RuleSet(
     Measure units,
     TakeoffInputs.Yields yields,
     ProjectNames names,
-    List<String> changes) {
+    List<String> changes,
+    Vocabulary vocabulary) {
   public RuleSet {
     layers = List.copyOf(layers);
     rules = List.copyOf(rules);

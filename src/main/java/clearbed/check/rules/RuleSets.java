@@ -26,6 +26,7 @@ import java.util.function.Function;
 
 /** Loads a standard rule set and lays rule files over it. */
 public final class RuleSets {
+  private final Vocabulary vocabulary;
   private final RuleReader ruleReader;
   private final FactReader factReader;
 
@@ -33,6 +34,7 @@ public final class RuleSets {
    * @param computations names of what a rule may ask to have computed
    */
   public RuleSets(Vocabulary vocabulary, Set<String> computations) {
+    this.vocabulary = vocabulary;
     this.ruleReader = new RuleReader(vocabulary, computations);
     this.factReader = new FactReader(vocabulary);
   }
@@ -125,7 +127,8 @@ public final class RuleSets {
         units,
         YieldsReader.read(files, units),
         names(files),
-        changes);
+        changes,
+        vocabulary);
   }
 
   /** Of each name the one that the last file gives. */

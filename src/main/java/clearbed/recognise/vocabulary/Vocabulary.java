@@ -139,7 +139,8 @@ public final class Vocabulary {
             .and(lessons);
     attributes =
         new Attributes(listed, language.get("groups"), words, families, taught, headerWords);
-    for (String group : List.of("negation", "clause", "vague")) all(group, language, words);
+    for (String group : List.of("negation", "clause", "vague", "checks"))
+      all(group, language, words);
     lists("", materials, OF_MATERIALS, words);
     lists("", language, OF_LANGUAGE, words);
     lists("schedule.", schedules, OF_SCHEDULES, words);

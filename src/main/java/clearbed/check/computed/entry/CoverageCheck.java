@@ -37,8 +37,7 @@ public final class CoverageCheck implements Computation {
     // "95 percent, no voids" behind see-through glass: what matters there is that nothing shows.
     boolean full =
         voidFree.stream()
-            .anyMatch(
-                v -> v.asWritten().matches("(?is).*\\b(?:full|fully|solid|solidly|complete)\\b.*"));
+            .anyMatch(v -> rules.vocabulary().list("checks.fullBed").in(v.asWritten()));
     boolean byWords =
         seeThrough
             && !voidFree.isEmpty()

@@ -22,10 +22,10 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Quantity;
 import clearbed.model.value.Unit;
 import clearbed.model.value.Value;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * L/360 is the limit for tile on floors and stud walls (a tile contractors' manual, as reported).
@@ -41,11 +41,11 @@ public final class DeflectionCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    if (TilePlace.onGrade(entry))
+    if (TilePlace.onGrade(entry, rules.vocabulary()))
       return new Judgement.NotApplicable("a slab on the ground spans nothing");
     List<Value> values = entry.governing(rule.attribute());
     if (values.isEmpty())
-      return TilePlace.isSolid(entry)
+      return TilePlace.isSolid(entry, rules.vocabulary())
           ? new Judgement.NotApplicable("concrete and masonry have the limits of their structure")
           : new Judgement.Missing();
     Optional<Given> stated =
@@ -56,19 +56,16 @@ public final class DeflectionCheck implements Computation {
     Deflection tile = deflection(rule, entry, rules, stated.get());
     String found = words(stated.get().amount());
     if (tile.fit() != Fit.MEETS) return failed(found, values.get(0), tile.calculation());
-    return stated.get().low().number() >= STIFFER || makersWord(entry)
+    return stated.get().low().number() >= STIFFER || makersWord(entry, rules.vocabulary())
         ? new Judgement.Satisfied(found, stated.get().origin())
         : asked(found, stated.get().origin(), tile.calculation());
   }
 
   /** A limit that the words leave to the tile maker, or take from one. */
-  private static boolean makersWord(Entry entry) {
+  private static boolean makersWord(Entry entry, Vocabulary vocabulary) {
     return entry.governing("substrate.deflection").stream()
-        .anyMatch(v -> MAKER.matcher(v.asWritten()).find());
+        .anyMatch(v -> vocabulary.list("checks.maker").in(v.asWritten()));
   }
-
-  private static final Pattern MAKER =
-      Pattern.compile("\\b(?:manufacturer|maker|supplier)", Pattern.CASE_INSENSITIVE);
 
   private static Deflection deflection(Rule rule, Entry entry, RuleSet rules, Given n) {
     Given asked =

@@ -16,6 +16,7 @@ import clearbed.model.value.Unit;
 import clearbed.model.value.Value;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.HashSet;
 import java.util.List;
@@ -37,15 +38,6 @@ public final class FillingCheck implements Computation {
   private static final double USUAL_DAYS = 21;
   private static final int DAYS_OF_A_WEEK = 7;
 
-  private static final Pattern FILLS =
-      Pattern.compile("\\b(?:fill|flood|immers|submer)\\w*", Pattern.CASE_INSENSITIVE);
-
-  /** What stands in a sentence on filling and waits for something else. */
-  private static final Pattern OF_THE_SHELL =
-      Pattern.compile(
-          "\\b(?:shell|render|screed|concrete|flood test|water test|hydrostatic)\\w*",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Set<String> RESINS = Set.of("epoxy", "urethane");
 
   private static final Pattern WEEKS =
@@ -65,8 +57,8 @@ public final class FillingCheck implements Computation {
     Set<List<String>> weighed = new HashSet<>();
     for (Value value : values) {
       if (!weighed.add(List.of(value.asWritten(), around(value)))) continue;
-      double days = days(value.asWritten());
-      if (days == 0) days = days(around(value));
+      double days = days(value.asWritten(), rules.vocabulary());
+      if (days == 0) days = days(around(value), rules.vocabulary());
       if (days == 0 || soonest != null && days >= least) continue;
       soonest = value;
       least = days;
@@ -102,11 +94,11 @@ public final class FillingCheck implements Computation {
   }
 
   /** The longest time in the sentences on filling; 0 where none is stated. */
-  private static double days(String text) {
+  private static double days(String text, Vocabulary vocabulary) {
     double most = 0;
     for (Sentences.Sentence sentence : Sentences.of(text)) {
-      if (!FILLS.matcher(sentence.text()).find()) continue;
-      if (OF_THE_SHELL.matcher(sentence.text()).find()) continue;
+      if (!vocabulary.list("checks.fills").in(sentence.text())) continue;
+      if (vocabulary.list("checks.fillsOther").in(sentence.text())) continue;
       for (Quantities.Found found : Quantities.find(sentence.text())) {
         boolean time =
             found.content() instanceof Content.Amount

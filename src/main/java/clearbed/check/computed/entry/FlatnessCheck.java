@@ -21,32 +21,16 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Quantity;
 import clearbed.model.value.Unit;
 import clearbed.model.value.Value;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.Project;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Flatness by the longest side: 15 in is where ANSI A108.02 (from memory) tightens. */
 public final class FlatnessCheck implements Computation {
-  private static final String FIFTEEN = "(?:15|fifteen|380|381)";
-  private static final Pattern SMALLER_ONLY =
-      Pattern.compile(
-          "\\b(?:less than|under|below|smaller than|shorter than|not exceeding|up to) "
-              + FIFTEEN
-              + "\\b",
-          Pattern.CASE_INSENSITIVE);
-  private static final Pattern LARGER_ONLY =
-      Pattern.compile(
-          "\\b"
-              + FIFTEEN
-              + "\\b[^.;:,\\d]{0,16}\\b(?:or|and) (?:more|longer|larger|greater|over|above|up)\\b"
-              + "|\\b(?:over|exceeding|exceeds|larger than|longer than|greater than|at least|from) "
-              + FIFTEEN
-              + "\\b",
-          Pattern.CASE_INSENSITIVE);
   private static final Given ANY_SIZE =
       Given.assumed(
           new Interval(Quantity.of(1, Unit.INCH), Quantity.of(48, Unit.INCH)),
@@ -59,7 +43,7 @@ public final class FlatnessCheck implements Computation {
     if (rules.units().alone()) return evenness(rule, entry, project, rules);
     boolean unread = !entry.unread("tile.size").isEmpty();
     Given edge = unread ? unreadSize(entry) : longestEdge(entry).orElse(ANY_SIZE);
-    values = forSize(values, edge);
+    values = forSize(values, edge, rules);
     SubstrateFlatness flatness =
         SubstrateFlatness.of(
             rules.subject(rule.id(), entry.tag()), edge, Optional.of(stated(values)));
@@ -83,7 +67,7 @@ public final class FlatnessCheck implements Computation {
   private static Judgement evenness(Rule rule, Entry entry, Project project, RuleSet rules) {
     Optional<Given> edge = longestEdge(entry);
     List<Value> values = entry.governing(rule.attribute());
-    if (edge.isPresent()) values = forSize(values, edge.get());
+    if (edge.isPresent()) values = forSize(values, edge.get(), rules);
     Content.Flatness stated = stated(values);
     Value first = values.get(0);
     if (stated.deviations().isEmpty())
@@ -119,16 +103,14 @@ public final class FlatnessCheck implements Computation {
   }
 
   /** What is said for tile over 15 in does not hold for tile under it, nor the other way round. */
-  private static List<Value> forSize(List<Value> values, Given edge) {
+  private static List<Value> forSize(List<Value> values, Given edge, RuleSet rules) {
     if (edge.assumed()) return values;
-    Pattern others = isLarge(edge) ? SMALLER_ONLY : LARGER_ONLY;
+    Phrases others =
+        rules.vocabulary().list(isLarge(edge) ? "checks.smallTileAlone" : "checks.largeTileAlone");
     // Issue after issue says the same words.
     Map<String, Boolean> known = new HashMap<>();
     List<Value> fitting =
-        values.stream()
-            .filter(
-                v -> !known.computeIfAbsent(v.asWritten(), words -> others.matcher(words).find()))
-            .toList();
+        values.stream().filter(v -> !known.computeIfAbsent(v.asWritten(), others::in)).toList();
     return fitting.isEmpty() ? values : fitting;
   }
 

@@ -11,18 +11,12 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Value;
 import clearbed.resolve.Project;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Outside, either a test for frost is stated or the words say that it does not freeze. */
 public final class FrostUnsaidCheck implements Computation {
-  private static final Pattern NO_FROST =
-      Pattern.compile(
-          "non-?freez|(?:not|never|no|without|free of) (?:\\w+ ){0,2}(?:freez|frost)|frost[- ]?free|tropic",
-          Pattern.CASE_INSENSITIVE);
-
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    if (NO_FROST.matcher(TilePlace.words(entry)).find())
+    if (rules.vocabulary().list("checks.noFrost").in(TilePlace.words(entry)))
       return new Judgement.NotApplicable("it does not freeze there");
     List<Value> values = entry.governing(rule.attribute());
     return values.isEmpty()

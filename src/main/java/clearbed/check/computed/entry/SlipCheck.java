@@ -54,7 +54,7 @@ public final class SlipCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    Underfoot foot = Underfoot.of(entry);
+    Underfoot foot = Underfoot.of(entry, rules.vocabulary());
     if (foot.idle()) return new Judgement.NotApplicable("in a tank that nobody walks into");
     Judgement judgement = onFloor(rule, entry, floor(foot), foot);
     return foot.tank() && !(judgement instanceof Judgement.Satisfied)

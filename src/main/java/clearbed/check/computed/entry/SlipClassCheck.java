@@ -64,7 +64,7 @@ public final class SlipClassCheck implements Computation {
 
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
-    Underfoot foot = Underfoot.of(entry);
+    Underfoot foot = Underfoot.of(entry, rules.vocabulary());
     if (foot.idle()) return new Judgement.NotApplicable("in a tank that nobody walks into");
     Want want = want(foot);
     Judgement judgement = judge(rule, entry, want, expected(want, project.practice()));

@@ -15,9 +15,9 @@ import clearbed.model.value.Quantity;
 import clearbed.model.value.Unit;
 import clearbed.model.value.Value;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,12 +28,6 @@ import java.util.regex.Pattern;
  * of British guidance (both from memory).
  */
 public final class SlopeCheck implements Computation {
-  /** "1/4 in per foot" and "20 mm per metre", behind the figure. */
-  private static final Pattern OF_LENGTH =
-      Pattern.compile(
-          "\\.?\\s*(?:per|in a|in each|to a|to the|in the|in|/|in every)\\s?(?:lineal |linear |running )?(foot|ft|metre|meter|m)\\b",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Pattern RATIO = Pattern.compile("(?<![\\d:])1 ?(?::|in) ?(\\d{2,3})(?!\\d)");
 
   /** Two per cent as written "1:50" and "1/4 in per foot" with their rounding. */
@@ -54,7 +48,7 @@ public final class SlopeCheck implements Computation {
         entry.governing(rule.attribute()).stream().filter(v -> !v.excluded()).toList();
     if (values.isEmpty()) return new Judgement.Missing();
     for (Value value : values) {
-      OptionalDouble slope = slope(value.asWritten());
+      OptionalDouble slope = slope(value.asWritten(), rules.vocabulary());
       if (slope.isEmpty() || slope.getAsDouble() >= least * ROUNDING) continue;
       return new Judgement.Failed(
           FindingKind.INADEQUATE,
@@ -69,17 +63,16 @@ public final class SlopeCheck implements Computation {
   }
 
   /** The least slope in the words, as a share of the length; empty where no figure is. */
-  static OptionalDouble slope(String text) {
+  static OptionalDouble slope(String text, Vocabulary vocabulary) {
     double least = Double.MAX_VALUE;
     for (Quantities.Found found : Quantities.find(text)) {
       if (!(found.content() instanceof Content.Amount amount)) continue;
       if (found.unit() == Unit.PERCENT) least = Math.min(least, amount.low().in(Unit.ONE));
-      Matcher of = OF_LENGTH.matcher(text).region(found.end(), text.length());
-      boolean length = found.unit() != null && found.unit().dimension() == Dimension.LENGTH;
-      if (length && of.lookingAt()) {
-        boolean foot = of.group(1).toLowerCase(Locale.ROOT).startsWith("f");
-        least = Math.min(least, amount.low().in(foot ? Unit.FOOT : Unit.METRE));
-      }
+      if (found.unit() == null || found.unit().dimension() != Dimension.LENGTH) continue;
+      if (vocabulary.list("checks.perFoot").startsAt(text, found.end()))
+        least = Math.min(least, amount.low().in(Unit.FOOT));
+      else if (vocabulary.list("checks.perMetre").startsAt(text, found.end()))
+        least = Math.min(least, amount.low().in(Unit.METRE));
     }
     Matcher ratio = RATIO.matcher(text);
     while (ratio.find()) least = Math.min(least, 1 / Double.parseDouble(ratio.group(1)));

@@ -13,12 +13,12 @@ import clearbed.model.report.FindingKind;
 import clearbed.model.value.Content;
 import clearbed.model.value.Entry;
 import clearbed.model.value.Value;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,8 +30,6 @@ public final class SubstratePlaceCheck implements Computation {
   /** What is plastered before tile goes on it. */
   private static final Set<String> CARRIERS = Set.of("masonry", "concrete");
 
-  private static final Pattern GYPSUM = Pattern.compile("gyps", Pattern.CASE_INSENSITIVE);
-
   @Override
   public Judgement judge(Rule rule, Entry entry, Project project, RuleSet rules) {
     List<Value> values =
@@ -41,7 +39,7 @@ public final class SubstratePlaceCheck implements Computation {
     values = values.stream().filter(uncovered(values)).toList();
     if (values.isEmpty()) return new Judgement.NotApplicable("the substrate is not understood");
     boolean wet = TilePlace.terms(entry, "location.exposure").stream().anyMatch(WET::contains);
-    List<Value> unfit = values.stream().filter(v -> unfit(v, wet)).toList();
+    List<Value> unfit = values.stream().filter(v -> unfit(v, wet, rules.vocabulary())).toList();
     // "Cement board over plywood" is set on the board; of two rooms each may have its own.
     if (unfit.isEmpty() || unfit.size() < values.size()) return Judge.satisfied(values);
     List<Value> layers =
@@ -64,11 +62,11 @@ public final class SubstratePlaceCheck implements Computation {
                             && coat.origin().equals(v.origin()));
   }
 
-  private static boolean unfit(Value v, boolean wet) {
+  private static boolean unfit(Value v, boolean wet, Vocabulary vocabulary) {
     String what = v.content().text();
     boolean gypsum =
         what.equals("gypsum board")
-            || what.equals("plaster") && GYPSUM.matcher(v.asWritten()).find();
+            || what.equals("plaster") && vocabulary.list("checks.gypsum").in(v.asWritten());
     return NOWHERE.contains(what) || wet && gypsum;
   }
 

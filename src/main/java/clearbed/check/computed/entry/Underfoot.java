@@ -6,9 +6,9 @@ import clearbed.check.rules.FoundAt;
 import clearbed.check.rules.Judgement;
 import clearbed.model.report.FindingKind;
 import clearbed.model.value.Entry;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * How a tile is walked on, by its surface, its exposure and the words on its place.
@@ -32,35 +32,27 @@ record Underfoot(
     boolean muchWater,
     boolean shower,
     boolean atHome) {
-  private static final Pattern MUCH_WATER =
-      words("pool|natatorium|locker|changing|public|communal|gang|team|spa|hammam|splash");
-  private static final Pattern SHOWER = words("shower|wet ?room");
-  private static final Pattern AT_HOME =
-      words("guest|suite|private|en-?suite|residen\\w*|apartment|dwelling|bath|bathroom|primary");
-  private static final Pattern WALKED =
-      words("steps?|stairs?|treads?|beach|zero|ramp|ledge|shelf|walk-in|entry|wading|splash");
-  private static final Pattern NOT_ENTERED =
-      words("fountain|reflecting|basin|water ?feature|weir|channel|surge|balance");
 
-  static Underfoot of(Entry entry) {
+  static Underfoot of(Entry entry, Vocabulary vocabulary) {
     Set<String> surfaces = TilePlace.terms(entry, "location.surface");
     Set<String> exposures = TilePlace.terms(entry, "location.exposure");
     Set<String> feet = TilePlace.terms(entry, "location.footwear");
     String place = TilePlace.words(entry);
     boolean sloped = surfaces.contains("stair") || surfaces.contains("ramp");
-    boolean tank = surfaces.contains("pool") && !sloped && !WALKED.matcher(place).find();
+    boolean tank =
+        surfaces.contains("pool") && !sloped && !vocabulary.list("checks.walkedInto").in(place);
     boolean wet = exposures.contains("wet") || exposures.contains("submerged");
     return new Underfoot(
         sloped,
         tank,
-        tank && NOT_ENTERED.matcher(place).find(),
+        tank && vocabulary.list("checks.notEntered").in(place),
         exposures.contains("exterior") || exposures.contains("exterior-freeze"),
         wet,
         exposures.contains("steam"),
         feet.contains("barefoot") && !feet.contains("shod"),
-        wet && MUCH_WATER.matcher(place).find(),
-        SHOWER.matcher(place).find(),
-        AT_HOME.matcher(place).find());
+        wet && vocabulary.list("checks.muchWater").in(place),
+        vocabulary.list("checks.shower").in(place),
+        vocabulary.list("checks.atHome").in(place));
   }
 
   /**
@@ -84,9 +76,5 @@ record Underfoot(
             "Do people walk on {tag}, in shallow water, on ledges, steps or a beach entry, and "
                 + asked),
         FoundAt.at(entry.origin()));
-  }
-
-  private static Pattern words(String any) {
-    return Pattern.compile("\\b(?:" + any + ")s?\\b", Pattern.CASE_INSENSITIVE);
   }
 }

@@ -62,7 +62,7 @@ public final class MovementJoint {
   private Exposure onSlab(Exposure e) {
     if (!INSIDE.contains(e) || !floorAlone()) return e;
     boolean tells = guideline.rule(Exposure.INTERIOR_ABOVE_GROUND).isPresent();
-    if (e == Exposure.INTERIOR && tells && TilePlace.aboveGround(entry))
+    if (e == Exposure.INTERIOR && tells && TilePlace.aboveGround(entry, rules.vocabulary()))
       return Exposure.INTERIOR_ABOVE_GROUND;
     return guideline.rule(Exposure.INTERIOR_FLOOR).isPresent() ? Exposure.INTERIOR_FLOOR : e;
   }
@@ -74,7 +74,7 @@ public final class MovementJoint {
 
   /** The guideline's figures for this tile, in the units that the joint is stated in. */
   MovementGuideline figures() {
-    boolean large = floorAlone() && !TilePlace.mosaic(entry);
+    boolean large = floorAlone() && !TilePlace.mosaic(entry, rules.vocabulary());
     return (large ? guideline.onFloors() : guideline).in(measure());
   }
 
@@ -82,7 +82,7 @@ public final class MovementJoint {
   boolean poolAnywhere() {
     return terms("location.exposure").contains("submerged")
         && surroundings().map(INSIDE::contains).orElse(false)
-        && !TilePlace.indoors(entry);
+        && !TilePlace.indoors(entry, rules.vocabulary());
   }
 
   /** The strictest surroundings of the entry; empty when no exposure is known. */
@@ -94,7 +94,7 @@ public final class MovementJoint {
     boolean deck = floor && !said.contains("submerged");
     if (said.contains("exterior-freeze") && deck) return Optional.of(Exposure.EXTERIOR_COLD_DECK);
     boolean outside = said.contains("exterior") || said.contains("exterior-freeze");
-    if (outside || said.contains("submerged") && TilePlace.outdoors(entry))
+    if (outside || said.contains("submerged") && TilePlace.outdoors(entry, rules.vocabulary()))
       return Optional.of(Exposure.EXTERIOR);
     boolean sunOrMoisture =
         said.stream().anyMatch(Set.of("wet", "steam", "submerged", "sun-heat")::contains);

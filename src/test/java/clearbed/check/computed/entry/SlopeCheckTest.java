@@ -3,6 +3,7 @@ package clearbed.check.computed.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import clearbed.Checked;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,12 +23,13 @@ class SlopeCheckTest {
         "between 1 percent and 1/4 in per foot | 0.01"
       })
   void reads_the_slope(String text, double share) {
-    assertThat(SlopeCheck.slope(text).orElseThrow()).isCloseTo(share, within(1e-6));
+    assertThat(SlopeCheck.slope(text, Checked.vocabulary()).orElseThrow())
+        .isCloseTo(share, within(1e-6));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Slope floors to drain", "membrane 1.5 mm thick below the drain"})
   void without_a_figure_nothing_is_judged(String text) {
-    assertThat(SlopeCheck.slope(text)).isEmpty();
+    assertThat(SlopeCheck.slope(text, Checked.vocabulary())).isEmpty();
   }
 }
