@@ -76,7 +76,7 @@ final class UnreadWords {
       }
     }
     List<Account.Unread> standards = UnknownStandards.in(project, vocabulary);
-    ofTheSet.put("dangling-reference", OpenReferences.in(project, documents));
+    ofTheSet.put("dangling-reference", OpenReferences.in(project, documents, vocabulary));
     ofTheSet.put("withdrawn-standard", standards);
     ofTheSet.put("unlisted-standard", standards);
     ofTheSet.put("conflict", all.stream().filter(this::mayContradict).toList());

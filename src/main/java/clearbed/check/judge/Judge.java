@@ -21,15 +21,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Holds what the documents say of one attribute against what a rule accepts. */
 public final class Judge {
   /** 400 psi is 2.758 MPa: a figure written as 2.76 MPa is the same figure. */
   private static final double ROUNDING = 0.004;
-
-  private static final Pattern CHOICE = Pattern.compile("\\bor\\b", Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
 
@@ -160,11 +157,11 @@ public final class Judge {
   }
 
   /** "ISO 11600 F-25LM and EN 15651-3": a standard more does no harm where no choice is offered. */
-  private static boolean addedToRight(Value v, List<Value> values, Test test) {
+  private boolean addedToRight(Value v, List<Value> values, Test test) {
     // What one paragraph asks of a membrane in two sentences it asks of the same one.
     boolean addsUp = v.attribute().startsWith("membrane.");
     return v.content() instanceof Content.Standard
-        && !CHOICE.matcher(v.asWritten()).find()
+        && !vocabulary.list("checks.choice").in(v.asWritten())
         && values.stream()
             .anyMatch(
                 o ->

@@ -18,6 +18,7 @@ import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -29,17 +30,7 @@ import java.util.stream.Collectors;
 
 /** A section or article that the words send the reader to is not in the set. */
 public final class DanglingReferenceCheck implements SetComputation {
-  private static final Pattern OF_TILE_WORK =
-      Pattern.compile(
-          "[mse](?<!\\w.)(?:ovement|oft|xpansion) joints?\\b", Pattern.CASE_INSENSITIVE);
 
-  /** All of an answer: whatever was asked, the clause is one of the set. */
-  private static final Pattern CALL =
-      Pattern.compile(
-          "(?:(?:as|per|see|refer to|given in|under) )?(?:the )?(?:clause|article|paragraph|para)\\.? \\S{1,12}",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern DRAFTING = Pattern.compile("\\s*NOTE\\b");
   private static final Pattern FIGURE = Pattern.compile("\\d");
   private static final Pattern NUMBERED = Pattern.compile("\\d{2} \\d{2} \\d{2}.*");
 
@@ -55,13 +46,15 @@ public final class DanglingReferenceCheck implements SetComputation {
   public List<Finding> find(Rule rule, Scene scene) {
     if (scene.project().glass().isEmpty()) return List.of();
     Map<String, Finding> out = new LinkedHashMap<>();
+    Vocabulary vocabulary = scene.vocabulary();
     Search search = new Search(rule, scene, out);
     Set<String> glass = scene.project().glassKeys();
     for (Section section : scene.project().sections()) {
       CountedLabels notes = CountedLabels.of(section);
       for (Clause clause : section.clauses()) {
-        boolean bears = bears(section, clause, glass);
-        if (!bears && !CALL.matcher(clause.text().strip()).matches()) continue;
+        boolean bears = bears(section, clause, glass, vocabulary);
+        // All of an answer: whatever was asked, the clause is one of the set.
+        if (!bears && !vocabulary.list("checks.callAlone").matches(clause.text().strip())) continue;
         search.words(section.name(), clause.text(), clause.origin(), clause.listed());
         if (!bears) continue;
         search.articles(section, clause);
@@ -111,9 +104,9 @@ public final class DanglingReferenceCheck implements SetComputation {
      * @param listed true in a list of related work
      */
     void words(String whose, String text, Origin origin, boolean listed) {
-      References references = known.get(text, () -> References.in(text));
+      References references = known.get(text, () -> References.in(text, scene.vocabulary()));
       Set<String> clauses = ClauseNumbers.in(text);
-      if (LetteredParts.mayBeIn(text)) lettered(whose, text, origin);
+      if (LetteredParts.mayBeIn(text, scene.vocabulary())) lettered(whose, text, origin);
       if (references.isNothing() && clauses.isEmpty() || !referring.add(text)) return;
       references
           .sections()
@@ -142,19 +135,21 @@ public final class DanglingReferenceCheck implements SetComputation {
     }
 
     private void lettered(String whose, String text, Origin origin) {
-      if (parts == null) parts = new LetteredParts(scene.project(), scene.documents());
+      if (parts == null) parts = new LetteredParts(scene);
       for (String part : parts.missedIn(text))
         out.putIfAbsent(part, finding(rule.level(), "", whose, part, origin));
     }
 
     /** What whoever edits a guide still has to choose or strike asks for nothing yet. */
     private boolean isDraft(String text) {
-      return DRAFTING.matcher(text).lookingAt() || scene.vocabulary().list("open").in(text);
+      return scene.vocabulary().list("checks.drafting").startsAt(text, 0)
+          || scene.vocabulary().list("open").in(text);
     }
 
     private void counted(String whose, String words, String key, Origin origin) {
-      if (open == null) open = new OpenReferences(scene.project(), scene.documents());
-      if (labelled == null) labelled = new LabelledNumbers(scene.project());
+      if (open == null)
+        open = new OpenReferences(scene.project(), scene.documents(), scene.vocabulary());
+      if (labelled == null) labelled = new LabelledNumbers(scene.project(), scene.vocabulary());
       if (open.isMissed(key) || labelled.isBeyond(words)) missing(whose, words, origin);
     }
 
@@ -167,7 +162,8 @@ public final class DanglingReferenceCheck implements SetComputation {
     void articles(Section section, Clause clause) {
       Set<String> articles = null;
       String text = clause.text();
-      for (String article : known.get(text, () -> References.in(text)).articles()) {
+      for (String article :
+          known.get(text, () -> References.in(text, scene.vocabulary())).articles()) {
         if (articles == null) articles = DanglingReferenceCheck.articles(section);
         if (articles.contains(article) || alike(articles, article) <= FEW) continue;
         String name = section.name();
@@ -216,11 +212,11 @@ public final class DanglingReferenceCheck implements SetComputation {
   }
 
   /** So do notes on movement joints, and those that name one of its marks. */
-  static boolean bears(Section section, Clause clause, Set<String> glass) {
+  static boolean bears(Section section, Clause clause, Set<String> glass, Vocabulary vocabulary) {
     if (bears(section, clause)) return true;
     if (!section.notes() || clause.limits().otherTileOnly()) return false;
     String text = clause.text();
-    return OF_TILE_WORK.matcher(text).find()
+    return vocabulary.list("checks.ofTileWork").in(text)
         || FIGURE.matcher(text).find()
             && TagFinder.tags(PlainText.of(text)).stream().map(Tags::key).anyMatch(glass::contains);
   }

@@ -2,11 +2,11 @@ package clearbed.check.computed.reference;
 
 import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,19 +23,17 @@ final class LabelledNumbers {
 
   private static final int FEWEST_PARAGRAPHS = 10;
 
-  private static final Pattern LABEL =
-      Pattern.compile("\\s*(table|figure|annex|appendix) (\\d{1,2})\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern LABEL = Pattern.compile("\\s*([A-Za-z]+) (\\d{1,2})\\b");
 
-  private static final Pattern REFERENCE =
-      Pattern.compile(
-          "(table|figure|annex|appendix|paragraph|para|clause)\\.? (\\d{1,3})",
-          Pattern.CASE_INSENSITIVE);
+  private static final Pattern REFERENCE = Pattern.compile("([A-Za-z]+)\\.? (\\d{1,3})");
 
   private static final Pattern PLAIN = Pattern.compile("(\\d{1,3})[.)]?");
 
+  private final Vocabulary vocabulary;
   private final Map<String, TreeSet<Integer>> counted = new HashMap<>();
 
-  LabelledNumbers(Project project) {
+  LabelledNumbers(Project project, Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
         label(clause.heading());
@@ -48,7 +46,12 @@ final class LabelledNumbers {
 
   private void label(String text) {
     Matcher m = LABEL.matcher(text);
-    if (m.lookingAt()) add(m.group(1).toLowerCase(Locale.ROOT), m.group(2));
+    if (m.lookingAt() && isCounted(m.group(1)))
+      add(m.group(1).toLowerCase(Locale.ROOT), m.group(2));
+  }
+
+  private boolean isCounted(String word) {
+    return vocabulary.list("checks.counted").matches(word);
   }
 
   private void add(String word, String number) {
@@ -64,7 +67,8 @@ final class LabelledNumbers {
     Matcher m = REFERENCE.matcher(words);
     if (!m.matches()) return false;
     String word = m.group(1).toLowerCase(Locale.ROOT);
-    boolean paragraph = Set.of(PARAGRAPH, "para", "clause").contains(word);
+    boolean paragraph = vocabulary.list("checks.paragraph").matches(word);
+    if (!paragraph && !isCounted(word)) return false;
     TreeSet<Integer> all = counted.getOrDefault(paragraph ? PARAGRAPH : word, new TreeSet<>());
     if (all.size() < (paragraph ? FEWEST_PARAGRAPHS : FEWEST)) return false;
     boolean unbroken = all.first() == 1 && all.last() == all.size();

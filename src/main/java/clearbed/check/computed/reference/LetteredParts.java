@@ -1,9 +1,11 @@
 package clearbed.check.computed.reference;
 
+import clearbed.check.judge.SetComputation.Scene;
 import clearbed.model.document.Document;
 import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.section.clause.Section;
-import clearbed.resolve.Project;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,27 +20,35 @@ import java.util.regex.Pattern;
  * set has its others.
  */
 final class LetteredParts {
-  private static final String WORD = "(appendix|annex|annexure|attachment|exhibit)";
+  /** Behind the word. */
+  private static final Pattern LETTER = Pattern.compile("\\s+([A-Z])(?!\\w)");
 
-  private static final Pattern REFERENCE =
-      Pattern.compile(
-          "\\b" + WORD + "\\s+(?-i:([A-Z]))(?![\\w.-]?\\d|\\w)(\\s+(?:of|to|in) this\\b)?",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern TITLE =
-      Pattern.compile("\\s*" + WORD + "\\s+(?-i:([A-Z]))(?!\\w)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern NUMBERED = Pattern.compile("[.-]\\d");
 
   /** Longer words are a sentence that opens with a reference, in characters. */
   private static final int LONGEST_TITLE = 90;
 
+  /**
+   * An appendix in a text.
+   *
+   * @param numbered true of A1 and A-2, which have a letter and more
+   */
+  private record Lettered(String word, String letter, int start, int end, boolean numbered) {
+    String key() {
+      return word.toLowerCase(Locale.ROOT) + " " + letter;
+    }
+  }
+
+  private final Vocabulary vocabulary;
   private final Set<String> titled = new HashSet<>();
 
-  LetteredParts(Project project, List<Document> documents) {
-    for (Document d : documents) {
-      Matcher m = REFERENCE.matcher(d.path().replace('_', ' '));
-      while (m.find()) titled.add(key(m));
+  LetteredParts(Scene scene) {
+    this.vocabulary = scene.vocabulary();
+    for (Document d : scene.documents()) {
+      for (Lettered part : in(d.path().replace('_', ' '), vocabulary))
+        if (!part.numbered()) titled.add(part.key());
     }
-    for (Section section : project.sections()) {
+    for (Section section : scene.project().sections()) {
       title(section.title());
       for (Clause clause : section.clauses()) {
         title(clause.heading());
@@ -47,30 +57,47 @@ final class LetteredParts {
     }
   }
 
+  private static List<Lettered> in(String text, Vocabulary vocabulary) {
+    List<Lettered> out = new ArrayList<>();
+    for (Phrases.Hit word : vocabulary.list("checks.lettered").all(text)) {
+      Matcher m = LETTER.matcher(text).region(word.end(), text.length());
+      if (!m.lookingAt()) continue;
+      boolean numbered = NUMBERED.matcher(text).region(m.end(), text.length()).lookingAt();
+      String called = text.substring(word.start(), word.end());
+      out.add(new Lettered(called, m.group(1), word.start(), m.end(), numbered));
+    }
+    return out;
+  }
+
   private void title(String text) {
-    Matcher m = TITLE.matcher(text);
-    if (text.length() < LONGEST_TITLE && m.lookingAt()) titled.add(key(m));
+    Lettered part = titleIn(text);
+    if (part != null) titled.add(part.key());
   }
 
-  private static String key(Matcher m) {
-    return m.group(1).toLowerCase(Locale.ROOT) + " " + m.group(2);
+  /** What a short text opens with, or null. */
+  private Lettered titleIn(String text) {
+    if (text.length() >= LONGEST_TITLE) return null;
+    List<Lettered> parts = in(text, vocabulary);
+    boolean opens = !parts.isEmpty() && text.substring(0, parts.get(0).start()).isBlank();
+    return opens ? parts.get(0) : null;
   }
 
-  /** True of most texts. */
-  static boolean mayBeIn(String text) {
-    return REFERENCE.matcher(text).find();
+  /** True of few texts. */
+  static boolean mayBeIn(String text, Vocabulary vocabulary) {
+    return vocabulary.list("checks.lettered").in(text);
   }
 
   /** What a text refers to and the set does not have, as written. */
   List<String> missedIn(String text) {
     List<String> out = new ArrayList<>();
-    if (text.length() < LONGEST_TITLE && TITLE.matcher(text).lookingAt()) return out;
-    Matcher m = REFERENCE.matcher(text);
-    while (m.find()) {
-      if (titled.contains(key(m)) || References.ofAStandard(text, m.start(), m.end())) continue;
-      String word = m.group(1).toLowerCase(Locale.ROOT) + " ";
+    if (titleIn(text) != null) return out;
+    for (Lettered part : in(text, vocabulary)) {
+      if (part.numbered() || titled.contains(part.key())) continue;
+      boolean ofThis = vocabulary.list("checks.ofThis").startsAt(text, part.end());
+      if (References.ofAStandard(text, part.start(), part.end())) continue;
+      String word = part.word().toLowerCase(Locale.ROOT) + " ";
       boolean others = titled.stream().anyMatch(t -> t.startsWith(word));
-      if (m.group(3) != null || others) out.add(m.group(1) + " " + m.group(2));
+      if (ofThis || others) out.add(part.word() + " " + part.letter());
     }
     return out;
   }

@@ -6,6 +6,7 @@ import clearbed.model.report.Account;
 import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.section.clause.Section;
 import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -37,6 +38,7 @@ public final class OpenReferences {
 
   private static final Pattern ENDING = Pattern.compile("[.:)]+$");
 
+  private final Vocabulary vocabulary;
   private final Set<String> known = new HashSet<>();
 
   /** How many numbers the set counts alike, by what they have in common: "G-3-", "D", "###". */
@@ -45,7 +47,8 @@ public final class OpenReferences {
   /** Issue after issue says the same words. */
   private final Set<String> looked = new HashSet<>();
 
-  OpenReferences(Project project, List<Document> documents) {
+  OpenReferences(Project project, List<Document> documents, Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
     documents.forEach(d -> known.addAll(References.numbersIn(d.path().replace('_', ' '))));
     project.facts().forEach(f -> f.numbered().forEach(this::named));
     project.tags().forEach(tag -> known.add(References.key(tag)));
@@ -115,7 +118,7 @@ public final class OpenReferences {
   private void titled(String text) {
     if (!looked.add(text)) return;
     References.numbersIn(opening(text)).forEach(this::number);
-    if (text.length() < LONGEST_TITLE && !References.refers(text))
+    if (text.length() < LONGEST_TITLE && !References.refers(text, vocabulary))
       known.addAll(References.numbersIn(text));
   }
 
@@ -123,7 +126,8 @@ public final class OpenReferences {
     return ENDING.matcher(text.strip().split("\\s", 2)[0]).replaceAll("");
   }
 
-  public static List<Account.Unread> in(Project project, List<Document> documents) {
+  public static List<Account.Unread> in(
+      Project project, List<Document> documents, Vocabulary vocabulary) {
     if (project.glass().isEmpty()) return List.of();
     Map<String, Account.Unread> out = new LinkedHashMap<>();
     // Issue after issue says the same words.
@@ -132,11 +136,11 @@ public final class OpenReferences {
     Set<String> glass = project.glassKeys();
     for (Section section : project.sections()) {
       for (Clause clause : section.clauses()) {
-        if (!DanglingReferenceCheck.bears(section, clause, glass)) continue;
+        if (!DanglingReferenceCheck.bears(section, clause, glass, vocabulary)) continue;
         String text = clause.text();
-        Map<String, String> others = read.get(text, () -> References.in(text)).others();
+        Map<String, String> others = read.get(text, () -> References.in(text, vocabulary)).others();
         if (others.isEmpty()) continue;
-        if (open == null) open = new OpenReferences(project, documents);
+        if (open == null) open = new OpenReferences(project, documents, vocabulary);
         for (Map.Entry<String, String> reference : others.entrySet()) {
           String key = reference.getValue();
           if (!open.known.contains(key) && !open.isMissed(key))

@@ -2,6 +2,8 @@ package clearbed.check.computed.reference;
 
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.Quantities;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -43,6 +45,10 @@ record References(
         && loose.isEmpty();
   }
 
+  private static final String NAMING = "checks.naming";
+  private static final String POINTING = "checks.pointing";
+  private static final String LEADING = "checks.leading";
+
   private static final Pattern SECTION =
       Pattern.compile(
           "\\b[Ss]ections?\\s+(\\d{2} ?\\d{2} ?\\d{2})\\b(?:,? (?:article|paragraph|clause)s? [\\d.]+)?");
@@ -58,25 +64,25 @@ record References(
   private static final String NUMBER =
       "((?:\\d{1,3}[A-Z]?/)?[A-Z]{0,3}[-.]?\\d{1,5}[A-Z]?(?:[-./][A-Z]?\\d{1,4}[A-Z]?){0,4})(?![\\w/])";
 
-  private static final Pattern NAMED =
-      Pattern.compile(
-          "\\b(?i:details?|drawings?|dwgs?|sheets?|sections?|clauses?|articles?|paragraphs?|para|positions?|appendix|annex|notes?|tables?|figures?|fig|schedules?|elevations?)\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?"
-              + NUMBER);
+  /** Behind the word for what is named. */
+  private static final Pattern NAMED = Pattern.compile("\\.?\\s+(?:(?i:no|nos)\\.?\\s*)?" + NUMBER);
 
   /** One more of them, with letters, which no figure has. */
   private static final Pattern MORE =
       Pattern.compile("(?:, | and |, and | & | to | / )(?=[A-Z])" + NUMBER);
 
-  private static final Pattern POINTED =
-      Pattern.compile(
-          "\\b(?i:see|refer to|as per|acc\\.? to|according to|in accordance with|described (?:in|under)|shown (?:on|in)|given in|set out in)\\s+(?:(?i:the)\\s+)?"
-              + NUMBER);
+  /** Behind words that point to it. */
+  private static final Pattern POINTED = Pattern.compile("\\s+(?:(?i:the)\\s+)?" + NUMBER);
 
   /** A number in parts, or one that letters open: any other is a figure. */
   private static final Pattern LOOSE =
       Pattern.compile(
-          "\\b(?i:as|by|per|under|rule|rules|pos|item|items|like)\\.?\\s+(?:(?i:pos|item|no)\\.?\\s*)?(?=[A-Z]|\\d+[./-]\\d+[./-]|\\d{2,}[./-]\\d{2})"
+          "\\.?\\s+(?:(?i:pos|item|no)\\.?\\s*)?(?=[A-Z]|\\d+[./-]\\d+[./-]|\\d{2,}[./-]\\d{2})"
               + NUMBER);
+
+  /** Lists of words, each with what stands behind them where they refer to something. */
+  private static final Map<String, Pattern> WORDS =
+      Map.of(NAMING, NAMED, POINTING, POINTED, LEADING, LOOSE);
 
   private static final Pattern WORDS_BEFORE =
       Pattern.compile(".*\\p{L}{2}[^.:;]*$", Pattern.DOTALL);
@@ -88,7 +94,7 @@ record References(
   /** So near to a standard a table or a note is one of that standard. */
   private static final int OF_A_STANDARD = 30;
 
-  static References in(String text) {
+  static References in(String text, Vocabulary vocabulary) {
     List<int[]> taken = new ArrayList<>();
     Map<String, Boolean> sections = new LinkedHashMap<>();
     Matcher m = SECTION.matcher(text);
@@ -117,22 +123,27 @@ record References(
       taken.add(new int[] {m.start(), m.end()});
       articles.add(m.group(1));
     }
-    Map<String, String> others = others(text, List.of(NAMED, POINTED), taken);
-    Map<String, String> loose = others(text, List.of(LOOSE), taken);
+    Map<String, String> others = others(text, List.of(NAMING, POINTING), vocabulary, taken);
+    Map<String, String> loose = others(text, List.of(LEADING), vocabulary, taken);
     return new References(sections, details, articles, others, loose);
   }
 
   private static Map<String, String> others(
-      String text, List<Pattern> patterns, List<int[]> taken) {
+      String text, List<String> lists, Vocabulary vocabulary, List<int[]> taken) {
     Map<String, String> out = new LinkedHashMap<>();
-    for (Pattern pattern : patterns) {
-      Matcher m = pattern.matcher(text);
-      while (m.find()) {
-        if (taken.stream().anyMatch(t -> m.start() < t[1] && t[0] < m.end())) continue;
-        taken.add(new int[] {m.start(), m.end()});
-        if (ofAStandard(text, m.start(), m.end()) || measures(text, m.start(1))) continue;
-        if (pattern == NAMED) listed(text, m.end(), out);
-        out.put(pattern == LOOSE ? m.group(1) : m.group().trim(), key(m.group(1)));
+    for (String list : lists) {
+      Matcher m = WORDS.get(list).matcher(text);
+      int from = 0;
+      for (Phrases.Hit word : vocabulary.list(list).all(text)) {
+        int start = word.start();
+        if (start < from || !m.region(word.end(), text.length()).lookingAt()) continue;
+        from = m.end();
+        if (taken.stream().anyMatch(t -> start < t[1] && t[0] < m.end())) continue;
+        taken.add(new int[] {start, m.end()});
+        if (ofAStandard(text, start, m.end()) || measures(text, m.start(1))) continue;
+        if (list.equals(NAMING)) listed(text, m.end(), out);
+        String words = text.substring(start, m.end()).trim();
+        out.put(list.equals(LEADING) ? m.group(1) : words, key(m.group(1)));
       }
     }
     return out;
@@ -165,11 +176,15 @@ record References(
   }
 
   /** True where a text only sends the reader on. */
-  static boolean refers(String text) {
+  static boolean refers(String text, Vocabulary vocabulary) {
     return DETAIL.matcher(text).find()
-        || NAMED.matcher(text).find()
-        || POINTED.matcher(text).find()
-        || LOOSE.matcher(text).find();
+        || WORDS.keySet().stream().anyMatch(list -> refers(list, text, vocabulary));
+  }
+
+  private static boolean refers(String list, String text, Vocabulary vocabulary) {
+    Matcher m = WORDS.get(list).matcher(text);
+    return vocabulary.list(list).all(text).stream()
+        .anyMatch(word -> m.region(word.end(), text.length()).lookingAt());
   }
 
   /** One way of writing a number. */

@@ -4,6 +4,8 @@ import clearbed.check.judge.SetComputation.Scene;
 import clearbed.recognise.Facts;
 import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.section.clause.Section;
+import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.Vocabulary;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -18,10 +20,8 @@ final class Sheets {
 
   private static final Pattern FIGURES = Pattern.compile("\\d{1,3}");
 
-  private static final Pattern DETAILS =
-      Pattern.compile(
-          "\\s*details? 1 (?:to|through|thru|[-\u2013]) (\\d{1,2})\\b[^.]{0,40}",
-          Pattern.CASE_INSENSITIVE);
+  /** The number that a count of details ends with, and what little may stand behind. */
+  private static final Pattern LAST = Pattern.compile("(\\d{1,2})\\b[^.]{0,40}");
 
   private Sheets() {}
 
@@ -33,7 +33,8 @@ final class Sheets {
             .anyMatch(
                 s ->
                     named.matcher(s.title()).find()
-                        || s.clauses().stream().anyMatch(c -> titled(named, c.text())));
+                        || s.clauses().stream()
+                            .anyMatch(c -> titled(named, c.text(), scene.vocabulary())));
     boolean there = scene.documents().stream().anyMatch(d -> named.matcher(d.path()).find());
     if (!there) return titled;
     if (isBeyond(scene, named, detail.number())) return false;
@@ -47,9 +48,11 @@ final class Sheets {
     int last = 0;
     for (Section section : scene.project().sections())
       for (Clause clause : section.clauses()) {
-        Matcher range = DETAILS.matcher(clause.text());
-        boolean on = sheet.matcher(clause.origin().document()).find();
-        if (on && range.matches()) last = Math.max(last, Integer.parseInt(range.group(1)));
+        if (!sheet.matcher(clause.origin().document()).find()) continue;
+        Phrases.Hit from = scene.vocabulary().list("checks.detailsFrom").first(clause.text());
+        if (from == null) continue;
+        Matcher m = LAST.matcher(clause.text()).region(from.end(), clause.text().length());
+        if (m.matches()) last = Math.max(last, Integer.parseInt(m.group(1)));
       }
     return last > 0 && Integer.parseInt(number) > last;
   }
@@ -69,9 +72,9 @@ final class Sheets {
         Pattern.CASE_INSENSITIVE);
   }
 
-  private static boolean titled(Pattern named, String text) {
+  private static boolean titled(Pattern named, String text, Vocabulary vocabulary) {
     return text.length() < LONGEST_TITLE
-        && References.in(text).details().isEmpty()
+        && References.in(text, vocabulary).details().isEmpty()
         && named.matcher(text).find();
   }
 }

@@ -6,6 +6,7 @@ import clearbed.recognise.section.clause.Clause;
 import clearbed.recognise.section.clause.Section;
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.statement.code.Tags;
+import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.resolve.Project;
 import java.util.ArrayList;
@@ -20,7 +21,7 @@ public final class UnknownStandards {
   /** Capitals and figures behind a word of conformity: {@code FED SPEC TT-S-00230C}. */
   private static final Pattern DESIGNATION =
       Pattern.compile(
-          "\\b(?i:per|to|with|meet(?:s|ing)?|of|spec(?:ification)?|standards?)\\.?,?\\s+((?:[A-Z]{2,6}[ /-]){0,2}(?:[A-Z]{1,4}-){0,2}[A-Z]{0,4}[ -]?\\d{3,6}[A-Z]?(?:[-.]\\d{1,3})?(?::\\d{4})?)(?![\\w/])");
+          "\\.?,?\\s+((?:[A-Z]{2,6}[ /-]){0,2}(?:[A-Z]{1,4}-){0,2}[A-Z]{0,4}[ -]?\\d{3,6}[A-Z]?(?:[-.]\\d{1,3})?(?::\\d{4})?)(?![\\w/])");
 
   private static final Pattern LETTERS = Pattern.compile("[A-Z]{2}|[A-Z]-");
 
@@ -51,7 +52,10 @@ public final class UnknownStandards {
       if (vocabulary.standards().of(f.standard().designation()).isEmpty()) out.add(f.asWritten());
     }
     Matcher m = DESIGNATION.matcher(text);
-    while (m.find()) {
+    int from = 0;
+    for (Phrases.Hit word : vocabulary.list("checks.conforming").all(text)) {
+      if (word.start() < from || !m.region(word.end(), text.length()).lookingAt()) continue;
+      from = m.end();
       boolean known = cited.stream().anyMatch(c -> c.start() < m.end(1) && m.start(1) < c.end());
       if (!known && LETTERS.matcher(m.group(1)).find()) out.add(m.group(1).trim());
     }

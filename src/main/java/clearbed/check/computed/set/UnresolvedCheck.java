@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -173,7 +172,7 @@ public final class UnresolvedCheck implements SetComputation {
   /** "86 choices of section 09 30 10 are left open; ..." */
   private static Finding guide(Rule rule, Scene scene, Section section, List<OpenPlace> open) {
     List<OpenPlace> deciding =
-        open.stream().filter(o -> o.words().toLowerCase(Locale.ROOT).contains("glass")).toList();
+        open.stream().filter(o -> scene.vocabulary().list("checks.ofGlass").in(o.words())).toList();
     Set<String> tags = new LinkedHashSet<>();
     open.forEach(o -> tags.addAll(o.tags()));
     String message = open.size() + " choices of " + section.name() + " are left open";

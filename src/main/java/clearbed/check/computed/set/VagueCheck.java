@@ -34,10 +34,7 @@ public final class VagueCheck implements SetComputation {
   /** From a thing to the words that leave it to somebody, in characters. */
   private static final int NEAR = 40;
 
-  private static final Pattern SHALL_BE = Pattern.compile("\\b(?:shall|must|should) be $");
   private static final Pattern ENDED = Pattern.compile("\\s*\\.?\\s*");
-  private static final Pattern CONDITION =
-      Pattern.compile("\\b(?:if|when|where|until|unless|before)\\b", Pattern.CASE_INSENSITIVE);
 
   private static final Pattern STOPS = Pattern.compile("[.;:]");
 
@@ -115,7 +112,8 @@ public final class VagueCheck implements SetComputation {
                         between -> between.length() <= NEAR && !STOPS.matcher(between).find(),
                         item));
     Stream<Phrases.Hit> wanted =
-        vocabulary.list("vague.words").all(item).stream().filter(word -> isWanted(word, item));
+        vocabulary.list("vague.words").all(item).stream()
+            .filter(word -> isWanted(word, item, vocabulary));
     return Stream.concat(Stream.concat(before, behind), wanted)
         .filter(Objects::nonNull)
         .min(Comparator.comparingInt(Phrases.Hit::start))
@@ -124,10 +122,10 @@ public final class VagueCheck implements SetComputation {
   }
 
   /** "Lippage shall be suitable." wants nothing that could be measured. */
-  private static boolean isWanted(Phrases.Hit word, String item) {
-    return SHALL_BE.matcher(item.substring(0, word.start())).find()
+  private static boolean isWanted(Phrases.Hit word, String item, Vocabulary vocabulary) {
+    return vocabulary.list("checks.shallBe").in(item.substring(0, word.start()))
         && ENDED.matcher(item).region(word.end(), item.length()).matches()
-        && !CONDITION.matcher(item).find();
+        && !vocabulary.list("checks.condition").in(item);
   }
 
   /** From a hit to the last of others that what stands between lets it reach, or null. */
