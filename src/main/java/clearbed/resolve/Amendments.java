@@ -31,9 +31,6 @@ import java.util.regex.Pattern;
  */
 final class Amendments {
   private static final Pattern NUMBER = Pattern.compile("(?<![\\d.])(\\d{1,3})(?![\\d.]*\\d)");
-  private static final Pattern ANSWERS =
-      Pattern.compile(
-          "(?i)\\b(?:clarifications?|questions?|answers?|q ?& ?a|rfi|minutes|quer(?:y|ies))\\b");
 
   private static final Pattern DATE =
       Pattern.compile("(20\\d{2})[-_. ]?(0[1-9]|1[0-2])[-_. ]?(0[1-9]|[12]\\d|3[01])");
@@ -159,7 +156,7 @@ final class Amendments {
       boolean own = v.scope() == Scope.ENTRY && !v.attribute().startsWith("location.");
       if (!own || issue <= FIRST_ISSUE) continue;
       // An answer that says otherwise is a contradiction until it says that it changes something.
-      if (ANSWERS.matcher(v.origin().document()).find()) continue;
+      if (vocabulary.list("resolves.answers").in(v.origin().document())) continue;
       // "TS-2, back-buttered" calls for what TS-2 stands for, wherever that is said.
       boolean calls = v.content() instanceof Content.Words words && names(words.text());
       if (!calls) latest.merge(v.attribute(), issue, Math::max);

@@ -56,8 +56,6 @@ final class Places {
   /** "Planter wall. Exterior, wet, freezing winters": more than the name of a place. */
   private static final Pattern SENTENCES = Pattern.compile("[.;]\\s+\\p{L}");
 
-  private static final Pattern WET = Pattern.compile("\\bwet\\b", Pattern.CASE_INSENSITIVE);
-
   private final Vocabulary vocabulary;
   private final TermReader terms;
   private final PlaceSentences fragments;
@@ -124,11 +122,11 @@ final class Places {
     }
   }
 
-  private static Set<String> harsher(Set<String> terms, String text, Draft draft) {
+  private Set<String> harsher(Set<String> terms, String text, Draft draft) {
     Set<String> more = new LinkedHashSet<>(terms);
     more.retainAll(HARSHER);
     // A pool hall that is called damp is damp.
-    if (!WET.matcher(text).find()) more.remove("wet");
+    if (!vocabulary.list("resolves.wet").in(text)) more.remove("wet");
     more.removeAll(draft.terms(EXPOSURE));
     return more;
   }

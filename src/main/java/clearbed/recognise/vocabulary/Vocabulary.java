@@ -139,7 +139,7 @@ public final class Vocabulary {
             .and(lessons);
     attributes =
         new Attributes(listed, language.get("groups"), words, families, taught, headerWords);
-    for (String group : List.of("negation", "clause", "vague", "checks"))
+    for (String group : List.of("negation", "clause", "vague", "checks", "resolves"))
       all(group, language, words);
     lists("", materials, OF_MATERIALS, words);
     lists("", language, OF_LANGUAGE, words);

@@ -46,20 +46,15 @@ final class ComponentMarks {
   /** "Membrane WPM-1": so many characters may stand before the mark. */
   private static final int BEFORE = 30;
 
-  private static final Pattern STANDS_FOR =
-      Pattern.compile(
-          "^[\\s,\"']*(?:for [^:.;]{2,60}:|(?<=,\\s)(?=[a-z])|[:=(]|[-\u2013\u2014](?=\\s)|(?:is|are|means?|shall be|will be|to be)\\b).*",
-          Pattern.DOTALL);
+  /** "WM-1: ...", "WM-1 - ...", "WM-1, liquid membrane". */
+  private static final Pattern SIGN =
+      Pattern.compile("^[\\s,\"']*(?:(?<=,\\s)(?=[a-z])|[:=(]|[-\u2013\u2014](?=\\s))");
 
   /** "WM-1, liquid membrane, ANSI A118.10". */
   private static final Pattern COMMA = Pattern.compile("^,\\s+(?=[a-z])");
 
   private static final Pattern FIRST_STOP =
       Pattern.compile("(?:[,;]|\\.(?=\\s|$)).*$", Pattern.DOTALL);
-
-  private static final Pattern RELATED =
-      Pattern.compile(
-          "\\b(?:for|of|to|with|behind|under|over|at|in|on|and|or)\\b", Pattern.CASE_INSENSITIVE);
 
   private final Vocabulary vocabulary;
   private final Map<String, Draft> drafts;
@@ -162,7 +157,7 @@ final class ComponentMarks {
       if (at != null && at.tags().size() == 1 && title) {
         around = (text.substring(0, at.start()) + " " + text.substring(at.end())).strip();
         mark = around.isEmpty() || WORKS.contains(vocabulary.family(around)) ? at : null;
-        if (RELATED.matcher(around).find()) mark = null;
+        if (isRelated(around)) mark = null;
         continue;
       }
       if (mark == null) continue;
@@ -182,9 +177,12 @@ final class ComponentMarks {
     TagFinder.TagsAt at = TagFinder.firstTags(sentence, vocabulary);
     if (at == null || at.start() > BEFORE) return;
     String before = sentence.substring(0, at.start());
-    if (RELATED.matcher(before).find() || TileWords.tile(before)) return;
+    if (isRelated(before) || TileWords.tile(before)) return;
     String behind = sentence.substring(at.end(), Math.min(sentence.length(), at.end() + SAID));
-    if (!STANDS_FOR.matcher(behind).matches()) return;
+    boolean stands =
+        SIGN.matcher(behind).lookingAt()
+            || vocabulary.list("resolves.standsFor").startsAt(behind, 0);
+    if (!stands) return;
     String said = FIRST_STOP.matcher(COMMA.matcher(behind).replaceFirst("")).replaceFirst("");
     // "Grout B: ANSI A118.3": the name says what it is.
     String work = vocabulary.family(before + at.tags().get(0));
@@ -199,6 +197,11 @@ final class ComponentMarks {
       String key = Tags.key(tag);
       if (!isTile(key)) works.putIfAbsent(key, work);
     }
+  }
+
+  /** "Grout for GT-1" is of what the mark stands for and no name of it. */
+  private boolean isRelated(String words) {
+    return vocabulary.list("resolves.related").in(words);
   }
 
   /** "JS-1: silicone, ASTM C920, Type S": the only part of the work that the clause speaks for. */

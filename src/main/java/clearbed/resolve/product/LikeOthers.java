@@ -51,16 +51,6 @@ public final class LikeOthers {
   private static final List<String> PLACES = List.of("location.surface", "location.exposure");
   private static final Pattern STOPS = Pattern.compile("[,;]\\s+|\\.\\s+(?=\\p{Lu})");
 
-  /** "On floor of Guest Bath 314" is where a tile is. */
-  private static final Pattern AT =
-      Pattern.compile("(?:at|on|to|in|for)\\b.*", Pattern.CASE_INSENSITIVE);
-
-  /** "Glass tile liner at host stand, set as T-53": only what it is set with is the same. */
-  private static final Pattern SET =
-      Pattern.compile(
-          "\\b(?:set|laid|fixed|installed|setting|laying|fixing|installation)$",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Set<String> OF_SETTING =
       Set.of("mortar", "grout", "substrate", "membrane", "sealant", "movement");
 
@@ -116,7 +106,7 @@ public final class LikeOthers {
     String before = plain.substring(0, like.start());
     String name = before.startsWith(tag) ? before.substring(tag.length()) : before;
     String called = name.replaceAll("[\\s,;:.|-]+", " ").strip();
-    boolean setting = SET.matcher(called).find();
+    boolean setting = vocabulary.list("resolves.asSet").in(called);
     boolean names =
         called.isEmpty()
             || called.length() <= LONGEST_NAME
@@ -156,7 +146,8 @@ public final class LikeOthers {
   private Set<String> placed(String attribute, String differs) {
     Set<String> out = new LinkedHashSet<>();
     for (String part : STOPS.split(differs))
-      if (AT.matcher(part).matches() && vocabulary.family(part).isEmpty())
+      // "On floor of Guest Bath 314" is where a tile is.
+      if (vocabulary.list("resolves.where").matches(part) && vocabulary.family(part).isEmpty())
         out.addAll(terms.in(attribute, part));
     return out;
   }
