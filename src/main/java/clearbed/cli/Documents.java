@@ -14,7 +14,7 @@ import clearbed.read.source.ReadOptions;
 import clearbed.recognise.Facts;
 import clearbed.recognise.LearnedMarks;
 import clearbed.recognise.Recogniser;
-import clearbed.recognise.vocabulary.Lessons;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import clearbed.resolve.Project;
 import clearbed.resolve.Resolver;
 import java.nio.file.Files;

@@ -8,8 +8,8 @@ import clearbed.model.document.Table;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -60,12 +60,12 @@ final class CalledNotes {
   record Read(Document document, List<Origin> calls) {}
 
   /** Where a block of the document, or a row of it, says the words of a note. */
-  private record Note(int block, int row, int number) {}
+  private record NoteAt(int block, int row, int number) {}
 
   private final Vocabulary vocabulary;
   private final List<Block> blocks;
   private final List<Origin> calls = new ArrayList<>();
-  private final Map<Note, Set<String>> called = new LinkedHashMap<>();
+  private final Map<NoteAt, Set<String>> called = new LinkedHashMap<>();
 
   private CalledNotes(Vocabulary vocabulary, Document document) {
     this.vocabulary = vocabulary;
@@ -95,7 +95,7 @@ final class CalledNotes {
   private void table(int at, Table table, List<Integer> columns) {
     for (int column : columns) {
       Map<Integer, Set<String>> numbers = calls(table, column);
-      Map<Integer, Note> notes = notes(at, table, numbers.keySet());
+      Map<Integer, NoteAt> notes = notes(at, table, numbers.keySet());
       if (notes.isEmpty()) continue;
       numbers.forEach(
           (number, tags) ->
@@ -203,18 +203,18 @@ final class CalledNotes {
   }
 
   /** The notes that have all these numbers, each one below the other; the nearest such list. */
-  private Map<Integer, Note> notes(int at, Table table, Set<Integer> numbers) {
-    List<Map<Integer, Note>> lists = new ArrayList<>();
-    Map<Integer, Note> list = new LinkedHashMap<>();
+  private Map<Integer, NoteAt> notes(int at, Table table, Set<Integer> numbers) {
+    List<Map<Integer, NoteAt>> lists = new ArrayList<>();
+    Map<Integer, NoteAt> list = new LinkedHashMap<>();
     int last = 0;
-    for (Note note : candidates()) {
+    for (NoteAt note : candidates()) {
       if (note.block() == at && !isBelow(table, note.row())) continue;
       if (note.number() <= last || list.isEmpty()) lists.add(list = new LinkedHashMap<>());
       list.putIfAbsent(note.number(), note);
       last = note.number();
     }
-    Map<Integer, Note> before = Map.of();
-    for (Map<Integer, Note> found : lists) {
+    Map<Integer, NoteAt> before = Map.of();
+    for (Map<Integer, NoteAt> found : lists) {
       if (!found.keySet().containsAll(numbers)) continue;
       int first = found.values().iterator().next().block();
       if (first >= at) return found;
@@ -228,19 +228,19 @@ final class CalledNotes {
     return mark(table.rows().get(row)) == null;
   }
 
-  private List<Note> candidates() {
-    List<Note> out = new ArrayList<>();
+  private List<NoteAt> candidates() {
+    List<NoteAt> out = new ArrayList<>();
     for (int i = 0; i < blocks.size(); i++) {
       if (blocks.get(i) instanceof Paragraph p) {
         int number = number(p.label(), p.text());
-        if (number > 0) out.add(new Note(i, -1, number));
+        if (number > 0) out.add(new NoteAt(i, -1, number));
       } else if (blocks.get(i) instanceof Table table) {
         for (int r = 0; r < table.rows().size(); r++) {
           List<Table.Cell> filled = filled(table.rows().get(r));
           if (filled.isEmpty() || filled.size() > 2) continue;
           String label = filled.size() == 2 ? filled.get(0).text().strip() : "";
           int number = number(label, filled.get(filled.size() - 1).text());
-          if (number > 0) out.add(new Note(i, r, number));
+          if (number > 0) out.add(new NoteAt(i, r, number));
         }
       }
     }
@@ -265,7 +265,7 @@ final class CalledNotes {
   }
 
   /** A note that names tiles itself is of those. */
-  private void limit(Note note, Set<String> tags) {
+  private void limit(NoteAt note, Set<String> tags) {
     String of = String.join(", ", tags) + ": ";
     if (blocks.get(note.block()) instanceof Paragraph p) {
       String words = p.text().strip();

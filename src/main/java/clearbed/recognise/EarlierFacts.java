@@ -6,7 +6,7 @@ import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Lessons;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;

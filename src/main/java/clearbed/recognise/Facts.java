@@ -8,7 +8,7 @@ import clearbed.recognise.schedule.row.RoomUse;
 import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.section.clause.Section;
 import clearbed.recognise.statement.code.Citation;
-import clearbed.recognise.vocabulary.Lessons;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import java.util.List;
 import java.util.function.Predicate;
 

@@ -32,7 +32,7 @@ public record KeptFacts(Facts facts, List<LaterSchedule.Marks> schedules, List<U
     Map<LaterSchedule, Integer> schedules = new IdentityHashMap<>();
     List<LaterSchedule.Marks> marks = new ArrayList<>();
     for (ScheduleRow row : facts.rows()) {
-      if (!(ThinList.making(row.statements()) instanceof LaterSchedule.Unread late)) {
+      if (!(ThinList.making(row.statements()) instanceof LaterSchedule.LateRow late)) {
         rows.add(row);
         continue;
       }

@@ -3,9 +3,9 @@ package clearbed.recognise;
 import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
-import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -34,7 +34,9 @@ public final class LearnedMarks {
 
   private static final Pattern COUNTED = Pattern.compile("(.*\\p{Lu}.*[-./])\\d{1,2}");
 
-  /** As {@link clearbed.recognise.vocabulary.Taught} writes any figure, and as offices do. */
+  /**
+   * As {@link clearbed.recognise.vocabulary.taught.Taught} writes any figure, and as offices do.
+   */
   private static final List<String> ANY_NUMBER = List.of("#", "##", "x", "X");
 
   /** Fewer in one document might be words of any kind. */

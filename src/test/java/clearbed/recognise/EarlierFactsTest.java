@@ -7,7 +7,7 @@ import clearbed.model.document.Document;
 import clearbed.model.document.Origin;
 import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
-import clearbed.recognise.vocabulary.Lessons;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

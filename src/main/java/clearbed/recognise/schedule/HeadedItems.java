@@ -63,9 +63,9 @@ final class HeadedItems {
   /** A line that describes a tile by its mark, over the items that say where it goes. */
   void head(Table.Row row, String mark) {
     String material = means.rowWords.material(header, row, tagColumn);
-    RowGlass.Result glass = rowGlass.of(header, row, mark, material, List.of());
+    RowGlass.Judged glass = rowGlass.of(header, row, mark, material, List.of());
     boolean repeats = head != null && !glass.decided() && heads.repeats(row);
-    if (repeats) glass = new RowGlass.Result(head.glass(), head.decided(), head.evidence());
+    if (repeats) glass = new RowGlass.Judged(head.glass(), head.decided(), head.evidence());
     boolean read = glass.is() || !glass.decided();
     Origin origin = table.origin(row.cells().get(0)).withText(mark);
     if (!read) ledger.setAside(row, "not glass tile: " + glass.evidence());

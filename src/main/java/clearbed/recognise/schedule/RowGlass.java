@@ -5,8 +5,8 @@ import clearbed.recognise.schedule.cell.GlassTest;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -19,8 +19,8 @@ final class RowGlass {
    * @param evidence the words that decide
    * @param own false when they stand over the row
    */
-  record Result(boolean is, boolean decided, String evidence, boolean own) {
-    Result(boolean is, boolean decided, String evidence) {
+  record Judged(boolean is, boolean decided, String evidence, boolean own) {
+    Judged(boolean is, boolean decided, String evidence) {
       this(is, decided, evidence, true);
     }
   }
@@ -36,7 +36,7 @@ final class RowGlass {
     this.means = means;
   }
 
-  Result of(Header header, Table.Row row, String tag, String material, List<String> over) {
+  Judged of(Header header, Table.Row row, String tag, String material, List<String> over) {
     String standard = means.rowWords.tileStandard(header, row);
     ScheduleFinder.Material known = means.known(material);
     GlassTest.Result own = known.result();
@@ -44,7 +44,7 @@ final class RowGlass {
     if (own.glass() && !TileWords.tile(material)) {
       for (String around : over) {
         if (means.vocabulary.list("notGlassTitle").in(around))
-          return new Result(false, true, around);
+          return new Judged(false, true, around);
       }
     }
     // "Sintered from glass granulate, opaque": what it was made from is named.
@@ -55,42 +55,42 @@ final class RowGlass {
     boolean named = letters != null && own.another() && isOfGlass(material);
     // "Float glass, cut, edges ground", bedded in C2 and grouted with CG2, is tile.
     if (own.another() && isSheetGlass(material) && isSetAsTile(header, row))
-      return new Result(true, true, known.words());
+      return new Judged(true, true, known.words());
     // "Kiln-cast glass slabs to ANSI A137.2" are tile, whatever they are called.
     if (!own.glass() && !own.another() && isGlass(material))
-      return new Result(true, true, known.words());
+      return new Judged(true, true, known.words());
     if (own.decided() && seen.isEmpty() && !named)
-      return new Result(own.glass(), true, known.words());
-    if (letters != null) return new Result(true, true, letters.words() + ": " + letters.evidence());
-    if (isGlass(standard)) return new Result(true, true, standard);
-    if (standard.contains("A137.1")) return new Result(false, true, standard);
-    Result ticked = ticked(header, row);
+      return new Judged(own.glass(), true, known.words());
+    if (letters != null) return new Judged(true, true, letters.words() + ": " + letters.evidence());
+    if (isGlass(standard)) return new Judged(true, true, standard);
+    if (standard.contains("A137.1")) return new Judged(false, true, standard);
+    Judged ticked = ticked(header, row);
     if (ticked != null) return ticked;
     String kind = kindOfGlass(header, row);
     if (kind.isEmpty()) kind = seen;
-    if (!kind.isEmpty()) return new Result(true, true, kind);
+    if (!kind.isEmpty()) return new Judged(true, true, kind);
     for (String around : over) {
       // "Glass that is not tile, and the rest" makes no tile of what stands below.
       if (means.vocabulary.list("notGlassTitle").in(around))
-        return new Result(false, true, around, false);
+        return new Judged(false, true, around, false);
       GlassTest.Result said = means.known(around).result();
       // "K ceramic, V vitreous glass mosaic": over rows of several kinds it decides nothing.
       if (said.glass() && means.vocabulary.glass().namesOtherTile(around)) continue;
       // "Glass take-off" is no title of what is not glass tile.
-      if (said.glass() || said.another()) return new Result(said.glass(), true, around, false);
+      if (said.glass() || said.another()) return new Judged(said.glass(), true, around, false);
     }
-    return new Result(false, false, material.isBlank() ? "no material stated" : known.words());
+    return new Judged(false, false, material.isBlank() ? "no material stated" : known.words());
   }
 
   /** A tick under "Glass", beside columns for "Porcelain" and "Stone"; null where there is none. */
-  private Result ticked(Header header, Table.Row row) {
+  private Judged ticked(Header header, Table.Row row) {
     for (Header.Column column : header.columns().values()) {
       Table.Cell cell = row.at(column.index());
       if (cell == null || !TICK.matcher(cell.text().strip()).matches()) continue;
       boolean other = means.vocabulary.glass().namesOtherTile(column.text());
       if (!other && means.vocabulary.list("glassAlone").in(column.text()))
-        return new Result(true, true, column.text() + ": " + cell.text().strip());
-      if (other) return new Result(false, true, column.text() + ": " + cell.text().strip());
+        return new Judged(true, true, column.text() + ": " + cell.text().strip());
+      if (other) return new Judged(false, true, column.text() + ": " + cell.text().strip());
     }
     return null;
   }

@@ -174,8 +174,8 @@ public final class ScheduleFinder {
   }
 
   private Result ticked(Table table, String heading, MarkEvidence document, CalledCodes codes) {
-    TickedColumns.Read read = TickedColumns.of(table);
-    SidesApart.Read sized = sidesApart.of(read.table());
+    TickedColumns.TickedTable read = TickedColumns.of(table);
+    SidesApart.SizedTable sized = sidesApart.of(read.table());
     Result result = findOne(sized.table(), heading, document, codes);
     TableLedger ledger = result.ledgers().get(0);
     for (List<Table.Row> heads : List.of(read.heads(), sized.heads()))

@@ -14,16 +14,13 @@ import clearbed.recognise.schedule.row.ScheduleRow;
 import clearbed.recognise.statement.figure.FigureGaps;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
-import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** One pass down the rows of a grid. */
 final class ScheduleWalk {
@@ -38,16 +35,11 @@ final class ScheduleWalk {
   /** Rows among which a heading in words of its own is looked for. */
   private static final int FIRST = 60;
 
-  private static final Pattern FOLDER = Pattern.compile(".*/");
-
-  /** "JointSchedule", "joint_schedule.csv". */
-  private static final Pattern BETWEEN_WORDS = Pattern.compile("[_.,-]+|(?<=\\p{Ll})(?=\\p{Lu})");
-
   private final ScheduleFinder means;
   private final Vocabulary vocabulary;
   private final RowReader rowReader;
   private final Table table;
-  private final String family;
+  private final NamedPart parts;
   private final String over;
   private final MarkEvidence document;
   private final CalledCodes codes;
@@ -98,7 +90,7 @@ final class ScheduleWalk {
     this.document = document;
     this.codes = codes;
     this.units = document.units();
-    this.family = means.family(over);
+    this.parts = new NamedPart(means, table, over);
     this.over = over;
     this.rowGlass = new RowGlass(means);
     this.items = new ItemRows(vocabulary);
@@ -133,7 +125,8 @@ final class ScheduleWalk {
       Header found =
           isData(row) || i < from || far
               ? null
-              : means.headingRows.at(all, i, header != null || i > FIRST, family());
+              : means.headingRows.at(
+                  all, i, header != null || i > FIRST, parts.named(asides.title()));
       if (found != null) {
         start(found, all, i);
         for (int r = i; r < i + found.rows(); r++) {
@@ -169,24 +162,6 @@ final class ScheduleWalk {
   private boolean repeatsHeading(Table.Row row) {
     return header != null
         && row.cells().stream().map(cell -> cell.text().strip()).allMatch(headingWords::contains);
-  }
-
-  /** The part of the work that the table is about, by the heading over it or its title. */
-  private String family() {
-    String title = asides.title();
-    String named = family.isEmpty() && !title.isEmpty() ? means.family(title) : family;
-    return named.isEmpty() ? named() : named;
-  }
-
-  /** The same by the name of the sheet or the file, where it is of no tile: "JointSchedule.csv". */
-  private String named() {
-    Origin at = table.origin();
-    boolean grid = at.paragraph() == null && at.page() == null;
-    if (!grid) return "";
-    String name = at.sheet() == null ? FOLDER.matcher(at.document()).replaceFirst("") : at.sheet();
-    String words = BETWEEN_WORDS.matcher(name).replaceAll(" ");
-    String of = TileWords.tile(words) ? "" : means.family(words);
-    return WorkFamilies.PARTS.contains(of) ? of : "";
   }
 
   private boolean isData(Table.Row row) {
@@ -302,7 +277,7 @@ final class ScheduleWalk {
     String material = means.rowWords.material(header, row, tagColumn);
     String mark = tagCell == null ? "" : PlainText.line(tagCell.text()).strip();
     List<String> above = List.of(asides.group(), asides.title(), marksAreOf(), sheet(), heading());
-    RowGlass.Result glass = rowGlass.of(header, row, mark, material, above);
+    RowGlass.Judged glass = rowGlass.of(header, row, mark, material, above);
     boolean marked =
         tagCell != null && !tagCell.text().isBlank() && !vocabulary.list("empty").matches(mark);
     boolean numbered = marked && ItemRows.isNumber(tagCell.text());
@@ -349,7 +324,7 @@ final class ScheduleWalk {
     Map<String, Origin> blanks = read ? statements.blanks(row, cards) : Map.of();
     for (String tag : tags) {
       // "GT-101, CT-202": of letters that a legend explains, each says it of its own tile.
-      RowGlass.Result own =
+      RowGlass.Judged own =
           tags.size() == 1 ? glass : rowGlass.of(header, row, tag, material, above);
       rows.add(
           new ScheduleRow(

@@ -72,7 +72,7 @@ public final class CountedNotes {
    * @param mark that it counts under, without the number
    * @param rest the words behind the number
    */
-  private record Note(int at, String label, String mark, int number, String rest) {}
+  private record CountedNote(int at, String label, String mark, int number, String rest) {}
 
   /** {@code A1}, {@code B1}: letters from A on that count so many paragraphs in all. */
   private static final Pattern OF_PARTS =
@@ -91,12 +91,13 @@ public final class CountedNotes {
   public List<Paragraph> of(List<Paragraph> paragraphs) {
     List<Paragraph> out = new ArrayList<>(paragraphs);
     part(out);
-    for (List<Note> series : series(out)) {
+    for (List<CountedNote> series : series(out)) {
       boolean notes = series.size() >= FEWEST && areNotes(series);
       boolean stopped = series.size() >= MANY && areStopped(out, series);
       boolean titles = series.size() >= FEWEST && areTitles(out, series);
       if (!notes && !stopped && !titles && !areArticles(out, series)) continue;
-      for (Note note : series) out.set(note.at(), labelled(out.get(note.at()), note, titles));
+      for (CountedNote note : series)
+        out.set(note.at(), labelled(out.get(note.at()), note, titles));
     }
     letter(out);
     entitle(out);
@@ -105,7 +106,7 @@ public final class CountedNotes {
 
   /** "Part A: A1, A2 ...; Part B: B1, B2 ..." number clauses and mark no tiles. */
   private void part(List<Paragraph> paragraphs) {
-    List<Note> found = new ArrayList<>();
+    List<CountedNote> found = new ArrayList<>();
     char letter = 'A' - 1;
     int last = 0;
     int sentences = 0;
@@ -120,32 +121,33 @@ public final class CountedNotes {
       letter = now;
       last = number;
       if (isSentence(m.group(3))) sentences++;
-      found.add(new Note(i, m.group(1) + number, m.group(1), number, m.group(3)));
+      found.add(new CountedNote(i, m.group(1) + number, m.group(1), number, m.group(3)));
     }
     boolean counts =
         letter >= 'A' + LETTERS - 1
             && found.size() >= FEWEST_OF_PARTS
             && sentences * 2 >= found.size();
     if (!counts) return;
-    for (Note note : found) paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
+    for (CountedNote note : found)
+      paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
   }
 
   /** Labels what is counted under letters, where that counts articles. */
   private static void letter(List<Paragraph> paragraphs) {
     Map<String, Integer> reached = new HashMap<>();
     Set<String> parted = new HashSet<>();
-    List<Note> found = new ArrayList<>();
+    List<CountedNote> found = new ArrayList<>();
     for (int i = 0; i < paragraphs.size(); i++) {
       if (!paragraphs.get(i).label().isBlank()) continue;
       Matcher m = LETTERED.matcher(paragraphs.get(i).text());
       if (!m.matches()) continue;
       int number = Integer.parseInt(m.group(3));
-      found.add(new Note(i, m.group(1), m.group(2), number, m.group(5)));
+      found.add(new CountedNote(i, m.group(1), m.group(2), number, m.group(5)));
       if (!m.group(4).isEmpty()) parted.add(m.group(2));
       reached.merge(m.group(2), number, (before, now) -> now == before + 1 ? now : before);
     }
     long counting = reached.values().stream().filter(to -> to >= COUNTS_TO).count();
-    for (Note note : found) {
+    for (CountedNote note : found) {
       boolean article = counting >= LETTERS || parted.contains(note.mark());
       if (article) paragraphs.set(note.at(), labelled(paragraphs.get(note.at()), note));
     }
@@ -176,13 +178,13 @@ public final class CountedNotes {
   }
 
   /** Marks that count up by one, each series from 0 or 1 on. */
-  private static List<List<Note>> series(List<Paragraph> paragraphs) {
-    List<List<Note>> all = new ArrayList<>();
-    Map<String, List<Note>> open = new HashMap<>();
+  private static List<List<CountedNote>> series(List<Paragraph> paragraphs) {
+    List<List<CountedNote>> all = new ArrayList<>();
+    Map<String, List<CountedNote>> open = new HashMap<>();
     for (int i = 0; i < paragraphs.size(); i++) {
-      Note note = note(paragraphs.get(i), i);
+      CountedNote note = note(paragraphs.get(i), i);
       if (note == null) continue;
-      List<Note> run = open.get(note.mark());
+      List<CountedNote> run = open.get(note.mark());
       boolean next = run != null && run.get(run.size() - 1).number() + 1 == note.number();
       if (!next && note.number() <= 1) all.add(run = new ArrayList<>());
       else if (!next) run = null;
@@ -192,19 +194,19 @@ public final class CountedNotes {
     return all;
   }
 
-  private static Note note(Paragraph p, int at) {
+  private static CountedNote note(Paragraph p, int at) {
     if (!p.label().isBlank()) return null;
     Matcher m = MARKED.matcher(p.text());
     if (!m.matches()) return null;
     String label = m.group(1) + m.group(2);
-    return new Note(at, label, m.group(1), Integer.parseInt(m.group(2)), m.group(3));
+    return new CountedNote(at, label, m.group(1), Integer.parseInt(m.group(2)), m.group(3));
   }
 
   /** Most open with a title, and hardly one with what a tile or another finish is. */
-  private boolean areNotes(List<Note> series) {
+  private boolean areNotes(List<CountedNote> series) {
     int titled = 0;
     int products = 0;
-    for (Note note : series) {
+    for (CountedNote note : series) {
       Matcher title = TITLE.matcher(note.rest());
       if (!title.find()) continue;
       titled++;
@@ -216,7 +218,7 @@ public final class CountedNotes {
   }
 
   /** "N4 Surfaces that receive tile shall be flat." is a note, "T4 Cast glass tile" no. */
-  private boolean saySomething(List<Note> series) {
+  private boolean saySomething(List<CountedNote> series) {
     long sentences = series.stream().filter(note -> isSentence(note.rest())).count();
     long products =
         series.stream()
@@ -231,10 +233,10 @@ public final class CountedNotes {
   }
 
   /** "V9 Movement joints" over sentences, and hardly one says what a tile is. */
-  private boolean areTitles(List<Paragraph> paragraphs, List<Note> series) {
+  private boolean areTitles(List<Paragraph> paragraphs, List<CountedNote> series) {
     int titles = 0;
     int products = 0;
-    for (Note note : series) {
+    for (CountedNote note : series) {
       boolean over =
           note.at() + 1 < paragraphs.size() && isSentence(paragraphs.get(note.at() + 1).text());
       boolean title = note.rest().length() <= LONGEST_TITLE && !isSentence(note.rest());
@@ -245,9 +247,9 @@ public final class CountedNotes {
   }
 
   /** {@code N1. ...}, {@code N2. ...}: one letter, and hardly one says what a tile is. */
-  private boolean areStopped(List<Paragraph> paragraphs, List<Note> series) {
+  private boolean areStopped(List<Paragraph> paragraphs, List<CountedNote> series) {
     int products = 0;
-    for (Note note : series) {
+    for (CountedNote note : series) {
       if (!STOPPED.matcher(paragraphs.get(note.at()).text()).lookingAt()) return false;
       String opening = note.rest().substring(0, Math.min(note.rest().length(), OPENING));
       if (vocabulary.glass().describesTile(opening) || vocabulary.list("otherFinish").in(opening))
@@ -257,10 +259,10 @@ public final class CountedNotes {
   }
 
   /** Headings "C1 Glass tile", "C2 Backing", "C3 Grouting" that count up number the articles. */
-  private boolean areArticles(List<Paragraph> paragraphs, List<Note> series) {
+  private boolean areArticles(List<Paragraph> paragraphs, List<CountedNote> series) {
     if (series.size() < FEWEST_HEADED) return false;
     int titled = 0;
-    for (Note note : series) {
+    for (CountedNote note : series) {
       if (paragraphs.get(note.at()).headingLevel() == 0) return false;
       String family = vocabulary.family(note.rest());
       if (!family.isEmpty() && !family.equals("tile")) titled++;
@@ -278,11 +280,11 @@ public final class CountedNotes {
     return new Paragraph(p.origin(), label, 1, p.listLevel(), words, p.region());
   }
 
-  private static Paragraph labelled(Paragraph p, Note note) {
+  private static Paragraph labelled(Paragraph p, CountedNote note) {
     return labelled(p, note, false);
   }
 
-  private static Paragraph labelled(Paragraph p, Note note, boolean title) {
+  private static Paragraph labelled(Paragraph p, CountedNote note, boolean title) {
     int level = title ? Math.max(1, p.headingLevel()) : p.headingLevel();
     return new Paragraph(p.origin(), note.label(), level, p.listLevel(), note.rest(), p.region());
   }

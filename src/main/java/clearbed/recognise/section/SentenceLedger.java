@@ -20,9 +20,9 @@ import clearbed.recognise.statement.part.GlassWords;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Sentences;
-import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -54,39 +54,39 @@ public final class SentenceLedger {
     this.leads = new Leads(vocabulary);
   }
 
-  private record Place(String sheet, String cell, Integer page, Integer paragraph) {
-    static Place of(Origin o) {
-      return new Place(o.sheet(), o.cell(), o.page(), o.paragraph());
+  private record SentencePlace(String sheet, String cell, Integer page, Integer paragraph) {
+    static SentencePlace of(Origin o) {
+      return new SentencePlace(o.sheet(), o.cell(), o.page(), o.paragraph());
     }
   }
 
   private record InSection(Section section, Clause clause) {}
 
   /** What came of a sentence, with the reason where it is set aside. */
-  private record Ending(Fate fate, String why, SpanFinder.Candidates could) {
-    static Ending of(Fate fate) {
-      return new Ending(fate, "", null);
+  private record SentenceEnd(Fate fate, String why, SpanFinder.Candidates could) {
+    static SentenceEnd of(Fate fate) {
+      return new SentenceEnd(fate, "", null);
     }
 
-    static Ending aside(String why) {
-      return new Ending(Fate.SET_ASIDE, why, null);
+    static SentenceEnd aside(String why) {
+      return new SentenceEnd(Fate.SET_ASIDE, why, null);
     }
   }
 
   public void into(Accounting accounting, List<Paragraph> paragraphs, List<Section> sections) {
-    Map<Place, InSection> clauses = new HashMap<>();
+    Map<SentencePlace, InSection> clauses = new HashMap<>();
     Set<Section> onGlass = new HashSet<>();
     for (Section section : sections) {
       if (speaksOfGlass(section)) onGlass.add(section);
       for (Clause clause : section.clauses())
-        clauses.put(Place.of(clause.origin()), new InSection(section, clause));
+        clauses.put(SentencePlace.of(clause.origin()), new InSection(section, clause));
     }
     for (Paragraph p : paragraphs) {
-      InSection in = clauses.get(Place.of(p.origin()));
+      InSection in = clauses.get(SentencePlace.of(p.origin()));
       String text = PlainText.of(p.text());
       Outline.Label label = in == null ? null : Outline.label(p, text.trim());
       for (Sentences.Sentence sentence : Sentences.of(text)) {
-        Ending ending = ending(p, in, sentence.text(), label, onGlass);
+        SentenceEnd ending = ending(p, in, sentence.text(), label, onGlass);
         accounting.sentence(p.origin(), sentence.text(), ending.fate(), ending.why());
         if (ending.fate() == Fate.SET_ASIDE) {
           String under = in == null ? "" : in.section().name();
@@ -103,32 +103,34 @@ public final class SentenceLedger {
         || section.clauses().stream().anyMatch(c -> c.limits().glass());
   }
 
-  private Ending ending(
+  private SentenceEnd ending(
       Paragraph p, InSection in, String sentence, Outline.Label label, Set<Section> onGlass) {
     if (p.region() == Paragraph.Region.HEADER || p.region() == Paragraph.Region.FOOTER)
-      return Ending.aside("page header or footer");
-    if (in == null) return Ending.of(Fate.CONTEXT);
+      return SentenceEnd.aside("page header or footer");
+    if (in == null) return SentenceEnd.of(Fate.CONTEXT);
     Clause clause = in.clause();
-    if (clause.amendment().changes()) return Ending.of(Fate.READ);
+    if (clause.amendment().changes()) return SentenceEnd.of(Fate.READ);
     List<Statement> said = said(clause, sentence);
     if (!said.isEmpty()) return readButFor(in, sentence, said);
-    if (Outline.heading(p, label)) return Ending.of(Fate.CONTEXT);
-    if (vocabulary.list("clause.defines").in(sentence)) return Ending.of(Fate.CONTEXT);
-    if (clause.listsReferences()) return Ending.aside("list of references or related work");
-    if (clause.limits().otherTileOnly()) return Ending.aside("on other tile");
-    if (!inReach(in, onGlass)) return Ending.aside("on other work: " + in.section().name());
+    if (Outline.heading(p, label)) return SentenceEnd.of(Fate.CONTEXT);
+    if (vocabulary.list("clause.defines").in(sentence)) return SentenceEnd.of(Fate.CONTEXT);
+    if (clause.listsReferences()) return SentenceEnd.aside("list of references or related work");
+    if (clause.limits().otherTileOnly()) return SentenceEnd.aside("on other tile");
+    if (!inReach(in, onGlass)) return SentenceEnd.aside("on other work: " + in.section().name());
     if (sentence.endsWith("?") && !affirmed(label.rest(), sentence))
-      return Ending.aside("a question");
-    if (!ClauseNumbers.in(sentence).isEmpty() && isCall(sentence)) return Ending.of(Fate.CONTEXT);
-    if (title(sentence) || isRunIn(label.rest(), sentence)) return Ending.of(Fate.CONTEXT);
+      return SentenceEnd.aside("a question");
+    if (!ClauseNumbers.in(sentence).isEmpty() && isCall(sentence))
+      return SentenceEnd.of(Fate.CONTEXT);
+    if (title(sentence) || isRunIn(label.rest(), sentence)) return SentenceEnd.of(Fate.CONTEXT);
     SpanFinder.Candidates could =
         spans
             .couldState(sentence, vocabulary.family(clause.heading()))
             .within(id -> mayState(in.section(), id) && !saidAlready(clause, id));
-    if (could.all().isEmpty()) return Ending.aside("no word or figure of what is checked");
+    if (could.all().isEmpty()) return SentenceEnd.aside("no word or figure of what is checked");
     Taught.Word nothing = vocabulary.taught().aside(sentence);
-    if (nothing != null) return Ending.aside("nothing that is asked for, " + nothing.evidence());
-    return new Ending(Fate.NOT_UNDERSTOOD, "", could);
+    if (nothing != null)
+      return SentenceEnd.aside("nothing that is asked for, " + nothing.evidence());
+    return new SentenceEnd(Fate.NOT_UNDERSTOOD, "", could);
   }
 
   /** "Build a mock-up. The mock-up remains": what a clause requires is required once. */
@@ -144,14 +146,14 @@ public final class SentenceLedger {
   }
 
   /** A sentence with a figure or a standard that nothing took is not understood as a whole. */
-  private Ending readButFor(InSection in, String sentence, List<Statement> said) {
+  private SentenceEnd readButFor(InSection in, String sentence, List<Statement> said) {
     SpanFinder.Candidates left =
         spans
             .leftIn(sentence, vocabulary.family(in.clause().heading()), said)
             .within(id -> mayState(in.section(), id));
     return left.likely().isEmpty() || vocabulary.taught().aside(sentence) != null
-        ? Ending.of(Fate.READ)
-        : new Ending(Fate.NOT_UNDERSTOOD, "", left);
+        ? SentenceEnd.of(Fate.READ)
+        : new SentenceEnd(Fate.NOT_UNDERSTOOD, "", left);
   }
 
   private boolean mayState(Section section, String attribute) {
@@ -207,7 +209,8 @@ public final class SentenceLedger {
         || in.section().notes() && TileWords.tile(in.clause().text());
   }
 
-  private static Account.Unread unread(Paragraph p, InSection in, String sentence, Ending ending) {
+  private static Account.Unread unread(
+      Paragraph p, InSection in, String sentence, SentenceEnd ending) {
     Set<String> tags = new TreeSet<>(in.clause().limits().tags());
     String article = in.clause().heading().isEmpty() ? in.section().name() : in.clause().heading();
     return new Account.Unread(

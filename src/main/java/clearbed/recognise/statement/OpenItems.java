@@ -1,7 +1,7 @@
 package clearbed.recognise.statement;
 
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -13,7 +13,7 @@ final class OpenItems {
    * @param text the open words
    * @param inner what stands between the brackets, or empty
    */
-  record Open(int start, int end, String text, String inner) {}
+  record OpenItem(int start, int end, String text, String inner) {}
 
   // Metric equivalents and note numbers also stand in brackets.
   private static final Pattern NOT_A_CHOICE =
@@ -28,14 +28,14 @@ final class OpenItems {
   }
 
   /** Open items of a text; neighbouring bracketed choices count as one. */
-  List<Open> find(String text) {
-    List<Open> found = new ArrayList<>();
+  List<OpenItem> find(String text) {
+    List<OpenItem> found = new ArrayList<>();
     for (Phrases.Hit hit : open.all(text)) {
       String words = text.substring(hit.start(), hit.end());
       if (NOT_A_CHOICE.matcher(words).matches()) {
         if (!metricWithoutTwin(text, hit) && !neighboured(text, hit)) continue;
       }
-      Open last = found.isEmpty() ? null : found.get(found.size() - 1);
+      OpenItem last = found.isEmpty() ? null : found.get(found.size() - 1);
       boolean together =
           last != null
               && text.substring(last.end(), hit.start()).matches("\\s*(?:,|or|and|/)?\\s*");
@@ -46,13 +46,13 @@ final class OpenItems {
       if (together) {
         found.set(
             found.size() - 1,
-            new Open(
+            new OpenItem(
                 last.start(),
                 hit.end(),
                 text.substring(last.start(), hit.end()),
                 last.inner() + "; " + inner));
       } else {
-        found.add(new Open(hit.start(), hit.end(), words, inner));
+        found.add(new OpenItem(hit.start(), hit.end(), words, inner));
       }
     }
     return found;
@@ -78,10 +78,10 @@ final class OpenItems {
 
   /** The text with its open items blanked out, same length. */
   String closed(String text) {
-    List<Open> found = find(text);
+    List<OpenItem> found = find(text);
     if (found.isEmpty()) return text;
     StringBuilder out = new StringBuilder(text);
-    for (Open o : found) {
+    for (OpenItem o : found) {
       for (int i = o.start(); i < o.end(); i++) out.setCharAt(i, ' ');
     }
     return out.toString();

@@ -5,8 +5,8 @@ import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.statement.part.Context;
 import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.List;
 
 /** What a text leaves open, and of which attribute. */
@@ -25,7 +25,7 @@ final class OpenStatements {
   }
 
   void addTo(Passage p) {
-    for (OpenItems.Open open : items.find(p.whole)) {
+    for (OpenItems.OpenItem open : items.find(p.whole)) {
       String id = p.context.attribute().isEmpty() ? attributeOf(p, open) : p.context.attribute();
       Attribute attribute = vocabulary.attribute(id).orElse(null);
       if (attribute != null)
@@ -42,7 +42,7 @@ final class OpenStatements {
         .isPresent();
   }
 
-  private String attributeOf(Passage p, OpenItems.Open open) {
+  private String attributeOf(Passage p, OpenItems.OpenItem open) {
     Context inside =
         Context.running(p.familyNear(open.start(), open.end()), p.context.families(), true)
             .with(p.context.mark());

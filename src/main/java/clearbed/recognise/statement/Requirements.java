@@ -3,8 +3,8 @@ package clearbed.recognise.statement;
 import clearbed.model.value.Content;
 import clearbed.recognise.statement.part.Passage;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.Set;
 import java.util.regex.Pattern;
 

@@ -3,6 +3,8 @@ package clearbed.recognise.vocabulary;
 import clearbed.model.value.Content;
 import clearbed.model.value.Dimension;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.phrase.Together;
 import java.util.Map;
 import java.util.Set;
 

@@ -2,6 +2,7 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.Map;
 import java.util.Set;
 

@@ -1,6 +1,7 @@
 package clearbed.recognise.vocabulary;
 
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.Map;
 import java.util.Optional;
 

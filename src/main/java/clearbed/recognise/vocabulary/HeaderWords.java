@@ -2,6 +2,7 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.Memo;
 import clearbed.base.config.ConfigNode;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -2,6 +2,7 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.Memo;
 import clearbed.recognise.text.Stems;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -63,15 +64,16 @@ public final class HeadingEvidence {
     }
   }
 
-  private record Word(String text, String stem, double weight) {}
+  private record WeighedWord(String text, String stem, double weight) {}
 
-  private record Phrase(String role, List<Word> words, double weight, double strength) {}
+  private record HeadingPhrase(
+      String role, List<WeighedWord> words, double weight, double strength) {}
 
   private static final BitSet NONE = new BitSet();
 
   private final Vocabulary vocabulary;
   private final EnglishStemmer stemmer = new EnglishStemmer();
-  private final List<Phrase> phrases = new ArrayList<>();
+  private final List<HeadingPhrase> phrases = new ArrayList<>();
 
   /** Numbers of the phrases that have a word. */
   private final Map<String, BitSet> byStem = new HashMap<>();
@@ -86,7 +88,7 @@ public final class HeadingEvidence {
   private final Map<String, Map<String, String>> initials = new HashMap<>();
 
   /** The words of the phrases of each part of the work that tells. */
-  private final Map<String, List<List<Word>>> families = new LinkedHashMap<>();
+  private final Map<String, List<List<WeighedWord>>> families = new LinkedHashMap<>();
 
   private final Memo<String, Map<String, Heard>> lately = Memo.ofTexts();
   private final Lexicon lexicon;
@@ -131,37 +133,37 @@ public final class HeadingEvidence {
   }
 
   private void add(String role, String phrase, double strength) {
-    List<Word> words = words(phrase);
+    List<WeighedWord> words = words(phrase);
     if (words.isEmpty()) return;
     words.forEach(this::know);
-    for (Word w : words) {
+    for (WeighedWord w : words) {
       byStem.computeIfAbsent(w.stem(), stem -> new BitSet()).set(phrases.size());
       byText.computeIfAbsent(w.text(), text -> new BitSet()).set(phrases.size());
     }
-    phrases.add(new Phrase(role, words, weight(words), strength));
+    phrases.add(new HeadingPhrase(role, words, weight(words), strength));
     if (words.size() < 2) return;
     StringBuilder first = new StringBuilder();
-    for (Word w : words) first.append(w.text().charAt(0));
+    for (WeighedWord w : words) first.append(w.text().charAt(0));
     initials
         .computeIfAbsent(first.toString(), letters -> new LinkedHashMap<>())
         .putIfAbsent(role, phrase);
   }
 
-  private void know(Word word) {
+  private void know(WeighedWord word) {
     known.add(word.stem());
   }
 
-  private static double weight(List<Word> words) {
-    return words.stream().mapToDouble(Word::weight).sum();
+  private static double weight(List<WeighedWord> words) {
+    return words.stream().mapToDouble(WeighedWord::weight).sum();
   }
 
-  private synchronized List<Word> words(String text) {
-    List<Word> out = new ArrayList<>();
+  private synchronized List<WeighedWord> words(String text) {
+    List<WeighedWord> out = new ArrayList<>();
     for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT))) {
       if (word.isEmpty()) continue;
       boolean filler = vocabulary.list("schedule.filler").matches(word);
       for (String meant : alike.getOrDefault(word, word).split(" ")) {
-        Word one = new Word(meant, Stems.stem(stemmer, meant), filler ? FILLER : 1);
+        WeighedWord one = new WeighedWord(meant, Stems.stem(stemmer, meant), filler ? FILLER : 1);
         if (out.stream().noneMatch(w -> w.stem().equals(one.stem()))) out.add(one);
       }
     }
@@ -171,7 +173,7 @@ public final class HeadingEvidence {
   /** "MJ" is a movement joint in every heading, where no other pair of words begins so. */
   private void pairs() {
     Map<String, Set<String>> pairs = new HashMap<>();
-    for (Phrase p : phrases) {
+    for (HeadingPhrase p : phrases) {
       if (p.words().size() != 2 || p.strength() < 1 || weight(p.words()) < 2) continue;
       String first = p.words().get(0).text().charAt(0) + "" + p.words().get(1).text().charAt(0);
       pairs
@@ -197,10 +199,10 @@ public final class HeadingEvidence {
 
   private Map<String, Heard> find(String text) {
     Map<String, Heard> out = new LinkedHashMap<>();
-    List<Word> heading = words(text);
+    List<WeighedWord> heading = words(text);
     if (heading.isEmpty()) return out;
     BitSet near = new BitSet();
-    for (Word word : heading) {
+    for (WeighedWord word : heading) {
       near.or(byStem.getOrDefault(word.stem(), NONE));
       standsFor(word).keySet().forEach(meant -> near.or(byText.get(meant)));
     }
@@ -211,14 +213,14 @@ public final class HeadingEvidence {
               if (heard != null)
                 out.merge(phrases.get(at).role(), heard, HeadingEvidence::stronger);
             });
-    for (Word word : heading) initials(word, heading, out);
+    for (WeighedWord word : heading) initials(word, heading, out);
     families(text, heading, out);
     required(text, heading, out);
     return out;
   }
 
   /** Columns that ask whether something is done are headed by sentences, more or less. */
-  private void required(String text, List<Word> heading, Map<String, Heard> out) {
+  private void required(String text, List<WeighedWord> heading, Map<String, Heard> out) {
     boolean several = heading.stream().filter(w -> w.weight() == 1).count() >= 2;
     Map<String, Double> pointed = several ? lexicon.pointedTo(Stems.of(text)) : Map.of();
     for (Attribute a : vocabulary.attributes()) {
@@ -238,15 +240,15 @@ public final class HeadingEvidence {
     return other.strength() > one.strength() ? other : one;
   }
 
-  private Heard heard(List<Word> heading, Phrase phrase) {
+  private Heard heard(List<WeighedWord> heading, HeadingPhrase phrase) {
     double matched = 0;
     double own = 0;
     double ofHeading = 0;
     String shortOf = "";
-    for (Word word : phrase.words()) {
+    for (WeighedWord word : phrase.words()) {
       double best = 0;
-      Word by = null;
-      for (Word h : heading) {
+      WeighedWord by = null;
+      for (WeighedWord h : heading) {
         double quality = quality(h, word);
         if (quality > best) {
           best = quality;
@@ -268,13 +270,13 @@ public final class HeadingEvidence {
     return new Heard(phrase.strength() * share, why, !shortOf.isEmpty());
   }
 
-  private double quality(Word heading, Word word) {
+  private double quality(WeighedWord heading, WeighedWord word) {
     if (heading.stem().equals(word.stem())) return 1;
     return standsFor(heading).getOrDefault(word.text(), 0.0);
   }
 
   /** The words of known headings that a word is short for, and how well. */
-  private Map<String, Double> standsFor(Word heading) {
+  private Map<String, Double> standsFor(WeighedWord heading) {
     if (known.contains(heading.stem())) return Map.of();
     return shortForms.get(
         heading.text(),
@@ -289,7 +291,7 @@ public final class HeadingEvidence {
   }
 
   /** {@code MJ} of movement joint. */
-  private void initials(Word word, List<Word> heading, Map<String, Heard> out) {
+  private void initials(WeighedWord word, List<WeighedWord> heading, Map<String, Heard> out) {
     if (word.text().length() < 2 || word.text().length() > 4 || known.contains(word.stem())) return;
     double share = word.weight() / weight(heading);
     initials
@@ -302,7 +304,7 @@ public final class HeadingEvidence {
                     HeadingEvidence::stronger));
   }
 
-  private void families(String text, List<Word> heading, Map<String, Heard> out) {
+  private void families(String text, List<WeighedWord> heading, Map<String, Heard> out) {
     for (String family : familiesOf(text, heading)) {
       for (Attribute a : vocabulary.attributes()) {
         if (a.family().equals(family) && a.kind() != Attribute.Kind.REQUIRED)
@@ -320,7 +322,7 @@ public final class HeadingEvidence {
     return text.isEmpty() ? Set.of() : familiesOf(text, words(text));
   }
 
-  private Set<String> familiesOf(String text, List<Word> heading) {
+  private Set<String> familiesOf(String text, List<WeighedWord> heading) {
     Set<String> out = new TreeSet<>();
     families.forEach(
         (family, phrased) -> {
@@ -332,7 +334,7 @@ public final class HeadingEvidence {
     return out;
   }
 
-  private boolean inShort(List<Word> heading, List<Word> phrase) {
+  private boolean inShort(List<WeighedWord> heading, List<WeighedWord> phrase) {
     return phrase.stream()
         .allMatch(w -> heading.stream().anyMatch(h -> quality(h, w) >= SURE_SHORT_FORM));
   }

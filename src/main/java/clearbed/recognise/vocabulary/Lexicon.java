@@ -1,6 +1,8 @@
 package clearbed.recognise.vocabulary;
 
 import clearbed.recognise.text.Stems;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.phrase.Together;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;

@@ -2,6 +2,8 @@ package clearbed.recognise.vocabulary;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

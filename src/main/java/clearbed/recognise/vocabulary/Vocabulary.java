@@ -4,11 +4,15 @@ import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigFile;
 import clearbed.base.config.ConfigNode;
 import clearbed.base.config.StandardFiles;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.phrase.WordsHeld;
+import clearbed.recognise.vocabulary.taught.Lessons;
+import clearbed.recognise.vocabulary.taught.Taught;
+import clearbed.recognise.vocabulary.taught.TaughtReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,71 +36,6 @@ public final class Vocabulary {
 
   private static final String ANY = "any";
 
-  private static final String GLASS_TILE = "glassTile";
-
-  private static final List<String> OF_MATERIALS =
-      List.of(
-          GLASS_TILE,
-          "glassTileAbroad",
-          "glassAlone",
-          "behindGlass",
-          "notTile",
-          "namedOnly",
-          "notGlassTitle",
-          "otherFinish");
-
-  private static final List<String> OF_LANGUAGE =
-      List.of(
-          "open",
-          "empty",
-          "ditto",
-          "sameAs",
-          "blanksRepeat",
-          "references",
-          "ofStandards",
-          "publication",
-          "finite",
-          "except",
-          "amending");
-
-  private static final List<String> OF_SCHEDULES =
-      List.of(
-          "tag",
-          "material",
-          "roomNumber",
-          "looks",
-          "sides",
-          "measured",
-          "questioned",
-          "answered",
-          "filler",
-          "others",
-          "former",
-          "latest",
-          "unchanged",
-          "calling",
-          "struck",
-          "elsewhere",
-          "passed",
-          "denied",
-          "besideFigures",
-          "ofJoints");
-
-  private static final List<String> OF_PLACES =
-      List.of(
-          "notAlone",
-          "otherwise",
-          "usual",
-          "temperature",
-          "denied",
-          "never",
-          "beside",
-          "structures",
-          "labels",
-          "conditions");
-
-  private static final List<String> OF_FLATNESS = List.of("over", "edge", "ofAThing");
-
   /** Gives the files by their paths under {@code rulesets/}. */
   public interface Files {
     StandardFiles.FileSource open(String path) throws IOException;
@@ -112,8 +51,7 @@ public final class Vocabulary {
   private final HeaderWords headerWords;
   private final HeadingEvidence headings;
 
-  /** Lists by their names: those of a group as {@code group.list}. */
-  private final Map<String, Phrases> lists = new LinkedHashMap<>();
+  private final WordLists lists;
 
   private final Map<String, Phrases> surfaceHeaders;
   private final Map<String, Phrases> alike;
@@ -139,17 +77,10 @@ public final class Vocabulary {
             .and(lessons);
     attributes =
         new Attributes(listed, language.get("groups"), words, families, taught, headerWords);
-    for (String group : List.of("negation", "clause", "vague", "checks", "resolves"))
-      all(group, language, words);
-    lists("", materials, OF_MATERIALS, words);
-    lists("", language, OF_LANGUAGE, words);
-    lists("schedule.", schedules, OF_SCHEDULES, words);
-    lists("places.", language.get("places"), OF_PLACES, words);
-    lists("flatness.", language.get("flatness"), OF_FLATNESS, words);
-    lists.computeIfPresent(GLASS_TILE, (list, known) -> known.and(taught.glass(), words.held()));
+    lists = new WordLists(language, schedules, materials, words, taught);
     glass =
         new GlassNames(
-            list(GLASS_TILE),
+            list("glassTile"),
             list("glassTileAbroad"),
             list("glassAlone"),
             list("notTile"),
@@ -178,16 +109,6 @@ public final class Vocabulary {
 
   private static ConfigNode file(Files files, String name) throws IOException {
     return ConfigFile.read(files.open("vocabulary/" + name + ".yaml"), name).root();
-  }
-
-  private void lists(String group, ConfigNode map, List<String> names, ListReader words)
-      throws ConfigException {
-    for (String name : names) lists.put(group + name, words.phrases(map.get(name)));
-  }
-
-  private void all(String group, ConfigNode language, ListReader words) throws ConfigException {
-    for (ConfigNode list : language.get(group).entries())
-      lists.put(group + "." + list.key(), words.phrases(list));
   }
 
   private Map<String, Phrases> supposed(ConfigNode map, ListReader words) throws ConfigException {
@@ -406,6 +327,6 @@ public final class Vocabulary {
 
   /** A list of {@code language.yaml} or {@code materials.yaml}. */
   public Phrases list(String name) {
-    return lists.get(name);
+    return lists.of(name);
   }
 }

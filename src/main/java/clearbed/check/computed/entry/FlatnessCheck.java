@@ -21,7 +21,7 @@ import clearbed.model.value.Entry;
 import clearbed.model.value.Quantity;
 import clearbed.model.value.Unit;
 import clearbed.model.value.Value;
-import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import clearbed.resolve.NationalPractice;
 import clearbed.resolve.Project;
 import java.util.HashMap;

@@ -2,8 +2,8 @@ package clearbed.check.computed.reference;
 
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.text.Quantities;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -38,19 +38,19 @@ public final class BuildUpCards {
   private static final Pattern LOOSE =
       Pattern.compile("[\\s,:;(\\[\u2013\u2014-]+$|^[\\s,:;)\\]\u2013\u2014-]+");
 
-  private record Line(Table.Cell name, Table.Cell value) {}
+  private record Layer(Table.Cell name, Table.Cell value) {}
 
-  private record Card(Table.Cell title, List<Line> lines) {}
+  private record BuildUp(Table.Cell title, List<Layer> lines) {}
 
   private BuildUpCards() {}
 
   /** A paragraph for what each row says, led by its tiles; empty where the table is no stack. */
   public static List<Paragraph> paragraphs(Table table, Vocabulary vocabulary) {
-    List<Card> cards = cards(table);
+    List<BuildUp> cards = cards(table);
     if (cards.size() < FEWEST_CARDS) return List.of();
     int parts = 0;
     List<Paragraph> out = new ArrayList<>();
-    for (Card card : cards) {
+    for (BuildUp card : cards) {
       Set<String> tags = tags(card, vocabulary);
       if (tags.isEmpty() || card.lines().size() < FEWEST) return List.of();
       // "GM-1 Glass mosaic" over its properties is the card of a tile.
@@ -58,7 +58,7 @@ public final class BuildUpCards {
       // "Adhesive A2" over its properties is no build-up.
       if (WorkFamilies.MATERIALS.contains(vocabulary.family(text(card.title())))) return List.of();
       Set<String> families = new TreeSet<>();
-      for (Line line : card.lines()) families.add(vocabulary.family(text(line.name())));
+      for (Layer line : card.lines()) families.add(vocabulary.family(text(line.name())));
       families.removeAll(Set.of("", "tile"));
       if (families.size() > 1) parts++;
       into(out, table, card, String.join(", ", tags) + ": ", vocabulary);
@@ -68,13 +68,13 @@ public final class BuildUpCards {
   }
 
   private static void into(
-      List<Paragraph> out, Table table, Card card, String led, Vocabulary vocabulary) {
+      List<Paragraph> out, Table table, BuildUp card, String led, Vocabulary vocabulary) {
     String title = text(card.title());
     String place = CODE.matcher(title).replaceFirst("");
     for (String tag : TagFinder.written(place)) place = place.replace(tag, " ");
     place = LOOSE.matcher(place).replaceAll("");
     if (!place.isBlank()) add(out, table, card.title(), led + "Location: " + place);
-    for (Line line : card.lines()) {
+    for (Layer line : card.lines()) {
       String value = text(line.value());
       // "Tile | GM-1" has been said by the title.
       TagFinder.TagsAt opening = TagFinder.firstTags(value, vocabulary);
@@ -90,7 +90,7 @@ public final class BuildUpCards {
     out.add(Paragraph.body(table.origin(cell).withText(text), text));
   }
 
-  private static boolean startsWithTag(Card card, Vocabulary vocabulary) {
+  private static boolean startsWithTag(BuildUp card, Vocabulary vocabulary) {
     String title = text(card.title());
     TagFinder.TagsAt first = TagFinder.firstTags(title, vocabulary);
     boolean code = CODE.matcher(title).lookingAt() && TagFinder.written(title).size() > 1;
@@ -98,11 +98,11 @@ public final class BuildUpCards {
   }
 
   /** The tiles of the title; where it has none, those that stand alone behind a name. */
-  private static Set<String> tags(Card card, Vocabulary vocabulary) {
+  private static Set<String> tags(BuildUp card, Vocabulary vocabulary) {
     String title = CODE.matcher(text(card.title())).replaceFirst("");
     Set<String> out = new TreeSet<>(TagFinder.tags(title, vocabulary));
     if (!out.isEmpty()) return out;
-    for (Line line : card.lines()) {
+    for (Layer line : card.lines()) {
       if (!vocabulary.family(text(line.name())).equals("tile")) continue;
       TagFinder.TagsAt at = TagFinder.firstTags(text(line.value()), vocabulary);
       if (at != null && at.start() == 0) out.addAll(at.tags());
@@ -111,8 +111,8 @@ public final class BuildUpCards {
   }
 
   /** Empty where a row is neither the title of a card nor one of its lines. */
-  private static List<Card> cards(Table table) {
-    List<Card> out = new ArrayList<>();
+  private static List<BuildUp> cards(Table table) {
+    List<BuildUp> out = new ArrayList<>();
     int first =
         table.rows().stream()
             .flatMap(row -> row.cells().stream())
@@ -129,14 +129,14 @@ public final class BuildUpCards {
         if (text(filled.get(0)).length() > LONGEST_TITLE) return List.of();
         // A title without lines stands over all of them.
         if (!out.isEmpty() && out.get(out.size() - 1).lines().isEmpty()) out.remove(out.size() - 1);
-        out.add(new Card(filled.get(0), new ArrayList<>()));
+        out.add(new BuildUp(filled.get(0), new ArrayList<>()));
         continue;
       }
       boolean counted = filled.size() == 3 && COUNTER.matcher(text(filled.get(0))).matches();
       if (filled.size() > (counted ? 3 : 2) || out.isEmpty()) return List.of();
       Table.Cell name = filled.get(counted ? 1 : 0);
       if (text(name).length() > LONGEST_NAME) return List.of();
-      out.get(out.size() - 1).lines().add(new Line(name, filled.get(counted ? 2 : 1)));
+      out.get(out.size() - 1).lines().add(new Layer(name, filled.get(counted ? 2 : 1)));
     }
     if (!out.isEmpty() && out.get(out.size() - 1).lines().isEmpty()) out.remove(out.size() - 1);
     return out;

@@ -60,7 +60,7 @@ public final class CardLines {
    */
   public record Run(int from, int to, Table table) {}
 
-  private enum Kind {
+  private enum CardLineKind {
     TITLE,
     NAMED,
     BETWEEN,
@@ -70,24 +70,25 @@ public final class CardLines {
   /**
    * What a block is to cards.
    *
-   * @param name with its value, of a {@link Kind#NAMED} one; else the whole words and nothing
+   * @param name with its value, of a {@link CardLineKind#NAMED} one; else the whole words and
+   *     nothing
    * @param led true where dots lead from the one to the other
    * @param bare true where nothing parts the one from the other: "Joint 2 mm"
    */
-  private record Line(Kind kind, String name, String value, boolean led, boolean bare) {
-    Line(Kind kind, String name) {
+  private record CardLine(CardLineKind kind, String name, String value, boolean led, boolean bare) {
+    CardLine(CardLineKind kind, String name) {
       this(kind, name, "", false, false);
     }
   }
 
-  private static final Line OTHER = new Line(Kind.OTHER, "");
+  private static final CardLine OTHER = new CardLine(CardLineKind.OTHER, "");
 
   private final List<Block> blocks;
   private final LabelColumns.Names names;
   private final Vocabulary vocabulary;
   private final GlassTest glassTest;
 
-  private final List<Line> lines;
+  private final List<CardLine> lines;
 
   private CardLines(List<Block> blocks, LabelColumns.Names names, Vocabulary vocabulary) {
     this.blocks = blocks;
@@ -109,14 +110,15 @@ public final class CardLines {
   private Map<Integer, Run> runs() {
     Map<Integer, Run> out = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
-      if (kind(i) != Kind.TITLE || !leadsOn(i)) continue;
+      if (kind(i) != CardLineKind.TITLE || !leadsOn(i)) continue;
       int end = end(i);
-      List<Line> card = lines.subList(i, end);
-      List<Line> named = card.stream().filter(line -> line.kind() == Kind.NAMED).toList();
+      List<CardLine> card = lines.subList(i, end);
+      List<CardLine> named =
+          card.stream().filter(line -> line.kind() == CardLineKind.NAMED).toList();
       long known = named.stream().filter(line -> names.are(LabelColumns.name(line.name()))).count();
-      boolean led = named.stream().filter(Line::led).count() * 2 >= named.size();
-      boolean parted = card.stream().anyMatch(line -> line.kind() == Kind.BETWEEN);
-      boolean whole = end == lines.size() || kind(end) == Kind.TITLE || isHeading(end);
+      boolean led = named.stream().filter(CardLine::led).count() * 2 >= named.size();
+      boolean parted = card.stream().anyMatch(line -> line.kind() == CardLineKind.BETWEEN);
+      boolean whole = end == lines.size() || kind(end) == CardLineKind.TITLE || isHeading(end);
       boolean bare = known >= FEWEST_BARE && isBare(named) && areOfFinishes(card);
       // What a title and its lines say by colons alone is read as a section is.
       if (known >= FEWEST && whole && (led || parted || bare))
@@ -127,19 +129,19 @@ public final class CardLines {
   }
 
   /** Most of its names stand before their values, and nothing between. */
-  private static boolean isBare(List<Line> named) {
-    return named.stream().filter(Line::bare).count() * 4 >= named.size() * 3;
+  private static boolean isBare(List<CardLine> named) {
+    return named.stream().filter(CardLine::bare).count() * 4 >= named.size() * 3;
   }
 
   /** "MB-01 Glass mosaic" says what the tile is. */
-  private boolean areOfFinishes(List<Line> card) {
+  private boolean areOfFinishes(List<CardLine> card) {
     return card.stream()
-        .filter(line -> line.kind() == Kind.TITLE)
+        .filter(line -> line.kind() == CardLineKind.TITLE)
         .map(line -> CardTitle.of(line.name(), vocabulary))
         .anyMatch(title -> !title.isAlone() && glassTest.of(title.rest()).decided());
   }
 
-  private Kind kind(int i) {
+  private CardLineKind kind(int i) {
     return lines.get(i).kind();
   }
 
@@ -165,32 +167,33 @@ public final class CardLines {
    * @param mark with its words where the block may be the title of a card; else null
    * @param titled false where no block may be one: most texts have none
    */
-  private Line line(Block block, CardTitle mark, boolean titled) {
+  private CardLine line(Block block, CardTitle mark, boolean titled) {
     if (!(block instanceof Paragraph p)) return OTHER;
     String text = PlainText.line(p.text()).strip();
     if (p.region() != Paragraph.Region.BODY || text.isEmpty()) return OTHER;
     boolean counted = !BULLET.matcher(p.label().strip()).matches();
     if (mark != null && (text.startsWith(mark.mark()) || bare(text) == null))
-      return new Line(Kind.TITLE, text);
+      return new CardLine(CardLineKind.TITLE, text);
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {
       if (counted || named.group(2).length() > LONGEST_VALUE) return OTHER;
       boolean led = LEADERS.matcher(p.text()).find();
-      return new Line(Kind.NAMED, named.group(1), named.group(2).strip(), led, false);
+      return new CardLine(CardLineKind.NAMED, named.group(1), named.group(2).strip(), led, false);
     }
     if (text.length() > LONGEST_BETWEEN || text.endsWith(".")) return OTHER;
-    Line bare = titled && p.label().isBlank() && p.listLevel() < 0 ? bare(text) : null;
-    return bare == null ? new Line(Kind.BETWEEN, text) : bare;
+    CardLine bare = titled && p.label().isBlank() && p.listLevel() < 0 ? bare(text) : null;
+    return bare == null ? new CardLine(CardLineKind.BETWEEN, text) : bare;
   }
 
   /** "Joint 2 mm" opens with a name, the longest that it can be; null where it does not. */
-  private Line bare(String text) {
+  private CardLine bare(String text) {
     String[] words = text.split(" ");
     for (int count = Math.min(MOST_WORDS, words.length - 1); count > 0; count--) {
       String name = String.join(" ", Arrays.asList(words).subList(0, count));
       boolean known = names.are(name) && !HeadingWords.isOfTags(vocabulary, name);
       if (known || vocabulary.list("schedule.looks").matches(name))
-        return new Line(Kind.NAMED, name, text.substring(name.length()).strip(), false, true);
+        return new CardLine(
+            CardLineKind.NAMED, name, text.substring(name.length()).strip(), false, true);
     }
     return null;
   }
@@ -198,8 +201,8 @@ public final class CardLines {
   /** A few short lines, and then one of a name and a value. */
   private boolean leadsOn(int i) {
     for (int k = i + 1; k < lines.size() && k <= i + 1 + MOST_BETWEEN; k++) {
-      if (kind(k) == Kind.NAMED) return true;
-      if (kind(k) == Kind.OTHER) return false;
+      if (kind(k) == CardLineKind.NAMED) return true;
+      if (kind(k) == CardLineKind.OTHER) return false;
     }
     return false;
   }
@@ -207,13 +210,14 @@ public final class CardLines {
   private int end(int start) {
     int end = start + 1;
     while (end < lines.size()
-        && kind(end) != Kind.OTHER
-        && (kind(end) == Kind.NAMED || leadsOn(end))) end++;
+        && kind(end) != CardLineKind.OTHER
+        && (kind(end) == CardLineKind.NAMED || leadsOn(end))) end++;
     int last = end;
-    while (last < lines.size() && last - end < MOST_BETWEEN && kind(last) == Kind.BETWEEN) last++;
+    while (last < lines.size() && last - end < MOST_BETWEEN && kind(last) == CardLineKind.BETWEEN)
+      last++;
     // A line that no name opens may be the last of a card whose lines have nothing between.
     boolean bare = lines.get(end - 1).bare() && last > end;
-    return bare && (last == lines.size() || kind(last) == Kind.TITLE) ? last : end;
+    return bare && (last == lines.size() || kind(last) == CardLineKind.TITLE) ? last : end;
   }
 
   /**
@@ -224,10 +228,10 @@ public final class CardLines {
     List<Table.Row> rows = new ArrayList<>();
     Map<Table.Place, Origin> apart = new HashMap<>();
     for (int i = from; i < to; i++) {
-      Line line = lines.get(i);
+      CardLine line = lines.get(i);
       int row = i - from + 1;
       List<Table.Cell> cells = new ArrayList<>();
-      boolean remark = bare && line.kind() == Kind.BETWEEN;
+      boolean remark = bare && line.kind() == CardLineKind.BETWEEN;
       cells.add(Table.Cell.of(row, 0, remark ? REMARKS : line.name()));
       if (remark) cells.add(Table.Cell.of(row, 1, line.name()));
       if (!line.value().isEmpty()) cells.add(Table.Cell.of(row, 1, line.value()));

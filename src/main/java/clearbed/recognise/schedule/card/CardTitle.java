@@ -4,8 +4,8 @@ import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

@@ -14,7 +14,7 @@ import java.util.Map;
  */
 public final class GluedTitles {
   /** A card with the words that stand over it; empty for the first, whose title stands above. */
-  public record Card(String title, Table table) {}
+  public record RunOn(String title, Table table) {}
 
   /** Names that come again in another card. */
   private static final int FEWEST_AGAIN = 2;
@@ -24,7 +24,7 @@ public final class GluedTitles {
   private GluedTitles() {}
 
   /** The cards in their order; empty where the table is not made of such. */
-  public static List<Card> of(Table table) {
+  public static List<RunOn> of(Table table) {
     List<Table.Row> rows = table.rows();
     if (rows.size() < 2 * FEWEST_AGAIN || !rows.stream().allMatch(GluedTitles::isPair))
       return List.of();
@@ -38,8 +38,8 @@ public final class GluedTitles {
     }
     long again = times.values().stream().filter(n -> n > 1).count();
     if (starts.isEmpty() || again < FEWEST_AGAIN) return List.of();
-    List<Card> out = new ArrayList<>();
-    out.add(new Card("", table.withRows(rows.subList(0, starts.get(0)))));
+    List<RunOn> out = new ArrayList<>();
+    out.add(new RunOn("", table.withRows(rows.subList(0, starts.get(0)))));
     for (int i = 0; i < starts.size(); i++) {
       int from = starts.get(i);
       int to = i + 1 < starts.size() ? starts.get(i + 1) : rows.size();
@@ -48,7 +48,7 @@ public final class GluedTitles {
       List<Table.Cell> cells = new ArrayList<>(head.cells());
       cells.set(0, cells.get(0).withText(first));
       own.set(0, head.withCells(cells));
-      out.add(new Card(title(head, first), table.withRows(own)));
+      out.add(new RunOn(title(head, first), table.withRows(own)));
     }
     return out;
   }

@@ -74,7 +74,7 @@ public final class PlaceCard {
    * @param of attribute that the name is one of; or empty
    * @param room true where the value names the room, whatever numbers it has
    */
-  private record Line(Table.Cell name, Table.Cell value, String of, boolean room) {
+  private record RoomLine(Table.Cell name, Table.Cell value, String of, boolean room) {
     /** False where the name is that of a mortar, a grout or another property. */
     boolean part() {
       return !room && (of.isEmpty() || of.startsWith(LOCATION));
@@ -111,8 +111,8 @@ public final class PlaceCard {
    * @param over the heading that the table stands under; empty when there is none
    */
   public PropertySheet.Sheet read(Table table, String over) {
-    List<Line> lines = lines(table);
-    boolean named = lines.stream().anyMatch(Line::room);
+    List<RoomLine> lines = lines(table);
+    boolean named = lines.stream().anyMatch(RoomLine::room);
     if (!named && !isUnderRoom(lines, over)) return PropertySheet.NONE;
     if (lines.size() < (named ? FEWEST : FEWEST_UNDER_ROOM)) return PropertySheet.NONE;
     Map<String, String> parts = parts(lines);
@@ -125,7 +125,7 @@ public final class PlaceCard {
     String all = String.join(", ", new LinkedHashSet<>(parts.values()));
     List<Paragraph> out = new ArrayList<>();
     List<ScheduleRow> told = new ArrayList<>();
-    for (Line line : lines) {
+    for (RoomLine line : lines) {
       List<LaidTiles> tiles = line.laid();
       for (LaidTiles laid : tiles) {
         String own = surface(line.title() + (laid.place().isEmpty() ? "" : ", " + laid.place()));
@@ -156,7 +156,7 @@ public final class PlaceCard {
   }
 
   /** The tiles of pools and basins on the card; empty where there are none. */
-  private String underWater(List<Line> lines) {
+  private String underWater(List<RoomLine> lines) {
     return lines.stream()
         .flatMap(
             line ->
@@ -168,7 +168,7 @@ public final class PlaceCard {
   }
 
   /** "Water 28 \u00b0C" of a room with a pool is not of its walls. */
-  private boolean tellsWater(Line line) {
+  private boolean tellsWater(RoomLine line) {
     if (!line.of().equals(EXPOSURE)) return false;
     Header.Column named = HeadingWords.named(vocabulary, line.title());
     Origin nowhere = Origin.ofDocument("");
@@ -184,7 +184,7 @@ public final class PlaceCard {
         .orElse(false);
   }
 
-  private static void add(List<Paragraph> out, Table table, Line line, String text) {
+  private static void add(List<Paragraph> out, Table table, RoomLine line, String text) {
     out.add(Paragraph.body(table.origin(line.name()).withText(text), text));
   }
 
@@ -192,7 +192,7 @@ public final class PlaceCard {
    * True where a heading names the room, a row one of its surfaces with what is on it, and another
    * what it is exposed to or built of.
    */
-  private boolean isUnderRoom(List<Line> lines, String over) {
+  private boolean isUnderRoom(List<RoomLine> lines, String over) {
     boolean surface =
         lines.stream()
             .filter(line -> !line.laid().isEmpty())
@@ -205,8 +205,8 @@ public final class PlaceCard {
   }
 
   /** Rows of two cells, the first of which is short; empty where other rows stand among them. */
-  private List<Line> lines(Table table) {
-    List<Line> out = new ArrayList<>();
+  private List<RoomLine> lines(Table table) {
+    List<RoomLine> out = new ArrayList<>();
     for (Table.Row row : table.rows()) {
       List<Table.Cell> filled = row.cells().stream().filter(Table.Cell::hasOwnWords).toList();
       if (filled.size() < 2) continue;
@@ -217,16 +217,16 @@ public final class PlaceCard {
       // What gives size and back is the card of a tile.
       if (of.startsWith(TILE)) return List.of();
       boolean first = out.size() < FIRST_ROWS;
-      if (out.size() == MOST_UNDER_ROOM && out.stream().noneMatch(Line::room)) return List.of();
+      if (out.size() == MOST_UNDER_ROOM && out.stream().noneMatch(RoomLine::room)) return List.of();
       boolean measured = MEASURED.matcher(filled.get(1).text().strip()).find();
       boolean room = first && of.equals(ROOM) && !measured;
-      out.add(new Line(filled.get(0), filled.get(1), of, room));
+      out.add(new RoomLine(filled.get(0), filled.get(1), of, room));
     }
     return out;
   }
 
   /** What the first rows say of the room and what it is exposed to. */
-  private String place(List<Line> lines) {
+  private String place(List<RoomLine> lines) {
     return lines.stream()
         .limit(FIRST_ROWS)
         .filter(line -> line.room() || line.of().equals(EXPOSURE))
@@ -238,9 +238,9 @@ public final class PlaceCard {
   }
 
   /** The tiles of each part of the room, by its name. */
-  private static Map<String, String> parts(List<Line> lines) {
+  private static Map<String, String> parts(List<RoomLine> lines) {
     Map<String, String> out = new LinkedHashMap<>();
-    for (Line line : lines) {
+    for (RoomLine line : lines) {
       for (LaidTiles laid : line.laid())
         out.merge(line.title(), String.join(", ", laid.tags().tags()), (a, b) -> a + ", " + b);
     }

@@ -2,8 +2,8 @@ package clearbed.recognise.schedule.card;
 
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.regex.Matcher;

@@ -10,7 +10,7 @@ import clearbed.recognise.text.Quantities;
 import clearbed.recognise.text.Quantities.Found;
 import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -58,8 +58,8 @@ public final class CellFigures {
    * @param text with the unit that its heading gives; empty when its figures are not plain
    * @param figure true when it holds a figure of its attribute
    */
-  public record Reading(String text, boolean figure) {
-    static final Reading UNCLEAR = new Reading("", false);
+  public record FigureReading(String text, boolean figure) {
+    static final FigureReading UNCLEAR = new FigureReading("", false);
 
     public boolean plain() {
       return !text.isEmpty();
@@ -81,25 +81,26 @@ public final class CellFigures {
    * @param text in plain form
    * @param headed unit of the heading, or null
    */
-  public Reading read(String text, Attribute attribute, Unit headed, DecimalMark mark) {
+  public FigureReading read(String text, Attribute attribute, Unit headed, DecimalMark mark) {
     List<Found> found = Quantities.find(text, mark);
     if (found.stream().anyMatch(f -> f.content() instanceof Content.NotUnderstood))
-      return Reading.UNCLEAR;
+      return FigureReading.UNCLEAR;
     String rest = unnamed(text, found);
     List<int[]> numbers = numbers(rest);
     List<Found> own = found.stream().filter(f -> isOf(attribute, f.unit())).toList();
     if (!own.isEmpty()) {
       numbers.removeIf(n -> TOLERATED.matcher(rest.substring(0, n[0])).find());
       boolean plain = numbers.isEmpty() && isOne(text, attribute, own);
-      return plain ? new Reading(text, true) : Reading.UNCLEAR;
+      return plain ? new FigureReading(text, true) : FigureReading.UNCLEAR;
     }
     // A coefficient has no unit.
     if (attribute.dimension() == Dimension.RATIO && headed == null)
-      return areApart(rest, numbers) ? new Reading(text, false) : Reading.UNCLEAR;
-    if (numbers.isEmpty()) return found.isEmpty() ? new Reading(text, false) : Reading.UNCLEAR;
-    if (headed == null || !isOf(attribute, headed)) return Reading.UNCLEAR;
+      return areApart(rest, numbers) ? new FigureReading(text, false) : FigureReading.UNCLEAR;
+    if (numbers.isEmpty())
+      return found.isEmpty() ? new FigureReading(text, false) : FigureReading.UNCLEAR;
+    if (headed == null || !isOf(attribute, headed)) return FigureReading.UNCLEAR;
     boolean one = isOneBare(rest, numbers, attribute);
-    if (!one && !areBareAtPlaces(rest, numbers, attribute)) return Reading.UNCLEAR;
+    if (!one && !areBareAtPlaces(rest, numbers, attribute)) return FigureReading.UNCLEAR;
     boolean each = !one || TOLERANCE.matcher(between(rest, numbers, 1)).matches();
     String read = withUnit(text, each ? numbers : last(numbers), headed);
     List<Found> now = Quantities.find(read, mark);
@@ -108,7 +109,7 @@ public final class CellFigures {
         now.stream().noneMatch(f -> f.content() instanceof Content.NotUnderstood)
             && stated.size() == (one ? 1 : numbers.size())
             && stated.stream().noneMatch(CellFigures::isNegative);
-    return plain ? new Reading(read, true) : Reading.UNCLEAR;
+    return plain ? new FigureReading(read, true) : FigureReading.UNCLEAR;
   }
 
   private static boolean isNegative(Found f) {

@@ -6,8 +6,8 @@ import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.Quantities;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.List;
 import java.util.function.Predicate;
 

@@ -1,9 +1,9 @@
 package clearbed.recognise.schedule.cell;
 
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;

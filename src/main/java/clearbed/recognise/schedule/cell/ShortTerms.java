@@ -2,9 +2,9 @@ package clearbed.recognise.schedule.cell;
 
 import clearbed.recognise.text.Stems;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.ShortForms;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
@@ -34,14 +34,14 @@ public final class ShortTerms {
   /** Shorter words may be written out and short for another. */
   private static final int SHORTEST_WHOLE = 5;
 
-  private record Phrase(String term, List<String> words) {
+  private record TermPhrase(String term, List<String> words) {
     /** A short form of its first word begins as that does. */
     boolean mayBeAmong(long beginnings) {
       return (beginnings & 1L << words.get(0).charAt(0)) != 0;
     }
   }
 
-  private final Map<String, List<Phrase>> byAttribute = new LinkedHashMap<>();
+  private final Map<String, List<TermPhrase>> byAttribute = new LinkedHashMap<>();
 
   /** Words that are written out somewhere, and are short for no other. */
   private final Set<String> whole = new HashSet<>();
@@ -51,13 +51,14 @@ public final class ShortTerms {
   public ShortTerms(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     for (Attribute a : vocabulary.attributes()) {
-      List<Phrase> phrases = new ArrayList<>();
+      List<TermPhrase> phrases = new ArrayList<>();
       a.words()
           .terms()
           .forEach(
-              (term, list) -> list.plain().forEach(p -> phrases.add(new Phrase(term, split(p)))));
+              (term, list) ->
+                  list.plain().forEach(p -> phrases.add(new TermPhrase(term, split(p)))));
       if (!a.terms().isEmpty()) byAttribute.put(a.id(), phrases);
-      for (Phrase phrase : phrases)
+      for (TermPhrase phrase : phrases)
         for (String word : phrase.words()) if (word.length() >= SHORTEST_WHOLE) whole.add(word);
     }
   }
@@ -116,7 +117,7 @@ public final class ShortTerms {
     if (words.isEmpty() || words.size() > MOST_WORDS) return Optional.empty();
     Set<String> terms = new LinkedHashSet<>();
     double best = 0;
-    for (Phrase phrase : byAttribute.getOrDefault(attribute, List.of())) {
+    for (TermPhrase phrase : byAttribute.getOrDefault(attribute, List.of())) {
       if (!phrase.mayBeAmong(beginnings)) continue;
       double quality = quality(words, phrase.words());
       if (quality == 0 || quality < best) continue;

@@ -8,8 +8,8 @@ import clearbed.recognise.text.UnitWords;
 import clearbed.recognise.vocabulary.Attribute;
 import clearbed.recognise.vocabulary.HeadingEvidence;
 import clearbed.recognise.vocabulary.HeadingEvidence.Heard;
-import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -139,7 +139,7 @@ final class ColumnScores {
         new ColumnScore(tag.heading(), tag.cells() * (0.4 + 0.6 * share), 0, 0, tag.why()));
   }
 
-  private interface Fit {
+  private interface Fitting {
     double of(CellReading cell);
   }
 
@@ -148,7 +148,7 @@ final class ColumnScores {
       String role,
       Map<String, Heard> heard,
       List<CellReading> cells,
-      Fit fit) {
+      Fitting fit) {
     put(out, role, heard.get(role), cells.stream().mapToDouble(fit::of).toArray(), 0, false);
   }
 

@@ -10,6 +10,7 @@ import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -90,18 +91,23 @@ final class HeardHeadings {
     return out;
   }
 
-  /** The parts of the work that the standards are of which a heading names: "C920 use". */
+  /** The parts of the work that the standard is of which a heading opens with: "C920 use". */
   private Set<String> familiesOfStandards(String heading) {
     Set<String> out = new TreeSet<>();
-    for (Citations.Found f : Citations.find(PlainText.of(heading).replace('_', ' ')))
-      vocabulary
-          .standards()
-          .of(f.standard().designation())
-          .ifPresent(
-              info ->
-                  info.states().stream()
-                      .flatMap(id -> vocabulary.attribute(id).stream())
-                      .forEach(a -> out.add(a.family())));
+    String plain = PlainText.of(heading).replace('_', ' ').strip();
+    List<Citations.Found> cited = Citations.find(plain);
+    // "Silicone, ASTM C920" is a product, and heads nothing.
+    boolean opens =
+        cited.size() == 1 && cited.get(0).start() == 0 && cited.get(0).end() < plain.length();
+    if (!opens) return out;
+    vocabulary
+        .standards()
+        .of(cited.get(0).standard().designation())
+        .ifPresent(
+            info ->
+                info.states().stream()
+                    .flatMap(id -> vocabulary.attribute(id).stream())
+                    .forEach(a -> out.add(a.family())));
     return out;
   }
 

@@ -4,8 +4,8 @@ import clearbed.model.document.Table;
 import clearbed.model.value.Unit;
 import clearbed.recognise.text.Numbers;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -29,7 +29,7 @@ public final class SidesApart {
    * @param heads the headings of the sides, which stand below that of the size
    * @param sides the further sides of each row
    */
-  public record Read(Table table, List<Table.Row> heads, List<Table.Row> sides) {}
+  public record SizedTable(Table table, List<Table.Row> heads, List<Table.Row> sides) {}
 
   /**
    * Two sides beside one another.
@@ -37,7 +37,7 @@ public final class SidesApart {
    * @param head index of the row of their headings
    * @param heading of the size in one column
    */
-  private record Pair(int head, int first, String heading) {}
+  private record SidePair(int head, int first, String heading) {}
 
   private final Vocabulary vocabulary;
   private final Phrases sides;
@@ -47,19 +47,19 @@ public final class SidesApart {
     this.sides = vocabulary.list("schedule.sides");
   }
 
-  public Read of(Table table) {
-    Read read = new Read(table, new ArrayList<>(), new ArrayList<>());
+  public SizedTable of(Table table) {
+    SizedTable read = new SizedTable(table, new ArrayList<>(), new ArrayList<>());
     List<Table.Row> out = new ArrayList<>(table.rows());
     for (int head = 0; head < Math.min(out.size(), SEARCHED); head++) {
-      Pair pair = pair(table.rows(), head);
+      SidePair pair = pair(table.rows(), head);
       if (pair != null) fold(out, pair, read);
     }
-    if (read.sides().isEmpty()) return new Read(table, List.of(), List.of());
-    return new Read(table.withRows(out), read.heads(), read.sides());
+    if (read.sides().isEmpty()) return new SizedTable(table, List.of(), List.of());
+    return new SizedTable(table.withRows(out), read.heads(), read.sides());
   }
 
   /** The sides that a row heads, with figures below both; or null. */
-  private Pair pair(List<Table.Row> rows, int head) {
+  private SidePair pair(List<Table.Row> rows, int head) {
     for (Table.Cell one : rows.get(head).cells()) {
       String side = side(one);
       if (side == null) continue;
@@ -67,9 +67,9 @@ public final class SidesApart {
       String across = other == null ? null : side(other);
       if (across == null || across.equals(side) || !hasFigures(rows, head, one.column())) continue;
       String over = sizeOver(rows, head, one.column());
-      if (over != null) return new Pair(head, one.column(), over);
+      if (over != null) return new SidePair(head, one.column(), over);
       if (isShort(unit(one)) && unit(one) == unit(other))
-        return new Pair(head, one.column(), label() + " (" + unit(one).symbol() + ")");
+        return new SidePair(head, one.column(), label() + " (" + unit(one).symbol() + ")");
     }
     return null;
   }
@@ -127,7 +127,7 @@ public final class SidesApart {
         && FIGURE.matcher(cell.text().strip()).matches();
   }
 
-  private void fold(List<Table.Row> rows, Pair pair, Read read) {
+  private void fold(List<Table.Row> rows, SidePair pair, SizedTable read) {
     for (int i = pair.head(); i < rows.size(); i++) {
       Table.Row row = rows.get(i);
       boolean head = i == pair.head();

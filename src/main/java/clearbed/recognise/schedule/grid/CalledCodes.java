@@ -37,24 +37,24 @@ public final class CalledCodes {
   /** The first rows tell: of long schedules the others would take time. */
   private static final int SEARCHED = 60;
 
-  private record Place(Origin table, int row) {}
+  private record NamedAt(Origin table, int row) {}
 
   /** Where a code names the row that it stands in. */
-  private final Map<String, Set<Place>> named;
+  private final Map<String, Set<NamedAt>> named;
 
-  private CalledCodes(Map<String, Set<Place>> named) {
+  private CalledCodes(Map<String, Set<NamedAt>> named) {
     this.named = named;
   }
 
   /** Of all tables of a document. */
   public static CalledCodes of(Document document) {
-    Map<String, Set<Place>> named = new HashMap<>();
+    Map<String, Set<NamedAt>> named = new HashMap<>();
     for (Block block : document.blocks()) if (block instanceof Table t) names(t, named);
     return named.isEmpty() ? NONE : new CalledCodes(named);
   }
 
-  private static void names(Table table, Map<String, Set<Place>> named) {
-    Map<String, Place> run = new HashMap<>();
+  private static void names(Table table, Map<String, Set<NamedAt>> named) {
+    Map<String, NamedAt> run = new HashMap<>();
     int column = -1;
     for (Table.Row row : table.rows()) {
       Table.Cell first = first(row);
@@ -65,12 +65,12 @@ public final class CalledCodes {
         run.clear();
         column = code.isEmpty() ? -1 : first.column();
       }
-      if (!code.isEmpty()) run.put(code, new Place(table.origin(), row.number()));
+      if (!code.isEmpty()) run.put(code, new NamedAt(table.origin(), row.number()));
     }
     note(run, named);
   }
 
-  private static void note(Map<String, Place> run, Map<String, Set<Place>> named) {
+  private static void note(Map<String, NamedAt> run, Map<String, Set<NamedAt>> named) {
     if (run.size() < FEWEST) return;
     run.forEach((code, at) -> named.computeIfAbsent(code, any -> new HashSet<>()).add(at));
   }
@@ -158,8 +158,8 @@ public final class CalledCodes {
   }
 
   private boolean calls(Table table, List<Table.Row> rows, int column) {
-    Set<Place> own = new HashSet<>();
-    for (Table.Row row : rows) own.add(new Place(table.origin(), row.number()));
+    Set<NamedAt> own = new HashSet<>();
+    for (Table.Row row : rows) own.add(new NamedAt(table.origin(), row.number()));
     return rows.stream()
         .map(row -> named.getOrDefault(code(row.at(column)), Set.of()))
         .allMatch(places -> !own.containsAll(places));

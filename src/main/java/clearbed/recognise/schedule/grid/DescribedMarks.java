@@ -35,14 +35,14 @@ public final class DescribedMarks {
   private DescribedMarks() {}
 
   /** What stands in the cells of a column. */
-  private static final class Tally {
+  private static final class MarkTally {
     int described;
     int others;
   }
 
   /** The table with such a column parted; itself where there is none, or more than one. */
   public static Table parted(Table table, Vocabulary vocabulary) {
-    Map<Integer, Tally> tallies = new LinkedHashMap<>();
+    Map<Integer, MarkTally> tallies = new LinkedHashMap<>();
     int end = 0;
     List<Table.Row> first = table.rows().subList(0, Math.min(table.rows().size(), SEARCHED));
     // Most tables have no cell of several lines.
@@ -51,7 +51,7 @@ public final class DescribedMarks {
     for (Table.Row row : first)
       for (Table.Cell cell : row.cells()) {
         if (!cell.hasOwnWords()) continue;
-        Tally tally = tallies.computeIfAbsent(cell.column(), any -> new Tally());
+        MarkTally tally = tallies.computeIfAbsent(cell.column(), any -> new MarkTally());
         if (mark(cell, vocabulary) != null) tally.described++;
         else if (opening(cell, vocabulary) == null) tally.others++;
       }

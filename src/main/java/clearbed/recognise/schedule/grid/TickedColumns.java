@@ -34,7 +34,7 @@ public final class TickedColumns {
    * @param heads the headings whose words stand below them now
    * @param ticks the further crosses of each row
    */
-  public record Read(Table table, List<Table.Row> heads, List<Table.Row> ticks) {}
+  public record TickedTable(Table table, List<Table.Row> heads, List<Table.Row> ticks) {}
 
   /**
    * Columns of one group.
@@ -44,7 +44,7 @@ public final class TickedColumns {
    * @param words over each column
    * @param end index of the row behind the last that is ticked
    */
-  private record Group(int head, int first, Map<Integer, String> words, int end) {
+  private record TickedGroup(int head, int first, Map<Integer, String> words, int end) {
     boolean holds(Table.Cell cell) {
       return words.containsKey(cell.column());
     }
@@ -52,25 +52,25 @@ public final class TickedColumns {
 
   private TickedColumns() {}
 
-  public static Read of(Table table) {
+  public static TickedTable of(Table table) {
     List<Table.Row> rows = table.rows();
     if (rows.stream().noneMatch(row -> row.cells().stream().anyMatch(TickedColumns::isTick)))
-      return new Read(table, List.of(), List.of());
-    Read read = new Read(table, new ArrayList<>(), new ArrayList<>());
+      return new TickedTable(table, List.of(), List.of());
+    TickedTable read = new TickedTable(table, new ArrayList<>(), new ArrayList<>());
     List<Table.Row> out = new ArrayList<>(rows);
     for (int head = 1; head < Math.min(rows.size(), SEARCHED); head++)
-      for (Group group : groups(rows, head)) fold(out, group, read);
+      for (TickedGroup group : groups(rows, head)) fold(out, group, read);
     if (read.heads().isEmpty()) return read;
     out.removeIf(row -> row.cells().stream().noneMatch(Table.Cell::hasOwnWords));
-    return new Read(table.withRows(out), read.heads(), read.ticks());
+    return new TickedTable(table.withRows(out), read.heads(), read.ticks());
   }
 
   private static boolean isTick(Table.Cell cell) {
     return TICK.matcher(cell.text().strip()).matches();
   }
 
-  private static List<Group> groups(List<Table.Row> rows, int head) {
-    List<Group> out = new ArrayList<>();
+  private static List<TickedGroup> groups(List<Table.Row> rows, int head) {
+    List<TickedGroup> out = new ArrayList<>();
     if (rows.get(head).number() != rows.get(head - 1).number() + 1) return out;
     List<Table.Cell> over =
         rows.get(head - 1).cells().stream().filter(Table.Cell::hasOwnWords).toList();
@@ -79,14 +79,14 @@ public final class TickedColumns {
       // Saved as text, a heading over several columns stands over the first of them alone.
       int next = i + 1 < over.size() ? over.get(i + 1).column() : cell.column() + MOST_COLUMNS;
       int behind = cell.columnSpan() > 1 ? cell.column() + cell.columnSpan() : next;
-      Group group = group(rows, head, cell.column(), behind);
+      TickedGroup group = group(rows, head, cell.column(), behind);
       if (group != null) out.add(group);
     }
     return out;
   }
 
   /** The group over some columns, or null where they are not ticked. */
-  private static Group group(List<Table.Row> rows, int head, int first, int behind) {
+  private static TickedGroup group(List<Table.Row> rows, int head, int first, int behind) {
     Map<Integer, String> words = new TreeMap<>();
     for (Table.Cell cell : rows.get(head).cells()) {
       if (cell.column() < first || cell.column() >= behind || !cell.hasOwnWords()) continue;
@@ -101,7 +101,7 @@ public final class TickedColumns {
       if (found < 0) break;
       ticks += found;
     }
-    return ticks < 2 ? null : new Group(head, first, words, end);
+    return ticks < 2 ? null : new TickedGroup(head, first, words, end);
   }
 
   /** How many columns a row ticks; -1 where it has other words in one. */
@@ -115,7 +115,7 @@ public final class TickedColumns {
     return ticks;
   }
 
-  private static void fold(List<Table.Row> rows, Group group, Read read) {
+  private static void fold(List<Table.Row> rows, TickedGroup group, TickedTable read) {
     for (int i = group.head() - 1; i < group.end(); i++) {
       Table.Row row = rows.get(i);
       List<Table.Cell> cells = new ArrayList<>();

@@ -2,8 +2,8 @@ package clearbed.recognise.schedule.row;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -80,7 +80,7 @@ final class HeadedCells {
         attribute.dimension() == Dimension.LENGTH || attribute.kind() == Attribute.Kind.SIZE
             ? BothSystems.told(behindMark(text), column.mark())
             : text;
-    CellFigures.Reading reading = figures.read(told, attribute, column.unit(), column.mark());
+    CellFigures.FigureReading reading = figures.read(told, attribute, column.unit(), column.mark());
     if (!reading.plain()) {
       out.add(statement(attribute, new Content.NotUnderstood(text), text, origin));
       for (Statement s : find(origin, text, column, Context.column(attribute)))

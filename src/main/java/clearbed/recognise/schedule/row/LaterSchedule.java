@@ -51,11 +51,12 @@ public final class LaterSchedule {
 
   /** What a row states, read when it is first asked for. */
   public List<Statement> statements(Table.Row row) {
-    return ThinList.late(new Unread(this, row));
+    return ThinList.late(new LateRow(this, row));
   }
 
   /** A row that nobody has asked yet. */
-  public record Unread(LaterSchedule schedule, Table.Row row) implements Supplier<List<Statement>> {
+  public record LateRow(LaterSchedule schedule, Table.Row row)
+      implements Supplier<List<Statement>> {
     /** Reads it. */
     @Override
     public List<Statement> get() {

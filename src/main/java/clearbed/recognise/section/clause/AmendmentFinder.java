@@ -3,8 +3,8 @@ package clearbed.recognise.section.clause;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.limit.Statement;
 import clearbed.recognise.text.Sentences;
-import clearbed.recognise.vocabulary.Needed;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Needed;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -39,18 +39,18 @@ public final class AmendmentFinder {
    * @param needed one of these words is in every text of this form; most texts have none, and the
    *     forms take time
    */
-  private record Form(Pattern pattern, List<String> needed) {
+  private record ChangeForm(Pattern pattern, List<String> needed) {
     boolean mayBeIn(String lower) {
       return needed.isEmpty() || needed.stream().anyMatch(lower::contains);
     }
   }
 
-  private final List<Form> forms;
+  private final List<ChangeForm> forms;
 
   public AmendmentFinder(Vocabulary vocabulary) {
     this.forms =
         vocabulary.amendments().stream()
-            .map(form -> new Form(form, Needed.by(form.pattern())))
+            .map(form -> new ChangeForm(form, Needed.by(form.pattern())))
             .toList();
   }
 
@@ -63,7 +63,7 @@ public final class AmendmentFinder {
   public Amendment in(String whole, boolean amending, Function<String, List<Statement>> find) {
     String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
     String lower = text.toLowerCase(Locale.ROOT);
-    for (Form form : forms) {
+    for (ChangeForm form : forms) {
       if (!form.mayBeIn(lower)) continue;
       Matcher m = form.pattern().matcher(text);
       if (!m.find()) continue;

@@ -11,9 +11,9 @@ final class Introductions {
   /** Articles and what is over them end every list. */
   private static final int ARTICLE = 1;
 
-  private record Line(int rank, String words) {}
+  private record RankedLine(int rank, String words) {}
 
-  private final Deque<Line> open = new ArrayDeque<>();
+  private final Deque<RankedLine> open = new ArrayDeque<>();
 
   /**
    * Goes on to a line.
@@ -24,10 +24,11 @@ final class Introductions {
     boolean item = !label.number().isEmpty() && label.rank() > ARTICLE;
     if (!item) open.clear();
     while (!open.isEmpty() && open.peekLast().rank() >= label.rank()) open.removeLast();
-    String over = open.stream().map(Line::words).collect(Collectors.joining(": "));
+    String over = open.stream().map(RankedLine::words).collect(Collectors.joining(": "));
     String words = label.rest().strip();
     if (words.endsWith(":") && words.length() <= LONGEST)
-      open.addLast(new Line(item ? label.rank() : ARTICLE, words.substring(0, words.length() - 1)));
+      open.addLast(
+          new RankedLine(item ? label.rank() : ARTICLE, words.substring(0, words.length() - 1)));
     return over;
   }
 }

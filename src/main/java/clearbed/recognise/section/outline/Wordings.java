@@ -58,7 +58,7 @@ public final class Wordings {
     }
   }
 
-  private record Key(String label, int headingLevel, String text) {}
+  private record LineKey(String label, int headingLevel, String text) {}
 
   private static final Pattern PART =
       Pattern.compile("^PART\\s+(\\d|I{1,3})\\b.*", Pattern.CASE_INSENSITIVE);
@@ -84,7 +84,7 @@ public final class Wordings {
   private final Leads leads;
   private final SubjectFinder subjectFinder;
   private final List<Attribute> titledWorks;
-  private final Memo<Key, Wording> known = new Memo<>(Key::text);
+  private final Memo<LineKey, Wording> known = new Memo<>(LineKey::text);
 
   public Wordings(Vocabulary vocabulary, StatementFinder finder, LimitFinder limitFinder) {
     this.vocabulary = vocabulary;
@@ -105,7 +105,7 @@ public final class Wordings {
    * @param text the paragraph's in plain form
    */
   Wording of(Paragraph p, String text) {
-    Key key = new Key(p.label().trim(), p.headingLevel(), text);
+    LineKey key = new LineKey(p.label().trim(), p.headingLevel(), text);
     return known.get(key, () -> read(p, text));
   }
 

@@ -22,66 +22,66 @@ public final class Citations {
   private static final String YEAR =
       "(?:\\s*[-:]\\s*((?:19|20)?\\d{2}[a-z]?(?:\\([^)]{1,8}\\))?)(?!\\d|/|\\.\\d))?";
 
-  private static final List<Form> FORMS =
+  private static final List<DesignationForm> FORMS =
       List.of(
           // ANSI A118.4, A118-4, A 118.15 E, ANSI/TCNA A137.2
-          new Form(
+          new DesignationForm(
               "108 118 136 137 138 326",
               "(?:ANSI\\s*(?:/\\s*(?:TCNA|TCA))?\\s*[-:]?\\s*)?\\bA\\s?-?(108|118|136|137|138|326)\\s*[.,-]\\s*(\\d{1,2})\\s?([A-Z]{0,3})\\b"
                   + YEAR,
               m -> "ANSI A" + m.group(1) + "." + Integer.parseInt(m.group(2)),
               4),
-          new Form(
+          new DesignationForm(
               "ansi",
               "\\bANSI\\s*[-:]?\\s*A\\s?-?(108|118|136|137|326)\\b(?!\\s*[.,-]\\s*\\d)()()()",
               m -> "ANSI A" + m.group(1),
               4),
           // ASTM C920, ASTM C-920-18, C 1026
-          new Form(
+          new DesignationForm(
               "astm",
               "\\bASTM\\s*[-:]?\\s*([A-G])\\s?-?\\s?(\\d{1,4})(M|/[A-G]\\s?\\d{1,4}M?)?\\b" + YEAR,
               m -> "ASTM " + m.group(1).toUpperCase(Locale.ROOT) + m.group(2),
               4),
-          new Form(
+          new DesignationForm(
               "920 484 1026 373 499 627 1193 1472 719 648 482 1028 510 1248",
               "(?<![\\w-])(C)\\s?-?(920|484|1026|373|499|627|1193|1472|719|648|482|1028|510|1248)(M)?\\b"
                   + YEAR,
               m -> "ASTM C" + m.group(2),
               4),
           // ISO 13007-1, EN 12004-1:2017, BS EN ISO 11600, BS 5385-4
-          new Form(
+          new DesignationForm(
               "en iso bs",
               "\\b(?:(?:BS|DIN|NF|UNI|(?-i:I\\.S\\.|AS|SS|NS|IS|SN|UNE|NEN|SFS|NBN|CSN|DS|PN|MSZ|SIST))(?:\\s+|[-/]))?(EN\\s+ISO|EN|ISO|BS)\\s*[-:]?\\s*(\\d{3,5})(?:[-.](\\d{1,2}(?:\\.\\d(?!\\d))?)(?!\\d))?"
                   + "(?:\\s*:\\s*((?:19|20)\\d{2})(?:\\s*\\+\\s*A\\d+(?::\\d{4})?)?)?",
               Citations::international,
               4),
           // National ones: DIN 18157-1, AS 3958.1, AS/NZS 4586. "AS 1200 mm" is none.
-          new Form(
+          new DesignationForm(
               "CEN/T DIN AS NZS SIA DTU UNI UNE NEN NBN SANS SASO GSO PN SFS NS JIS GB JGJ NORM",
               "\\b(?-i:(CEN/T[RS]|DIN|AS/NZS|AS|NZS|SIA|DTU|UNI|UNE|NEN|NBN|SANS|SASO|GSO|PN|SFS|NS|JIS A|GB/T|GB|JGJ|[O\u00d6]NORM(?: [A-Z])?))\\s*(\\d{3,6}|\\d{2})(?:[-.](\\d{1,2})(?!\\d))?(?:\\s*[:-]\\s*((?:19|20)\\d{2}))?"
                   + "(?!\\d|[.,]\\d|\\s*(?:x|by|mm|m|cm|psi|lbs?|ft|in|sq|hours?|days?)\\b)",
               Citations::national,
               4),
           // The ramp tests, whose classes outlived them.
-          new Form(
+          new DesignationForm(
               "din",
               "\\bDIN\\s*[-:]?\\s*(51097|51130|51131)()()(?:\\s*[-:]\\s*((?:19|20)\\d{2})(?:-\\d{2})?)?(?!\\d)",
               m -> "DIN " + m.group(1),
               4),
-          new Form(
+          new DesignationForm(
               "ej",
               "\\b(?:TCNA|TCA)?\\s*(?:Handbook|Hdbk\\.?)?\\s*(?:Method|Detail)?\\s*\\b(EJ\\s?-?\\s?171)(?:[A-Z])?()()\\b[A-Z]?(?:\\s*-\\s*((?:19|20)?\\d{2}))?",
               m -> "TCNA EJ171",
               4),
           // Federal specifications of sealants: FS TT-S-00227E.
-          new Form(
+          new DesignationForm(
               "tt-s-",
               "\\b(?:FS|Fed(?:eral)?\\.? Spec(?:ification)?\\.?)\\s*(TT-S-\\d{5,6})[A-Z]?()()()\\b",
               m -> "FS " + m.group(1).toUpperCase(Locale.ROOT),
               4),
-          new Form(
+          new DesignationForm(
               "handbook", "\\b(TCNA|TCA)\\s+(?:Handbook|Hdbk)()()()\\b", m -> "TCNA Handbook", 4),
-          new Form(
+          new DesignationForm(
               "tcna",
               "\\bTCNA\\s+(?:(?:Handbook|Hdbk\\.?),?\\s+)?(?:Methods?\\s+|Details?\\s+)?([A-Z]{1,3}\\d{3}[A-Z]?)()()()\\b",
               m -> "TCNA " + m.group(1).toUpperCase(Locale.ROOT),
@@ -90,9 +90,9 @@ public final class Citations {
   /**
    * @param needed one of which is in every text that has it; those in capitals stand in capitals
    */
-  private record Form(
+  private record DesignationForm(
       List<String> needed, Pattern pattern, Function<Matcher, String> designation, int year) {
-    Form(String needed, String regex, Function<Matcher, String> designation, int year) {
+    DesignationForm(String needed, String regex, Function<Matcher, String> designation, int year) {
       this(
           List.of(needed.split(" ")),
           Pattern.compile(bounded(regex), Pattern.CASE_INSENSITIVE),
@@ -140,7 +140,7 @@ public final class Citations {
     List<Found> found = new ArrayList<>();
     String lower = s.toLowerCase(Locale.ROOT);
     if (lower.contains("ansi")) series(found, s);
-    for (Form form : FORMS) {
+    for (DesignationForm form : FORMS) {
       if (!form.mayBeIn(s, lower)) continue;
       Matcher m = form.pattern().matcher(s);
       while (m.find()) add(found, s, form, m);
@@ -208,7 +208,7 @@ public final class Citations {
     return text.regionMatches(true, place, word, 0, word.length());
   }
 
-  private static void add(List<Found> found, String s, Form form, Matcher m) {
+  private static void add(List<Found> found, String s, DesignationForm form, Matcher m) {
     int start = m.start();
     while (start < m.end() && s.charAt(start) == ' ') start++;
     if (overlaps(found, start, m.end())) return;

@@ -1,7 +1,7 @@
 package clearbed.recognise.statement.code;
 
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

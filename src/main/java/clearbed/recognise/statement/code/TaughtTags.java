@@ -1,8 +1,8 @@
 package clearbed.recognise.statement.code;
 
 import clearbed.recognise.statement.code.TagFinder.TagsAt;
-import clearbed.recognise.vocabulary.Phrases;
-import clearbed.recognise.vocabulary.Taught;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

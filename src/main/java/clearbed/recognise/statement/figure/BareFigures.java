@@ -2,8 +2,8 @@ package clearbed.recognise.statement.figure;
 
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.statement.part.Passage;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.Set;
 import java.util.regex.Pattern;
 

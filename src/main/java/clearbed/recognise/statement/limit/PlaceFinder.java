@@ -1,8 +1,8 @@
 package clearbed.recognise.statement.limit;
 
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

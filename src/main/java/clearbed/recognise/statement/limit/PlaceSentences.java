@@ -2,8 +2,8 @@ package clearbed.recognise.statement.limit;
 
 import clearbed.recognise.statement.code.Citations;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.List;
 import java.util.regex.Pattern;
 

@@ -1,8 +1,8 @@
 package clearbed.recognise.statement.limit;
 
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

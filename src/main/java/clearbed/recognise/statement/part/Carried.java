@@ -2,7 +2,7 @@ package clearbed.recognise.statement.part;
 
 import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.vocabulary.Attribute;
-import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package clearbed.recognise.statement.part;
 
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.List;
 
 /** Whether words say that there is glass tile, or only name it. */

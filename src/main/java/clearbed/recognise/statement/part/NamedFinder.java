@@ -3,8 +3,8 @@ package clearbed.recognise.statement.part;
 import clearbed.recognise.statement.limit.LimitFinder;
 import clearbed.recognise.statement.limit.Limits;
 import clearbed.recognise.statement.limit.PlaceFinder;
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -106,7 +106,7 @@ final class NamedFinder {
     Limits own = limits.of(p.text.substring(start, end), true);
     Map<String, Set<String>> with = new LinkedHashMap<>();
     if (!p.context.describesTile()) {
-      for (TileProperties.Hit hit : properties.in(p.text)) {
+      for (TileProperties.PropertyHit hit : properties.in(p.text)) {
         if (hit.start() >= start && hit.end() <= end)
           with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
       }
@@ -124,7 +124,7 @@ final class NamedFinder {
     for (Phrases.Hit hit : limits.tagPlaces(text)) out.add(new Raw(hit.start(), hit.end(), false));
     for (Phrases.Hit hit : limits.tilePlaces(text)) out.add(new Raw(hit.start(), hit.end(), false));
     if (!p.context.describesTile()) {
-      for (TileProperties.Hit hit : properties.in(text))
+      for (TileProperties.PropertyHit hit : properties.in(text))
         out.add(new Raw(hit.start(), hit.end(), false));
     }
     boolean fragment = !vocabulary.list("clause.verb").in(text);

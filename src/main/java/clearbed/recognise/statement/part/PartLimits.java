@@ -115,7 +115,7 @@ public final class PartLimits {
   /** "PT-2: porcelain ..." speaks of PT-2 even where no schedule has it; "M-1: ..." is a mortar. */
   public Limits ofLead(String lead, String family, boolean describesTile) {
     Map<String, Set<String>> with = new LinkedHashMap<>();
-    for (TileProperties.Hit hit : properties.in(lead))
+    for (TileProperties.PropertyHit hit : properties.in(lead))
       with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
     Limits limits = limitFinder.of(lead, true).supposing(describesTile ? Map.of() : with);
     // "Mirrors: hung when the grout is dry. Mastic by their maker."
@@ -129,7 +129,7 @@ public final class PartLimits {
     Limits own = limitFinder.of(p.whole, false);
     if (p.context.describesTile() || !p.context.attribute().isEmpty()) return own;
     Map<String, Set<String>> with = new LinkedHashMap<>();
-    for (TileProperties.Hit hit : properties.in(p.whole))
+    for (TileProperties.PropertyHit hit : properties.in(p.whole))
       with.computeIfAbsent(hit.attribute(), a -> new TreeSet<>()).add(hit.term());
     return own.supposing(with);
   }

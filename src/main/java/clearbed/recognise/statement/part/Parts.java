@@ -3,7 +3,7 @@ package clearbed.recognise.statement.part;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.statement.code.Tags;
 import clearbed.recognise.text.Sentences;
-import clearbed.recognise.vocabulary.Phrases;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -1,7 +1,7 @@
 package clearbed.recognise.statement.part;
 
-import clearbed.recognise.vocabulary.Phrases;
 import clearbed.recognise.vocabulary.Vocabulary;
+import clearbed.recognise.vocabulary.phrase.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +10,7 @@ import java.util.Map;
 /** Finds the properties of the tile that a text supposes: "behind translucent glass: ...". */
 final class TileProperties {
   /** Offsets are of the text. */
-  record Hit(int start, int end, String attribute, String term) {}
+  record PropertyHit(int start, int end, String attribute, String term) {}
 
   private static final List<String> ATTRIBUTES =
       List.of("tile.translucency", "tile.backing", "tile.mounting");
@@ -24,8 +24,8 @@ final class TileProperties {
     this.vocabulary = vocabulary;
   }
 
-  List<Hit> in(String text) {
-    List<Hit> out = new ArrayList<>();
+  List<PropertyHit> in(String text) {
+    List<PropertyHit> out = new ArrayList<>();
     for (String id : ATTRIBUTES) {
       Map<String, Phrases> terms =
           new LinkedHashMap<>(vocabulary.attribute(id).orElseThrow().words().terms());
@@ -33,7 +33,7 @@ final class TileProperties {
       terms.forEach(
           (term, phrases) -> {
             for (Phrases.Hit hit : phrases.all(text)) {
-              if (supposed(text, hit)) out.add(new Hit(hit.start(), hit.end(), id, term));
+              if (supposed(text, hit)) out.add(new PropertyHit(hit.start(), hit.end(), id, term));
             }
           });
     }
@@ -43,7 +43,7 @@ final class TileProperties {
             (name, phrases) -> {
               String[] of = name.split(" ");
               for (Phrases.Hit hit : phrases.all(text))
-                out.add(new Hit(hit.start(), hit.end(), of[0], of[1]));
+                out.add(new PropertyHit(hit.start(), hit.end(), of[0], of[1]));
             });
     return out;
   }

@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Block;
 import clearbed.model.document.Document;
@@ -6,10 +6,10 @@ import clearbed.model.document.Paragraph;
 import clearbed.model.document.Table;
 import clearbed.recognise.section.MarksBehind;
 import clearbed.recognise.statement.code.Tags;
-import clearbed.recognise.vocabulary.Lessons;
 import clearbed.recognise.vocabulary.TileWords;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
+import clearbed.recognise.vocabulary.taught.Lessons;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
  * column of codes, no two alike, beside descriptions of which some are glass tile; and legends that
  * say which letters stand for glass tile.
  */
-final class LessonFinder {
+public final class LessonFinder {
   /** "Tile C. Glass mosaic ...", "Type 3 glass", "GTX is the tall glass tile ...". */
   private static final Pattern OPENS_ITEM =
       Pattern.compile(
@@ -68,7 +68,7 @@ final class LessonFinder {
   private final ProductCodes productCodes;
   private final LabelledProducts labelledProducts;
 
-  LessonFinder(Vocabulary vocabulary) {
+  public LessonFinder(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.legends = new Legends(vocabulary);
     this.explaining = new LegendWords(vocabulary);
@@ -77,7 +77,7 @@ final class LessonFinder {
     this.labelledProducts = new LabelledProducts(vocabulary);
   }
 
-  Lessons in(Document document) {
+  public Lessons in(Document document) {
     Set<String> glass = new TreeSet<>();
     List<Paragraph> paragraphs = new ArrayList<>();
     // A table for each room or floor has the same headings as the next.
@@ -125,7 +125,7 @@ final class LessonFinder {
   }
 
   /** The rows of a table that say for which words letters stand, and nothing of a tile. */
-  List<Table.Row> explained(Table table) {
+  public List<Table.Row> explained(Table table) {
     return explaining.in(table).rows().stream().filter(row -> !isOfTags(row)).toList();
   }
 

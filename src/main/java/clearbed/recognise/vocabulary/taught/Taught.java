@@ -1,8 +1,11 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.taught;
 
 import clearbed.model.report.TaughtWord;
 import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.phrase.WordsHeld;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -106,7 +109,7 @@ public final class Taught {
   }
 
   /** The same, and what the documents of a set teach themselves. */
-  Taught and(Lessons lessons) {
+  public Taught and(Lessons lessons) {
     if (lessons.isEmpty()) return this;
     List<Word> all = new ArrayList<>(words);
     for (String mark : lessons.marks())
@@ -221,14 +224,14 @@ public final class Taught {
   }
 
   /** The words taught for a term, or for the attribute itself where the term is empty. */
-  List<String> of(Kind kind, String attribute, String term) {
+  public List<String> of(Kind kind, String attribute, String term) {
     return words.stream()
         .filter(w -> w.kind() == kind && w.meaning().equals(attribute) && w.term().equals(term))
         .map(Word::words)
         .toList();
   }
 
-  List<String> glass() {
+  public List<String> glass() {
     return words.stream().filter(w -> w.kind() == Kind.GLASS).map(Word::words).toList();
   }
 

@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
  * Words that mean something only when they stand together in one sentence, in any order: who,
  * agrees, to what.
  */
-final class Together {
+public final class Together {
   private static final Pattern ITEM = Pattern.compile("[,;] (?:and |or )?");
 
   /** What stands before the verb of a whole list. */
@@ -24,7 +24,7 @@ final class Together {
    * @param without none of these may be there
    */
   public record Set(List<Phrases> groups, Phrases without) {
-    boolean in(String sentence) {
+    public boolean in(String sentence) {
       if (!all(sentence)) return false;
       if (!without.in(sentence)) return true;
       if (deniesAll(sentence)) return false;
@@ -38,7 +38,7 @@ final class Together {
     }
 
     /** What is left of a sentence without what takes the sense away; empty where nothing is. */
-    String allowed(String sentence) {
+    public String allowed(String sentence) {
       if (!without.in(sentence)) return sentence;
       String[] items = ITEM.split(sentence);
       if (items.length < LIST) return "";
@@ -62,18 +62,18 @@ final class Together {
 
   private final List<Set> sets;
 
-  Together(List<Set> sets) {
+  public Together(List<Set> sets) {
     this.sets = List.copyOf(sets);
   }
 
-  List<Set> sets() {
+  public List<Set> sets() {
     return sets;
   }
 
   /**
    * @param sentence in plain form
    */
-  boolean in(String sentence) {
+  public boolean in(String sentence) {
     for (Set set : sets) if (set.in(sentence)) return true;
     return false;
   }

@@ -1,11 +1,11 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.statement.code.TagFinder;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Lessons.Explained;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
+import clearbed.recognise.vocabulary.taught.Lessons.Explained;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  * schedule, or a legend whose row {@code SEE} says {@code See-through: OP opaque, TL translucent}.
  * Columns are headed and cells filled with them.
  */
-final class LegendWords {
+public final class LegendWords {
   private static final String FORM = "\\p{Lu}[\\p{L}&']{0,5}(?:[-/]\\p{Lu}{1,4})?";
 
   private static final Pattern SHORT_FORM = Pattern.compile("(?:" + FORM + ")(?: \\p{Lu})?");

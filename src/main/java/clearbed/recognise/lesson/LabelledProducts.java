@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Paragraph;
 import clearbed.recognise.section.MarksBehind;
@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * Marks that a text counts its mortars, grouts and sealants by, line after line: {@code Gr1: CG2
  * WA. Gr2: RG, epoxy}, {@code Sa: neutral silicone. Sb: ...}. Schedules call for them by these.
  */
-final class LabelledProducts {
+public final class LabelledProducts {
   /** Letters, and a figure or a letter that counts. */
   private static final Pattern LABEL =
       Pattern.compile(

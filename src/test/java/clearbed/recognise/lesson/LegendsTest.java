@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

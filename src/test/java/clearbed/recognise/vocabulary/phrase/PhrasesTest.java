@@ -1,11 +1,11 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class PhrasesTest {
+public class PhrasesTest {
   private static Phrases of(String... written) {
     return new Phrases(List.of(written), new WordsHeld());
   }

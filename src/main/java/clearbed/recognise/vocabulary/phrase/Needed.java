@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.taught;
 
 import java.util.ArrayList;
 import java.util.Collection;

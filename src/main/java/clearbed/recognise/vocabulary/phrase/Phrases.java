@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
@@ -83,7 +83,7 @@ public final class Phrases {
    *     between slashes
    * @param words shared by the phrases that are looked for in the same texts
    */
-  Phrases(List<String> written, WordsHeld words) {
+  public Phrases(List<String> written, WordsHeld words) {
     this(words, new ArrayList<>(written.stream().map(phrase -> compile(phrase, words)).toList()));
   }
 
@@ -101,7 +101,7 @@ public final class Phrases {
   }
 
   /** The phrases of a list of the vocabulary. */
-  static Phrases of(ConfigNode list, WordsHeld words) throws ConfigException {
+  public static Phrases of(ConfigNode list, WordsHeld words) throws ConfigException {
     List<Phrase> compiled = new ArrayList<>();
     for (ConfigNode item : list.items()) {
       try {
@@ -118,24 +118,24 @@ public final class Phrases {
   }
 
   /** The phrases of several that are looked for in the same texts. */
-  static Phrases ofAll(Collection<Phrases> several, WordsHeld words) {
+  public static Phrases ofAll(Collection<Phrases> several, WordsHeld words) {
     List<Phrase> all = new ArrayList<>();
     for (Phrases each : several) all.addAll(List.of(each.phrases));
     return new Phrases(words, all);
   }
 
   /** The phrases of both. */
-  Phrases and(Phrases other) {
+  public Phrases and(Phrases other) {
     return ofAll(List.of(this, other), words);
   }
 
   /** These and others, as written; itself where there are none. */
-  Phrases and(List<String> written, WordsHeld words) {
+  public Phrases and(List<String> written, WordsHeld words) {
     return written.isEmpty() ? this : and(new Phrases(written, words));
   }
 
   /** The words that the phrases are made of; of an expression those that it cannot do without. */
-  Stream<String> words() {
+  public Stream<String> words() {
     return Arrays.stream(phrases).flatMap(phrase -> phrase.named().stream());
   }
 
@@ -147,13 +147,13 @@ public final class Phrases {
   }
 
   /** Of the expressions the words that they cannot do without. */
-  Stream<String> ofExpressions() {
+  public Stream<String> ofExpressions() {
     return Arrays.stream(phrases)
         .filter(phrase -> phrase.start().isEmpty())
         .flatMap(phrase -> phrase.named().stream());
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return phrases.length == 0;
   }
 
@@ -169,7 +169,7 @@ public final class Phrases {
     return some == null || words.in(text).holdsAny(some);
   }
 
-  boolean mayBeIn(WordsHeld.Text text) {
+  public boolean mayBeIn(WordsHeld.Text text) {
     return some == null || text.holdsAny(some);
   }
 
@@ -251,7 +251,7 @@ public final class Phrases {
   }
 
   /** False where no text that begins so is one of the phrases, whatever comes behind. */
-  boolean mayBegin(String start) {
+  public boolean mayBegin(String start) {
     if (!start.isEmpty() && (starts & bit(start.charAt(0))) == 0) return false;
     for (Phrase p : phrases) {
       Matcher m = p.pattern().matcher(start);

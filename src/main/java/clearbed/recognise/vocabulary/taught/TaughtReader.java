@@ -1,12 +1,15 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.taught;
 
 import clearbed.base.config.ConfigException;
 import clearbed.base.config.ConfigNode;
 import clearbed.model.value.Unit;
 import clearbed.recognise.text.PlainText;
 import clearbed.recognise.text.Quantities;
-import clearbed.recognise.vocabulary.Taught.Kind;
-import clearbed.recognise.vocabulary.Taught.Word;
+import clearbed.recognise.vocabulary.HeadingEvidence;
+import clearbed.recognise.vocabulary.phrase.Phrases;
+import clearbed.recognise.vocabulary.phrase.WordsHeld;
+import clearbed.recognise.vocabulary.taught.Taught.Kind;
+import clearbed.recognise.vocabulary.taught.Taught.Word;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,7 +23,7 @@ import java.util.regex.PatternSyntaxException;
 /**
  * Reads the words that layers teach, and holds them to the attributes, terms and places there are.
  */
-final class TaughtReader {
+public final class TaughtReader {
   /** A column of nothing that is asked for. */
   static final String NOTHING = "nothing";
 
@@ -39,7 +42,7 @@ final class TaughtReader {
    * @param attributes of {@code attributes.yaml}
    * @param places of {@code language.yaml}
    */
-  TaughtReader(ConfigNode attributes, ConfigNode places) {
+  public TaughtReader(ConfigNode attributes, ConfigNode places) {
     for (ConfigNode a : attributes.items()) {
       String id = a.get("id").text();
       this.attributes.put(id, a);
@@ -55,7 +58,7 @@ final class TaughtReader {
   /**
    * @param layers the {@code words} of each, the later over the earlier
    */
-  Taught read(List<ConfigNode> layers) throws ConfigException {
+  public Taught read(List<ConfigNode> layers) throws ConfigException {
     Map<String, Word> out = new LinkedHashMap<>();
     for (ConfigNode layer : layers) {
       for (ConfigNode n : layer.get("columns").entries()) put(out, column(n));

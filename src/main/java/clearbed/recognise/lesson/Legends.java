@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.text.PlainText;
@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Legends that say which letters stand for glass tile. */
-final class Legends {
+public final class Legends {
   private static final Pattern SHORT_NAME = Pattern.compile("\\p{Lu}{1,6}(?:-\\p{Lu}{1,4})?");
 
   /** "GLS = glass tile", and in one line "MOS-GL = glass mosaic, TIL-PO = porcelain tile". */

@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import java.util.List;
 import java.util.Set;
@@ -11,7 +11,7 @@ import java.util.TreeSet;
  * @param codes the same of any length
  * @param whole all that the part may be; null where that is not known, or is too much
  */
-record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) {
+public record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) {
   static final int SHORTEST = 3;
 
   /** Of more words one is nearly always there. */

@@ -1,12 +1,12 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.schedule.column.Header;
 import clearbed.recognise.schedule.column.HeadingWords;
 import clearbed.recognise.text.PlainText;
-import clearbed.recognise.vocabulary.Taught;
 import clearbed.recognise.vocabulary.Vocabulary;
 import clearbed.recognise.vocabulary.WorkFamilies;
+import clearbed.recognise.vocabulary.taught.Taught;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * Mortars, grouts and sealants that cells call by a letter or a number alone, "Grout | 3" beside a
  * clause "Grout 3": the name of the product is put before it, as the rest of the reading knows it.
  */
-final class LetteredProducts {
+public final class LetteredProducts {
   /** "A", "3"; "As A but grey". */
   private static final Pattern CALL =
       Pattern.compile("((?i:as |type |no\\.? ?)?)(\\p{Lu}\\d{0,2}|\\d{1,2})(?=$|[,;(]| but\\b)");
@@ -35,7 +35,7 @@ final class LetteredProducts {
   private LetteredProducts() {}
 
   /** The table with the names of products in the cells that call them by their letters. */
-  static Table called(Table table, Vocabulary vocabulary) {
+  public static Table called(Table table, Vocabulary vocabulary) {
     Map<String, String> names = names(vocabulary);
     if (names.isEmpty()) return table;
     Map<Integer, String> heads = new HashMap<>();

@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * <p>Every word is filed under one of its runs of three characters. All words are to be numbered
  * before the first text is asked.
  */
-final class WordsHeld {
+public final class WordsHeld {
   private static final int RUN = 3;
   private static final int FILES = 8192;
   private static final int SMALL = 128;
@@ -98,7 +98,7 @@ final class WordsHeld {
   }
 
   /** What a text holds. */
-  Text in(String text) {
+  public Text in(String text) {
     int hash = text.length() > LONG ? 0 : text.hashCode();
     int at = (hash ^ hash >>> 16) & KEPT - 1;
     Text known = last[at];
@@ -151,7 +151,7 @@ final class WordsHeld {
   }
 
   /** The words in a text. */
-  static final class Text {
+  public static final class Text {
     private final String text;
     private final long[] held;
 

@@ -1,4 +1,4 @@
-package clearbed.recognise;
+package clearbed.recognise.lesson;
 
 import clearbed.model.document.Table;
 import clearbed.recognise.statement.code.Citations;
@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * Columns of codes of an office's own, no two alike, beside descriptions of which some are glass
  * tile.
  */
-final class CodeColumns {
+public final class CodeColumns {
   /** "093023.A1", "B1-a", "24.GLT.01": letters and figures. */
   private static final Pattern CODE =
       Pattern.compile(
@@ -66,7 +66,7 @@ final class CodeColumns {
    * @param named short names of glass tile by the legends of the document
    */
   List<String> in(List<Grid> alike, Set<String> named) {
-    List<Line> lines = new ArrayList<>();
+    List<CodedLine> lines = new ArrayList<>();
     List<Table.Row> rows = new ArrayList<>();
     for (Grid grid : alike) {
       if (rows.size() > MOST_ROWS) break;
@@ -88,7 +88,7 @@ final class CodeColumns {
    *
    * @param under true below a line of its own on glass tile: "200 series: glass mosaic"
    */
-  private record Line(Table.Row row, boolean under) {}
+  private record CodedLine(Table.Row row, boolean under) {}
 
   /** "Tile schedule B: glass", and not "Glass and ceramic tile". */
   private boolean isOnGlass(String title) {
@@ -97,13 +97,13 @@ final class CodeColumns {
         && !vocabulary.glass().namesOtherTile(title);
   }
 
-  private List<Line> lines(List<Table.Row> rows, boolean onGlass) {
-    List<Line> out = new ArrayList<>();
+  private List<CodedLine> lines(List<Table.Row> rows, boolean onGlass) {
+    List<CodedLine> out = new ArrayList<>();
     boolean under = onGlass;
     for (Table.Row row : rows) {
       List<Table.Cell> filled = row.cells().stream().filter(c -> !c.text().isBlank()).toList();
       if (filled.size() == 1) under = vocabulary.glass().describesTile(filled.get(0).text());
-      if (filled.size() >= FEWEST) out.add(new Line(row, under));
+      if (filled.size() >= FEWEST) out.add(new CodedLine(row, under));
     }
     return out;
   }
@@ -111,13 +111,14 @@ final class CodeColumns {
   /**
    * @param properties true where a number may be the code of one thing over several rows
    */
-  private List<String> codes(List<Line> lines, boolean properties, int column, Set<String> named) {
+  private List<String> codes(
+      List<CodedLine> lines, boolean properties, int column, Set<String> named) {
     Set<String> codes = new LinkedHashSet<>();
     Set<String> glass = new LinkedHashSet<>();
     int others = 0;
     int again = 0;
     String last = "";
-    for (Line line : lines) {
+    for (CodedLine line : lines) {
       Table.Cell cell = line.row().at(column);
       if (cell == null || cell.continued() || cell.text().isBlank()) continue;
       String text = PlainText.line(cell.text()).strip();

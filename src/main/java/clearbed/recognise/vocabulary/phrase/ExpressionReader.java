@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Reads the plain parts of expressions, one after the other. */
-final class ExpressionReader {
+public final class ExpressionReader {
   /** Said of what it does not understand. */
   static final class NotPlain extends Exception {
     private static final long serialVersionUID = 1L;

@@ -1,4 +1,4 @@
-package clearbed.recognise.vocabulary;
+package clearbed.recognise.vocabulary.phrase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-final class WordsHeldTest {
+public final class WordsHeldTest {
   private final Random random = new Random(7);
 
   /** Of few letters, so that words often stand in texts, in one another and over one another. */

@@ -1,0 +1,2 @@
+/** Lists of words and expressions, and how a text is held against them. */
+package clearbed.recognise.vocabulary.phrase;
