@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * Columns of codes of an office's own, no two alike, beside descriptions of which some are glass
  * tile.
  */
-public final class CodeColumns {
+final class CodeColumns {
   /** "093023.A1", "B1-a", "24.GLT.01": letters and figures. */
   private static final Pattern CODE =
       Pattern.compile(

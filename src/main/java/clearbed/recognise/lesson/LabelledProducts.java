@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * Marks that a text counts its mortars, grouts and sealants by, line after line: {@code Gr1: CG2
  * WA. Gr2: RG, epoxy}, {@code Sa: neutral silicone. Sb: ...}. Schedules call for them by these.
  */
-public final class LabelledProducts {
+final class LabelledProducts {
   /** Letters, and a figure or a letter that counts. */
   private static final Pattern LABEL =
       Pattern.compile(

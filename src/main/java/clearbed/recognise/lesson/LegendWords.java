@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  * schedule, or a legend whose row {@code SEE} says {@code See-through: OP opaque, TL translucent}.
  * Columns are headed and cells filled with them.
  */
-public final class LegendWords {
+final class LegendWords {
   private static final String FORM = "\\p{Lu}[\\p{L}&']{0,5}(?:[-/]\\p{Lu}{1,4})?";
 
   private static final Pattern SHORT_FORM = Pattern.compile("(?:" + FORM + ")(?: \\p{Lu})?");

@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Legends that say which letters stand for glass tile. */
-public final class Legends {
+final class Legends {
   private static final Pattern SHORT_NAME = Pattern.compile("\\p{Lu}{1,6}(?:-\\p{Lu}{1,4})?");
 
   /** "GLS = glass tile", and in one line "MOS-GL = glass mosaic, TIL-PO = porcelain tile". */

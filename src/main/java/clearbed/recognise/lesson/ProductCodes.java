@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * Codes of an office's own for the mortars, grouts, membranes and sealants that a table lists:
  * {@code MB | Bonded membrane | ANSI A118.10}. Schedules call for them by these letters.
  */
-public final class ProductCodes {
+final class ProductCodes {
   private static final Pattern CODE =
       Pattern.compile("\\p{Lu}{2,5}(?:[-./]?\\d{1,3}|[-./]\\p{Lu}{1,4})?");
 

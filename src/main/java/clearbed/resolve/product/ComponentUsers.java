@@ -91,13 +91,14 @@ final class ComponentUsers {
     TagFinder.TagsAt opening = TagFinder.firstTags(text, vocabulary);
     if (opening == null || opening.start() > 0 || opening.tags().size() > 1) return;
     String by = Tags.key(opening.tags().get(0));
+    if (of(by).isEmpty()) return;
     for (String tag : TagFinder.tags(text.substring(opening.end()), vocabulary))
       passOn(by, Tags.key(tag), further);
   }
 
   private void passOn(String by, String mark, Map<String, Set<String>> further) {
     String work = marks.works.get(mark);
-    if (work == null || mark.equals(by) || !marks.works.containsKey(by)) return;
+    if (work == null || mark.equals(by)) return;
     Set<String> left = new TreeSet<>(of(by));
     left.removeAll(ofWork(work));
     if (!left.isEmpty()) further.computeIfAbsent(mark, any -> new TreeSet<>()).addAll(left);

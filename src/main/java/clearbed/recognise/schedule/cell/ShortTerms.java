@@ -134,10 +134,11 @@ public final class ShortTerms {
         && vocabulary.list("negation.directly").endsAt(before, before.length());
   }
 
-  /** "Paint" and "painted". */
-  private static boolean isFormOf(String word, String other) {
+  /** True of a word that is written out somewhere; "paint" and "painted" are the same. */
+  private boolean isAnother(String word, String meant) {
+    if (word.equals(meant) || !whole.contains(word)) return false;
     EnglishStemmer stemmer = new EnglishStemmer();
-    return Stems.stem(stemmer, word).equals(Stems.stem(stemmer, other));
+    return !Stems.stem(stemmer, word).equals(Stems.stem(stemmer, meant));
   }
 
   /** Every word of the phrase stands there, in its order; a word beside it takes half away. */
@@ -149,11 +150,10 @@ public final class ShortTerms {
       double found = 0;
       while (at < words.size() && found == 0) {
         String word = words.get(at++);
-        boolean other =
-            !word.equals(meant)
-                && (word.length() < 3 && phrase.size() == 1
-                    || whole.contains(word) && !isFormOf(word, meant));
-        found = other ? 0 : ShortForms.quality(word, meant);
+        boolean tooShort = word.length() < 3 && !word.equals(meant) && phrase.size() == 1;
+        found = tooShort ? 0 : ShortForms.quality(word, meant);
+        // Stems take long: only of the few words that might be short for this one.
+        if (found > 0 && isAnother(word, meant)) found = 0;
         if (found == 0 && word.length() <= LONGEST_DENIAL && denies(word)) return 0;
       }
       if (found == 0) return 0;

@@ -72,7 +72,7 @@ public final class HeadingRows {
    */
   private Header withHints(Header header, List<Table.Row> rows, int at, String family) {
     int end = at + header.rows();
-    if (end >= rows.size() || !areHints(rows, at, end, header)) return header;
+    if (!areHints(rows, at, end, header)) return header;
     Table.Row row = rows.get(end);
     List<Table.Row> heads = new ArrayList<>(rows.subList(at, end));
     List<Table.Cell> units =
@@ -85,7 +85,7 @@ public final class HeadingRows {
   /** Some short words of no row of their own, each below a heading and none below the marks. */
   private boolean areHints(List<Table.Row> rows, int at, int end, Header header) {
     List<Header.Column> tags = header.all(Header.Role.TAG);
-    if (tags.size() != 1 || end + 1 >= rows.size() || end == at) return false;
+    if (tags.size() != 1 || end + 1 >= rows.size()) return false;
     Table.Row row = rows.get(end);
     List<Table.Row> over = rows.subList(at, end);
     Table.Cell mark = row.at(tags.get(0).index());

@@ -21,6 +21,9 @@ import java.util.regex.Pattern;
  * cells, with other rows and in other tables.
  */
 final class HeardHeadings {
+  /** So much more a heading points to what the standard is of that it names. */
+  private static final double CITED = 1.6;
+
   /** Short forms spelt out may have been meant otherwise. */
   private static final double SPELT = 0.9;
 
@@ -39,9 +42,6 @@ final class HeardHeadings {
     this.vocabulary = vocabulary;
     this.evidence = vocabulary.headings();
   }
-
-  /** So much more a heading points to what the standard is of that it names. */
-  private static final double CITED = 1.6;
 
   /** Attributes and roles that they point to. */
   Map<String, Heard> over(ColumnWords.Heads w) {

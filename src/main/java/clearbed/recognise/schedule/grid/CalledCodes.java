@@ -29,7 +29,7 @@ public final class CalledCodes {
   /** "9", "1.5" and "300" may be figures: codes of figures alone are longer. */
   private static final Pattern FIGURE = Pattern.compile("[\\d.,/ ]{1,3}|\\d*[.,/ ][\\d.,/ ]*");
 
-  private static final Pattern NOTHING = Pattern.compile("[^\\p{L}\\d]+");
+  private static final Pattern NOTHING = Pattern.compile("[^\\p{L}\\d]*");
 
   /** Fewer codes might be anything. */
   private static final int FEWEST = 2;
@@ -144,17 +144,13 @@ public final class CalledCodes {
       if (rows.size() + strange >= SEARCHED) break;
       Table.Cell cell = row.at(column);
       // A line over the rows of a group, and "-" where nothing is called.
-      if (cell == null || cell.columnSpan() > 1 || says(cell).isEmpty()) continue;
+      if (cell == null || cell.columnSpan() > 1 || NOTHING.matcher(cell.text()).matches()) continue;
       String code = code(cell);
       if (code.isEmpty()) break;
       if (named.containsKey(code)) rows.add(row);
       else strange++;
     }
     return rows.size() >= FEWEST && rows.size() > strange && calls(table, rows, column);
-  }
-
-  private static String says(Table.Cell cell) {
-    return NOTHING.matcher(cell.text()).replaceAll("");
   }
 
   private boolean calls(Table table, List<Table.Row> rows, int column) {

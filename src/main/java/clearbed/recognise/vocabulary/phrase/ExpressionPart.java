@@ -11,7 +11,7 @@ import java.util.TreeSet;
  * @param codes the same of any length
  * @param whole all that the part may be; null where that is not known, or is too much
  */
-public record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) {
+record ExpressionPart(List<String> named, Set<String> codes, Set<String> whole) {
   static final int SHORTEST = 3;
 
   /** Of more words one is nearly always there. */

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Reads the plain parts of expressions, one after the other. */
-public final class ExpressionReader {
+final class ExpressionReader {
   /** Said of what it does not understand. */
   static final class NotPlain extends Exception {
     private static final long serialVersionUID = 1L;
